@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
-using Orlop.Boat.Values;
 
 namespace Orlop.Boat.Topology;
 
