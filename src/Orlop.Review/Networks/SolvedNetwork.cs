@@ -64,6 +64,6 @@ public sealed class SolvedNetwork
             ? point.NodeV[plus] - minusV
             : null;
 
-    private double? Find(string id, Func<OperatingPoint, ImmutableDictionary<string, double>> table) =>
+    private double? Find(string id, Func<OperatingPoint, IReadOnlyDictionary<string, double>> table) =>
         GroupOf(id)?.Result.Point is { } point && table(point).TryGetValue(id, out double value) ? value : null;
 }
