@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Orlop.Electrics.Working;
+
+namespace Orlop.Electrics.Protection;
+
+/// <summary>The gates that ship with the engine: blade and strip fuses (ISO 8820, from memory) and IEC 60898-1 breakers B, C, D.</summary>
+public static class OperatingGateTable
+{
+    private sealed record Row(string Curve, double LeastRatingA, double MostRatingA, OperatingGate Gate);
+
+    private static readonly EmbeddedCsv Csv = EmbeddedCsv.Read("gates.csv");
+
+    private static readonly ImmutableArray<Row> Rows = Load();
+
+    /// <summary>Ids of the curves, in the table's order.</summary>
+    public static ImmutableArray<string> CurveIds { get; } = [.. Rows.Select(row => row.Curve).Distinct()];
+
+    /// <summary>The gates of a curve for a device of this rating; null when no such curve covers the rating. Where two ranges of rating meet, the lower one counts.</summary>
+    public static OperatingGates? Find(string curveId, double ratingA)
+    {
+        Guard.Positive(ratingA, 10_000, "A", curveId);
+        var range = Rows.Where(row => row.Curve == curveId && ratingA >= row.LeastRatingA && ratingA <= row.MostRatingA)
+            .GroupBy(row => row.MostRatingA).MinBy(group => group.Key);
+        return range is null ? null : new OperatingGates(curveId, [.. range.Select(row => row.Gate)], Csv.Source);
+    }
+
+    private static ImmutableArray<Row> Load() =>
+        [.. Csv.Rows.Select(row => new Row(
+            Csv.Text(row, "curve"), Csv.Number(row, "least_rating_a"), Csv.Number(row, "most_rating_a"),
+            new OperatingGate(Csv.Number(row, "current_ratio"), Csv.NumberOrNull(row, "earliest_s"), Csv.NumberOrNull(row, "latest_s"),
+                Csv.Text(row, "step") == "yes", Csv.Text(row, "from_memory") == "yes")))];
+}
