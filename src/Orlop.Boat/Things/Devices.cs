@@ -69,7 +69,7 @@ public sealed record IsolatorSwitch : Part
     [Description("Resistance through one closed pole."), Allowed(0, 10)]
     public Quantity? ResistanceOhm { get; init; }
 
-    [Description("The conditions in which it is open; closed in all others.")]
+    [Description("The conditions in which it is open; closed in all others."), RefersTo(typeof(Condition))]
     public ValueList<string> OpenIn { get; init; } = [];
 
     [JsonIgnore]

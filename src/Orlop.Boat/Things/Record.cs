@@ -36,7 +36,7 @@ public sealed record Reading : Thing
 [Kind("photograph")]
 public sealed record Photograph : Thing
 {
-    [Description("Id of what it shows.")]
+    [Description("Id of what it shows."), RefersTo(typeof(Thing))]
     public required string Of { get; init; }
 
     [Description("SHA-256 of its bytes, in small hexadecimal letters: the attachment's name.")]
