@@ -36,7 +36,7 @@ public sealed class IsolationPlanPropertyTests
         {
             var plan = IsolationPlan.Find(input);
             return plan.CannotBeMadeDead.IsEmpty ? plan.Cost == CheapestByTrying(input) : CheapestByTrying(input) is null;
-        }, iter: 1500);
+        }, iter: 400);
 
     [Fact]
     public void Find_HopelessNode_StaysLiveWithEverythingOpen() =>
@@ -108,7 +108,7 @@ public sealed class IsolationPlanPropertyTests
         for (var i = 0; i < random.Next(4, 11); i++)
         {
             var device = hasTwoPoleDevices ? random.Next(8) : i;
-            var opening = i < 8 && random.Next(4) > 0 ? new EdgeOpening($"device {device}", OpeningMeans.Isolator, deviceCosts[device]) : null;
+            var opening = i < 6 && random.Next(4) > 0 ? new EdgeOpening($"device {device}", OpeningMeans.Isolator, deviceCosts[device]) : null;
             edges.Add(new IsolationEdge($"edge {i}", Node(), Node(), opening, random.Next(6) > 0));
         }
 
