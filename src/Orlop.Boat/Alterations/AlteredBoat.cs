@@ -1,0 +1,66 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+
+namespace Orlop.Boat.Alterations;
+
+/// <summary>The boat as an alteration would make it, and how the alteration itself is changed.</summary>
+public static class AlteredBoat
+{
+    /// <summary>The boat as built with the edits of an alteration that are not built yet; clashes where the boat has moved on.</summary>
+    public static EditOutcome Of(BoatModel asBuilt, Alteration alteration) =>
+        BoatEdits.Apply(asBuilt, alteration.Edits.Where(edit => edit.BuiltOn is null));
+
+    /// <summary>
+    /// The alteration with one more edit: <paramref name="becomes"/> in place of the thing <paramref name="id"/> of the altered boat,
+    /// or its removal when null. Edits of one thing are folded into one; an edit that ends where it began goes away.
+    /// </summary>
+    public static Alteration WithEdit(BoatModel asBuilt, Alteration alteration, string id, Thing? becomes)
+    {
+        List<Edit> edits = [.. alteration.Edits];
+        int index = edits.FindIndex(edit => edit.Id == id && edit.BuiltOn is null);
+        Thing? was = index < 0 ? asBuilt.Find(id) : edits[index].Was;
+        Edit folded = new() { Id = id, Was = was, Becomes = becomes };
+        bool isNothing = Equals(was, becomes);
+        if (index >= 0 && isNothing)
+        {
+            edits.RemoveAt(index);
+        }
+        else if (index >= 0)
+        {
+            edits[index] = folded;
+        }
+        else if (!isNothing)
+        {
+            edits.Add(folded);
+        }
+
+        return alteration with { Edits = edits.ToValueList() };
+    }
+
+    /// <summary>The alteration seen against the boat as it is now: each edit's <c>Was</c> is what is there. The owner has seen the clashes.</summary>
+    public static Alteration Rebased(BoatModel asBuilt, Alteration alteration) => alteration with
+    {
+        Edits = alteration.Edits
+            .Select(edit => edit.BuiltOn is null ? edit with { Was = asBuilt.Find(edit.Id) } : edit)
+            .Where(edit => edit.BuiltOn is not null || !Equals(edit.Was, edit.Becomes))
+            .ToValueList(),
+    };
+
+    /// <summary>
+    /// The edits that record an edit of an alteration as built: the thing itself, and the alteration with the day on it. The status
+    /// becomes under way, or built when nothing is left to build.
+    /// </summary>
+    public static IReadOnlyList<Edit> Build(BoatModel asBuilt, Alteration alteration, IReadOnlyCollection<string> ids, DateOnly on)
+    {
+        List<Edit> done = [.. alteration.Edits.Where(edit => edit.BuiltOn is null && ids.Contains(edit.Id))];
+        ValueList<Edit> edits = alteration.Edits
+            .Select(edit => edit.BuiltOn is null && ids.Contains(edit.Id) ? edit with { BuiltOn = on } : edit)
+            .ToValueList();
+        Alteration recorded = alteration with
+        {
+            Edits = edits,
+            Status = edits.All(edit => edit.BuiltOn is not null) ? AlterationStatus.Built : AlterationStatus.UnderWay,
+        };
+        return [.. done.Select(edit => edit with { BuiltOn = null }), BoatEdits.Replace(asBuilt.Find<Alteration>(alteration.Id) ?? alteration, recorded)];
+    }
+}

@@ -1,0 +1,127 @@
+using System.ComponentModel;
+using System.Globalization;
+using System.Reflection;
+using System.Runtime.CompilerServices;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+
+namespace Orlop.Boat.Format;
+
+/// <summary>One field of a record: everything that files, tables, forms and validation need to know of it.</summary>
+public sealed class FieldSchema
+{
+    private readonly PropertyInfo _property;
+    private readonly Lazy<RecordSchema?> _record;
+
+    internal FieldSchema(PropertyInfo property, ParameterInfo? parameter)
+    {
+        _property = property;
+        Type declared = property.PropertyType;
+        bool isList = declared.IsGenericType && declared.GetGenericTypeDefinition() == typeof(ValueList<>);
+        ValueType = Bare(isList ? declared.GetGenericArguments()[0] : declared);
+        IsNullable = !isList && (!declared.IsValueType || declared != ValueType);
+        RefersTo = property.GetCustomAttribute<RefersToAttribute>()?.Kind;
+        FieldType single = TypeOf(property, ValueType, RefersTo);
+        Type = isList ? FieldType.List : single;
+        ItemType = isList ? single : null;
+        Name = FieldNames.Camel(property.Name);
+        Unit = single is FieldType.Quantity or FieldType.Number or FieldType.Count ? UnitSuffix.Of(property.Name) : null;
+        Label = FieldNames.Label(property.Name, Unit is { Suffix: not ("Factor" or "Year") } ? Unit.Suffix : "");
+        Allowed = property.GetCustomAttribute<AllowedAttribute>();
+        Description = property.GetCustomAttribute<DescriptionAttribute>()?.Description;
+        IsRequired = parameter is null ? property.IsDefined(typeof(RequiredMemberAttribute)) : !parameter.HasDefaultValue;
+        Choices = ValueType.IsEnum ? [.. Enum.GetNames(ValueType).Select(FieldNames.Kebab)] : [];
+        _record = new(() => single is FieldType.Place or FieldType.Box or FieldType.Record or FieldType.Quantity ? RecordSchema.Of(ValueType) : null);
+    }
+
+    /// <summary>Name in JSON: <c>lengthM</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>Name of the column: <c>length_m</c>.</summary>
+    public string Column => FieldNames.Snake(_property.Name);
+
+    /// <summary>Plain words for a form, without the unit.</summary>
+    public string Label { get; }
+
+    /// <summary>Unit of a number; null where the field is no number or has none.</summary>
+    public UnitSuffix? Unit { get; }
+
+    /// <summary>What it holds.</summary>
+    public FieldType Type { get; }
+
+    /// <summary>What each item of a list holds; null when it is no list.</summary>
+    public FieldType? ItemType { get; }
+
+    /// <summary>Type of the value, or of an item of the list, never nullable.</summary>
+    public Type ValueType { get; }
+
+    /// <summary>It can be left empty.</summary>
+    public bool IsNullable { get; }
+
+    /// <summary>It must be given.</summary>
+    public bool IsRequired { get; }
+
+    /// <summary>Range of a number; null where any finite number goes.</summary>
+    public AllowedAttribute? Allowed { get; }
+
+    /// <summary>Kind of thing that it refers to; null when it is no reference.</summary>
+    public Type? RefersTo { get; }
+
+    /// <summary>Names of the choices, in order; empty when it is no choice.</summary>
+    public IReadOnlyList<string> Choices { get; }
+
+    /// <summary>One sentence for people; null where the name says it all.</summary>
+    public string? Description { get; }
+
+    /// <summary>Fields of the record it holds, or of each record in its list; null where it holds none.</summary>
+    public RecordSchema? Record => _record.Value;
+
+    /// <summary>The range in words with its unit; null where there is none.</summary>
+    public string? AllowedText => Allowed is null ? null : string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} to {Allowed.Most} {Unit?.Text}").TrimEnd();
+
+    /// <summary>Its value in a record.</summary>
+    public object? Get(object record) => _property.GetValue(record);
+
+    /// <summary>The same record with another value of this field; null empties it.</summary>
+    public object With(object record, object? value)
+    {
+        object copy = RecordSchema.Of(record.GetType()).Copy(record);
+        _property.SetValue(copy, value);
+        return copy;
+    }
+
+    internal string PropertyName => _property.Name;
+
+    internal void Set(object record, object? value) => _property.SetValue(record, value);
+
+    internal object? MissingValue => ValueType.IsValueType && !IsNullable && Type != FieldType.List ? Activator.CreateInstance(ValueType) : null;
+
+    /// <summary>A list of this field from its items; an item that could not be read is null.</summary>
+    internal object List(List<object?> items) => ListMaker.For(ValueType).Make(items);
+
+    internal bool TryChoice(string text, out object? choice)
+    {
+        int index = Choices.ToList().IndexOf(text);
+        choice = index < 0 ? null : Enum.GetValues(ValueType).GetValue(index);
+        return index >= 0;
+    }
+
+    private static Type Bare(Type type) => Nullable.GetUnderlyingType(type) ?? type;
+
+    private static FieldType TypeOf(PropertyInfo property, Type type, Type? refersTo) => type switch
+    {
+        _ when type == typeof(string) => refersTo is not null ? FieldType.Reference : property.Name == "Id" ? FieldType.Id : FieldType.Text,
+        _ when type == typeof(Quantity) => FieldType.Quantity,
+        _ when type == typeof(double) => FieldType.Number,
+        _ when type == typeof(int) => FieldType.Count,
+        _ when type == typeof(bool) => FieldType.Flag,
+        _ when type == typeof(Terminal) => FieldType.Terminal,
+        _ when type == typeof(Place) => FieldType.Place,
+        _ when type == typeof(BoxSize) => FieldType.Box,
+        _ when type == typeof(DateOnly) => FieldType.Date,
+        _ when type == typeof(Thing) => FieldType.Thing,
+        _ when type.IsEnum => FieldType.Choice,
+        _ when type.IsClass => FieldType.Record,
+        _ => throw new NotSupportedException($"{property.DeclaringType!.Name}.{property.Name}: the file format knows no {type.Name}"),
+    };
+}

@@ -1,0 +1,63 @@
+using System.ComponentModel;
+using System.Text.Json.Serialization;
+using Orlop.Boat.Values;
+
+namespace Orlop.Boat.Things;
+
+/// <summary>What a load holds constant as its voltage changes.</summary>
+public enum LoadBehaviour { Power, Current, Resistance }
+
+/// <summary>How much voltage a load may lose on the way to it: critical (3 %) or general (10 %) in most practices.</summary>
+public enum DropClass { Critical, General }
+
+/// <summary>Something that uses electricity.</summary>
+[Kind("load")]
+public sealed record ElectricLoad : Part
+{
+    [Description("What it holds constant as its voltage changes.")]
+    public required LoadBehaviour Behaviour { get; init; }
+
+    [Description("Nominal voltage."), Allowed(1, 1000)]
+    public required Quantity NominalV { get; init; }
+
+    [Description("It runs on AC.")]
+    public bool IsAc { get; init; }
+
+    [Description("Running power at nominal voltage; give this or the current."), Allowed(0, 100_000)]
+    public Quantity? RunningW { get; init; }
+
+    [Description("Running current at nominal voltage; give this or the power."), Allowed(0, 5000)]
+    public Quantity? RunningA { get; init; }
+
+    [Description("Power over apparent power, for an AC load."), Allowed(0.1, 1)]
+    public Quantity? PowerFactor { get; init; }
+
+    [Description("Starting current over running current; 1 or left out when it starts softly."), Allowed(1, 20)]
+    public Quantity? StartRatio { get; init; }
+
+    [Description("How long the start lasts."), Allowed(0, 600)]
+    public Quantity? StartS { get; init; }
+
+    [Description("Least voltage at which it works."), Allowed(0, 1000)]
+    public Quantity? LeastV { get; init; }
+
+    [Description("How much voltage may be lost on the way to it.")]
+    public DropClass Drop { get; init; } = DropClass.General;
+
+    [Description("It must not be switched off by anything but its own protection (a bilge pump).")]
+    public bool IsVital { get; init; }
+
+    [Description("It cranks an engine: practices exempt its conductors from protection.")]
+    public bool IsCrankingMotor { get; init; }
+
+    [Description("The conditions in which it is on, and for what share of the time.")]
+    public ValueList<LoadUse> Uses { get; init; } = [];
+
+    [JsonIgnore]
+    public override IReadOnlyList<string> TerminalNames => IsAc
+        ? [Things.TerminalNames.Live, Things.TerminalNames.Neutral, Things.TerminalNames.Earth]
+        : Things.TerminalNames.PlusMinus;
+}
+
+/// <summary>A load is on in a condition, for a share of the time (0 to 1).</summary>
+public sealed record LoadUse([property: RefersTo(typeof(Condition))] string Condition, [property: Allowed(0, 1)] double DutyFraction);

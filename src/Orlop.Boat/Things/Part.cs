@@ -1,0 +1,59 @@
+using System.ComponentModel;
+using System.Text.Json.Serialization;
+using Orlop.Boat.Values;
+
+namespace Orlop.Boat.Things;
+
+/// <summary>An electrical part with terminals. Pole 1 is positive or live, pole 2 negative or neutral.</summary>
+public abstract record Part : Thing
+{
+    [JsonPropertyOrder(90)]
+    [Description("Its centre.")]
+    public Place? Place { get; init; }
+
+    [JsonPropertyOrder(91)]
+    [Description("Box around it, for the drawing.")]
+    public BoxSize? Size { get; init; }
+
+    [JsonPropertyOrder(92)]
+    [Description("The space it is in."), RefersTo(typeof(Space))]
+    public string? Space { get; init; }
+
+    [JsonPropertyOrder(93)]
+    [Description("Mass."), Allowed(0, 10_000)]
+    public Quantity? MassKg { get; init; }
+
+    /// <summary>Names of its terminals.</summary>
+    [JsonIgnore]
+    public abstract IReadOnlyList<string> TerminalNames { get; }
+
+    /// <summary>One of its terminals.</summary>
+    public Terminal At(string terminal) => new(Id, terminal);
+}
+
+/// <summary>Names of terminals, the same for every part.</summary>
+public static class TerminalNames
+{
+    public const string Plus = "+";
+    public const string Minus = "-";
+    public const string In = "in";
+    public const string Out = "out";
+    public const string In2 = "in2";
+    public const string Out2 = "out2";
+    public const string InPlus = "in+";
+    public const string InMinus = "in-";
+    public const string OutPlus = "out+";
+    public const string OutMinus = "out-";
+    public const string Live = "l";
+    public const string Neutral = "n";
+    public const string Earth = "pe";
+    public const string Bar = "bar";
+    public const string A = "a";
+    public const string A2 = "a2";
+    public const string B = "b";
+    public const string B2 = "b2";
+
+    internal static readonly string[] PlusMinus = [Plus, Minus];
+    internal static readonly string[] OnePole = [In, Out];
+    internal static readonly string[] TwoPole = [In, Out, In2, Out2];
+}

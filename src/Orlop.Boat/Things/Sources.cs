@@ -1,0 +1,146 @@
+using System.ComponentModel;
+using System.Text.Json.Serialization;
+using Orlop.Boat.Values;
+
+namespace Orlop.Boat.Things;
+
+/// <summary>What a battery is made of.</summary>
+public enum BatteryChemistry { LithiumIronPhosphate, FloodedLeadAcid, AbsorbedGlassMat, Gel }
+
+/// <summary>A battery or bank, as one source with two posts.</summary>
+[Kind("battery")]
+public sealed record BatteryBank : Part
+{
+    [Description("What it is made of.")]
+    public required BatteryChemistry Chemistry { get; init; }
+
+    [Description("Nominal voltage."), Allowed(1, 1000)]
+    public required Quantity NominalV { get; init; }
+
+    [Description("Nameplate capacity at the 20-hour rate."), Allowed(0.1, 100_000)]
+    public Quantity? CapacityAh { get; init; }
+
+    [Description("Internal resistance between the posts."), Allowed(0.000001, 100)]
+    public Quantity? InternalResistanceOhm { get; init; }
+
+    [Description("Open-circuit voltage over charge, from empty to full; at least two points.")]
+    public ValueList<ChargePoint> OpenCircuit { get; init; } = [];
+
+    [Description("Voltage at which its own guard cuts it off."), Allowed(0, 1000)]
+    public Quantity? CutOffV { get; init; }
+
+    [Description("Largest current its maker allows out of it."), Allowed(0, 100_000)]
+    public Quantity? MostDischargeA { get; init; }
+
+    [JsonIgnore]
+    public override IReadOnlyList<string> TerminalNames => Things.TerminalNames.PlusMinus;
+}
+
+/// <summary>Rested open-circuit voltage at a state of charge (0 empty to 1 full).</summary>
+public sealed record ChargePoint([property: Allowed(0, 1)] double ChargeFraction, [property: Allowed(0, 1000)] double OpenCircuitV);
+
+/// <summary>What drives a charger; it works in a condition that has it.</summary>
+public enum ChargerDrive { Engine, Shore, Sun }
+
+/// <summary>A source that charges: current-limited below its set voltage, holding that voltage above.</summary>
+[Kind("charger")]
+public sealed record Charger : Part
+{
+    [Description("What drives it.")]
+    public required ChargerDrive Drive { get; init; }
+
+    [Description("Most current it gives."), Allowed(0.01, 2000)]
+    public required Quantity LimitA { get; init; }
+
+    [Description("Voltage it holds when the battery is full."), Allowed(1, 1000)]
+    public required Quantity SetpointV { get; init; }
+
+    [Description("Current it takes at its shore terminals at full output, for a shore charger."), Allowed(0, 100)]
+    public Quantity? ShoreA { get; init; }
+
+    /// <summary>Output posts, and shore terminals where it has them.</summary>
+    [JsonIgnore]
+    public override IReadOnlyList<string> TerminalNames => Drive == ChargerDrive.Shore
+        ? [Things.TerminalNames.Plus, Things.TerminalNames.Minus, Things.TerminalNames.Live, Things.TerminalNames.Neutral, Things.TerminalNames.Earth]
+        : Things.TerminalNames.PlusMinus;
+}
+
+/// <summary>A converter from one DC voltage to another.</summary>
+[Kind("dc-converter")]
+public sealed record DcConverter : Part
+{
+    [Description("Output voltage."), Allowed(1, 1000)]
+    public required Quantity OutputV { get; init; }
+
+    [Description("Continuous output current."), Allowed(0.01, 2000)]
+    public required Quantity RatedA { get; init; }
+
+    [Description("Output over input power at rated output."), Allowed(0.3, 1)]
+    public Quantity? EfficiencyFraction { get; init; }
+
+    [Description("Power it takes with nothing connected."), Allowed(0, 1000)]
+    public Quantity? IdleW { get; init; }
+
+    [Description("Least input voltage at which it works."), Allowed(0, 1000)]
+    public Quantity? LeastInputV { get; init; }
+
+    [Description("Its two minus posts are separate inside.")]
+    public bool IsIsolated { get; init; }
+
+    [JsonIgnore]
+    public override IReadOnlyList<string> TerminalNames =>
+        [Things.TerminalNames.InPlus, Things.TerminalNames.InMinus, Things.TerminalNames.OutPlus, Things.TerminalNames.OutMinus];
+}
+
+/// <summary>An inverter: DC in, single-phase AC out. Losses are idle + proportional + ohmic, as in the inverter table of the references.</summary>
+[Kind("inverter")]
+public sealed record Inverter : Part
+{
+    [Description("Continuous output."), Allowed(10, 100_000)]
+    public required Quantity RatedW { get; init; }
+
+    [Description("Output voltage."), Allowed(50, 300)]
+    public required Quantity OutputV { get; init; }
+
+    [Description("Power it takes with nothing connected."), Allowed(0, 1000)]
+    public Quantity? IdleW { get; init; }
+
+    [Description("Loss per watt of output."), Allowed(0, 0.5)]
+    public Quantity? ProportionalLossFraction { get; init; }
+
+    [Description("Loss per watt squared of output, in 1/W."), Allowed(0, 0.01)]
+    public Quantity? OhmicLossPerW { get; init; }
+
+    [Description("Input voltage at which it stops."), Allowed(0, 1000)]
+    public Quantity? CutOffV { get; init; }
+
+    [Description("What it bears for a short time: multiple of its rating, seconds.")]
+    public ValueList<Overload> Overloads { get; init; } = [];
+
+    [Description("Capacitance across its input."), Allowed(0, 10)]
+    public Quantity? InputF { get; init; }
+
+    [JsonIgnore]
+    public override IReadOnlyList<string> TerminalNames =>
+        [Things.TerminalNames.InPlus, Things.TerminalNames.InMinus, Things.TerminalNames.Live, Things.TerminalNames.Neutral, Things.TerminalNames.Earth];
+}
+
+/// <summary>A short-time overload: so many times the rating for so long.</summary>
+public sealed record Overload([property: Allowed(1, 20)] double RatingRatio, [property: Allowed(0.01, 36_000)] double DurationS);
+
+/// <summary>An inlet for shore power.</summary>
+[Kind("shore-inlet")]
+public sealed record ShoreInlet : Part
+{
+    [Description("Voltage ashore."), Allowed(50, 300)]
+    public required Quantity SupplyV { get; init; }
+
+    [Description("Rating of the inlet and its cord."), Allowed(1, 125)]
+    public required Quantity RatedA { get; init; }
+
+    [Description("Loop resistance ashore, with the cord."), Allowed(0.001, 10)]
+    public Quantity? SourceOhm { get; init; }
+
+    [JsonIgnore]
+    public override IReadOnlyList<string> TerminalNames => [Things.TerminalNames.Live, Things.TerminalNames.Neutral, Things.TerminalNames.Earth];
+}

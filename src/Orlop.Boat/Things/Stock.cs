@@ -1,0 +1,59 @@
+using System.ComponentModel;
+using Orlop.Boat.Values;
+
+namespace Orlop.Boat.Things;
+
+/// <summary>What a stock item is for.</summary>
+public enum StockUse { Cable, Termination, Fuse, Plug, Device, Fastening, Label, Consumable }
+
+/// <summary>Something that lies ready, at home or on board.</summary>
+[Kind("stock")]
+public sealed record StockItem : Thing
+{
+    [Description("What it is for.")]
+    public required StockUse Use { get; init; }
+
+    [Description("Cross-section, for a cable or a termination."), Allowed(0.2, 500)]
+    public Quantity? AreaMm2 { get; init; }
+
+    [Description("Stud it fits, for a ring or fork."), Allowed(2, 16)]
+    public double? StudMm { get; init; }
+
+    [Description("Rating, for a fuse, plug or device."), Allowed(0.05, 5000)]
+    public Quantity? RatedA { get; init; }
+
+    [Description("How it is made off, for a termination.")]
+    public TerminationMeans? Means { get; init; }
+
+    [Description("Length left, for a cable."), Allowed(0, 10_000)]
+    public Quantity? LengthM { get; init; }
+
+    [Description("How many there are, for anything else."), Allowed(0, 100_000)]
+    public int? PieceCount { get; init; }
+
+    [Description("Where it lies.")]
+    public string? Where { get; init; }
+}
+
+/// <summary>Work a tool is taken along for.</summary>
+public enum ToolUse { Crimping, Cutting, Stripping, Measuring, Drilling, Tightening, Labelling, Protecting, Pulling }
+
+/// <summary>A tool the owner has.</summary>
+[Kind("tool")]
+public sealed record Tool : Thing
+{
+    [Description("Work it is taken along for.")]
+    public required ToolUse Use { get; init; }
+
+    [Description("Smallest conductor it works on."), Allowed(0, 500)]
+    public double? FromMm2 { get; init; }
+
+    [Description("Largest conductor it works on."), Allowed(0, 500)]
+    public double? ToMm2 { get; init; }
+
+    [Description("Mass."), Allowed(0, 500)]
+    public Quantity? MassKg { get; init; }
+
+    [Description("Where it lies.")]
+    public string? Where { get; init; }
+}

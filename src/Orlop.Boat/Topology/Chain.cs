@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+
+namespace Orlop.Boat.Topology;
+
+/// <summary>One thing along a chain: the nodes it is entered and left by on the way out, and the edges passed.</summary>
+public sealed record ChainItem(Thing Thing, string EnteredAt, string LeftAt, ImmutableArray<WiringEdge> Edges);
+
+/// <summary>
+/// The shortest way from a source to a part that takes power, as a finger would trace it: out along the positive or live side,
+/// and back along the negative or neutral side. Found in the wiring each time; never stored.
+/// </summary>
+public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> Out, ImmutableArray<ChainItem> Back)
+{
+    /// <summary>Both sides reach the same source.</summary>
+    public bool IsComplete => Source is not null && Out.Length > 0 && Back.Length > 0;
+
+    /// <summary>Traces the chain of a part; null for a part that takes no power.</summary>
+    public static Chain? Trace(BoatModel boat, Wiring wiring, Part taker)
+    {
+        PolePair? taking = Poles.Taking(taker);
+        if (taking is null)
+        {
+            return null;
+        }
+
+        Dictionary<string, Part> plus = new(StringComparer.Ordinal);
+        foreach (Part part in boat.All<Part>().Where(part => part.Id != taker.Id && IsFeed(part)))
+        {
+            PolePair giving = Poles.Giving(part)!;
+            plus.TryAdd(giving.Plus, part);
+        }
+
+        (string? sourceNode, ImmutableArray<WiringEdge> outEdges) = Shortest(wiring, taking.Plus, plus.ContainsKey);
+        if (sourceNode is null)
+        {
+            return new Chain(taker, null, [], []);
+        }
+
+        Part source = plus[sourceNode];
+        string minus = Poles.Giving(source)!.Minus;
+        (string? back, ImmutableArray<WiringEdge> backEdges) = Shortest(wiring, taking.Minus, node => node == minus);
+        return new Chain(taker, source, Items(sourceNode, outEdges), back is null ? [] : Items(minus, backEdges));
+    }
+
+    private static bool IsFeed(Part part) => part is BatteryBank or DcConverter or Inverter or ShoreInlet;
+
+    private static (string? End, ImmutableArray<WiringEdge> Edges) Shortest(Wiring wiring, string start, Func<string, bool> isEnd)
+    {
+        Dictionary<string, WiringEdge?> reachedBy = new(StringComparer.Ordinal) { [start] = null };
+        Queue<string> queue = new([start]);
+        while (queue.TryDequeue(out string? node))
+        {
+            if (isEnd(node))
+            {
+                return (node, PathFrom(node, start, reachedBy));
+            }
+
+            foreach (WiringEdge edge in wiring.At(node))
+            {
+                if (reachedBy.TryAdd(edge.Other(node), edge))
+                {
+                    queue.Enqueue(edge.Other(node));
+                }
+            }
+        }
+
+        return (null, []);
+    }
+
+    private static ImmutableArray<WiringEdge> PathFrom(string end, string start, Dictionary<string, WiringEdge?> reachedBy)
+    {
+        ImmutableArray<WiringEdge>.Builder path = ImmutableArray.CreateBuilder<WiringEdge>();
+        for (string node = end; node != start;)
+        {
+            WiringEdge edge = reachedBy[node]!;
+            path.Add(edge);
+            node = edge.Other(node);
+        }
+
+        return path.ToImmutable();
+    }
+
+    private static ImmutableArray<ChainItem> Items(string start, ImmutableArray<WiringEdge> edges)
+    {
+        ImmutableArray<ChainItem>.Builder items = ImmutableArray.CreateBuilder<ChainItem>();
+        string node = start;
+        foreach (WiringEdge edge in edges)
+        {
+            string next = edge.Other(node);
+            if (items.Count > 0 && items[^1].Thing.Id == edge.Owner.Id)
+            {
+                items[^1] = items[^1] with { LeftAt = next, Edges = items[^1].Edges.Add(edge) };
+            }
+            else
+            {
+                items.Add(new ChainItem(edge.Owner, node, next, [edge]));
+            }
+
+            node = next;
+        }
+
+        return items.ToImmutable();
+    }
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+
+namespace Orlop.Review.Findings;
+
+/// <summary>A line of working: what is found, how, and by which source.</summary>
+/// <param name="What">Plain words: "Starting current".</param>
+/// <param name="Expression">The formula with its numbers: "5 × 60 A".</param>
+/// <param name="Value">The number found; null for a line that states something.</param>
+/// <param name="Source">Document, clause and table; "common practice, no source"; or empty for arithmetic on lines above.</param>
+/// <param name="IsFromMemory">The source was not seen when the figure was written down.</param>
+public sealed record WorkingLine(string What, string Expression, Amount? Value, string Source, bool IsFromMemory = false);
+
+/// <summary>An input a finding rests on: the thing, the field where it is typed, and how it reads.</summary>
+/// <param name="ThingId">Id of the thing.</param>
+/// <param name="Field">Name of its field, as in the file.</param>
+/// <param name="IsGuess">Guessed or estimated.</param>
+/// <param name="IsMissing">Not given.</param>
+public sealed record FindingInput(string ThingId, string Field, bool IsGuess = false, bool IsMissing = false);
+
+/// <summary>One check on one thing in one condition.</summary>
+public sealed record Finding
+{
+    /// <summary>Id of the check: <c>conductor-ampacity</c>.</summary>
+    public required string CheckId { get; init; }
+
+    /// <summary>Id of the thing or element it is about.</summary>
+    public required string SubjectId { get; init; }
+
+    /// <summary>The condition, or null where the check is the same in all.</summary>
+    public string? ConditionId { get; init; }
+
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>What is asked over what is allowed; null when unknown or when there is no such ratio.</summary>
+    public double? UseFraction { get; init; }
+
+    /// <summary>What a boat owner reads, with a number.</summary>
+    public required Sentence Headline { get; init; }
+
+    /// <summary>Formula, numbers, assumptions and sources.</summary>
+    public ImmutableArray<WorkingLine> Working { get; init; } = [];
+
+    /// <summary>The inputs it rests on.</summary>
+    public ImmutableArray<FindingInput> Inputs { get; init; } = [];
+
+    /// <summary>A caution that belongs to it: batteries, 230 V.</summary>
+    public string? Caution { get; init; }
+}

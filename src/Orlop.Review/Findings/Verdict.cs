@@ -1,0 +1,43 @@
+namespace Orlop.Review.Findings;
+
+/// <summary>How one check on one thing came out. The order is that of the screen: what matters first.</summary>
+public enum Verdict
+{
+    /// <summary>An input is missing, or its uncertainty straddles the limit. The default: nothing becomes a pass by being left out.</summary>
+    Unknown,
+
+    /// <summary>Beyond the limit.</summary>
+    Fails,
+
+    /// <summary>Within a tenth of the limit.</summary>
+    Tight,
+
+    /// <summary>Within the limit by more than a tenth.</summary>
+    Holds,
+}
+
+/// <summary>Makes verdicts of use.</summary>
+public static class Verdicts
+{
+    /// <summary>Use from which a finding is tight.</summary>
+    public const double TightFromFraction = 0.9;
+
+    /// <summary>Fails above 1, tight from 0.9, holds below; unknown when there is no number or it is not finite.</summary>
+    public static Verdict OfUse(double? useFraction) => useFraction switch
+    {
+        null => Verdict.Unknown,
+        { } use when !double.IsFinite(use) => Verdict.Unknown,
+        > 1 => Verdict.Fails,
+        >= TightFromFraction => Verdict.Tight,
+        _ => Verdict.Holds,
+    };
+
+    /// <summary>How bad: fails 3, unknown 2, tight 1, holds 0.</summary>
+    public static int Weight(Verdict verdict) => verdict switch
+    {
+        Verdict.Fails => 3,
+        Verdict.Unknown => 2,
+        Verdict.Tight => 1,
+        _ => 0,
+    };
+}

@@ -1,0 +1,71 @@
+namespace Orlop.Review.Practices;
+
+/// <summary>A limit of a practice: its value, where it is from, and whether the source was seen.</summary>
+/// <param name="Id">In the closed list of <see cref="LimitIds"/>.</param>
+/// <param name="Value">In the unit its id ends with.</param>
+/// <param name="Source">Document and clause, or "common practice, no source", or the owner's reason.</param>
+/// <param name="IsFromMemory">The source was not seen when the value was written down.</param>
+public sealed record Limit(string Id, double Value, string Source, bool IsFromMemory);
+
+/// <summary>The limits a practice must give. The last word of an id is its unit.</summary>
+public static class LimitIds
+{
+    /// <summary>Voltage that may be lost on the way to a critical load, over nominal.</summary>
+    public const string CriticalDropFraction = "critical-drop-fraction";
+
+    /// <summary>Voltage that may be lost on the way to any other load, over nominal.</summary>
+    public const string GeneralDropFraction = "general-drop-fraction";
+
+    /// <summary>Least voltage at a load that does not give its own, over nominal.</summary>
+    public const string LeastVoltageFraction = "least-voltage-fraction";
+
+    /// <summary>Device rating over conductor ampacity, below 50 V.</summary>
+    public const string DeviceOverAmpacityBelow50VRatio = "device-over-ampacity-below-50v-ratio";
+
+    /// <summary>Device rating over conductor ampacity, from 50 V up.</summary>
+    public const string DeviceOverAmpacityFrom50VRatio = "device-over-ampacity-from-50v-ratio";
+
+    /// <summary>The ampacity in the two ratios above is reckoned after derating (1) or straight from the table (0).</summary>
+    public const string DeviceUsesDeratedAmpacityFlag = "device-uses-derated-ampacity-flag";
+
+    /// <summary>Unprotected length of a bare run from any source.</summary>
+    public const string UnprotectedM = "unprotected-m";
+
+    /// <summary>Unprotected length of a run in a sheath or enclosure.</summary>
+    public const string UnprotectedSheathedM = "unprotected-sheathed-m";
+
+    /// <summary>Unprotected length from a battery post.</summary>
+    public const string UnprotectedFromBatteryM = "unprotected-from-battery-m";
+
+    /// <summary>Continuous load over device rating.</summary>
+    public const string LoadOverDeviceFraction = "load-over-device-fraction";
+
+    /// <summary>Ambient of the ampacity table.</summary>
+    public const string TableAmbientC = "table-ambient-c";
+
+    /// <summary>Least ambient to reckon with in an engine space while the engine runs.</summary>
+    public const string EngineSpaceC = "engine-space-c";
+
+    /// <summary>Voltage from which the grouping factor applies.</summary>
+    public const string GroupingFromV = "grouping-from-v";
+
+    /// <summary>Smallest power conductor.</summary>
+    public const string SmallestConductorMm2 = "smallest-conductor-mm2";
+
+    /// <summary>Smallest conductor inside a sheath of more than one core.</summary>
+    public const string SmallestSheathedConductorMm2 = "smallest-sheathed-conductor-mm2";
+
+    /// <summary>Rings on one stud.</summary>
+    public const string RingsPerStudCount = "rings-per-stud-count";
+
+    /// <summary>Residual current at which the device ahead of AC outlets must open.</summary>
+    public const string ResidualA = "residual-a";
+
+    /// <summary>All of them, for validation of practice files and for forms.</summary>
+    public static IReadOnlyList<string> All { get; } =
+    [
+        CriticalDropFraction, GeneralDropFraction, LeastVoltageFraction, DeviceOverAmpacityBelow50VRatio, DeviceOverAmpacityFrom50VRatio,
+        DeviceUsesDeratedAmpacityFlag, UnprotectedM, UnprotectedSheathedM, UnprotectedFromBatteryM, LoadOverDeviceFraction, TableAmbientC,
+        EngineSpaceC, GroupingFromV, SmallestConductorMm2, SmallestSheathedConductorMm2, RingsPerStudCount, ResidualA,
+    ];
+}
