@@ -39,6 +39,27 @@ public sealed class IsolationPlanPropertyTests
         }, iter: 400);
 
     [Fact]
+    public void Find_TwoPoleDevices_NeverCheaperThanTryingEverySetAndSeldomDearer()
+    {
+        var (cases, dearer) = (0, 0);
+        for (var seed = 0; seed < 300; seed++)
+        {
+            var input = Wiring(seed, true);
+            var plan = IsolationPlan.Find(input);
+            if (plan.CannotBeMadeDead.IsEmpty)
+            {
+                var cheapest = CheapestByTrying(input)!.Value;
+                Assert.True(plan.Cost >= cheapest);
+                cases++;
+                dearer += plan.Cost > cheapest ? 1 : 0;
+            }
+        }
+
+        Assert.True(cases > 100);
+        Assert.True(dearer <= 0.02 * cases, $"{dearer} of {cases} plans cost more than the cheapest.");
+    }
+
+    [Fact]
     public void Find_HopelessNode_StaysLiveWithEverythingOpen() =>
         AnyWirings.Sample(input =>
         {
