@@ -62,7 +62,7 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
                 _step[k] = -_step[k];
             }
 
-            var taken = new LineSearch(Equations, sinks, potentials, _step, _trial).Take(isHolding);
+            var taken = new LineSearch(Equations, sinks, potentials, _step, _trial).Take(isBalanced, isHolding);
             if (!(taken > 0) || !(LargestOf(_trial) <= FarthestRatio * _sourceSumV))
             {
                 return NewtonEnd.BeyondLimit;
@@ -80,7 +80,8 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
     {
         var none = sinks.Scaled(0);
         Equations.Evaluate(potentials, none);
-        Equations.FillMatrix(_values, isHolding: true);
+        Equations.FillMatrix(_values);
+        Equations.HoldAll(_values);
         _factor = network.Elimination.Factor(_values, _factor);
         if (!_factor.IsPositiveDefinite)
         {
@@ -109,20 +110,27 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
     /// <summary>The factored matrix of slopes at the last potentials, or null when it is not positive definite.</summary>
     public LdlFactor? FactoredSlopes() => TryFactor(out _) ? _factor : null;
 
+    /// <summary>
+    /// Factors the slopes. Where that fails, sources at a limit in the failing part count as if they held their voltage, which makes
+    /// steps short but never wrong in direction; a part that fails even so cannot carry its loads here.
+    /// </summary>
     private bool TryFactor(out bool isHolding)
     {
         isHolding = false;
-        Equations.FillMatrix(_values, isHolding);
+        Equations.FillMatrix(_values);
         _factor = network.Elimination.Factor(_values, _factor, LeastPivotRatio);
-        if (_factor.IsPositiveDefinite || network.Laws.IsUnlimited)
+        while (_factor.FailedIndex is { } failed)
         {
-            return _factor.IsPositiveDefinite;
+            if (!Equations.TryHold(failed, _values))
+            {
+                return false;
+            }
+
+            isHolding = true;
+            _factor = network.Elimination.Factor(_values, _factor, LeastPivotRatio);
         }
 
-        isHolding = true;
-        Equations.FillMatrix(_values, isHolding);
-        _factor = network.Elimination.Factor(_values, _factor, LeastPivotRatio);
-        return _factor.IsPositiveDefinite;
+        return true;
     }
 
     private bool MeasureResidual(double[] potentials)
