@@ -77,7 +77,12 @@ public sealed class FieldSchema
     public RecordSchema? Record => _record.Value;
 
     /// <summary>The range in words with its unit; null where there is none.</summary>
-    public string? AllowedText => Allowed is null ? null : string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} to {Allowed.Most} {Unit?.Text}").TrimEnd();
+    public string? AllowedText => Allowed switch
+    {
+        null => null,
+        { Most: double.MaxValue } => string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} or more {Unit?.Text}").TrimEnd(),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} to {Allowed.Most} {Unit?.Text}").TrimEnd(),
+    };
 
     /// <summary>Its value in a record.</summary>
     public object? Get(object record) => _property.GetValue(record);

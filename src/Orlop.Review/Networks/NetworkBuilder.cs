@@ -15,7 +15,7 @@ public static class NetworkBuilder
     /// <summary>Builds the network of a case. A load that nothing feeds is left out and named; a value that is missing is named too.</summary>
     public static BuiltNetwork Build(BoatModel boat, Wiring wiring, Practice? practice, Condition condition, NetworkCase networkCase)
     {
-        ConductorElements conductors = new(boat, practice, condition);
+        ConductorElements conductors = new(boat, practice, condition, networkCase.Charge == ChargeCase.Full);
         foreach (WiringEdge edge in wiring.Edges.Where(edge => edge.IsClosedIn(condition.Id)))
         {
             conductors.Add(edge);

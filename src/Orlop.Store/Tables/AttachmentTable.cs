@@ -29,6 +29,18 @@ internal static class AttachmentTable
             : throw Damage.Of(db, $"the bytes of attachment {sha256} are not as they were written; the boat itself is not touched by this");
     }
 
+    /// <summary>Names of the attachments whose bytes are not those they are named for.</summary>
+    public static IEnumerable<string> DamagedOnes(SqliteConnection db)
+    {
+        foreach (string sha256 in db.Rows(row => row.GetString(0), "SELECT sha256 FROM attachment"))
+        {
+            if (db.Value("SELECT bytes FROM attachment WHERE sha256 = $1", sha256) is not byte[] bytes || NameOf(bytes) != sha256)
+            {
+                yield return sha256;
+            }
+        }
+    }
+
     private static Attachment Line(SqliteDataReader row) => new(
         row.GetString(0), row.GetString(1), row.GetInt64(2), DateTimeOffset.ParseExact(row.GetString(3), "O", CultureInfo.InvariantCulture));
 }
