@@ -11,15 +11,15 @@ public sealed record CircuitTemplate(string Name, CircuitPlan Plan)
     /// <summary>All templates, for a boat of this voltage.</summary>
     public static IReadOnlyList<CircuitTemplate> For(double nominalV) =>
     [
-        new("Light", Plan("Light", nominalV, watts: 10, fuseA: 3, areaMm2: 1.5, DropClass.General)),
-        new("Navigation light", Plan("Navigation light", nominalV, watts: 5, fuseA: 3, areaMm2: 1.5, DropClass.Critical)),
-        new("Pump", Plan("Pump", nominalV, watts: 80, fuseA: 10, areaMm2: 2.5, DropClass.Critical) with { StartRatio = Guess(3), StartS = Guess(0.3) }),
-        new("Radio or plotter", Plan("Radio", nominalV, watts: 25, fuseA: 5, areaMm2: 2.5, DropClass.Critical)),
-        new("Socket for a portable tool", Plan("Tool", nominalV, watts: 120, fuseA: 10, areaMm2: 2.5, DropClass.General) with { HasPlug = true, LeadM = Guess(2) }),
-        new("Winch or windlass", Plan("Winch", nominalV, watts: 1200, fuseA: 100, areaMm2: 35, DropClass.General) with { StartRatio = Guess(4), StartS = Guess(1), HasIsolator = true }),
+        new("Light", Start("Light", nominalV, watts: 10, fuseA: 3, areaMm2: 1.5, DropClass.General)),
+        new("Navigation light", Start("Navigation light", nominalV, watts: 5, fuseA: 3, areaMm2: 1.5, DropClass.Critical)),
+        new("Pump", Start("Pump", nominalV, watts: 80, fuseA: 10, areaMm2: 2.5, DropClass.Critical) with { StartRatio = Guess(3), StartS = Guess(0.3) }),
+        new("Radio or plotter", Start("Radio", nominalV, watts: 25, fuseA: 5, areaMm2: 2.5, DropClass.Critical)),
+        new("Socket for a portable tool", Start("Tool", nominalV, watts: 120, fuseA: 10, areaMm2: 2.5, DropClass.General) with { HasPlug = true, LeadM = Guess(2) }),
+        new("Winch or windlass", Start("Winch", nominalV, watts: 1200, fuseA: 100, areaMm2: 35, DropClass.General) with { StartRatio = Guess(4), StartS = Guess(1), HasIsolator = true }),
     ];
 
-    private static CircuitPlan Plan(string name, double nominalV, double watts, double fuseA, double areaMm2, DropClass drop) => new()
+    private static CircuitPlan Start(string name, double nominalV, double watts, double fuseA, double areaMm2, DropClass drop) => new()
     {
         LoadName = name,
         NominalV = nominalV,
