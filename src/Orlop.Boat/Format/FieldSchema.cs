@@ -99,6 +99,9 @@ public sealed class FieldSchema
     /// <summary>Position that the record asks for; fields of equal order follow their declaration.</summary>
     internal int Order { get; private set; }
 
+    /// <summary>The same record with these items in this list field.</summary>
+    public object WithItems(object record, IEnumerable<object> items) => With(record, List([.. items]));
+
     internal string PropertyName => _property.Name;
 
     internal void Set(object record, object? value) => _access.Set(record, value);

@@ -45,28 +45,28 @@ public sealed record NetworkResult
 public sealed record OperatingPoint
 {
     /// <summary>Potential of each node against the zero of its connected part.</summary>
-    public required ImmutableDictionary<string, double> NodeV { get; init; }
+    public required IReadOnlyDictionary<string, double> NodeV { get; init; }
 
     /// <summary>Current of each conductor and contact, positive from A to B. A contact of zero resistance has none (its nodes are one) unless a single path fixes it.</summary>
-    public required ImmutableDictionary<string, double> BranchA { get; init; }
+    public required IReadOnlyDictionary<string, double> BranchA { get; init; }
 
     /// <summary>Temperature of each conductor that has <see cref="Conductor.Heating"/>.</summary>
-    public required ImmutableDictionary<string, double> ConductorC { get; init; }
+    public required IReadOnlyDictionary<string, double> ConductorC { get; init; }
 
     /// <summary>Current out of each battery, source and converter output.</summary>
-    public required ImmutableDictionary<string, double> SourceA { get; init; }
+    public required IReadOnlyDictionary<string, double> SourceA { get; init; }
 
     /// <summary>Current into each load and converter input.</summary>
-    public required ImmutableDictionary<string, double> LoadA { get; init; }
+    public required IReadOnlyDictionary<string, double> LoadA { get; init; }
 
     /// <summary>Voltage across each load and converter input.</summary>
-    public required ImmutableDictionary<string, double> LoadV { get; init; }
+    public required IReadOnlyDictionary<string, double> LoadV { get; init; }
 
     /// <summary>How each limited source works: giving its limit, holding its voltage, or off.</summary>
-    public required ImmutableDictionary<string, SourceMode> SourceModes { get; init; }
+    public required IReadOnlyDictionary<string, SourceMode> SourceModes { get; init; }
 
     /// <summary>Power out of each converter.</summary>
-    public required ImmutableDictionary<string, double> ConverterOutputW { get; init; }
+    public required IReadOnlyDictionary<string, double> ConverterOutputW { get; init; }
 
     /// <summary>Power out of batteries and limited sources, less what flows back in.</summary>
     public required double SourcePowerW { get; init; }

@@ -1,0 +1,91 @@
+using System.Diagnostics.CodeAnalysis;
+using Orlop.Numerics;
+
+namespace Orlop.Electrics.Networks;
+
+/// <summary>
+/// A network checked, numbered and analysed once, to be solved any number of times. Immutable, so safe from several threads.
+/// </summary>
+public sealed class PreparedNetwork
+{
+    private readonly int[] _partOfUnknown;
+
+    private PreparedNetwork(Wiring wiring)
+    {
+        Wiring = wiring;
+        UnknownOfJunction = ZeroOfPotential.NumberUnknowns(wiring);
+        UnknownCount = UnknownOfJunction.Length == 0 ? 0 : UnknownOfJunction.Max() + 1;
+        var count = wiring.Branches.Length;
+        A = new int[count];
+        B = new int[count];
+        Slot = new int[count];
+        for (var k = 0; k < count; k++)
+        {
+            A[k] = UnknownOfJunction[wiring.Branches[k].A];
+            B[k] = UnknownOfJunction[wiring.Branches[k].B];
+        }
+
+        _partOfUnknown = ZeroOfPotential.SteadyParts(wiring, UnknownOfJunction, UnknownCount);
+        Pattern = SymmetricPattern.FromPairs(UnknownCount, A, B, Slot);
+        Elimination = SparseLdl.Analyse(Pattern);
+        Laws = new BranchLaws(wiring);
+        Ids = new ResultIds(wiring);
+    }
+
+    internal Wiring Wiring { get; }
+
+    internal int[] UnknownOfJunction { get; }
+
+    internal int UnknownCount { get; }
+
+    internal int[] A { get; }
+
+    internal int[] B { get; }
+
+    internal int[] Slot { get; }
+
+    internal SymmetricPattern Pattern { get; }
+
+    internal SparseLdl Elimination { get; }
+
+    internal BranchLaws Laws { get; }
+
+    internal ResultIds Ids { get; }
+
+    /// <summary>Numbers and analyses a network that <see cref="NetworkCheck"/> finds without fault.</summary>
+    /// <exception cref="ArgumentException">The network has a fault; its sentence is the message.</exception>
+    public static PreparedNetwork Of(Network network)
+    {
+        var check = NetworkCheck.Examine(network);
+        return check.Faults.IsEmpty
+            ? new PreparedNetwork(check.Wiring!)
+            : throw new ArgumentException(check.Faults[0].Message, nameof(network));
+    }
+
+    /// <summary>Finds the operating point.</summary>
+    [SuppressMessage("Design", "CA1068", Justification = "Cancelling is asked for more often than progress.")]
+    public NetworkResult Solve(CancellationToken token = default, IProgress<double>? progress = null) =>
+        OperatingPointSearch.Run(this, token, progress);
+
+    /// <summary>Whether a branch ends in the part that metal, batteries and resistances join to an unknown.</summary>
+    internal bool IsInPartOf(int unknown, int branch) =>
+        (A[branch] >= 0 && _partOfUnknown[A[branch]] == _partOfUnknown[unknown])
+        || (B[branch] >= 0 && _partOfUnknown[B[branch]] == _partOfUnknown[unknown]);
+
+    /// <summary>Whether a battery stands in the part of an unknown.</summary>
+    internal bool HasBattery(int unknown)
+    {
+        var first = Wiring.Start(BranchKind.Battery);
+        for (var k = 0; k < Wiring.Batteries.Length; k++)
+        {
+            if (IsInPartOf(unknown, first + k))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    internal static PreparedNetwork OfSound(Wiring wiring) => new(wiring);
+}

@@ -1,0 +1,231 @@
+using System.Collections.Immutable;
+
+namespace Orlop.Electrics.Networks;
+
+/// <summary>
+/// Which load pulls the network down, the most it could get, and what stands in the way. The load is turned into a fixed current,
+/// which has no turning point: its power is greatest where its voltage equals its current times the slope of the network (eq. 10).
+/// </summary>
+internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration newton, Sinks sinks, double[] unloaded)
+{
+    private const int MostTrials = 80;
+    private const double Precision = 1e-10;
+    private const double LeastFraction = 0.01;
+    private const int MostElements = 8;
+
+    private readonly record struct Trial(bool IsFed, double VoltageV, double SlopeOhm);
+
+    /// <summary>The shortfall of the load whose voltage falls fastest at the last potentials that could be served; null when it could be served after all.</summary>
+    public Shortfall? AtLimit(double[] potentials)
+    {
+        var sink = FastestFalling(potentials);
+        var shortfall = Of(sink, potentials);
+        return shortfall.MostW < shortfall.AskedW ? shortfall : null;
+    }
+
+    /// <summary>The shortfall of one load.</summary>
+    public Shortfall Of(int sink, double[] potentials)
+    {
+        var id = network.Wiring.IdOf(network.Wiring.Branches[newton.Equations.FirstSink + sink]);
+        var askedW = AskedW(sink);
+        var (currentA, voltageV) = GreatestPower(sink);
+        var at = (double[])potentials.Clone();
+        var isKnown = TryCurrent(sink, currentA, at).IsFed;
+        if (!isKnown)
+        {
+            potentials.CopyTo(at, 0);
+        }
+
+        return new Shortfall(id, askedW, currentA * voltageV, voltageV, Elements(sink, at));
+    }
+
+    private double AskedW(int sink)
+    {
+        var unloadedV = Math.Abs(newton.Equations.Across(newton.Equations.FirstSink + sink, unloaded));
+        if (sinks.Kinds[sink] == LoadKind.Current)
+        {
+            return sinks.Amounts[sink] * unloadedV;
+        }
+
+        if (!sinks.FollowsConverter[sink])
+        {
+            return sinks.Amounts[sink];
+        }
+
+        var converter = sink - network.Wiring.Loads.Length;
+        return BranchLaws.ConverterInputW(network.Wiring.Converters[converter], newton.Equations.ConverterOutputW(converter, unloaded));
+    }
+
+    private int FastestFalling(double[] potentials)
+    {
+        newton.Equations.Evaluate(potentials, sinks);
+        var demandA = new double[potentials.Length];
+        var equations = newton.Equations;
+        for (var sink = 0; sink < sinks.Signs.Length; sink++)
+        {
+            if (sinks.Insists(sink))
+            {
+                Inject(demandA, sink, equations.CurrentA[equations.FirstSink + sink]);
+            }
+        }
+
+        var fall = new double[potentials.Length];
+        newton.FactoredSlopes()?.Solve(demandA, fall);
+        var (fastest, fastestRatio, mostW) = (-1, double.NegativeInfinity, 0.0);
+        for (var sink = 0; sink < sinks.Signs.Length; sink++)
+        {
+            if (!sinks.Insists(sink))
+            {
+                continue;
+            }
+
+            var branch = equations.FirstSink + sink;
+            var voltageV = equations.Across(branch, potentials);
+            var ratio = equations.Across(branch, fall) / voltageV;
+            var powerW = equations.CurrentA[branch] * voltageV;
+            if (fastest < 0 || ratio > fastestRatio * (1 + 1e-6) || (ratio > fastestRatio * (1 - 1e-6) && powerW > mostW))
+            {
+                (fastest, fastestRatio, mostW) = (sink, ratio, powerW);
+            }
+        }
+
+        return fastest;
+    }
+
+    private (double CurrentA, double VoltageV) GreatestPower(int sink)
+    {
+        var at = (double[])unloaded.Clone();
+        var (low, high) = (0.0, double.PositiveInfinity);
+        var (bestA, bestV) = (0.0, 0.0);
+        var currentA = 0.0;
+        for (var count = 0; count < MostTrials; count++)
+        {
+            var start = (double[])at.Clone();
+            var trial = TryCurrent(sink, currentA, start);
+            var excessV = trial.VoltageV - (currentA * trial.SlopeOhm);
+            if (trial.IsFed && currentA * trial.VoltageV >= bestA * bestV)
+            {
+                (bestA, bestV) = (currentA, trial.VoltageV);
+            }
+
+            if (!trial.IsFed && currentA == 0)
+            {
+                return (0, 0);
+            }
+
+            if (trial.IsFed && excessV >= 0)
+            {
+                low = currentA;
+                start.CopyTo(at, 0);
+            }
+            else
+            {
+                high = currentA;
+            }
+
+            if ((trial.IsFed && Math.Abs(excessV) <= Precision * trial.VoltageV) || (double.IsFinite(high) && high - low <= Precision * high))
+            {
+                break;
+            }
+
+            var next = trial.IsFed ? currentA + (excessV / (2 * trial.SlopeOhm)) : double.NaN;
+            currentA = next > low && next < high ? next : 0.5 * (low + high);
+        }
+
+        return (bestA, bestV);
+    }
+
+    private Trial TryCurrent(int sink, double currentA, double[] potentials)
+    {
+        var changed = sinks.WithCurrent(sink, currentA);
+        if (newton.Run(potentials, changed) != NewtonEnd.Converged || newton.FactoredSlopes() is not { } slopes)
+        {
+            return default;
+        }
+
+        var unit = new double[potentials.Length];
+        Inject(unit, sink, 1);
+        var response = new double[potentials.Length];
+        slopes.Solve(unit, response);
+        var branch = newton.Equations.FirstSink + sink;
+        return new Trial(true, Math.Abs(newton.Equations.Across(branch, potentials)), newton.Equations.Across(branch, response));
+    }
+
+    private void Inject(double[] currents, int sink, double currentA)
+    {
+        var branch = newton.Equations.FirstSink + sink;
+        if (network.A[branch] >= 0)
+        {
+            currents[network.A[branch]] += currentA;
+        }
+
+        if (network.B[branch] >= 0)
+        {
+            currents[network.B[branch]] -= currentA;
+        }
+    }
+
+    /// <summary>
+    /// Shares of the resistance seen by the load: a unit current through it meets each element with its share of the loss (eq. 11).
+    /// </summary>
+    private ImmutableArray<LimitingElement> Elements(int sink, double[] potentials)
+    {
+        var equations = newton.Equations;
+        equations.Evaluate(potentials, sinks);
+        var values = new double[network.Pattern.SlotCount];
+        var conductances = new double[network.A.Length];
+        for (var k = 0; k < conductances.Length; k++)
+        {
+            conductances[k] = Conductance(k, potentials);
+            equations.Stamp(values, k, conductances[k]);
+        }
+
+        var factor = network.Elimination.Factor(values);
+        if (!factor.IsPositiveDefinite)
+        {
+            return [];
+        }
+
+        var unit = new double[potentials.Length];
+        Inject(unit, sink, 1);
+        var response = new double[potentials.Length];
+        factor.Solve(unit, response);
+        var losses = new double[equations.FirstSink];
+        for (var k = 0; k < losses.Length; k++)
+        {
+            var across = equations.Across(k, response);
+            losses[k] = conductances[k] * across * across;
+        }
+
+        var total = losses.Sum();
+        return !(total > 0)
+            ? []
+            : [.. losses.Select((loss, k) => new LimitingElement(network.Wiring.IdOf(network.Wiring.Branches[k]), loss / total))
+                .Where(e => e.LossFraction >= LeastFraction)
+                .OrderByDescending(e => e.LossFraction).ThenBy(e => e.Id, StringComparer.Ordinal)
+                .Take(MostElements)];
+    }
+
+    private double Conductance(int branch, double[] potentials)
+    {
+        var equations = newton.Equations;
+        if (branch < network.Wiring.Start(BranchKind.Contact))
+        {
+            var voltageV = equations.Across(branch, potentials);
+            return voltageV == 0 ? 1 / network.Laws.ConductorOhm[branch] : equations.CurrentA[branch] / voltageV;
+        }
+
+        if (branch < equations.FirstSource)
+        {
+            return equations.SlopeS[branch];
+        }
+
+        if (branch < equations.FirstSink)
+        {
+            return network.Laws.SourceS[branch - equations.FirstSource];
+        }
+
+        var sink = branch - equations.FirstSink;
+        return sinks.Kinds[sink] == LoadKind.Resistance ? 1 / sinks.Amounts[sink] : 0;
+    }
+}

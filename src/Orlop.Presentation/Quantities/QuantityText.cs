@@ -1,0 +1,40 @@
+using System.Globalization;
+using Orlop.Boat.Values;
+
+namespace Orlop.Presentation.Quantities;
+
+/// <summary>Quantities as people type and read them: the only place where units are converted.</summary>
+public static class QuantityText
+{
+    /// <summary>What is shown for a value that is missing or not finite.</summary>
+    public const string Unknown = "unknown";
+
+    /// <summary>
+    /// Reads typed text for a property with this unit suffix. "about", "~" and "?" say how well it is known, "±" that it was
+    /// measured. A number without a unit is in the field's display unit, which the remark states.
+    /// </summary>
+    public static QuantityReading Parse(string text, string suffix, DisplayUnits units, CultureInfo culture) =>
+        new QuantityParser(Units.ForSuffix(suffix), units, culture).Read(text);
+
+    /// <summary>A quantity as it was typed, where the reader would read that as the same value; else formatted, with its ± where it has one.</summary>
+    public static string Format(Quantity? quantity, string suffix, DisplayUnits units, CultureInfo culture)
+    {
+        if (quantity is null)
+        {
+            return Unknown;
+        }
+
+        if (quantity.Typed is { } typed && Parse(typed, suffix, units, culture).Quantity?.Value == quantity.Value)
+        {
+            return typed;
+        }
+
+        return quantity.PlusMinus is { } plusMinus
+            ? new QuantityFormatter(Units.ForSuffix(suffix), units, culture).Format(quantity.Value, plusMinus)
+            : Format(quantity.Value, suffix, units, culture);
+    }
+
+    /// <summary>A number in the unit of its suffix, in the display units; "unknown" when it is not finite.</summary>
+    public static string Format(double value, string suffix, DisplayUnits units, CultureInfo culture) =>
+        new QuantityFormatter(Units.ForSuffix(suffix), units, culture).Format(value);
+}

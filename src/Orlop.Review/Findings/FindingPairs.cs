@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+
+namespace Orlop.Review.Findings;
+
+/// <summary>Matches findings before and after, by check and subject.</summary>
+public static class FindingPairs
+{
+    // Uses that differ by less than this are the same: rounding, not the alteration.
+    private const double SameUseFraction = 1e-6;
+
+    /// <summary>Groups the findings of each boat over its conditions, pairs the groups and orders them as they are shown.</summary>
+    public static ImmutableArray<PairedFinding> Of(IEnumerable<Finding> before, IEnumerable<Finding> after)
+    {
+        Dictionary<(string Check, string Subject), FindingGroup> was = Groups(before), becomes = Groups(after);
+        return
+        [
+            .. was.Keys.Union(becomes.Keys)
+                .Select(key => Pair(key.Check, key.Subject, was.GetValueOrDefault(key), becomes.GetValueOrDefault(key)))
+                .OrderBy(pair => pair.Change)
+                .ThenByDescending(pair => Verdicts.Weight(pair.Shown.Verdict))
+                .ThenByDescending(pair => pair.Shown.UseFraction ?? 0)
+                .ThenBy(pair => pair.CheckId, StringComparer.Ordinal)
+                .ThenBy(pair => pair.SubjectId, StringComparer.Ordinal),
+        ];
+    }
+
+    private static Dictionary<(string Check, string Subject), FindingGroup> Groups(IEnumerable<Finding> findings) => findings
+        .GroupBy(finding => (finding.CheckId, finding.SubjectId))
+        .ToDictionary(group => group.Key, group =>
+        {
+            ImmutableArray<Finding> all =
+            [
+                .. group.OrderByDescending(finding => Verdicts.Weight(finding.Verdict))
+                    .ThenByDescending(finding => finding.UseFraction ?? 0)
+                    .ThenBy(finding => finding.ConditionId, StringComparer.Ordinal),
+            ];
+            return new FindingGroup(all[0], all);
+        });
+
+    private static PairedFinding Pair(string check, string subject, FindingGroup? before, FindingGroup? after) =>
+        new(check, subject, ChangeOf(before?.Worst, after?.Worst), before, after);
+
+    private static Change ChangeOf(Finding? before, Finding? after)
+    {
+        if (after is null)
+        {
+            return Change.Gone;
+        }
+
+        int was = before is null ? 0 : Verdicts.Weight(before.Verdict), becomes = Verdicts.Weight(after.Verdict);
+        bool isTrouble = after.Verdict is Verdict.Fails or Verdict.Tight;
+        bool wasTrouble = before?.Verdict is Verdict.Fails or Verdict.Tight;
+        double moved = (after.UseFraction ?? 0) - (before?.UseFraction ?? 0);
+        return (isTrouble, wasTrouble) switch
+        {
+            (true, false) => Change.NewTrouble,
+            (true, true) when becomes > was || (becomes == was && moved > SameUseFraction) => Change.Worse,
+            (true, true) when becomes < was || moved < -SameUseFraction => Change.Better,
+            (true, true) => Change.AsBefore,
+            (false, _) when after.Verdict == Verdict.Unknown => Change.Unknown,
+            (false, true) => Change.Better,
+            _ => before?.Verdict == Verdict.Unknown ? Change.Better : Change.Holds,
+        };
+    }
+}

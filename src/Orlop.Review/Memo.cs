@@ -1,0 +1,57 @@
+using System.Collections.Concurrent;
+
+namespace Orlop.Review;
+
+/// <summary>
+/// Remembers results by the content of their input, so that an edit solves again only what it touches. Safe from several threads.
+/// Bounded: when full, it forgets what was not asked for since the last time it was full.
+/// </summary>
+public sealed class Memo(int capacity = 4096)
+{
+    private sealed class Entry(object value)
+    {
+        public object Value { get; } = value;
+
+        public bool WasAsked { get; set; }
+    }
+
+    private readonly ConcurrentDictionary<(Type Kind, object Key), Entry> _entries = new();
+    private long _computedCount;
+
+    /// <summary>How many results were computed, not remembered, since this memo was made.</summary>
+    public long ComputedCount => Interlocked.Read(ref _computedCount);
+
+    /// <summary>The remembered result for a key that is equal for equal inputs, or the computed one.</summary>
+    public T Get<T>(object key, Func<T> compute)
+        where T : class
+    {
+        if (_entries.TryGetValue((typeof(T), key), out Entry? entry))
+        {
+            entry.WasAsked = true;
+            return (T)entry.Value;
+        }
+
+        T value = compute();
+        Interlocked.Increment(ref _computedCount);
+        if (_entries.Count >= capacity)
+        {
+            Forget();
+        }
+
+        _entries[(typeof(T), key)] = new Entry(value);
+        return value;
+    }
+
+    private void Forget()
+    {
+        foreach ((var key, Entry entry) in _entries)
+        {
+            if (!entry.WasAsked)
+            {
+                _entries.TryRemove(key, out _);
+            }
+
+            entry.WasAsked = false;
+        }
+    }
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
+using Orlop.Electrics.Conductors;
+using Orlop.Electrics.Networks;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+
+namespace Orlop.Review.Networks;
+
+/// <summary>Turns edges of the wiring into conductors and contacts of the engine.</summary>
+internal sealed class ConductorElements(BoatModel boat, Practice? practice, Condition condition, bool isForGreatestFault)
+{
+    /// <summary>Length that stands in for one that is not given, so that the network stays whole; its results are told as unknown.</summary>
+    private const double StandInLengthM = 1;
+
+    private readonly Dictionary<string, (ConductorHeating? Heating, ImmutableArray<FindingInput> Missing)> _heating = new(StringComparer.Ordinal);
+
+    public ImmutableArray<Conductor>.Builder Conductors { get; } = ImmutableArray.CreateBuilder<Conductor>();
+
+    public ImmutableArray<Contact>.Builder Contacts { get; } = ImmutableArray.CreateBuilder<Contact>();
+
+    public List<Gap> Gaps { get; } = [];
+
+    public Dictionary<string, FindingInput> Assumed { get; } = new(StringComparer.Ordinal);
+
+    public void Add(WiringEdge edge)
+    {
+        switch (edge.Owner)
+        {
+            case Cable cable when edge.Kind == WiringEdgeKind.Core:
+                AddCore(edge, cable, edge.Core!);
+                break;
+            case Cable:
+                Termination? end = edge.Id.EndsWith("@from", StringComparison.Ordinal) ? edge.Core!.FromEnd : edge.Core!.ToEnd;
+                AddContact(edge, end?.ResistanceOhm, AssumedResistance.JointOhm, "cores");
+                break;
+            case Link link:
+                AddContact(edge, link.ResistanceOhm, AssumedResistance.JointOhm, "resistanceOhm");
+                break;
+            case Protection device:
+                AddContact(edge, device.ResistanceOhm, AssumedResistance.OfProtection(device), "resistanceOhm");
+                break;
+            case IsolatorSwitch device:
+                AddContact(edge, device.ResistanceOhm, AssumedResistance.OfSwitch(device.RatedA?.Value), "resistanceOhm");
+                break;
+            case Changeover device:
+                AddContact(edge, device.ResistanceOhm, AssumedResistance.OfSwitch(device.RatedA?.Value), "resistanceOhm");
+                break;
+            case PlugAndSocket device:
+                AddContact(edge, device.ContactOhm, AssumedResistance.ContactOhm, "contactOhm");
+                break;
+        }
+    }
+
+    private void AddContact(WiringEdge edge, Quantity? given, double assumedOhm, string field)
+    {
+        if (given is null)
+        {
+            Assumed[edge.Id] = new FindingInput(edge.Owner.Id, field, IsGuess: true);
+        }
+
+        Contacts.Add(new Contact(edge.Id, edge.A, edge.B, given?.Value ?? (isForGreatestFault ? 0 : assumedOhm)));
+    }
+
+    private void AddCore(WiringEdge edge, Cable cable, Core core)
+    {
+        Quantity? length = core.LengthM ?? cable.LengthM;
+        if (length is null)
+        {
+            Gaps.Add(new Gap(edge.Id, new FindingInput(cable.Id, "lengthM", IsMissing: true)));
+        }
+
+        if (!_heating.TryGetValue(cable.Id, out (ConductorHeating? Heating, ImmutableArray<FindingInput> Missing) heating))
+        {
+            _heating[cable.Id] = heating = HeatingOf(cable);
+        }
+
+        Gaps.AddRange(heating.Missing.Select(missing => new Gap(edge.Id, missing)));
+        ConductorResistanceResult resistance = ConductorResistance.Calculate(new ConductorResistanceInput
+        {
+            Subject = $"cable '{cable.Id}'",
+            AreaMm2 = cable.AreaMm2.Value,
+            LengthM = length?.Value ?? StandInLengthM,
+            Strand = StrandOf(cable),
+            IsTinned = IsTinned(cable),
+            ConductorC = 20,
+        });
+        double ohm = isForGreatestFault ? resistance.LeastOhm : resistance.ResistanceOhm;
+        if (ohm > 0)
+        {
+            Conductors.Add(new Conductor(edge.Id, edge.A, edge.B, ohm, heating.Heating));
+        }
+        else
+        {
+            Contacts.Add(new Contact(edge.Id, edge.A, edge.B, 0));
+        }
+    }
+
+    private (ConductorHeating? Heating, ImmutableArray<FindingInput> Missing) HeatingOf(Cable cable)
+    {
+        Surroundings surroundings = CoreSurroundings.Of(boat, practice, cable, condition);
+        ImmutableArray<FindingInput> missing = surroundings.Missing;
+        if (cable.InsulationC is null)
+        {
+            missing = missing.Add(new FindingInput(cable.Id, "insulationC", IsMissing: true));
+        }
+
+        if (practice is null || surroundings.AmbientC is not { } ambient || cable.InsulationC is not { } insulation)
+        {
+            return (null, missing);
+        }
+
+        AmpacityLookup row = practice.Ampacities.Lookup(cable.AreaMm2.Value, insulation.Value);
+        return row.Row is null
+            ? (null, missing)
+            : (new ConductorHeating(ambient, row.Row.InsulationC, practice.Ampacities.AmbientC, row.Row.CurrentA), missing);
+    }
+
+    internal static Orlop.Electrics.Conductors.StrandClass StrandOf(Cable cable) =>
+        cable.Strands is Orlop.Boat.Things.StrandClass.Flexible5 or Orlop.Boat.Things.StrandClass.FlexibleTinned5 ? Orlop.Electrics.Conductors.StrandClass.Class5 : Orlop.Electrics.Conductors.StrandClass.Class2;
+
+    internal static bool IsTinned(Cable cable) =>
+        cable.Strands is Orlop.Boat.Things.StrandClass.FlexibleTinned5 or Orlop.Boat.Things.StrandClass.StrandedTinned2;
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+
+namespace Orlop.Review.Networks;
+
+/// <summary>The temperature around a cable where it is hottest, in one condition.</summary>
+/// <param name="AmbientC">Null when a stretch or its temperature is not given.</param>
+/// <param name="SpaceId">The space that sets it.</param>
+/// <param name="IsEngineSpace">That space is an engine space with the engine running.</param>
+/// <param name="Missing">What is not given.</param>
+public sealed record Surroundings(double? AmbientC, string? SpaceId, bool IsEngineSpace, ImmutableArray<FindingInput> Missing);
+
+/// <summary>Finds what is around a cable along its run. The hottest stretch counts for its whole length.</summary>
+public static class CoreSurroundings
+{
+    /// <summary>The hottest stretch of a cable in a condition.</summary>
+    public static Surroundings Of(BoatModel boat, Practice? practice, Cable cable, Condition condition)
+    {
+        if (cable.Run.Count == 0)
+        {
+            return new Surroundings(null, null, false, [new FindingInput(cable.Id, "run", IsMissing: true)]);
+        }
+
+        Surroundings hottest = new(null, null, false, []);
+        ImmutableArray<FindingInput>.Builder missing = ImmutableArray.CreateBuilder<FindingInput>();
+        foreach (RunLeg leg in cable.Run)
+        {
+            string? spaceId = leg.Space ?? (leg.Way is null ? null : boat.Find<Way>(leg.Way)?.Space);
+            if (spaceId is null || boat.Find<Space>(spaceId) is not { } space)
+            {
+                missing.Add(leg.Way is null ? new FindingInput(cable.Id, "run", IsMissing: true) : new FindingInput(leg.Way, "space", IsMissing: true));
+                continue;
+            }
+
+            Surroundings here = Of(practice, space, condition);
+            missing.AddRange(here.Missing);
+            if (here.AmbientC is { } ambient && (hottest.AmbientC is null || ambient > hottest.AmbientC))
+            {
+                hottest = here;
+            }
+        }
+
+        return missing.Count == 0 ? hottest : hottest with { AmbientC = null, Missing = missing.ToImmutable() };
+    }
+
+    /// <summary>A space in a condition; an engine space with the engine running is at least as hot as the practice says.</summary>
+    public static Surroundings Of(Practice? practice, Space space, Condition condition)
+    {
+        double? ambient = condition.EngineRuns && space.EngineRunningC is { } running ? running.Value : space.AmbientC?.Value;
+        bool isHotEngine = space.Use == SpaceUse.Engine && condition.EngineRuns;
+        double? floor = isHotEngine ? practice?.Find(LimitIds.EngineSpaceC)?.Value : null;
+        double? reckoned = floor is { } least ? Math.Max(least, ambient ?? least) : ambient;
+        return reckoned is null
+            ? new Surroundings(null, space.Id, isHotEngine, [new FindingInput(space.Id, "ambientC", IsMissing: true)])
+            : new Surroundings(reckoned, space.Id, isHotEngine, []);
+    }
+}

@@ -1,0 +1,122 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+
+namespace Orlop.Review.Networks;
+
+/// <summary>
+/// Which elements carry power to each part that takes it, in one condition: the shortest way on each pole, and every element that lies
+/// in a loop with one of it. Used to tell which results a missing value spoils.
+/// </summary>
+public sealed class SupplyPaths
+{
+    private static readonly HashSet<string> None = [];
+
+    private readonly Dictionary<string, HashSet<string>> _elementsOf = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, HashSet<string>> _takersOf = new(StringComparer.Ordinal);
+
+    private SupplyPaths()
+    {
+    }
+
+    /// <summary>The elements on the way to a taker, the sources at its end among them; empty when nothing feeds it.</summary>
+    public IReadOnlySet<string> ElementsTo(string takerId) => _elementsOf.GetValueOrDefault(takerId, None);
+
+    /// <summary>The takers that an element feeds, those behind a converter among them.</summary>
+    public IReadOnlySet<string> TakersBehind(string elementId) => _takersOf.GetValueOrDefault(elementId, None);
+
+    /// <summary>The supply paths of a boat in a condition.</summary>
+    public static SupplyPaths Of(BoatModel boat, Wiring wiring, string conditionId)
+    {
+        SupplyPaths paths = new();
+        Dictionary<string, int> loops = WiringLoops.Of(wiring, conditionId);
+        ILookup<int, string> byLoop = loops.ToLookup(pair => pair.Value, pair => pair.Key);
+        Dictionary<string, Part> giving = new(StringComparer.Ordinal);
+        foreach (Part part in boat.All<Part>())
+        {
+            if (Poles.Giving(part) is { } poles)
+            {
+                giving.TryAdd(poles.Plus, part);
+                giving.TryAdd(poles.Minus, part);
+            }
+        }
+
+        foreach (Part part in boat.All<Part>())
+        {
+            if (Poles.Taking(part) is { } poles)
+            {
+                HashSet<string> elements = [];
+                AddWay(wiring, conditionId, poles.Plus, part, giving, loops, byLoop, elements);
+                AddWay(wiring, conditionId, poles.Minus, part, giving, loops, byLoop, elements);
+                paths._elementsOf[part.Id] = elements;
+            }
+        }
+
+        foreach (string taker in paths._elementsOf.Keys)
+        {
+            paths.Feed(taker, taker, []);
+        }
+
+        return paths;
+    }
+
+    // Marks every element on the way to a taker, and through a converter the way to that converter.
+    private void Feed(string taker, string via, HashSet<string> seen)
+    {
+        if (!seen.Add(via))
+        {
+            return;
+        }
+
+        foreach (string element in _elementsOf[via])
+        {
+            if (!_takersOf.TryGetValue(element, out HashSet<string>? takers))
+            {
+                _takersOf[element] = takers = [];
+            }
+
+            takers.Add(taker);
+            if (_elementsOf.ContainsKey(element))
+            {
+                Feed(taker, element, seen);
+            }
+        }
+    }
+
+    private static void AddWay(
+        Wiring wiring, string conditionId, string start, Part taker, Dictionary<string, Part> giving,
+        Dictionary<string, int> loops, ILookup<int, string> byLoop, HashSet<string> elements)
+    {
+        Dictionary<string, WiringEdge?> reachedBy = new(StringComparer.Ordinal) { [start] = null };
+        Queue<string> queue = new([start]);
+        while (queue.TryDequeue(out string? node))
+        {
+            if (giving.TryGetValue(node, out Part? source) && source.Id != taker.Id)
+            {
+                elements.Add(source.Id);
+                for (string step = node; reachedBy[step] is { } edge; step = edge.Other(step))
+                {
+                    elements.Add(edge.Id);
+                    if (loops.TryGetValue(edge.Id, out int loop))
+                    {
+                        elements.UnionWith(byLoop[loop]);
+                    }
+                }
+
+                // A charger only helps; go on to the source that carries the load alone.
+                if (source is not Charger)
+                {
+                    return;
+                }
+            }
+
+            foreach (WiringEdge edge in wiring.At(node))
+            {
+                if (edge.IsClosedIn(conditionId) && reachedBy.TryAdd(edge.Other(node), edge))
+                {
+                    queue.Enqueue(edge.Other(node));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Xunit;
+
+namespace Orlop.Presentation.Tests.Words;
+
+public sealed class WordingTests
+{
+    [Fact]
+    public void KindOf_EveryKindOfThing_HasPlainWords()
+    {
+        foreach (string name in ThingKinds.ByName.Keys)
+        {
+            Assert.False(string.IsNullOrWhiteSpace(Wording.KindOf(name)), name);
+        }
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => Wording.KindOf("spaceship"));
+    }
+
+    [Fact]
+    public void Shapes_OfTheVerdicts_DifferInShapeAndName()
+    {
+        Verdict[] verdicts = Enum.GetValues<Verdict>();
+        XElement[] drawn = [.. verdicts.Select(verdict => XElement.Parse(VerdictShape.Svg(verdict)))];
+
+        Assert.Equal(verdicts.Length, drawn.Select(svg => (string?)svg.Attribute("aria-label")).Distinct().Count());
+        Assert.Equal(verdicts.Length, drawn.Select(svg => svg.Elements().Last().ToString()).Distinct().Count());
+        Assert.Equal("none", (string?)drawn[Array.IndexOf(verdicts, Verdict.Unknown)].Elements().Last().Attribute("fill"));
+    }
+
+    [Fact]
+    public void Default_Verdict_ReadsUnknown() => Assert.Equal("unknown", Wording.Of(default(Verdict)));
+
+    [Fact]
+    public void Guess_IsSaidForWhatIsGuessedOrEstimated()
+    {
+        Assert.Equal("guess", Wording.Of(Knowledge.Guessed));
+        Assert.True(Wording.LooksGuessed(new Quantity(1, Knowledge.Guessed)));
+        Assert.False(Wording.LooksGuessed(new Quantity(1, Knowledge.Measured)));
+        Assert.False(Wording.LooksGuessed(null));
+    }
+
+    [Fact]
+    public void Sentence_Amounts_AreInTheReadersUnits()
+    {
+        Sentence sentence = Sentence.Of($"{"Winch feed"} is {new Amount(1.0668, "M")} long and runs at {new Amount(90, "C")}");
+
+        Assert.Equal("Winch feed is 3 ft 6 in long and runs at 194 °F", SentenceText.Of(sentence, DisplayUnits.Us, CultureInfo.InvariantCulture));
+        Assert.Equal("Winch feed is 1,067 m long and runs at 90 °C", SentenceText.Of(sentence, DisplayUnits.Metric, CultureInfo.GetCultureInfo("de-DE")));
+    }
+
+    [Fact]
+    public void Condition_SaysWhatIsOn()
+    {
+        Condition condition = new() { Id = "anchor", Name = "At anchor", SunShines = true };
+
+        Assert.Equal("At anchor: engine stopped, no shore power, sun.", Wording.Of(condition));
+    }
+}
