@@ -77,7 +77,12 @@ public sealed class FieldSchema
     public RecordSchema? Record => _record.Value;
 
     /// <summary>The range in words with its unit; null where there is none.</summary>
-    public string? AllowedText => Allowed is null ? null : string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} to {Allowed.Most} {Unit?.Text}").TrimEnd();
+    public string? AllowedText => Allowed switch
+    {
+        null => null,
+        { Most: double.MaxValue } => string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} or more {Unit?.Text}").TrimEnd(),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} to {Allowed.Most} {Unit?.Text}").TrimEnd(),
+    };
 
     /// <summary>Its value in a record.</summary>
     public object? Get(object record) => _property.GetValue(record);
@@ -89,6 +94,9 @@ public sealed class FieldSchema
         _property.SetValue(copy, value);
         return copy;
     }
+
+    /// <summary>The same record with these items in this list field.</summary>
+    public object WithItems(object record, IEnumerable<object> items) => With(record, List([.. items]));
 
     internal string PropertyName => _property.Name;
 

@@ -34,9 +34,6 @@ internal sealed class BranchLaws
         MostSourceA = [.. wiring.Batteries.Select(_ => double.PositiveInfinity), .. wiring.LimitedSources.Select(s => s.LimitA), .. wiring.Converters.Select(_ => double.PositiveInfinity)];
     }
 
-    /// <summary>Whether no source has a limit or a forbidden direction.</summary>
-    public bool IsUnlimited => Array.TrueForAll(LeastSourceA, double.IsNegativeInfinity);
-
     /// <summary>Resistance at the ambient temperature (at 20 °C without heating).</summary>
     public double[] ConductorOhm { get; }
 

@@ -85,8 +85,9 @@ internal sealed class OperatingPointReport(PreparedNetwork network, NetworkEquat
         var first = _wiring.Start(BranchKind.LimitedSource);
         for (var k = 0; k < modes.Length; k++)
         {
-            var isHolding = equations.SlopeS[first + k] > 0;
-            modes[k] = isHolding ? SourceMode.HoldingVoltage : equations.CurrentA[first + k] < 0 ? SourceMode.AtLimit : SourceMode.Off;
+            var source = _wiring.LimitedSources[k];
+            var wantedA = (source.SetpointV - equations.Across(first + k, potentials)) / source.SourceOhm;
+            modes[k] = wantedA > source.LimitA ? SourceMode.AtLimit : wantedA < 0 ? SourceMode.Off : SourceMode.HoldingVoltage;
         }
 
         return modes;

@@ -97,6 +97,22 @@ public sealed class IsolationPlanTests
     }
 
     [Fact]
+    public void Find_TwoPoleIsolator_CountsOnceAgainstTwoFuses()
+    {
+        var plan = IsolationPlan.Find(new IsolationInput
+        {
+            Edges =
+            [
+                new("iso+", "bat+", "bus+", new("isolator", OpeningMeans.Isolator, 3)), new("iso-", "bat-", "bus-", new("isolator", OpeningMeans.Isolator, 3)),
+                new("fuse+", "bus+", "lamp+", new("plus fuse", OpeningMeans.PullFuse, 2)), new("fuse-", "bus-", "lamp-", new("minus fuse", OpeningMeans.PullFuse, 2)),
+            ],
+            Sources = [new("battery", SourceKind.Battery, ["bat+", "bat-"], null, "a battery is always live")],
+            TargetNodes = ["lamp+", "lamp-"],
+        });
+        Assert.Equal((3, "isolator"), (plan.Cost, plan.Openings.Single().Id));
+    }
+
+    [Fact]
     public void Find_SourceThatCanBeStopped_IsStoppedWhenThatIsCheaper()
     {
         var plan = IsolationPlan.Find(new IsolationInput
