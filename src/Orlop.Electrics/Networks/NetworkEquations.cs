@@ -78,13 +78,18 @@ internal sealed class NetworkEquations(PreparedNetwork network)
         }
     }
 
-    /// <summary>Counts the sources at a limit in the part of an unknown as if they held their voltage; false when there are none.</summary>
+    /// <summary>
+    /// Counts sources of the part of an unknown as if they held their voltage: those that are off, which come in when the voltage falls,
+    /// and in a part without a battery those at their limit, which come in when it rises. False when none is left to count.
+    /// </summary>
     public bool TryHold(int unknown, double[] values)
     {
+        var hasBattery = network.HasBattery(unknown);
         var isAnyHeld = false;
         for (var k = _firstSource; k < _firstSink; k++)
         {
-            if (network.IsInPartOf(unknown, k))
+            var mayHold = CurrentA[k] == 0 || !hasBattery;
+            if (mayHold && network.IsInPartOf(unknown, k))
             {
                 isAnyHeld |= Hold(values, k);
             }

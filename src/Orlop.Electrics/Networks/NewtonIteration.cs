@@ -18,6 +18,7 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
     private const double RelativeToleranceA = 1e-9;
     private const double RelativeStepV = 1e-6;
     private const double FarthestRatio = 100;
+    private const double CollapsedRatio = 1e-6;
     private const double RoundOff = 1e-15;
     private const double LeastPivotRatio = 1e-13;
 
@@ -63,7 +64,7 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
             }
 
             var taken = new LineSearch(Equations, sinks, potentials, _step, _trial).Take(isBalanced, isHolding);
-            if (!(taken > 0) || !(LargestOf(_trial) <= FarthestRatio * _sourceSumV))
+            if (!(taken > 0) || !(LargestOf(_trial) <= FarthestRatio * _sourceSumV) || IsAnySinkCollapsed(sinks))
             {
                 return NewtonEnd.BeyondLimit;
             }
@@ -162,6 +163,20 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
         }
 
         return true;
+    }
+
+    private bool IsAnySinkCollapsed(Sinks sinks)
+    {
+        for (var k = 0; k < sinks.Kinds.Length; k++)
+        {
+            if (sinks.Kinds[k] == LoadKind.Power && sinks.Insists(k)
+                && !(sinks.Signs[k] * Equations.Across(Equations.FirstSink + k, _trial) > CollapsedRatio * _sourceSumV))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static double LargestOf(double[] values)

@@ -72,5 +72,20 @@ public sealed class PreparedNetwork
         (A[branch] >= 0 && _partOfUnknown[A[branch]] == _partOfUnknown[unknown])
         || (B[branch] >= 0 && _partOfUnknown[B[branch]] == _partOfUnknown[unknown]);
 
+    /// <summary>Whether a battery stands in the part of an unknown.</summary>
+    internal bool HasBattery(int unknown)
+    {
+        var first = Wiring.Start(BranchKind.Battery);
+        for (var k = 0; k < Wiring.Batteries.Length; k++)
+        {
+            if (IsInPartOf(unknown, first + k))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     internal static PreparedNetwork OfSound(Wiring wiring) => new(wiring);
 }
