@@ -95,6 +95,9 @@ public sealed class FieldSchema
         return copy;
     }
 
+    /// <summary>The same record with these items in this list field.</summary>
+    public object WithItems(object record, IEnumerable<object> items) => With(record, List([.. items]));
+
     internal string PropertyName => _property.Name;
 
     internal void Set(object record, object? value) => _property.SetValue(record, value);

@@ -43,6 +43,16 @@ public sealed class RecordSchema
     /// <summary>The field with this JSON name, or null.</summary>
     public FieldSchema? Field(string name) => IndexOf(name) is int index and >= 0 ? Fields[index] : null;
 
+    /// <summary>Makes the record from values of some of its fields; every other field has its default.</summary>
+    /// <exception cref="ArgumentException">A field that must be given is not.</exception>
+    public object Make(IReadOnlyDictionary<FieldSchema, object?> given)
+    {
+        object?[] values = [.. Fields.Select(field => given.GetValueOrDefault(field))];
+        bool[] isSet = [.. Fields.Select(given.ContainsKey)];
+        FieldSchema? missing = Fields.Where((field, index) => field.IsRequired && values[index] is null).FirstOrDefault();
+        return missing is null ? Create(values, isSet) : throw new ArgumentException($"{Type.Name}: {missing.Name} must be given", nameof(given));
+    }
+
     internal int IndexOf(string name) => _byName.GetValueOrDefault(name, -1);
 
     /// <summary>Makes the record. A field that is not set keeps its default; one that has none is null or zero, for validation to find.</summary>

@@ -10,7 +10,7 @@ internal static class RunLine
     /// <summary>The points of the line; fewer than two where too little is known to draw it.</summary>
     internal static IReadOnlyList<Place> Of(Cable cable, BoatModel boat)
     {
-        Core? core = cable.Cores.FirstOrDefault();
+        Core? core = cable.Cores.Count == 0 ? null : cable.Cores[0];
         Place? end = core is null ? null : boat.Find<Part>(core.To.Part)?.Place;
         List<Place> line = [];
         if (core is not null && boat.Find<Part>(core.From.Part)?.Place is { } start)

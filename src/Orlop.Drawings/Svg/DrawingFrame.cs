@@ -21,7 +21,7 @@ internal static class DrawingFrame
         .drawing .space{fill:none;stroke:var(--soft,#56646c);stroke-width:1;stroke-dasharray:2 3}
         .drawing .way{fill:none;stroke:var(--line-strong,#b9b2a0);stroke-width:5;stroke-linejoin:round;stroke-linecap:round;opacity:.7}
         .drawing .run{fill:none;stroke:var(--ink,#16252f);stroke-width:1.2;stroke-linejoin:round}
-        .drawing .kept{fill:var(--sheet,#fffdf8);stroke:var(--ink,#16252f);stroke-width:1.2}
+        .drawing .kept{fill:var(--sheet,#fffdf8);fill-opacity:.65;stroke:var(--ink,#16252f);stroke-width:1.2}
         .drawing .added{stroke:var(--draft,#0b5fa5);stroke-width:2.4}
         .drawing .kept.added{fill:var(--draft-fill,#dcebf7)}
         .drawing .gone{stroke:var(--gone,#8a8f94);stroke-width:1.4;stroke-dasharray:5 4}

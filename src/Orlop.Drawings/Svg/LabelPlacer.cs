@@ -1,7 +1,8 @@
 namespace Orlop.Drawings.Svg;
 
 /// <summary>A label that wants to stand at a thing.</summary>
-internal sealed record LabelWish(string Text, Box Target, string Style, double Size = TextSize.Small)
+/// <param name="IsNeeded">It is placed in a row below the view where there is no room near its thing; else it is left out.</param>
+internal sealed record LabelWish(string Text, Box Target, string Style, bool IsNeeded = true, double Size = TextSize.Small)
 {
     internal double Width => TextSize.Width(Text, Size) + 2;
 
@@ -14,7 +15,7 @@ internal sealed record PlacedLabel(LabelWish Wish, Box Box, bool HasLeader)
     internal Spot LeaderFrom => new(Math.Clamp(Wish.Target.Centre.X, Box.X, Box.Right), Math.Clamp(Wish.Target.Centre.Y, Box.Y, Box.Bottom));
 }
 
-/// <summary>Places labels so that none overlaps another or a thing: near its thing where there is room, else in rows below the view.</summary>
+/// <summary>Places labels so that none overlaps another or a thing: near its thing where there is room, else in rows below the view or not at all.</summary>
 internal static class LabelPlacer
 {
     private const double Gap = 2;
@@ -27,7 +28,11 @@ internal static class LabelPlacer
         List<PlacedLabel> placed = [];
         foreach (LabelWish wish in wishes)
         {
-            placed.Add(Inside(wish, placed, things) ?? Near(wish, placed, things, room) ?? Below(wish, placed, room));
+            PlacedLabel? label = Inside(wish, placed, things) ?? Near(wish, placed, things, room) ?? (wish.IsNeeded ? Below(wish, placed, room) : null);
+            if (label is not null)
+            {
+                placed.Add(label);
+            }
         }
 
         return placed;

@@ -24,7 +24,7 @@ internal static class RoundSteps
         double first = Math.Ceiling((least / step) - 1e-9), last = Math.Floor((most / step) + 1e-9);
         for (double count = first; count <= last; count++)
         {
-            yield return Math.Round(count * step, 10);
+            yield return Math.Round(count * step, 10) + 0.0;
         }
     }
 }

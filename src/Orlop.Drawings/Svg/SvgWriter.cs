@@ -58,6 +58,13 @@ internal sealed class SvgWriter
     internal SvgWriter Polyline(IEnumerable<Spot> spots, string style, bool isClosed = false) =>
         Leaf(isClosed ? "polygon" : "polyline", ("points", Points(spots)), ("class", style));
 
+    /// <summary>All of another finished writer.</summary>
+    internal SvgWriter Insert(SvgWriter other)
+    {
+        _text.Append(other.ToString());
+        return this;
+    }
+
     internal SvgWriter Title(string text) => Start("title").Content(text).End();
 
     /// <summary>An element that stands for a thing: the page reacts to it by <c>data-id</c>, a keyboard reaches it.</summary>

@@ -28,6 +28,28 @@ internal static class TextSize
         return (char.IsHighSurrogate(text[length - 1]) ? text[..(length - 1)] : text[..length]).TrimEnd() + "…";
     }
 
+    /// <summary>The text in lines no wider than allowed, broken between words; a single longer word is cut.</summary>
+    internal static IEnumerable<string> Wrapped(string text, double size, double mostWidth)
+    {
+        string line = "";
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            string longer = line.Length == 0 ? word : $"{line} {word}";
+            if (line.Length > 0 && Width(longer, size) > mostWidth)
+            {
+                yield return Fitted(line, size, mostWidth);
+                longer = word;
+            }
+
+            line = longer;
+        }
+
+        if (line.Length > 0)
+        {
+            yield return Fitted(line, size, mostWidth);
+        }
+    }
+
     private static double WidthRatio(char letter) => letter switch
     {
         'i' or 'l' or 'j' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' or ' ' or '(' or ')' or 'I' or '·' => 0.36,

@@ -38,7 +38,7 @@ internal sealed record AllowedDevice(double MostA, ImmutableArray<WorkingLine> W
         }
         else
         {
-            AmpacityOfCable where = AmpacityOfCable.Of(view, cable, condition);
+            AmpacityOfCable where = view.AmpacityOf(cable, condition);
             ampacity = where.Result?.CurrentA;
             line = new WorkingLine("Ampacity where it runs", "see the check of the cable's current", ampacity is { } value ? A(value) : null, practice.Ampacities.Source, practice.IsAmpacityFromMemory);
         }

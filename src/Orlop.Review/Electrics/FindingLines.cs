@@ -22,6 +22,9 @@ internal static class FindingLines
 
     public static Amount Seconds(double value) => new(value, "S");
 
+    /// <summary>A condition in the middle of a sentence: its name with a small first letter.</summary>
+    public static string In(Condition condition) => char.ToLowerInvariant(condition.Title[0]) + condition.Title[1..];
+
     /// <summary>A number for a formula, up to four significant digits.</summary>
     public static string N(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 
@@ -55,7 +58,7 @@ internal static class FindingLines
 
     /// <summary>The network of the condition has no answer; <see cref="Checks.DeliveryCheck"/> says why.</summary>
     public static Finding NotSolved(CheckDescription check, string subjectId, Condition condition, string title) =>
-        Unknown(check, subjectId, condition.Id, Sentence.Of($"{title}: the circuit has no working state {condition.Title}, so this cannot be told"), []);
+        Unknown(check, subjectId, condition.Id, Sentence.Of($"{title}: the circuit has no working state {In(condition)}, so this cannot be told"), []);
 
     private static string SuffixOf(string unit) => unit switch
     {

@@ -19,21 +19,14 @@ internal static class LoadedCurrents
     }
 
     /// <summary>How many conductors are loaded together with a cable, along the way where they are most; the cable's own among them.</summary>
-    public static int TogetherCount(ElectricsView view, Condition condition, Cable cable)
-    {
-        int most = LoadedCores(view, condition, cable);
-        foreach (string way in cable.Run.Select(leg => leg.Way).OfType<string>().Distinct())
-        {
-            int count = view.Boat.All<Cable>()
-                .Where(other => other.Run.Any(leg => leg.Way == way))
-                .Sum(other => LoadedCores(view, condition, other));
-            most = Math.Max(most, count);
-        }
+    public static int TogetherCount(ElectricsView view, Condition condition, Cable cable) => Math.Max(1, cable.Run
+        .Select(leg => leg.Way).OfType<string>().Distinct()
+        .Select(way => view.LoadedCoresIn(way, condition))
+        .Append(view.LoadedCoresOf(cable, condition))
+        .Max());
 
-        return Math.Max(1, most);
-    }
-
-    private static int LoadedCores(ElectricsView view, Condition condition, Cable cable)
+    /// <summary>How many cores of a cable are loaded.</summary>
+    public static int LoadedCores(ElectricsView view, Condition condition, Cable cable)
     {
         double? tableA = view.Practice is { } practice && cable.InsulationC is { } insulation
             ? practice.Ampacities.Lookup(cable.AreaMm2.Value, insulation.Value).Row?.CurrentA

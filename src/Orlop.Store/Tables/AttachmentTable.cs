@@ -23,23 +23,18 @@ internal static class AttachmentTable
     /// <summary>The bytes, checked against their name; null when there are none of this name.</summary>
     public static byte[]? Read(SqliteConnection db, string sha256)
     {
-        object? bytes = db.Value("SELECT bytes FROM attachment WHERE sha256 = $1", sha256);
+        object? bytes = Bytes(db, sha256);
         return bytes is null || (bytes is byte[] found && NameOf(found) == sha256)
             ? bytes as byte[]
             : throw Damage.Of(db, $"the bytes of attachment {sha256} are not as they were written; the boat itself is not touched by this");
     }
 
     /// <summary>Names of the attachments whose bytes are not those they are named for.</summary>
-    public static IEnumerable<string> DamagedOnes(SqliteConnection db)
-    {
-        foreach (string sha256 in db.Rows(row => row.GetString(0), "SELECT sha256 FROM attachment"))
-        {
-            if (db.Value("SELECT bytes FROM attachment WHERE sha256 = $1", sha256) is not byte[] bytes || NameOf(bytes) != sha256)
-            {
-                yield return sha256;
-            }
-        }
-    }
+    public static IEnumerable<string> DamagedOnes(SqliteConnection db) => db
+        .Rows(row => row.GetString(0), "SELECT sha256 FROM attachment")
+        .Where(sha256 => Damage.ReadOrNothing(() => Bytes(db, sha256)) is not byte[] bytes || NameOf(bytes) != sha256);
+
+    private static object? Bytes(SqliteConnection db, string sha256) => db.Value("SELECT bytes FROM attachment WHERE sha256 = $1", sha256);
 
     private static Attachment Line(SqliteDataReader row) => new(
         row.GetString(0), row.GetString(1), row.GetInt64(2), DateTimeOffset.ParseExact(row.GetString(3), "O", CultureInfo.InvariantCulture));

@@ -23,6 +23,19 @@ internal static class Damage
         return found;
     }
 
+    /// <summary>What is read, or nothing when the pages it lies on are damaged; something else may lie on others.</summary>
+    public static T? ReadOrNothing<T>(Func<T?> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (SqliteException)
+        {
+            return default;
+        }
+    }
+
     public static string Message(string path, string what) =>
         $"'{path}' is damaged: {what}. It was left as it is. Keep it, and go on from a backup or from its newest readable revision.";
 }

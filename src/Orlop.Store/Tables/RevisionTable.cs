@@ -37,10 +37,10 @@ internal static class RevisionTable
     /// <summary>The newest revision that can still be read, also from a file with damaged pages; null when there is none.</summary>
     public static StoredRevision? NewestReadable(SqliteConnection db)
     {
-        long newest = Readable(() => NextNumber(db) - 1);
+        long newest = Damage.ReadOrNothing(() => NextNumber(db) - 1);
         for (long number = newest; number >= 1; number--)
         {
-            if (Readable(() => FindIntact(db, number)) is { } revision)
+            if (Damage.ReadOrNothing(() => FindIntact(db, number)) is { } revision)
             {
                 return revision;
             }
@@ -55,23 +55,10 @@ internal static class RevisionTable
         long newest = NextNumber(db) - 1;
         for (long number = 1; number <= newest; number++)
         {
-            if (Readable(() => FindIntact(db, number)) is null)
+            if (Damage.ReadOrNothing(() => FindIntact(db, number)) is null)
             {
                 yield return number;
             }
-        }
-    }
-
-    private static T? Readable<T>(Func<T?> read)
-    {
-        try
-        {
-            return read();
-        }
-        catch (SqliteException)
-        {
-            // Its pages are damaged; another revision may lie on others.
-            return default;
         }
     }
 

@@ -41,7 +41,9 @@ public sealed class JointDiagnosisPropertyTests
     private static DiagnosisResult Diagnose(Case planted, ImmutableArray<VoltageReading> readings) =>
         JointDiagnosis.Solve(new DiagnosisInput
         {
-            Network = planted.Drawn, Voltages = readings, CandidateIds = [.. planted.Drawn.Conductors.Select(conductor => conductor.Id)],
+            Network = planted.Drawn,
+            Voltages = readings,
+            CandidateIds = [.. planted.Drawn.Conductors.Select(conductor => conductor.Id)],
         }, network => NetworkSolver.Solve(network));
 
     private static Case Plant(int seed)
@@ -61,7 +63,9 @@ public sealed class JointDiagnosisPropertyTests
 
         var drawn = new Network
         {
-            Batteries = [new("battery", "p0", "n0", 24 + (2 * random.NextDouble()), 0.005)], Conductors = conductors.ToImmutable(), Loads = loads.ToImmutable(),
+            Batteries = [new("battery", "p0", "n0", 24 + (2 * random.NextDouble()), 0.005)],
+            Conductors = conductors.ToImmutable(),
+            Loads = loads.ToImmutable(),
         };
         var bad = drawn.Conductors[random.Next(drawn.Conductors.Length)];
         var extraOhm = (0.06 + random.NextDouble()) / Math.Abs(NetworkSolver.Solve(drawn).Point!.BranchA[bad.Id]);

@@ -18,14 +18,15 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
     public IEnumerable<Finding> Run(ElectricsView view) =>
         from condition in view.Conditions
         let solved = view.Solve(condition, ChargeCase.Full)
+        let faults = Faults(view, solved)
         from device in view.Boat.All<Protection>()
-        let finding = Judge(view, solved, device, condition)
+        let finding = Judge(solved, faults, device, condition)
         where finding is not null
         select finding;
 
-    private Finding? Judge(ElectricsView view, SolvedNetwork solved, Protection device, Condition condition)
+    private Finding? Judge(SolvedNetwork solved, Dictionary<string, FaultCurrentResult> faults, Protection device, Condition condition)
     {
-        if (solved.GroupOf(device.Id) is not { } group || ReturnNode(view, group, device) is not { } minus)
+        if (solved.GroupOf(device.Id) is not { } group || !faults.TryGetValue(device.Id, out FaultCurrentResult? fault))
         {
             return null;
         }
@@ -39,11 +40,6 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
         if (missing.Length > 0)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the worst fault behind it cannot be told"), [.. missing]);
-        }
-
-        if (Fault(group.Network, device, minus) is not { } fault)
-        {
-            return null;
         }
 
         double use = fault.CurrentA / breaking.Value;
@@ -76,20 +72,33 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             ?? group.Network.Converters.FirstOrDefault(converter => reaching.Contains(converter.Id))?.OutMinus;
     }
 
-    // The worse of the two sides: a device between two sources sees the larger.
-    private static FaultCurrentResult? Fault(Network network, Protection device, string minus)
+    // For each device the worse of its two sides: a device between two sources sees the larger. One factorisation for each group.
+    private static Dictionary<string, FaultCurrentResult> Faults(ElectricsView view, SolvedNetwork solved)
     {
-        FaultCurrentResult? worst = null;
-        foreach (string terminal in new[] { TerminalNames.In, TerminalNames.Out })
+        Dictionary<string, FaultCurrentResult> worst = new(StringComparer.Ordinal);
+        foreach (IGrouping<SolvedGroup, Protection> devices in view.Boat.All<Protection>().Where(device => solved.GroupOf(device.Id) is not null).GroupBy(device => solved.GroupOf(device.Id)!))
         {
-            string node = device.At(terminal).ToString();
-            if (node != minus && network.Contacts.Any(contact => contact.A == node || contact.B == node)
-                && FaultCurrent.At(network, node, minus) is var fault && (worst is null || fault.CurrentA > worst.CurrentA))
+            if (devices.Key.Result.Status == SolveStatus.FaultyNetwork)
             {
-                worst = fault;
+                continue;
+            }
+
+            (string Device, string Plus, string Minus)[] pairs = [.. devices.SelectMany(device => Sides(view, devices.Key, device))];
+            var currents = view.FaultsIn(devices.Key.Network, [.. pairs.Select(pair => (pair.Plus, pair.Minus))]);
+            foreach ((var pair, FaultCurrentResult? fault) in pairs.Zip(currents))
+            {
+                if (fault is not null && (!worst.TryGetValue(pair.Device, out FaultCurrentResult? known) || fault.CurrentA > known.CurrentA))
+                {
+                    worst[pair.Device] = fault;
+                }
             }
         }
 
         return worst;
     }
+
+    private static IEnumerable<(string Device, string Plus, string Minus)> Sides(ElectricsView view, SolvedGroup group, Protection device) =>
+        ReturnNode(view, group, device) is { } minus
+            ? new[] { TerminalNames.In, TerminalNames.Out }.Select(name => (device.Id, device.At(name).ToString(), minus))
+            : [];
 }

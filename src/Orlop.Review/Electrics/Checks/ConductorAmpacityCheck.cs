@@ -28,10 +28,10 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
 
     private Finding Judge(ElectricsView view, Cable cable, Condition condition)
     {
-        AmpacityOfCable where = AmpacityOfCable.Of(view, cable, condition);
+        AmpacityOfCable where = view.AmpacityOf(cable, condition);
         if (where.Missing.Length > 0)
         {
-            return Unknown(Description, cable.Id, condition.Id, Sentence.Of($"{cable.Title}: what it may carry {condition.Title} cannot be told"), where.Missing);
+            return Unknown(Description, cable.Id, condition.Id, Sentence.Of($"{cable.Title}: what it may carry {In(condition)} cannot be told"), where.Missing);
         }
 
         if (view.Practice is not { } practice || where.Result is not { } ampacity)
@@ -58,7 +58,7 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, view.Solve(condition, ChargeCase.Normal), condition, fullest.Id);
         if (missing.Length > 0 && !fails)
         {
-            return Unknown(Description, cable.Id, condition.Id, Sentence.Of($"{cable.Title} carries at least {A(current)} of {A(allowed)} {condition.Title}; what else it feeds is not known"), missing);
+            return Unknown(Description, cable.Id, condition.Id, Sentence.Of($"{cable.Title} carries at least {A(current)} of {A(allowed)} {In(condition)}; what else it feeds is not known"), missing);
         }
 
         double? use = allowed > 0 ? current / allowed : null;
@@ -71,7 +71,7 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
             UseFraction = use,
             Headline = ampacity.IsTooHot
                 ? Sentence.Of($"{cable.Title}: {where.SpaceTitle} at {new Amount(where.AmbientC, "C")} is as hot as its insulation may get")
-                : Sentence.Of($"{cable.Title} carries {A(current)} of the {A(allowed)} it may {condition.Title}"),
+                : Sentence.Of($"{cable.Title} carries {A(current)} of the {A(allowed)} it may {In(condition)}"),
             Working =
             [
                 new WorkingLine("Greatest current", $"core {fullest.Id}, the larger of normal and lowest charge", A(current), "solved network"),

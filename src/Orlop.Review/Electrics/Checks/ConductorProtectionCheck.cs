@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Review.Findings;
@@ -37,7 +36,7 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
 
         if (AllowedDevice.Of(view, cable, condition) is not { } allowed)
         {
-            AmpacityOfCable where = AmpacityOfCable.Of(view, cable, condition);
+            AmpacityOfCable where = view.AmpacityOf(cable, condition);
             return where.Missing.Length > 0
                 ? Unknown(Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}: the largest device it allows cannot be told"), where.Missing)
                 : NoLimit(Description, edge.Id, condition.Id, cable.Title, LimitIds.DeviceOverAmpacityBelow50VRatio);
@@ -48,7 +47,7 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
 
     private static bool IsCrankingLead(ElectricsView view, WiringEdge edge, Condition condition)
     {
-        ImmutableHashSet<string> takers = view.PathsIn(condition).TakersBehind(edge.Id);
+        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(edge.Id);
         return takers.Count > 0 && takers.All(id => view.Boat.Find<ElectricLoad>(id) is { IsCrankingMotor: true });
     }
 

@@ -51,7 +51,7 @@ public sealed class ConverterLoadCheck : IElectricsCheck
 
         if (missing.Length > 0 && outputW <= ratedW)
         {
-            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} gives at least {new Amount(outputW, "W")} {condition.Title}; what else it feeds is not known"), missing);
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} gives at least {new Amount(outputW, "W")} {In(condition)}; what else it feeds is not known"), missing);
         }
 
         return new Finding
@@ -61,7 +61,7 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             ConditionId = condition.Id,
             Verdict = Verdicts.OfUse(outputW / ratedW),
             UseFraction = outputW / ratedW,
-            Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} of {new Amount(ratedW, "W")} {condition.Title}"),
+            Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} of {new Amount(ratedW, "W")} {In(condition)}"),
             Working =
             [
                 new WorkingLine("Output", "everything on that it feeds", new Amount(outputW, "W"), "solved network"),

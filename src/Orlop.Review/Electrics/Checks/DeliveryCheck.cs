@@ -37,7 +37,7 @@ public sealed class DeliveryCheck : IElectricsCheck
         SubjectId = ElementIds.ThingOf(load.Id),
         ConditionId = condition.Id,
         Verdict = Verdict.Holds,
-        Headline = Sentence.Of($"{Title(view, load.Id)} can be fed {condition.Title}"),
+        Headline = Sentence.Of($"{Title(view, load.Id)} can be fed {In(condition)}"),
         Working = [new WorkingLine("Operating point", "found with everything on at once, at normal and at lowest charge", null, "solved network")],
     };
 
@@ -48,7 +48,7 @@ public sealed class DeliveryCheck : IElectricsCheck
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
         UseFraction = shortfall.MostW > 0 ? shortfall.AskedW / shortfall.MostW : null,
-        Headline = Sentence.Of($"{Title(view, shortfall.LoadId)} asks {new Amount(shortfall.AskedW, "W")} {condition.Title}; the most it could get is {new Amount(shortfall.MostW, "W")}"),
+        Headline = Sentence.Of($"{Title(view, shortfall.LoadId)} asks {new Amount(shortfall.AskedW, "W")} {In(condition)}; the most it could get is {new Amount(shortfall.MostW, "W")}"),
         Working =
         [
             new WorkingLine("Asked", charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge", new Amount(shortfall.AskedW, "W"), "solved network"),
@@ -75,7 +75,7 @@ public sealed class DeliveryCheck : IElectricsCheck
         SubjectId = ElementIds.ThingOf(id),
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
-        Headline = Sentence.Of($"{Title(view, id)} is on {condition.Title}, but no closed path joins it to a source"),
+        Headline = Sentence.Of($"{Title(view, id)} is on {In(condition)}, but no closed path joins it to a source"),
         Working = [new WorkingLine("Closed path", "none, on one or both of its terminals, with the switches as the condition has them", null, "network check")],
         Inputs = [new FindingInput(ElementIds.ThingOf(id), "uses")],
     };

@@ -24,7 +24,7 @@ public sealed class DeviceLoadCheck : IElectricsCheck
 
     private static bool FeedsCrankingOnly(ElectricsView view, Protection device) => view.Conditions.All(condition =>
     {
-        ImmutableHashSet<string> takers = view.PathsIn(condition).TakersBehind(device.Id);
+        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(device.Id);
         return takers.Count > 0 && takers.All(id => view.Boat.Find<ElectricLoad>(id) is { IsCrankingMotor: true });
     });
 
@@ -46,7 +46,7 @@ public sealed class DeviceLoadCheck : IElectricsCheck
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, view.Solve(condition, ChargeCase.Normal), condition, device.Id);
         if (missing.Length > 0 && use <= 1)
         {
-            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title} carries at least {A(current)} {condition.Title}; what else it feeds is not known"), missing);
+            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title} carries at least {A(current)} {In(condition)}; what else it feeds is not known"), missing);
         }
 
         return new Finding
@@ -56,7 +56,7 @@ public sealed class DeviceLoadCheck : IElectricsCheck
             ConditionId = condition.Id,
             Verdict = Verdicts.OfUse(use),
             UseFraction = use,
-            Headline = Sentence.Of($"{device.Title} carries {A(current)} of the {A(allowed)} it may for long {condition.Title}"),
+            Headline = Sentence.Of($"{device.Title} carries {A(current)} of the {A(allowed)} it may for long {In(condition)}"),
             Working =
             [
                 new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), "solved network"),

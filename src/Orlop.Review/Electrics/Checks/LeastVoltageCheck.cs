@@ -63,7 +63,7 @@ public sealed class LeastVoltageCheck : IElectricsCheck
         ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, solved, condition, part.Id);
         if (missing.Length > 0)
         {
-            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: its voltage {condition.Title} at the lowest charge cannot be told"), missing);
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: its voltage {In(condition)} at the lowest charge cannot be told"), missing);
         }
 
         if (solved.LoadV(part.Id) is not { } volts)
@@ -79,7 +79,7 @@ public sealed class LeastVoltageCheck : IElectricsCheck
             ConditionId = condition.Id,
             Verdict = Verdicts.OfUse(use),
             UseFraction = use,
-            Headline = Sentence.Of($"{part.Title} gets {V(volts)} {condition.Title} at the lowest charge; it works down to {V(least.LeastV)}"),
+            Headline = Sentence.Of($"{part.Title} gets {V(volts)} {In(condition)} at the lowest charge; it works down to {V(least.LeastV)}"),
             Working =
             [
                 new WorkingLine("Voltage at the lowest charge", "between its terminals, everything on, no charger helping", V(volts), "solved network"),

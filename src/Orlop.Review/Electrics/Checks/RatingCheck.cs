@@ -41,7 +41,7 @@ public sealed class RatingCheck : IElectricsCheck
         };
         if (rated is null)
         {
-            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} carries {A(current)} {condition.Title}; what it may carry is not known"), [new FindingInput(part.Id, field, IsMissing: true)]);
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} carries {A(current)} {In(condition)}; what it may carry is not known"), [new FindingInput(part.Id, field, IsMissing: true)]);
         }
 
         double use = current / rated.Value;
@@ -52,7 +52,7 @@ public sealed class RatingCheck : IElectricsCheck
             ConditionId = condition.Id,
             Verdict = Verdicts.OfUse(use),
             UseFraction = use,
-            Headline = Sentence.Of($"{part.Title} carries {A(current)} of {A(rated.Value)} {condition.Title}"),
+            Headline = Sentence.Of($"{part.Title} carries {A(current)} of {A(rated.Value)} {In(condition)}"),
             Working =
             [
                 new WorkingLine("Greatest running current", part is Busbar ? "half the sum of all currents at the bar" : "the larger of normal and lowest charge", A(current), "solved network"),

@@ -70,8 +70,8 @@ public sealed class StartVoltageCheck : IElectricsCheck
             Verdict = Verdicts.OfUse(worst.Use),
             UseFraction = worst.Use,
             Headline = isItself
-                ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts {condition.Title} at the lowest charge; it works down to {V(worst.Least.LeastV)}")
-                : Sentence.Of($"While {load.Title} starts {condition.Title} at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; it works down to {V(worst.Least.LeastV)}"),
+                ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts {In(condition)} at the lowest charge; it works down to {V(worst.Least.LeastV)}")
+                : Sentence.Of($"While {load.Title} starts {In(condition)} at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; it works down to {V(worst.Least.LeastV)}"),
             Working =
             [
                 new WorkingLine("Starting current", $"{load.Title}, taken as a constant current", A(LoadElements.StartingA(load) ?? 0), ""),
@@ -95,7 +95,7 @@ public sealed class StartVoltageCheck : IElectricsCheck
         SubjectId = load.Id,
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
-        Headline = Sentence.Of($"{load.Title} cannot start {condition.Title} at the lowest charge: the network cannot deliver what is asked then"),
+        Headline = Sentence.Of($"{load.Title} cannot start {In(condition)} at the lowest charge: the network cannot deliver what is asked then"),
         Working = [.. shortfall.LimitingElements.Select(element => new WorkingLine("In the way", $"{element.Id}, share of the loss", Fraction(element.LossFraction), "solved network"))],
         Inputs = [new FindingInput(load.Id, "startRatio")],
     };

@@ -34,7 +34,7 @@ public sealed class VoltageDropCheck : IElectricsCheck
         ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, view.Solve(condition, ChargeCase.Normal), condition, load.Id);
         if (missing.Length > 0)
         {
-            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: the voltage lost on the way {condition.Title} cannot be told"), missing);
+            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: the voltage lost on the way {In(condition)} cannot be told"), missing);
         }
 
         Chain? chain = Chain.Trace(view.Boat, view.Wiring, load, condition.Id);
@@ -54,7 +54,7 @@ public sealed class VoltageDropCheck : IElectricsCheck
             ConditionId = condition.Id,
             Verdict = Verdicts.OfUse(fraction / limit.Value),
             UseFraction = fraction / limit.Value,
-            Headline = Sentence.Of($"{load.Title} gets {V(at.LoadV)} {condition.Title}: {V(drop)} lost on the way, {Fraction(fraction)} of {V(nominal)}"),
+            Headline = Sentence.Of($"{load.Title} gets {V(at.LoadV)} {In(condition)}: {V(drop)} lost on the way, {Fraction(fraction)} of {V(nominal)}"),
             Working =
             [
                 new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), "solved network, conductors at their own temperature"),
