@@ -23,6 +23,9 @@ public sealed class ConditionPrediction
     // A charge that nobody has given a ± for.
     private const double ChargePlusMinus = 0.1;
 
+    // Below this a core carries nothing, and what is not known of it spoils nothing.
+    private const double IdleA = 1e-6;
+
     private readonly BoatModel _boat;
     private readonly ImmutableArray<ImmutableArray<SolvedNetwork>> _doubts;
 
@@ -116,6 +119,8 @@ public sealed class ConditionPrediction
         _ => "the circuit could not be solved",
     };
 
+    private bool Carries(string element) => Nominal.BranchA(element) is not { } current || Math.Abs(current) > IdleA;
+
     private FindingInput? Missing(string nodeOrElement)
     {
         if (GroupOf(nodeOrElement) is not { } group)
@@ -123,9 +128,9 @@ public sealed class ConditionPrediction
             return null;
         }
 
-        Network network = group.Network;
-        IEnumerable<string> ids = network.Conductors.Select(item => item.Id).Concat(network.Contacts.Select(item => item.Id))
-            .Concat(network.Batteries.Select(item => item.Id)).Concat(network.LimitedSources.Select(item => item.Id)).Concat(network.Converters.Select(item => item.Id));
-        return ids.SelectMany(id => Nominal.Built.Gaps.GetValueOrDefault(id, [])).FirstOrDefault(gap => !HeatFields.Contains(gap.Field));
+        // A load whose draw is not known is left out of the network: it may belong to any group.
+        return Nominal.Built.Gaps.Where(gap => Nominal.GroupOf(gap.Key) is not { } other || (other == group && Carries(gap.Key)))
+            .OrderBy(gap => gap.Key, StringComparer.Ordinal)
+            .SelectMany(gap => gap.Value).FirstOrDefault(gap => !HeatFields.Contains(gap.Field));
     }
 }
