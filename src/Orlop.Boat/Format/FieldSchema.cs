@@ -96,11 +96,11 @@ public sealed class FieldSchema
         return copy;
     }
 
-    /// <summary>Position that the record asks for; fields of equal order follow their declaration.</summary>
-    internal int Order { get; private set; }
-
     /// <summary>The same record with these items in this list field.</summary>
     public object WithItems(object record, IEnumerable<object> items) => With(record, List([.. items]));
+
+    /// <summary>Position that the record asks for; fields of equal order follow their declaration.</summary>
+    internal int Order { get; private set; }
 
     internal string PropertyName => _property.Name;
 

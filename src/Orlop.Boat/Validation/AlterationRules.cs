@@ -57,7 +57,7 @@ internal static class AlterationRules
         {
             problems.Add(spot.At("kind"), "alteration", "any other kind", "An alteration cannot alter an alteration.");
         }
-        else if (!IsOf(id, side))
+        else if (side is not null && !IsOf(id, side))
         {
             problems.Add(spot.At("id"), $"'{side.Id}'", $"'{id}', the id of the edit", "The edit and the thing in it have different ids.");
         }
