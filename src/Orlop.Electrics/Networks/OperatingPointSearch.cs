@@ -15,17 +15,17 @@ internal sealed class OperatingPointSearch
     private readonly IProgress<double>? _progress;
     private readonly double[] _unloaded;
 
-    private OperatingPointSearch(PreparedNetwork network, CancellationToken token, IProgress<double>? progress)
+    private OperatingPointSearch(PreparedNetwork network, Sinks sinks, CancellationToken token, IProgress<double>? progress)
     {
         _network = network;
         _newton = new NewtonIteration(network, token);
-        _sinks = Sinks.Of(network.Wiring);
+        _sinks = sinks;
         _progress = progress;
         _unloaded = new double[network.UnknownCount];
     }
 
-    public static NetworkResult Run(PreparedNetwork network, CancellationToken token, IProgress<double>? progress) =>
-        new OperatingPointSearch(network, token, progress).Run();
+    public static NetworkResult Run(PreparedNetwork network, Sinks sinks, CancellationToken token, IProgress<double>? progress) =>
+        new OperatingPointSearch(network, sinks, token, progress).Run();
 
     private NetworkResult Run()
     {

@@ -197,6 +197,28 @@ public sealed class NetworkSolverTests
         Parallel.For(0, 32, _ => Assert.Equal(alone, prepared.Solve().Point!.NodeV));
     }
 
+    [Fact]
+    public void SolveWith_OtherAmounts_EqualsANetworkWithThem()
+    {
+        var network = RandomNetwork.Build(8, 40);
+        var motor = network.Loads.First(l => l.Kind == LoadKind.Power);
+        var started = network with { Loads = network.Loads.Replace(motor, motor with { Amount = 6 * motor.Amount }) };
+        var result = PreparedNetwork.Of(network).SolveWith(new Dictionary<string, double> { [motor.Id] = 6 * motor.Amount }, TestContext.Current.CancellationToken);
+        Assert.Equal(Solved(started).NodeV, result.Point!.NodeV);
+    }
+
+    [Theory]
+    [InlineData("load", double.NaN)]
+    [InlineData("load", -1)]
+    [InlineData("load", double.PositiveInfinity)]
+    [InlineData("bank", 1)]
+    public void SolveWith_BadAmountOrNoLoad_IsRefusedByName(string id, double amount)
+    {
+        var prepared = PreparedNetwork.Of(OneLoad(24, 0.1, 100));
+        var refusal = Assert.Throws<ArgumentException>(() => prepared.SolveWith(new Dictionary<string, double> { [id] = amount }, TestContext.Current.CancellationToken));
+        Assert.Contains($"'{id}'", refusal.Message, StringComparison.Ordinal);
+    }
+
     private static Network OneLoad(double openCircuitV, double internalOhm, double powerW) => new()
     {
         Batteries = [new Battery("bank", "plus", "minus", openCircuitV, internalOhm)],
