@@ -138,6 +138,11 @@ internal sealed class ReferenceRules
 
     private void Refuse(ThingEntry from, string targetId, Spot spot, string found, string allowed, string message)
     {
+        if (_problems.Has(spot))
+        {
+            return;
+        }
+
         bool isLostByEdit = from.Id is string id && !_edited.ContainsKey(id) && _edited.ContainsKey(targetId);
         if (isLostByEdit)
         {

@@ -8,6 +8,8 @@ namespace Orlop.Electrics.Networks;
 /// </summary>
 public sealed class PreparedNetwork
 {
+    private readonly int[] _partOfUnknown;
+
     private PreparedNetwork(Wiring wiring)
     {
         Wiring = wiring;
@@ -23,6 +25,7 @@ public sealed class PreparedNetwork
             B[k] = UnknownOfJunction[wiring.Branches[k].B];
         }
 
+        _partOfUnknown = ZeroOfPotential.SteadyParts(wiring, UnknownOfJunction, UnknownCount);
         Pattern = SymmetricPattern.FromPairs(UnknownCount, A, B, Slot);
         Elimination = SparseLdl.Analyse(Pattern);
         Laws = new BranchLaws(wiring);
@@ -63,6 +66,26 @@ public sealed class PreparedNetwork
     [SuppressMessage("Design", "CA1068", Justification = "Cancelling is asked for more often than progress.")]
     public NetworkResult Solve(CancellationToken token = default, IProgress<double>? progress = null) =>
         OperatingPointSearch.Run(this, token, progress);
+
+    /// <summary>Whether a branch ends in the part that metal, batteries and resistances join to an unknown.</summary>
+    internal bool IsInPartOf(int unknown, int branch) =>
+        (A[branch] >= 0 && _partOfUnknown[A[branch]] == _partOfUnknown[unknown])
+        || (B[branch] >= 0 && _partOfUnknown[B[branch]] == _partOfUnknown[unknown]);
+
+    /// <summary>Whether a battery stands in the part of an unknown.</summary>
+    internal bool HasBattery(int unknown)
+    {
+        var first = Wiring.Start(BranchKind.Battery);
+        for (var k = 0; k < Wiring.Batteries.Length; k++)
+        {
+            if (IsInPartOf(unknown, first + k))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     internal static PreparedNetwork OfSound(Wiring wiring) => new(wiring);
 }

@@ -3,7 +3,7 @@ using Orlop.Electrics.Working;
 
 namespace Orlop.Electrics.Protection;
 
-/// <summary>The gates that ship with the engine: blade and strip fuses (ISO 8820, from memory) and IEC 60898-1 breakers B, C, D.</summary>
+/// <summary>The gates that ship with the engine: blade and strip fuses (ISO 8820, from memory), gG fuse-links (IEC 60269-1) and IEC 60898-1 breakers B, C, D.</summary>
 public static class OperatingGateTable
 {
     private sealed record Row(string Curve, double LeastRatingA, double MostRatingA, OperatingGate Gate);

@@ -1,0 +1,23 @@
+using Orlop.Boat;
+
+namespace Orlop.Drawings.Boats;
+
+/// <summary>The boat to scale, as SVG: as built, and what an alteration would add (blue), take out (dashed grey) and move (arrow).</summary>
+public static class BoatDrawing
+{
+    /// <summary>Seen from starboard, bow to the right.</summary>
+    public static string Profile(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options) =>
+        new BoatSheet(asBuilt, altered, options).Draw("Profile", showsProfile: true);
+
+    /// <summary>Seen from above, bow to the right, port side up.</summary>
+    public static string Plan(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options) =>
+        new BoatSheet(asBuilt, altered, options).Draw("Plan", showsPlan: true);
+
+    /// <summary>Cuts across the boat, looking forward, at the options' places.</summary>
+    public static string Sections(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options) =>
+        new BoatSheet(asBuilt, altered, options).Draw("Sections", showsSections: true);
+
+    /// <summary>Profile, plan and sections on one sheet at one scale.</summary>
+    public static string All(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options) =>
+        new BoatSheet(asBuilt, altered, options).Draw("Profile, plan and sections", showsProfile: true, showsPlan: true, showsSections: true);
+}

@@ -1,0 +1,72 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Drawings.Changes;
+
+namespace Orlop.Drawings.Boats;
+
+/// <summary>How much room the boat takes in each view.</summary>
+internal static class BoatExtents
+{
+    private const double AroundHullM = 0.4;
+    private const double ThingsBeyondHullM = 1.5;
+    private const double CutReachM = 0.25;
+
+    /// <summary>The hull, its deckhouses, and things not too far off it; null where nothing has a place.</summary>
+    internal static Extent? Of(ViewKind kind, HullLines? hull, IReadOnlyList<ThingChange> things, double? cutXM = null)
+    {
+        Extent? hullExtent = hull is null ? null : Around(HullPlaces(hull).Select(place => Project(kind, place)));
+        Place[] places = [.. things.Where(change => IsAtCut(change.Shown, cutXM)).SelectMany(PlacesOf)];
+        Extent? allowed = hullExtent?.Grown(ThingsBeyondHullM);
+        IEnumerable<(double Across, double Up)> near = places.Select(place => Project(kind, place)).Where(point => allowed is null || IsIn(allowed, point));
+        Extent? extent = Around([.. hullExtent is null ? [] : Corners(hullExtent), .. near]);
+        return extent?.Grown(AroundHullM);
+    }
+
+    private static (double Across, double Up) Project(ViewKind kind, Place place) =>
+        (BoatView.AcrossOf(kind, place.XM, place.YM), BoatView.UpOf(kind, place.YM, place.ZM));
+
+    private static IEnumerable<Place> HullPlaces(HullLines hull) =>
+    [
+        .. hull.Points.SelectMany(point => new[] { new Place(point.XM, point.HalfBreadthM, point.HeightM), new Place(point.XM, -point.HalfBreadthM, point.HeightM) }),
+        .. hull.Deckhouses.SelectMany(house => new[]
+        {
+            new Place(house.AftXM, house.HalfBreadthM, house.FootM), new Place(house.ForeXM, -house.HalfBreadthM, house.FootM),
+            new Place(house.RoofAftXM, house.HalfBreadthM, house.RoofM), new Place(house.RoofForeXM, -house.HalfBreadthM, house.RoofM),
+        }),
+    ];
+
+    private static IEnumerable<Place> PlacesOf(ThingChange change) =>
+        new[] { change.Was, change.Becomes }.OfType<Thing>().Select(PlaceOf).OfType<Place>();
+
+    /// <summary>Where a thing stands, or null.</summary>
+    internal static Place? PlaceOf(Thing? thing) => thing switch
+    {
+        Part part => part.Place,
+        Gear gear => gear.Place,
+        _ => null,
+    };
+
+    /// <summary>The box around a thing, or null.</summary>
+    internal static BoxSize? SizeOf(Thing? thing) => thing switch
+    {
+        Part part => part.Size,
+        Gear gear => gear.Size,
+        _ => null,
+    };
+
+    /// <summary>The cut goes through the thing or near its centre; every thing when there is no cut.</summary>
+    internal static bool IsAtCut(Thing thing, double? cutXM) => cutXM is not { } cut
+        || (PlaceOf(thing) is { } place && Math.Abs(place.XM - cut) <= Math.Max((SizeOf(thing)?.LengthM ?? 0) / 2, CutReachM));
+
+    private static IEnumerable<(double Across, double Up)> Corners(Extent extent) =>
+        [(extent.LeastAcrossM, extent.LeastUpM), (extent.MostAcrossM, extent.MostUpM)];
+
+    private static bool IsIn(Extent extent, (double Across, double Up) point) =>
+        point.Across >= extent.LeastAcrossM && point.Across <= extent.MostAcrossM && point.Up >= extent.LeastUpM && point.Up <= extent.MostUpM;
+
+    private static Extent? Around(IEnumerable<(double Across, double Up)> points)
+    {
+        (double Across, double Up)[] all = [.. points];
+        return all.Length == 0 ? null : new(all.Min(point => point.Across), all.Max(point => point.Across), all.Min(point => point.Up), all.Max(point => point.Up));
+    }
+}

@@ -1,0 +1,97 @@
+namespace Orlop.Electrics.Networks;
+
+/// <summary>Faults in one network under one set of conditions.</summary>
+internal sealed class FaultStudy
+{
+    private readonly Wiring _wiring;
+    private readonly FaultConditions _conditions;
+    private readonly LinearNetwork _batteriesOnly;
+    private readonly Lazy<LinearNetwork> _everySource;
+    private readonly double[] _limitA;
+
+    public FaultStudy(Wiring wiring, FaultConditions conditions)
+    {
+        _wiring = wiring;
+        _conditions = conditions;
+        _limitA = [.. wiring.LimitedSources.Select(s => s.LimitA), .. wiring.Converters.Select(c => c.RatedW / c.OutputV)];
+        var (conductanceS, emfV) = Elements();
+        var firstLimited = wiring.Start(BranchKind.LimitedSource);
+        _batteriesOnly = new LinearNetwork(wiring, conductanceS[..firstLimited], emfV[..firstLimited]);
+        _everySource = new Lazy<LinearNetwork>(() => new LinearNetwork(wiring, conductanceS, emfV));
+    }
+
+    /// <summary>The fault between two junctions; null when they are one.</summary>
+    public FaultCurrentResult? Between(int plus, int minus)
+    {
+        if (plus == minus)
+        {
+            return null;
+        }
+
+        return _batteriesOnly.AreJoined(plus, minus) ? FedByBatteries(plus, minus)
+            : _conditions.CountsLimitedSources && _everySource.Value.AreJoined(plus, minus) ? FedByLimits(plus, minus)
+            : new FaultCurrentResult(0, 0, double.PositiveInfinity, 0);
+    }
+
+    private FaultCurrentResult FedByBatteries(int plus, int minus)
+    {
+        var response = _batteriesOnly.UnitResponse(plus, minus);
+        var sourceOhm = response[plus] - response[minus];
+        var openV = _batteriesOnly.OpenV[plus] - _batteriesOnly.OpenV[minus];
+        var limitedA = 0.0;
+        if (_conditions.CountsLimitedSources)
+        {
+            // By reciprocity, a current between two nodes raises the fault's voltage as the unit response differs between them.
+            for (var k = 0; k < _limitA.Length; k++)
+            {
+                var source = LimitedBranch(k);
+                if (_batteriesOnly.AreJoined(source.A, source.B) && _batteriesOnly.AreJoined(source.A, plus))
+                {
+                    limitedA += _limitA[k] * (response[source.A] - response[source.B]) / sourceOhm;
+                }
+            }
+        }
+
+        return new FaultCurrentResult((openV / sourceOhm) + limitedA, openV, sourceOhm, limitedA);
+    }
+
+    /// <summary>Where no battery feeds, the sources hold their voltage until the sum of their limits is reached.</summary>
+    private FaultCurrentResult FedByLimits(int plus, int minus)
+    {
+        var network = _everySource.Value;
+        var response = network.UnitResponse(plus, minus);
+        var sourceOhm = response[plus] - response[minus];
+        var openV = network.OpenV[plus] - network.OpenV[minus];
+        var mostA = 0.0;
+        for (var k = 0; k < _limitA.Length; k++)
+        {
+            if (network.AreJoined(LimitedBranch(k).A, plus))
+            {
+                mostA += _limitA[k];
+            }
+        }
+
+        var currentA = Math.CopySign(Math.Min(Math.Abs(openV) / sourceOhm, mostA), openV);
+        return new FaultCurrentResult(currentA, openV, sourceOhm, currentA);
+    }
+
+    private Branch LimitedBranch(int limited) => _wiring.Branches[_wiring.Start(BranchKind.LimitedSource) + limited];
+
+    private (double[] ConductanceS, double[] EmfV) Elements()
+    {
+        var laws = new BranchLaws(_wiring);
+        var firstSource = _wiring.Start(BranchKind.Battery);
+        var conductanceS = new double[_wiring.Start(BranchKind.Load)];
+        var emfV = new double[conductanceS.Length];
+        for (var k = 0; k < _wiring.Conductors.Length; k++)
+        {
+            var ratedC = _conditions.IsHot ? _wiring.Conductors[k].Heating?.RatedC : null;
+            conductanceS[k] = 1 / (_wiring.Conductors[k].ResistanceAt20Ohm * BranchLaws.ResistanceFactor(ratedC ?? 20));
+        }
+
+        laws.ContactS.CopyTo(conductanceS, _wiring.Conductors.Length);
+        laws.SourceS.CopyTo(conductanceS, firstSource);
+        laws.SourceV.CopyTo(emfV, firstSource);
+        return (conductanceS, emfV);
+    }
+}
