@@ -28,7 +28,7 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
             return things;
         }
 
-        ReadHeader(rows[0]);
+        ReadHeader(rows);
         for (int i = 1; i < rows.Count && problems.Count == 0 | _cellOf.ContainsKey("id"); i++)
         {
             if (rows[i].Any(cell => cell.Length > 0))
@@ -66,12 +66,16 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         return rows;
     }
 
-    private void ReadHeader(string[] names)
+    private void ReadHeader(List<string[]> rows)
     {
-        for (int i = 0; i < names.Length; i++)
+        for (int i = 0; i < rows[0].Length; i++)
         {
-            string name = names[i].Trim();
-            if (_columns.All(column => column.Name != name))
+            string name = rows[0][i].Trim();
+            if (name.Length == 0)
+            {
+                CheckNameless(rows, i);
+            }
+            else if (_columns.All(column => column.Name != name))
             {
                 string camel = string.Concat(name.Split('_').Select((word, index) => index == 0 || word.Length == 0 ? word : FirstUpper(word)));
                 problems.Add(
@@ -89,6 +93,14 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         if (!_cellOf.ContainsKey("id"))
         {
             problems.Add(Header.At("id"), "no column 'id'", "a column 'id'", "The table does not say which thing a row is.");
+        }
+    }
+
+    private void CheckNameless(List<string[]> rows, int column)
+    {
+        if (rows.Any(cells => column < cells.Length && cells[column].Length > 0))
+        {
+            problems.Add(Header.At($"column {column + 1}"), "cells under no name", "a name in the header", "A column has no name.");
         }
     }
 

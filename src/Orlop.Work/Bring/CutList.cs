@@ -23,7 +23,7 @@ internal static class CutList
             .Where(item => item is { Use: StockUse.Cable, LengthM: not null, AreaMm2: not null })
             .ToDictionary(item => item.Id, item => item.LengthM!.Value, StringComparer.Ordinal);
         IEnumerable<CableCut> cuts = scope.Of(ChangeKind.Cable).Where(change => !change.IsBuilt).SelectMany(change => Cuts((Cable)change.Thing))
-            .OrderByDescending(cut => cut.CutM ?? double.MaxValue).ThenBy(cut => cut.Key, StringComparer.Ordinal);
+            .OrderByDescending(cut => cut.CutM ?? double.MaxValue);
         return [.. cuts.Select(cut => cut.CutM is { } lengthM ? cut with { StockId = Take(scope, leftM, cut.AreaMm2, lengthM) } : cut)];
     }
 

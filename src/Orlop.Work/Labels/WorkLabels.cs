@@ -13,7 +13,7 @@ internal static class WorkLabels
     public static ImmutableArray<WorkLabel> Of(PackScope scope) =>
     [
         .. scope.Of(ChangeKind.Cable, ChangeKind.Ends).SelectMany(change => OfCable(scope, (Cable)change.Thing)),
-        .. scope.Of(ChangeKind.Fit, ChangeKind.Exchange, ChangeKind.Move).Select(change => change.Thing).OfType<Part>().Select(OfPart),
+        .. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>().Select(OfPart),
     ];
 
     private static IEnumerable<WorkLabel> OfCable(PackScope scope, Cable cable)

@@ -20,18 +20,28 @@ public sealed class ConditionPrediction
     // These only set a conductor's temperature, which the doubts cover.
     private static readonly HashSet<string> HeatFields = ["insulationC", "run", "space", "ambientC"];
 
+    private const string LengthField = "lengthM";
+
+    // A length that nobody has given is taken as 1 m by the builder; the true one may be this many times as long.
+    private static readonly double[] UnknownLengthFactors = [0.05, 40];
+
     // A charge that nobody has given a ± for.
     private const double ChargePlusMinus = 0.1;
 
+    // Below this a core carries nothing, and what is not known of it spoils nothing.
+    private const double IdleA = 1e-6;
+
     private readonly BoatModel _boat;
     private readonly ImmutableArray<ImmutableArray<SolvedNetwork>> _doubts;
+    private readonly ImmutableArray<SolvedNetwork> _unknownLengths;
 
-    private ConditionPrediction(BoatModel boat, Condition condition, SolvedNetwork nominal, ImmutableArray<ImmutableArray<SolvedNetwork>> doubts)
+    private ConditionPrediction(BoatModel boat, Condition condition, SolvedNetwork nominal, ImmutableArray<ImmutableArray<SolvedNetwork>> doubts, ImmutableArray<SolvedNetwork> unknownLengths)
     {
         _boat = boat;
         Condition = condition;
         Nominal = nominal;
         _doubts = doubts;
+        _unknownLengths = unknownLengths;
     }
 
     public Condition Condition { get; }
@@ -48,11 +58,14 @@ public sealed class ConditionPrediction
         NetworkDoubts doubts = new(boat, wiring);
         SolvedNetwork Solve(BuiltNetwork of, Network network) => new(of, [.. NetworkGroups.Split(network).Select(group => new SolvedGroup(group, NetworkSolver.Solve(group, token)))]);
         IEnumerable<ImmutableArray<SolvedNetwork>> charges = Charges(condition).Select(charge => Build(boat, wiring, practice, charge)).Select(of => ImmutableArray.Create(Solve(of, of.Network)));
-        return new ConditionPrediction(boat, condition, Solve(built, built.Network),
-        [
-            .. doubts.Of(built.Network).Select(pair => pair.Select(network => Solve(built, network)).ToImmutableArray()),
-            [.. charges.SelectMany(charge => charge)],
-        ]);
+        SolvedNetwork nominal = Solve(built, built.Network);
+        HashSet<string> unknown = [.. UnknownLengths(nominal)];
+        return new ConditionPrediction(boat, condition, nominal,
+            [
+                .. doubts.Of(built.Network).Select(pair => pair.Select(network => Solve(built, network)).ToImmutableArray()),
+                [.. charges.SelectMany(charge => charge)],
+            ],
+            unknown.Count == 0 ? [] : [.. UnknownLengthFactors.Select(factor => Solve(built, NetworkDoubts.WithConductors(built.Network, unknown, factor)))]);
     }
 
     /// <summary>Voltage between two nodes.</summary>
@@ -60,6 +73,11 @@ public sealed class ConditionPrediction
 
     /// <summary>Current through an element: a core, a protection, a switch, a load.</summary>
     public Prediction Current(string element) => Of("A", MeterAccuracy.CurrentA, element, network => Through(network, element));
+
+    // Lengths that are not given, of cores that carry something.
+    private static IEnumerable<string> UnknownLengths(SolvedNetwork network) => network.Built.Gaps
+        .Where(gap => gap.Value.Any(input => input.Field == LengthField) && network.BranchA(gap.Key) is { } current && Math.Abs(current) > IdleA)
+        .Select(gap => gap.Key).Order(StringComparer.Ordinal);
 
     private static double? Through(SolvedNetwork network, string element) => network.BranchA(element) ?? network.LoadA(element) ?? network.SourceA(element);
 
@@ -93,11 +111,25 @@ public sealed class ConditionPrediction
         double below = 0, above = 0;
         foreach (ImmutableArray<SolvedNetwork> doubt in _doubts)
         {
-            double[] shifts = [0, .. doubt.Select(read).OfType<double>().Select(value => value - nominal)];
+            double?[] values = [.. doubt.Select(read)];
+            if (values.Contains(null))
+            {
+                return new Prediction(null, "the circuit as put down may not carry its load, or could not be solved, at the worst of what is not known");
+            }
+
+            double[] shifts = [0, .. values.Select(value => value!.Value - nominal)];
             below += shifts.Min() * shifts.Min();
             above += shifts.Max() * shifts.Max();
         }
 
+        double[] unknown = [.. _unknownLengths.Select(read).Select(value => (value ?? double.PositiveInfinity) - nominal)];
+        if (unknown.Any(shift => Math.Abs(shift) > Math.Sqrt(below + above) + meter(nominal)))
+        {
+            return new Prediction(null, $"it rests on the length of {_boat.Find(ElementIds.ThingOf(UnknownLengths(Nominal).First()))?.Title}, which is not given");
+        }
+
+        below += Math.Pow(unknown.Append(0).Min(), 2);
+        above += Math.Pow(unknown.Append(0).Max(), 2);
         double least = nominal - Math.Sqrt(below), most = nominal + Math.Sqrt(above);
         return new Prediction(new Band(new Amount(nominal, suffix), new Amount(least - meter(least), suffix), new Amount(most + meter(most), suffix)), null);
     }
@@ -116,6 +148,8 @@ public sealed class ConditionPrediction
         _ => "the circuit could not be solved",
     };
 
+    private bool Carries(string element) => Nominal.BranchA(element) is not { } current || Math.Abs(current) > IdleA;
+
     private FindingInput? Missing(string nodeOrElement)
     {
         if (GroupOf(nodeOrElement) is not { } group)
@@ -123,9 +157,9 @@ public sealed class ConditionPrediction
             return null;
         }
 
-        Network network = group.Network;
-        IEnumerable<string> ids = network.Conductors.Select(item => item.Id).Concat(network.Contacts.Select(item => item.Id))
-            .Concat(network.Batteries.Select(item => item.Id)).Concat(network.LimitedSources.Select(item => item.Id)).Concat(network.Converters.Select(item => item.Id));
-        return ids.SelectMany(id => Nominal.Built.Gaps.GetValueOrDefault(id, [])).FirstOrDefault(gap => !HeatFields.Contains(gap.Field));
+        // A load whose draw is not known is left out of the network: it may belong to any group.
+        return Nominal.Built.Gaps.Where(gap => Nominal.GroupOf(gap.Key) is not { } other || (other == group && Carries(gap.Key)))
+            .OrderBy(gap => gap.Key, StringComparer.Ordinal)
+            .SelectMany(gap => gap.Value).FirstOrDefault(gap => !HeatFields.Contains(gap.Field) && gap.Field != LengthField);
     }
 }

@@ -63,6 +63,12 @@ internal sealed class NetworkDoubts(BoatModel boat, Wiring wiring)
         Conductors = [.. network.Conductors.Select(conductor => conductor with { ResistanceAt20Ohm = conductor.ResistanceAt20Ohm * OfConductor(conductor, isHigh) })],
     };
 
+    /// <summary>The network with some of its conductors' resistances multiplied.</summary>
+    public static Network WithConductors(Network network, HashSet<string> ids, double factor) => network with
+    {
+        Conductors = [.. network.Conductors.Select(conductor => ids.Contains(conductor.Id) ? conductor with { ResistanceAt20Ohm = conductor.ResistanceAt20Ohm * factor } : conductor)],
+    };
+
     private double OfConductor(Conductor conductor, bool isHigh)
     {
         Quantity? length = wiring.Find(conductor.Id) is { Owner: Cable cable, Core: { } core } ? core.LengthM ?? cable.LengthM : null;

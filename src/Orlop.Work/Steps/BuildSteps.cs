@@ -25,7 +25,10 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
         .. scope.Of(ChangeKind.Record).Select(Confirm),
     ];
 
-    private int NearestSource(WorkChange change) => IsolationPlans.NodesOf(change.Thing).Min(scope.StepsFrom);
+    // By the core that ends farthest from any source: the minus of every circuit starts beside one.
+    private int NearestSource(WorkChange change) => change.Thing is Cable { Cores.Count: > 0 } cable
+        ? cable.Cores.Max(core => Math.Min(scope.StepsFrom(core.From.ToString()), scope.StepsFrom(core.To.ToString())))
+        : IsolationPlans.NodesOf(change.Thing).Select(scope.StepsFrom).DefaultIfEmpty(0).Min();
 
     private static WorkStep Building(WorkChange change, string verb, StepKind kind, Sentence text) => new()
     {
@@ -38,8 +41,8 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
     };
 
     private WorkStep Remove(WorkChange change) => Building(change, "remove", StepKind.Remove, change.Thing is Cable or Link
-        ? Sentence.Of($"Take off and take out: {change.Thing.Title}, {Wording.KindOf(change.Thing)}.")
-        : Sentence.Of($"Take out {scope.Words.Located(change.Id)}, {Wording.KindOf(change.Thing)}.")) with
+        ? Sentence.Of($"Take off and take out: {change.Thing.Title}.")
+        : Sentence.Of($"Take out {scope.Words.Located(change.Id)}.")) with
     {
         Details = change.Thing is Cable ? [Sentence.Of($"Mark each end before it comes off. Leave no dead tail connected to anything.")] : [],
         Cautions = [.. Cautions.AtNodes(scope, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
@@ -57,14 +60,13 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
     private WorkStep Fit(WorkChange change)
     {
         Thing thing = change.Thing;
-        string kind = Wording.KindOf(thing);
         bool drills = thing is Way or Gear || change.Kind is ChangeKind.Fit or ChangeKind.Move;
         WorkStep step = change.Kind switch
         {
             ChangeKind.Move => Building(change, "move", StepKind.Fit, Sentence.Of($"Move {thing.Title} to its new place: {PlaceWords(thing)}.")),
-            ChangeKind.Exchange => Building(change, "exchange", StepKind.Fit, Sentence.Of($"Exchange or set anew: {scope.Words.Located(thing.Id)}, {kind}.")),
+            ChangeKind.Exchange => Building(change, "exchange", StepKind.Fit, Sentence.Of($"Exchange or set anew: {scope.Words.Located(thing.Id)}.")),
             _ when thing is Way => Building(change, "fit", StepKind.Fit, Sentence.Of($"Make the cable way {thing.Title}.")),
-            _ => Building(change, "fit", StepKind.Fit, Sentence.Of($"Fit {scope.Words.Located(thing.Id)}{(IsSaid(thing.Title, kind) ? "" : $", {kind}")}.")),
+            _ => Building(change, "fit", StepKind.Fit, Sentence.Of($"Fit {scope.Words.Located(thing.Id)}.")),
         };
         return step with
         {
@@ -76,8 +78,6 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
             ],
         };
     }
-
-    private static bool IsSaid(string title, string kind) => title.Contains(kind, StringComparison.OrdinalIgnoreCase);
 
     private static ImmutableArray<Sentence> FitDetails(Thing thing) => thing switch
     {

@@ -57,12 +57,12 @@ internal static class FinishSteps
         {
             Key = "test:polarity",
             Text = Sentence.Of($"Polarity: follow each core by its label and by the meter, plus to plus and minus to minus, at every terminal and plug."),
-            Details = [.. ends.Select(end => Sentence.Of($"{scope.Words.Title(end.CableId)}, {PartWords.CoreName(end.CoreId)}: {end.Where}."))],
+            Details = [.. ends.GroupBy(end => (end.CableId, end.CoreId)).Select(core => Sentence.Of($"{scope.Words.Title(core.Key.CableId)}, {PartWords.CoreName(core.Key.CoreId)}: {string.Join(" → ", core.Select(end => end.Where))}."))],
         };
         yield return test with
         {
             Key = "test:insulation",
-            Text = Sentence.Of($"Insulation: between the cores, and from each core to the hull, at least {new Amount(LeastInsulationOhm, "Ohm")}."),
+            Text = Sentence.Of($"Insulation: between the cores, and from each core to the hull, at least {(int)(LeastInsulationOhm / 1000)} kΩ."),
             Details = [Sentence.Of($"With a meter's ohm range; nothing connected at either end. Never an insulation tester with electronics connected.")],
             Cautions = Cautions.TouchesMains(scope) ? [Cautions.Mains] : [],
         };
@@ -72,7 +72,7 @@ internal static class FinishSteps
     {
         ImmutableArray<Part> devices = [.. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>()
             .Where(part => part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover or PlugAndSocket)
-            .OrderBy(part => part.TerminalNames.Min(name => scope.StepsFrom(part.At(name).ToString())))];
+            .OrderBy(part => scope.StepsFrom(part.At(part.TerminalNames[0]).ToString()))];
         foreach (Opening opening in (isolation.Result?.Openings ?? []).Reverse())
         {
             yield return Close(scope, opening);
@@ -86,7 +86,7 @@ internal static class FinishSteps
                 Kind = StepKind.Energise,
                 Text = device switch
                 {
-                    Protection { Means: ProtectionMeans.Fuse } fuse => Sentence.Of($"Put the {new Amount(fuse.RatedA.Value, "A")} fuse into {scope.Words.Located(fuse.Id)}."),
+                    Protection { Means: ProtectionMeans.Fuse } fuse => Sentence.Of($"Put in the {new Amount(fuse.RatedA.Value, "A")} fuse: {scope.Words.Located(fuse.Id)}."),
                     PlugAndSocket => Sentence.Of($"Plug in {scope.Words.Located(device.Id)}."),
                     _ => Sentence.Of($"Switch on {scope.Words.Located(device.Id)}."),
                 },
@@ -105,7 +105,7 @@ internal static class FinishSteps
         {
             null => Sentence.Of($"{scope.Words.Located(opening.Id)} may run again."),
             OpeningMeans.LiftBatteryLead => Sentence.Of($"Put {scope.Words.Element(opening.Id)} back on its post. Plus first, minus last. A small spark is the charge of capacitors; a large one is a fault: stop."),
-            OpeningMeans.PullFuse => Sentence.Of($"Put the fuse of {scope.Words.Located(opening.Id)} back."),
+            OpeningMeans.PullFuse => Sentence.Of($"Put the fuse back: {scope.Words.Located(opening.Id)}."),
             OpeningMeans.Unplug => Sentence.Of($"Plug {scope.Words.Located(opening.Id)} in again."),
             _ => Sentence.Of($"Take the tag off and close {scope.Words.Located(opening.Id)}."),
         },

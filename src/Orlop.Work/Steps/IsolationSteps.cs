@@ -60,7 +60,8 @@ internal static class IsolationSteps
         }
 
         bool isFirst = true;
-        foreach ((string partId, ImmutableArray<string> nodes) in isolation.Touched)
+        string? reference = Reference(isolation.Boat)?.ToString();
+        foreach ((string partId, ImmutableArray<string> nodes) in isolation.Touched.Where(part => part.Nodes.Any(node => node != reference)))
         {
             yield return Prove(scope, isolation, plan, partId, nodes, isFirst);
             isFirst = false;
@@ -80,11 +81,11 @@ internal static class IsolationSteps
             Kind = StepKind.Isolate,
             Text = opening.Means switch
             {
-                null => Sentence.Of($"{scope.Words.Located(opening.Id)}: {opening.StopHow}."),
+                null => Sentence.Of($"{scope.Words.Title(opening.Id)}: {opening.StopHow}."),
                 OpeningMeans.Isolator => Sentence.Of($"Open {where}. Tag it."),
                 OpeningMeans.Breaker => Sentence.Of($"Switch off {where}. Tag it."),
                 OpeningMeans.Unplug => Sentence.Of($"Pull {where} apart. Cap the live side; take the lead away."),
-                OpeningMeans.PullFuse => Sentence.Of($"Pull the fuse of {where}. Keep it in your pocket."),
+                OpeningMeans.PullFuse => Sentence.Of($"Pull the fuse: {where}. Keep it in your pocket."),
                 _ => Sentence.Of($"Take {scope.Words.Element(opening.Id)} off its post. Cap it and tie it back."),
             },
             Cautions = opening.Means == OpeningMeans.LiftBatteryLead
@@ -141,10 +142,14 @@ internal static class IsolationSteps
         boat.All<Busbar>().FirstOrDefault(bar => bar.IsBonded) is { } bonded ? bonded.At(TerminalNames.Bar)
             : boat.All<BatteryBank>().FirstOrDefault() is { } battery ? battery.At(TerminalNames.Minus) : null;
 
+    private static bool IsEngineDriven(PackScope scope, string id) => scope.Whole.Find(id) is Charger { Drive: ChargerDrive.Engine };
+
     private static IEnumerable<Caution> NotDead(PackScope scope, IsolationResult plan, ImmutableArray<string> nodes) => plan.CannotBeMadeDead
         .Where(node => nodes.Contains(node.Node))
         .Select(node => new Caution(CautionKind.NotDead, $"{scope.Words.Node(node.Node)} cannot be made dead: {scope.Words.Title(node.SourceId)}, {node.Because}. Work on it as live, one conductor at a time, covered but for that one."));
 
+    // One engine drives all its chargers: stopping it for one stops them all.
     private static IEnumerable<Caution> StaysLive(PackScope scope, IsolationResult plan) => plan.StaysLive
-        .Select(source => new Caution(CautionKind.StaysLive, $"Stays live: {scope.Words.Title(source.SourceId)}, because {source.Because}. Nearest live point: {scope.Words.Node(source.NearestNode)}."));
+        .Where(source => !IsEngineDriven(scope, source.SourceId) || !plan.Openings.Any(opening => opening.Means is null && IsEngineDriven(scope, opening.Id)))
+        .Select(source => new Caution(CautionKind.StaysLive, $"Stays live: {scope.Words.Title(source.SourceId)}, {source.Because}. Nearest live point: {scope.Words.Node(source.NearestNode)}."));
 }
