@@ -82,7 +82,7 @@ public sealed class ConditionPrediction
     private static double? Through(SolvedNetwork network, string element) => network.BranchA(element) ?? network.LoadA(element) ?? network.SourceA(element);
 
     private static BuiltNetwork Build(BoatModel boat, Wiring wiring, Practice? practice, Condition condition) =>
-        NetworkBuilder.Build(boat, wiring, practice, condition, new NetworkCase(condition.Id, ChargeCase.Normal));
+        new NetworkBuilder(boat, wiring, practice, condition).Build(new NetworkCase(condition.Id, ChargeCase.Normal));
 
     private static IEnumerable<Condition> Charges(Condition condition)
     {
