@@ -1,1 +1,3 @@
-return 0;
+using Orlop.App.CommandLine;
+
+return await OrlopCommand.RunAsync(args, CommandStreams.OfProcess());

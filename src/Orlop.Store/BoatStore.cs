@@ -84,6 +84,10 @@ public sealed class BoatStore : IDisposable
         }
     }
 
+    /// <summary>The newest revision that can be read from a file that <see cref="Open"/> refuses as damaged; null when there is none. Changes nothing.</summary>
+    public static Revision? Rescue(string path) => BoatFileOpening.Examine(
+        path, db => RevisionTable.NewestReadable(db) is { } newest ? BoatText.Revision(db, newest) : null);
+
     /// <summary>
     /// Keeps edits as a new revision on the head. When the head is no longer the revision the edits were drafted on, they are kept
     /// if every edited thing still is as the edit saw it; otherwise nothing is kept and the clashes are shown.
@@ -147,6 +151,9 @@ public sealed class BoatStore : IDisposable
         _file.Use(db => db.Execute("VACUUM INTO $1", fresh), written: path);
         using BoatStore backup = Open(fresh);
     });
+
+    /// <summary>Reads the whole file and says what in it is not as it was written, a sentence each; nothing when all is.</summary>
+    public IReadOnlyList<string> Verify() => _file.Use(db => Damage.All(db));
 
     public void Dispose() => _file.Dispose();
 

@@ -115,6 +115,17 @@ public sealed class BoatStoreTests : TemporaryFolder
         Assert.IsType<Refused>(store.Commit(1, [Boats.AddChest("other", double.PositiveInfinity)], "infinite"));
     }
 
+    /// <summary>Half a surrogate pair is text to .NET but cannot be written as UTF-8.</summary>
+    [Fact]
+    public void Commit_TextThatCannotBeWritten_IsRefused()
+    {
+        using BoatStore store = BoatStore.Create(BoatPath, Boats.Small);
+        Edit edit = BoatEdits.Add(Boats.Chest("other", 1) with { Name = "half a pair \ud800" });
+
+        Assert.IsType<Refused>(store.Commit(1, [edit], "add"));
+        Assert.Equal(1, store.Head.Number);
+    }
+
     [Fact]
     public void Commit_ArgumentsImpossible_AreRefusedWithTheirName()
     {

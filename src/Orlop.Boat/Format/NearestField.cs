@@ -11,17 +11,18 @@ internal static class NearestField
         string.Join(", ", (besides is null ? [] : new[] { besides }).Concat(schema.Fields.Select(field => field.Name)));
 
     /// <summary>The sentence: the unit that is wanted, the nearest name, or only that there is none.</summary>
-    public static string Advice(RecordSchema schema, string name)
+    public static string Advice(RecordSchema schema, string name, Func<FieldSchema, string> shown)
     {
         FieldSchema? sameButUnit = schema.Fields.FirstOrDefault(field => field.Unit is not null && SameButUnit(field, name));
         if (sameButUnit is not null)
         {
-            return $"There is no field {FoundJson.Short(name)}; {sameButUnit.Unit!.Words} are wanted: {sameButUnit.Name}.";
+            return $"There is no field {FoundJson.Short(name)}; {sameButUnit.Unit!.Words} are wanted: {shown(sameButUnit)}.";
         }
 
         FieldSchema? nearest = name.Length > 60 ? null : schema.Fields.MinBy(field => Distance(field.Name, name));
-        return nearest is not null && Distance(nearest.Name, name) <= Math.Max(2, name.Length / 3)
-            ? $"There is no field {name}; {nearest.Name} is nearest."
+        int distance = nearest is null ? int.MaxValue : Distance(nearest.Name, name);
+        return nearest is not null && distance < name.Length && distance <= Math.Max(2, name.Length / 3)
+            ? $"There is no field {name}; {shown(nearest)} is nearest."
             : $"There is no field {FoundJson.Short(name)}.";
     }
 

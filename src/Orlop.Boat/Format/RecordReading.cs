@@ -62,7 +62,8 @@ internal sealed class RecordReading(ProblemList problems)
 
     private static string Kinds { get; } = string.Join(", ", ThingKinds.ByName.Keys.Order(StringComparer.Ordinal));
 
-    private static object? OfText(FieldSchema field, FieldType type, string text) => type switch
+    /// <summary>The value of a field that files write as text; null when the text does not fit.</summary>
+    public static object? OfText(FieldSchema field, FieldType type, string text) => type switch
     {
         FieldType.Id or FieldType.Text or FieldType.Reference => text,
         FieldType.Choice => field.TryChoice(text, out object? choice) ? choice : null,
@@ -126,7 +127,7 @@ internal sealed class RecordReading(ProblemList problems)
             }
             else if (index < 0)
             {
-                problems.Add(spot.At(name), name, NearestField.Allowed(schema, besides), NearestField.Advice(schema, name));
+                problems.Add(spot.At(name), name, NearestField.Allowed(schema, besides), NearestField.Advice(schema, name, field => field.Name));
             }
             else
             {

@@ -1,7 +1,5 @@
 using System.Collections.Concurrent;
-using System.Collections.Frozen;
 using System.Reflection;
-using System.Text.Json.Serialization;
 
 namespace Orlop.Boat.Format;
 
@@ -14,7 +12,7 @@ public sealed class RecordSchema
     private readonly ParameterInfo[] _parameters;
     private readonly int[] _parameterFields;
     private readonly MethodInfo? _clone;
-    private readonly FrozenDictionary<string, int> _byName;
+    private readonly Dictionary<string, int> _byName = new(StringComparer.Ordinal);
 
     private RecordSchema(Type type)
     {
@@ -23,12 +21,17 @@ public sealed class RecordSchema
             ?? throw new NotSupportedException($"{type.Name} has no public constructor");
         _parameters = _constructor.GetParameters();
         _clone = type.GetMethod("<Clone>$");
-        Fields = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(property => property.CanWrite && !property.IsDefined(typeof(JsonIgnoreAttribute)))
-            .OrderBy(property => property.GetCustomAttribute<JsonPropertyOrderAttribute>()?.Order ?? 0)
-            .Select(property => new FieldSchema(property, _parameters.FirstOrDefault(parameter => parameter.Name == property.Name)))];
-        _parameterFields = [.. _parameters.Select(parameter => Fields.ToList().FindIndex(field => field.PropertyName == parameter.Name))];
-        _byName = Fields.Select((field, index) => (field.Name, index)).ToFrozenDictionary(pair => pair.Name, pair => pair.index, StringComparer.Ordinal);
+        List<FieldSchema> fields = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Where(property => property.CanWrite)
+            .Select(property => new FieldSchema(property, Array.Find(_parameters, parameter => parameter.Name == property.Name)))
+            .OrderBy(field => field.Order)];
+        _parameterFields = [.. _parameters.Select(parameter => fields.FindIndex(field => field.PropertyName == parameter.Name))];
+        for (int i = 0; i < fields.Count; i++)
+        {
+            _byName.Add(fields[i].Name, i);
+        }
+
+        Fields = fields;
     }
 
     /// <summary>The record's type.</summary>
@@ -42,6 +45,16 @@ public sealed class RecordSchema
 
     /// <summary>The field with this JSON name, or null.</summary>
     public FieldSchema? Field(string name) => IndexOf(name) is int index and >= 0 ? Fields[index] : null;
+
+    /// <summary>Makes the record from values of some of its fields; every other field has its default.</summary>
+    /// <exception cref="ArgumentException">A field that must be given is not.</exception>
+    public object Make(IReadOnlyDictionary<FieldSchema, object?> given)
+    {
+        object?[] values = [.. Fields.Select(field => given.GetValueOrDefault(field))];
+        bool[] isSet = [.. Fields.Select(given.ContainsKey)];
+        FieldSchema? missing = Fields.Where((field, index) => field.IsRequired && values[index] is null).FirstOrDefault();
+        return missing is null ? Create(values, isSet) : throw new ArgumentException($"{Type.Name}: {missing.Name} must be given", nameof(given));
+    }
 
     internal int IndexOf(string name) => _byName.GetValueOrDefault(name, -1);
 

@@ -15,8 +15,8 @@ public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> O
     /// <summary>Both sides reach the same source.</summary>
     public bool IsComplete => Source is not null && Out.Length > 0 && Back.Length > 0;
 
-    /// <summary>Traces the chain of a part; null for a part that takes no power.</summary>
-    public static Chain? Trace(BoatModel boat, Wiring wiring, Part taker)
+    /// <summary>Traces the chain of a part, in a condition or with everything closed; null for a part that takes no power.</summary>
+    public static Chain? Trace(BoatModel boat, Wiring wiring, Part taker, string? conditionId = null)
     {
         PolePair? taking = Poles.Taking(taker);
         if (taking is null)
@@ -31,7 +31,7 @@ public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> O
             plus.TryAdd(giving.Plus, part);
         }
 
-        (string? sourceNode, ImmutableArray<WiringEdge> outEdges) = Shortest(wiring, taking.Plus, plus.ContainsKey);
+        (string? sourceNode, ImmutableArray<WiringEdge> outEdges) = Shortest(wiring, conditionId, taking.Plus, plus.ContainsKey);
         if (sourceNode is null)
         {
             return new Chain(taker, null, [], []);
@@ -39,13 +39,13 @@ public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> O
 
         Part source = plus[sourceNode];
         string minus = Poles.Giving(source)!.Minus;
-        (string? back, ImmutableArray<WiringEdge> backEdges) = Shortest(wiring, taking.Minus, node => node == minus);
+        (string? back, ImmutableArray<WiringEdge> backEdges) = Shortest(wiring, conditionId, taking.Minus, node => node == minus);
         return new Chain(taker, source, Items(sourceNode, outEdges), back is null ? [] : Items(minus, backEdges));
     }
 
     private static bool IsFeed(Part part) => part is BatteryBank or DcConverter or Inverter or ShoreInlet;
 
-    private static (string? End, ImmutableArray<WiringEdge> Edges) Shortest(Wiring wiring, string start, Func<string, bool> isEnd)
+    private static (string? End, ImmutableArray<WiringEdge> Edges) Shortest(Wiring wiring, string? conditionId, string start, Func<string, bool> isEnd)
     {
         Dictionary<string, WiringEdge?> reachedBy = new(StringComparer.Ordinal) { [start] = null };
         Queue<string> queue = new([start]);
@@ -58,7 +58,7 @@ public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> O
 
             foreach (WiringEdge edge in wiring.At(node))
             {
-                if (reachedBy.TryAdd(edge.Other(node), edge))
+                if (edge.IsClosedIn(conditionId) && reachedBy.TryAdd(edge.Other(node), edge))
                 {
                     queue.Enqueue(edge.Other(node));
                 }

@@ -14,6 +14,27 @@ public static class BoatValidation
         return problems.InOrder();
     }
 
+    /// <summary>What would be wrong if this thing were put into the boat, in place of the one with its id: in the thing, and in what points at it.</summary>
+    public static IReadOnlyList<Problem> Check(BoatModel boat, Thing candidate)
+    {
+        int index = boat.Things.ToList().FindIndex(thing => thing.Id == candidate.Id);
+        List<Thing> things = [.. boat.Things];
+        if (index < 0)
+        {
+            index = things.Count;
+            things.Add(candidate);
+        }
+        else
+        {
+            things[index] = candidate;
+        }
+
+        ProblemList problems = new();
+        Check(Entries(things), problems);
+        HashSet<Problem> known = problems.Count == 0 ? [] : [.. Check(boat)];
+        return [.. problems.WithSpots().Where(entry => entry.Spot.Order == index || !known.Contains(entry.Problem)).Select(entry => entry.Problem)];
+    }
+
     internal static void Check(IReadOnlyList<ThingEntry> entries, ProblemList problems)
     {
         foreach (ThingEntry entry in entries.Where(entry => entry.Thing is not null))

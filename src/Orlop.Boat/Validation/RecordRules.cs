@@ -9,12 +9,18 @@ namespace Orlop.Boat.Validation;
 /// <summary>The rules of single values: present, finite, inside its range, an id that can be typed, words that can be kept.</summary>
 internal static class RecordRules
 {
-    private const int MostIdLetters = 64;
+    /// <summary>Longest id.</summary>
+    public const int MostIdLetters = 64;
 
     /// <summary>Checks a thing and what is inside it. Only one that is whole can be asked whether its values agree.</summary>
     public static bool CheckThing(Thing thing, Spot spot, bool isWhole, ProblemList problems)
     {
         bool isComplete = Check(thing, spot, problems);
+        if (thing is Alteration alteration)
+        {
+            AlterationRules.CheckEdits(alteration, spot, isWhole && isComplete, problems);
+        }
+
         if (isWhole && isComplete)
         {
             ThingRules.Check(thing, spot, problems);
@@ -70,6 +76,9 @@ internal static class RecordRules
             case string id when type == FieldType.Id && !IsId(id):
                 problems.Add(spot, Quoted(id), $"{AllowedWords.Of(field, type)}, at most {MostIdLetters}", "This is not an id.");
                 break;
+            case Terminal terminal:
+                CheckText(field, terminal.ToString(), spot, problems);
+                break;
             case string text:
                 CheckText(field, text, spot, problems);
                 break;
@@ -88,23 +97,12 @@ internal static class RecordRules
     private static void CheckQuantity(FieldSchema field, Quantity quantity, Spot spot, ProblemList problems)
     {
         CheckNumber(field, quantity.Value, spot, problems);
-        if (quantity.PlusMinus is double plusMinus && !(plusMinus >= 0 && double.IsFinite(plusMinus)))
+        foreach (FieldSchema part in field.Record!.Fields.Where(part => part.Name != "value"))
         {
-            problems.Add(spot.At("plusMinus"), Text(plusMinus), "a finite number, 0 or more", "A deviation is never negative.");
-        }
-
-        RecordSchema schema = RecordSchema.Of(typeof(Quantity));
-        foreach ((string name, string? text) in new[] { ("method", quantity.Method), ("typed", quantity.Typed) })
-        {
-            if (text is not null)
+            if (part.Get(quantity) is object value)
             {
-                CheckText(schema.Field(name)!, text, spot.At(name), problems);
+                CheckValue(part, part.Type, value, spot.At(part.Name), problems);
             }
-        }
-
-        if (!Enum.IsDefined(quantity.Known))
-        {
-            problems.Add(spot.At("known"), quantity.Known.ToString(), string.Join(", ", schema.Field("known")!.Choices), "This is no way of knowing.");
         }
     }
 

@@ -25,6 +25,18 @@ internal sealed class Spot
     public static Spot Thing(int index, string? id) =>
         new(null, id is null ? $"things[{index}]" : $"things[{index}] '{id}'", index);
 
+    /// <summary>A row of a table, counted as a spreadsheet does: the header is row 1.</summary>
+    public static Spot Row(int row) => new(null, $"row {row}", row);
+
+    /// <summary>The steps from the thing to here.</summary>
+    public IReadOnlyList<string> Steps => _parent is null ? [] : [.. _parent.Steps, _step];
+
+    /// <summary>What it is in; itself for a thing, row or boat.</summary>
+    public Spot Parent => _parent ?? this;
+
+    /// <summary>The thing, row or boat it is in.</summary>
+    public Spot Root => _parent?.Root ?? this;
+
     public Spot At(string name) => new(this, name, Order);
 
     public Spot At(int index) => new(this, index.ToString(CultureInfo.InvariantCulture), Order);

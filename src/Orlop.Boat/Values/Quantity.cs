@@ -15,7 +15,7 @@ public enum Knowledge { Exact, Measured, Sheet, Estimated, Guessed }
 public sealed record Quantity(
     double Value,
     Knowledge Known = Knowledge.Exact,
-    double? PlusMinus = null,
+    [property: Allowed(0, double.MaxValue)] double? PlusMinus = null,
     DateOnly? On = null,
     string? Method = null,
     string? Typed = null)

@@ -99,8 +99,7 @@ public static class JointDiagnosis
 
     private static DiagnosisStatus Judge(double nothingWrong, ImmutableArray<FittedCandidate> ranked, ImmutableArray<SuspectGroup> groups, int readingCount)
     {
-        // χ² of n readings is about n ± sqrt(2n) when the hypothesis is right.
-        var most = readingCount + (3 * Math.Sqrt(2.0 * readingCount));
+        var most = LargestCredibleChiSquare(readingCount);
         if (nothingWrong - ranked[0].ChiSquare < ToldApartChiSquareRatio)
         {
             return nothingWrong <= most ? DiagnosisStatus.NothingWrongSeen : DiagnosisStatus.NotExplained;
@@ -112,5 +111,12 @@ public static class JointDiagnosis
         }
 
         return groups[0] is { ElementIds.Length: 1, WeightFraction: >= FoundFraction } ? DiagnosisStatus.Found : DiagnosisStatus.NotToldApart;
+    }
+
+    /// <summary>χ² that n good readings pass once in ten thousand times (3.72 standard deviations in the cube-root form of Wilson and Hilferty, 1931).</summary>
+    private static double LargestCredibleChiSquare(int readingCount)
+    {
+        var spread = 2.0 / (9 * readingCount);
+        return readingCount * Math.Pow(1 - spread + (3.72 * Math.Sqrt(spread)), 3);
     }
 }

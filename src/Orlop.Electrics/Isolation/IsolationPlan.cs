@@ -4,11 +4,15 @@ namespace Orlop.Electrics.Isolation;
 
 /// <summary>
 /// Finds the least unwelcome set of devices to open and sources to stop so that nothing live reaches a part: a minimum cut between all live poles and the
-/// part. The cost is the lowest possible when every device opens a single edge; with devices of several poles each pole counts while searching, and then
-/// every device that is not needed is closed again, so none can be left out.
+/// part. The cost is the lowest possible when every device opens a single edge. A device of several poles is one cost for several edges, which a cut cannot
+/// weigh exactly: it is searched once with the full cost on every pole and once with the cost shared among them, devices that are not needed are closed
+/// again, and the cheaper set is taken.
 /// </summary>
 public static class IsolationPlan
 {
+    /// <summary>Divisible by every number of poles up to 10, so that shared costs stay whole.</summary>
+    private const long CostUnit = 2520;
+
     public static IsolationResult Find(IsolationInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
@@ -18,7 +22,7 @@ public static class IsolationPlan
         var hopeless = Hopeless(input, graph);
         ImmutableArray<string> targets = [.. input.TargetNodes.Where(node => !graph.IsGrounded(node) && hopeless.All(dead => dead.Node != node))];
         var wasLive = targets.Any(LiveWith(input, graph, OpenedSet.Nothing).Has);
-        var opened = wasLive ? WithoutNeedless(input, graph, targets, Cut(input, graph, targets)) : OpenedSet.Nothing;
+        var opened = wasLive ? Cheapest(input, graph, targets) : OpenedSet.Nothing;
         var around = graph.Around(input.TargetNodes);
         var live = LiveWith(input, graph, opened);
         var liveNodes = live.Nodes.OrderBy(around.StepCountTo).ThenBy(node => node, StringComparer.Ordinal);
@@ -58,7 +62,17 @@ public static class IsolationPlan
         return found.ToImmutable();
     }
 
-    private static OpenedSet Cut(IsolationInput input, WiringGraph graph, ImmutableArray<string> targets)
+    private static OpenedSet Cheapest(IsolationInput input, WiringGraph graph, ImmutableArray<string> targets)
+    {
+        var costs = OpeningOrder.Costs(input);
+        var poleCounts = input.Edges.Where(edge => edge.IsClosed && edge.Opening is not null).CountBy(edge => edge.Opening!.DeviceId).ToDictionary();
+        return new[] { Search(_ => 1), Search(device => poleCounts[device]) }.MinBy(set => set.DeviceIds.Concat(set.SourceIds).Sum(id => (long)costs[id]))!;
+
+        OpenedSet Search(Func<string, int> share) =>
+            WithoutNeedless(input, graph, targets, costs, Cut(input, graph, targets, opening => (opening.Cost * CostUnit) / share(opening.DeviceId)));
+    }
+
+    private static OpenedSet Cut(IsolationInput input, WiringGraph graph, ImmutableArray<string> targets, Func<EdgeOpening, long> capacityOf)
     {
         var number = graph.Nodes.Where(node => !graph.IsGrounded(node)).Select((node, index) => (node, index)).ToDictionary(pair => pair.node, pair => pair.index);
         var (start, end) = (number.Count + input.Sources.Length, number.Count + input.Sources.Length + 1);
@@ -66,7 +80,7 @@ public static class IsolationPlan
         for (var i = 0; i < input.Sources.Length; i++)
         {
             var source = input.Sources[i];
-            cut.Join(start, number.Count + i, source.Stop?.Cost ?? MinimumCut.Uncuttable, 0);
+            cut.Join(start, number.Count + i, source.Stop?.Cost * CostUnit ?? MinimumCut.Uncuttable, 0);
             foreach (var pole in source.PoleNodes.Where(number.ContainsKey))
             {
                 cut.Join(number.Count + i, number[pole], MinimumCut.Uncuttable, 0);
@@ -75,7 +89,7 @@ public static class IsolationPlan
 
         foreach (var edge in input.Edges.Where(edge => edge.IsClosed && number.ContainsKey(edge.A) && number.ContainsKey(edge.B)))
         {
-            var capacity = edge.Opening?.Cost ?? MinimumCut.Uncuttable;
+            var capacity = edge.Opening is null ? MinimumCut.Uncuttable : capacityOf(edge.Opening);
             cut.Join(number[edge.A], number[edge.B], capacity, capacity);
         }
 
@@ -96,9 +110,8 @@ public static class IsolationPlan
             [.. input.Sources.Where((_, i) => isEndSide[number.Count + i]).Select(source => source.Id)]);
     }
 
-    private static OpenedSet WithoutNeedless(IsolationInput input, WiringGraph graph, ImmutableArray<string> targets, OpenedSet opened)
+    private static OpenedSet WithoutNeedless(IsolationInput input, WiringGraph graph, ImmutableArray<string> targets, Dictionary<string, int> costs, OpenedSet opened)
     {
-        var costs = OpeningOrder.Costs(input);
         foreach (var id in opened.DeviceIds.Concat(opened.SourceIds).OrderByDescending(id => costs[id]).ThenBy(id => id, StringComparer.Ordinal))
         {
             var fewer = opened.Without(id);

@@ -8,6 +8,9 @@ internal sealed class BranchLaws
     /// <summary>Temperature coefficient of annealed copper at 20 °C, 1/K. [NBS-HB100] part 1.</summary>
     public const double CopperPerK = 0.00393;
 
+    /// <summary>Freezing point of copper, a fixed point of the International Temperature Scale of 1990.</summary>
+    public const double CopperMeltsC = 1084.62;
+
     public BranchLaws(Wiring wiring)
     {
         var conductors = wiring.Conductors;
@@ -33,9 +36,6 @@ internal sealed class BranchLaws
         LeastSourceA = [.. wiring.Batteries.Select(_ => double.NegativeInfinity), .. wiring.LimitedSources.Select(_ => 0.0), .. wiring.Converters.Select(_ => 0.0)];
         MostSourceA = [.. wiring.Batteries.Select(_ => double.PositiveInfinity), .. wiring.LimitedSources.Select(s => s.LimitA), .. wiring.Converters.Select(_ => double.PositiveInfinity)];
     }
-
-    /// <summary>Whether no source has a limit or a forbidden direction.</summary>
-    public bool IsUnlimited => Array.TrueForAll(LeastSourceA, double.IsNegativeInfinity);
 
     /// <summary>Resistance at the ambient temperature (at 20 °C without heating).</summary>
     public double[] ConductorOhm { get; }

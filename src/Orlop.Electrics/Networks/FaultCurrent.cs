@@ -30,11 +30,15 @@ public static class FaultCurrent
     /// <summary>The fault between two nodes, under the greatest conditions unless others are given.</summary>
     /// <exception cref="ArgumentException">A node is not in the network, the two are one, or the network has bad values or a shorted source.</exception>
     public static FaultCurrentResult At(Network network, string plusNode, string minusNode, FaultConditions? conditions = null) =>
-        AtEach(network, [(plusNode, minusNode)], conditions)[0];
+        AtEach(network, [(plusNode, minusNode)], conditions)[0] ?? throw new ArgumentException(
+            $"Nodes '{plusNode}' and '{minusNode}' are joined with no resistance; a fault needs two separate nodes.", nameof(plusNode));
 
-    /// <summary>The fault between each pair of nodes, one at a time; the network is factored once.</summary>
-    /// <exception cref="ArgumentException">As for <see cref="At"/>.</exception>
-    public static ImmutableArray<FaultCurrentResult> AtEach(
+    /// <summary>
+    /// The fault between each pair of nodes, one at a time; the network is factored once. Null for a pair that is joined with no resistance: there is nothing to
+    /// short.
+    /// </summary>
+    /// <exception cref="ArgumentException">A node is not in the network, or the network has bad values or a shorted source.</exception>
+    public static ImmutableArray<FaultCurrentResult?> AtEach(
         Network network, IReadOnlyList<(string PlusNode, string MinusNode)> faults, FaultConditions? conditions = null)
     {
         ArgumentNullException.ThrowIfNull(faults);
@@ -46,8 +50,7 @@ public static class FaultCurrent
         }
 
         var study = new FaultStudy(wiring, conditions ?? FaultConditions.Greatest);
-        return [.. faults.Select(f => study.Between(Junction(wiring, f.PlusNode), Junction(wiring, f.MinusNode)) ?? throw new ArgumentException(
-            $"Nodes '{f.PlusNode}' and '{f.MinusNode}' are joined with no resistance; a fault needs two separate nodes.", nameof(faults)))];
+        return [.. faults.Select(f => study.Between(Junction(wiring, f.PlusNode), Junction(wiring, f.MinusNode)))];
     }
 
     private static int Junction(Wiring wiring, string node) => wiring.Find(node) is { } number

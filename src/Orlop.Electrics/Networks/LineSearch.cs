@@ -9,18 +9,18 @@ internal sealed class LineSearch(NetworkEquations equations, Sinks sinks, double
     private const double OvershootRatio = 0.3;
     private const double UndershootRatio = 0.3;
     private const double LeastVoltageRatio = 0.1;
-    private const double NegligibleW = 1e-16;
     private const int MostTrials = 60;
 
     /// <summary>Evaluates the equations at the point chosen, which is left in the trial array; returns the part of the step taken.</summary>
+    /// <param name="isBalanced">Whether the balance is met already, so that what is left along the step is round-off.</param>
     /// <param name="mayExtend">Whether the step is known to be short, so that it may be stretched.</param>
-    public double Take(bool mayExtend)
+    public double Take(bool isBalanced, bool mayExtend)
     {
         var slopeAtStart = AlongStep();
         var most = MostWithinReach();
         var part = Math.Min(1, most);
         var slope = At(part);
-        if (-slopeAtStart <= NegligibleW)
+        if (isBalanced)
         {
             return part;
         }

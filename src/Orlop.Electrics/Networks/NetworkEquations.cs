@@ -5,6 +5,7 @@ namespace Orlop.Electrics.Networks;
 /// </summary>
 internal sealed class NetworkEquations(PreparedNetwork network)
 {
+    private const double Edge = 1e-14;
     private readonly Wiring _wiring = network.Wiring;
     private readonly BranchLaws _laws = network.Laws;
     private readonly int _firstContact = network.Wiring.Start(BranchKind.Contact);
@@ -58,15 +59,51 @@ internal sealed class NetworkEquations(PreparedNetwork network)
         }
     }
 
-    /// <summary>Fills the matrix of slopes. With <paramref name="isHolding"/>, sources at a limit count as if they held their voltage.</summary>
-    public void FillMatrix(double[] values, bool isHolding)
+    /// <summary>Fills the matrix of slopes.</summary>
+    public void FillMatrix(double[] values)
     {
         Array.Clear(values);
         for (var k = 0; k < SlopeS.Length; k++)
         {
-            var isSource = k >= _firstSource && k < _firstSink;
-            Stamp(values, k, isHolding && isSource ? _laws.SourceS[k - _firstSource] : SlopeS[k]);
+            Stamp(values, k, SlopeS[k]);
         }
+    }
+
+    /// <summary>Counts every source at a limit as if it held its voltage.</summary>
+    public void HoldAll(double[] values)
+    {
+        for (var k = _firstSource; k < _firstSink; k++)
+        {
+            Hold(values, k);
+        }
+    }
+
+    /// <summary>
+    /// Counts sources of the part of an unknown as if they held their voltage: those that are off, which come in when the voltage falls,
+    /// and in a part without a battery those at their limit, which come in when it rises. False when none is left to count.
+    /// </summary>
+    public bool TryHold(int unknown, double[] values)
+    {
+        var hasBattery = network.HasBattery(unknown);
+        var isAnyHeld = false;
+        for (var k = _firstSource; k < _firstSink; k++)
+        {
+            var mayHold = CurrentA[k] == 0 || !hasBattery;
+            if (mayHold && network.IsInPartOf(unknown, k))
+            {
+                isAnyHeld |= Hold(values, k);
+            }
+        }
+
+        return isAnyHeld;
+    }
+
+    private bool Hold(double[] values, int branch)
+    {
+        var missingS = _laws.SourceS[branch - _firstSource] - SlopeS[branch];
+        Stamp(values, branch, missingS);
+        SlopeS[branch] += missingS;
+        return missingS > 0;
     }
 
     /// <summary>Adds one branch's slope to the matrix.</summary>
@@ -97,6 +134,28 @@ internal sealed class NetworkEquations(PreparedNetwork network)
     /// <summary>Power at the terminals of a converter's output.</summary>
     public double ConverterOutputW(int converter, double[] potentials) =>
         -CurrentA[_firstConverterOutput + converter] * Across(_firstConverterOutput + converter, potentials);
+
+    /// <summary>Temperature of a conductor with heating (eq. 3 and 4): the rise with the resistance that the rise itself makes.</summary>
+    public double ConductorC(int conductor, ConductorHeating heating)
+    {
+        var square = CurrentA[conductor] * CurrentA[conductor];
+        var riseK = _laws.RisePerA2[conductor] * square * BranchLaws.ResistanceFactor(heating.AmbientC) / (1 - (_laws.RunawayPerA2[conductor] * square));
+        return heating.AmbientC + riseK;
+    }
+
+    /// <summary>The first conductor hotter than melting copper, or null.</summary>
+    public int? Molten()
+    {
+        for (var k = 0; k < _firstContact; k++)
+        {
+            if (_wiring.Conductors[k].Heating is { } heating && !(ConductorC(k, heating) <= BranchLaws.CopperMeltsC))
+            {
+                return k;
+            }
+        }
+
+        return null;
+    }
 
     private void EvaluateMetal(double[] potentials)
     {
@@ -129,7 +188,10 @@ internal sealed class NetworkEquations(PreparedNetwork network)
             var outA = (_laws.SourceV[source] - Across(k, potentials)) * _laws.SourceS[source];
             var allowedA = Math.Clamp(outA, _laws.LeastSourceA[source], _laws.MostSourceA[source]);
             CurrentA[k] = -allowedA;
-            SlopeS[k] = allowedA == outA ? _laws.SourceS[source] : 0;
+
+            // A source at the very edge of its range counts as holding, or round-off would take an unloaded one out of the matrix.
+            var edgeA = Edge * _laws.SourceV[source] * _laws.SourceS[source];
+            SlopeS[k] = Math.Abs(outA - allowedA) <= edgeA ? _laws.SourceS[source] : 0;
         }
     }
 

@@ -18,6 +18,7 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
     private const double RelativeToleranceA = 1e-9;
     private const double RelativeStepV = 1e-6;
     private const double FarthestRatio = 100;
+    private const double CollapsedRatio = 1e-6;
     private const double RoundOff = 1e-15;
     private const double LeastPivotRatio = 1e-13;
 
@@ -62,8 +63,8 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
                 _step[k] = -_step[k];
             }
 
-            var taken = new LineSearch(Equations, sinks, potentials, _step, _trial).Take(isHolding);
-            if (!(taken > 0) || !(LargestOf(_trial) <= FarthestRatio * _sourceSumV))
+            var taken = new LineSearch(Equations, sinks, potentials, _step, _trial).Take(isBalanced, isHolding);
+            if (!(taken > 0) || !(LargestOf(_trial) <= FarthestRatio * _sourceSumV) || IsAnySinkCollapsed(sinks))
             {
                 return NewtonEnd.BeyondLimit;
             }
@@ -80,7 +81,8 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
     {
         var none = sinks.Scaled(0);
         Equations.Evaluate(potentials, none);
-        Equations.FillMatrix(_values, isHolding: true);
+        Equations.FillMatrix(_values);
+        Equations.HoldAll(_values);
         _factor = network.Elimination.Factor(_values, _factor);
         if (!_factor.IsPositiveDefinite)
         {
@@ -109,20 +111,27 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
     /// <summary>The factored matrix of slopes at the last potentials, or null when it is not positive definite.</summary>
     public LdlFactor? FactoredSlopes() => TryFactor(out _) ? _factor : null;
 
+    /// <summary>
+    /// Factors the slopes. Where that fails, sources at a limit in the failing part count as if they held their voltage, which makes
+    /// steps short but never wrong in direction; a part that fails even so cannot carry its loads here.
+    /// </summary>
     private bool TryFactor(out bool isHolding)
     {
         isHolding = false;
-        Equations.FillMatrix(_values, isHolding);
+        Equations.FillMatrix(_values);
         _factor = network.Elimination.Factor(_values, _factor, LeastPivotRatio);
-        if (_factor.IsPositiveDefinite || network.Laws.IsUnlimited)
+        while (_factor.FailedIndex is { } failed)
         {
-            return _factor.IsPositiveDefinite;
+            if (!Equations.TryHold(failed, _values))
+            {
+                return false;
+            }
+
+            isHolding = true;
+            _factor = network.Elimination.Factor(_values, _factor, LeastPivotRatio);
         }
 
-        isHolding = true;
-        Equations.FillMatrix(_values, isHolding);
-        _factor = network.Elimination.Factor(_values, _factor, LeastPivotRatio);
-        return _factor.IsPositiveDefinite;
+        return true;
     }
 
     private bool MeasureResidual(double[] potentials)
@@ -154,6 +163,20 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
         }
 
         return true;
+    }
+
+    private bool IsAnySinkCollapsed(Sinks sinks)
+    {
+        for (var k = 0; k < sinks.Kinds.Length; k++)
+        {
+            if (sinks.Kinds[k] == LoadKind.Power && sinks.Insists(k)
+                && !(sinks.Signs[k] * Equations.Across(Equations.FirstSink + k, _trial) > CollapsedRatio * _sourceSumV))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static double LargestOf(double[] values)

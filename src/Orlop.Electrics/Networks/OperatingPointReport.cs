@@ -68,11 +68,7 @@ internal sealed class OperatingPointReport(PreparedNetwork network, NetworkEquat
         {
             if (_wiring.Conductors[k].Heating is { } heating)
             {
-                // Eq. 3 and 4: the rise with the resistance that the rise itself makes.
-                var square = equations.CurrentA[k] * equations.CurrentA[k];
-                var riseK = network.Laws.RisePerA2[k] * square * BranchLaws.ResistanceFactor(heating.AmbientC)
-                    / (1 - (network.Laws.RunawayPerA2[k] * square));
-                temperatures.Add(heating.AmbientC + riseK);
+                temperatures.Add(equations.ConductorC(k, heating));
             }
         }
 
@@ -85,8 +81,9 @@ internal sealed class OperatingPointReport(PreparedNetwork network, NetworkEquat
         var first = _wiring.Start(BranchKind.LimitedSource);
         for (var k = 0; k < modes.Length; k++)
         {
-            var isHolding = equations.SlopeS[first + k] > 0;
-            modes[k] = isHolding ? SourceMode.HoldingVoltage : equations.CurrentA[first + k] < 0 ? SourceMode.AtLimit : SourceMode.Off;
+            var source = _wiring.LimitedSources[k];
+            var wantedA = (source.SetpointV - equations.Across(first + k, potentials)) / source.SourceOhm;
+            modes[k] = wantedA > source.LimitA ? SourceMode.AtLimit : wantedA < 0 ? SourceMode.Off : SourceMode.HoldingVoltage;
         }
 
         return modes;

@@ -6,7 +6,7 @@ namespace Orlop.Electrics.Networks;
 /// <summary>Holds every value of a network against its allowed range, and every id against the others.</summary>
 internal sealed class ValueCheck
 {
-    private const double AbsoluteZeroC = -273.15;
+    private const double HighestRatedC = 400;
     private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
     private readonly HashSet<string> _doubled = new(StringComparer.Ordinal);
 
@@ -105,10 +105,10 @@ internal sealed class ValueCheck
         }
 
         Within(id, "ambient temperature", heating.AmbientC, -40, 125, "°C");
-        Within(id, "ambient temperature of the table", heating.TableAmbientC, AbsoluteZeroC, 1000, "°C");
-        Within(id, "rated temperature", heating.RatedC, AbsoluteZeroC, 1000, "°C");
         AboveZero(id, "rated current", heating.RatedCurrentA, "A");
-        if (heating.RatedC <= heating.TableAmbientC)
+        var isTableKnown = Within(id, "ambient temperature of the table", heating.TableAmbientC, -40, 125, "°C");
+        var isRatingKnown = Within(id, "rated temperature", heating.RatedC, -40, HighestRatedC, "°C");
+        if (isTableKnown && isRatingKnown && heating.RatedC <= heating.TableAmbientC)
         {
             Bad(id, $"rated temperature {Text(heating.RatedC)} °C; allowed above the table's ambient of {Text(heating.TableAmbientC)} °C");
         }
@@ -162,12 +162,15 @@ internal sealed class ValueCheck
         }
     }
 
-    private void Within(string id, string what, double value, double least, double most, string unit)
+    private bool Within(string id, string what, double value, double least, double most, string unit)
     {
-        if (!(value >= least && value <= most))
+        var isWithin = value >= least && value <= most;
+        if (!isWithin)
         {
             Bad(id, $"{what} {Text(value)} {unit}; allowed {Text(least)} to {Text(most)} {unit}");
         }
+
+        return isWithin;
     }
 
     private void Bad(string id, string finding) => Add(NetworkFaultKind.BadValue, [id], $"'{id}': {finding}.");

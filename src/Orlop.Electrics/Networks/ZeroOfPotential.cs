@@ -56,4 +56,28 @@ internal static class ZeroOfPotential
             }
         }
     }
+
+    /// <summary>The part of each unknown when sources with a limit join nothing.</summary>
+    public static int[] SteadyParts(Wiring wiring, int[] unknownOfJunction, int unknownCount)
+    {
+        var parts = new DisjointSets(wiring.JunctionCount);
+        foreach (var branch in wiring.Branches)
+        {
+            if (wiring.Conducts(branch) && branch.Kind is not (BranchKind.LimitedSource or BranchKind.ConverterOutput))
+            {
+                parts.Merge(branch.A, branch.B);
+            }
+        }
+
+        var partOfUnknown = new int[unknownCount];
+        for (var junction = 0; junction < unknownOfJunction.Length; junction++)
+        {
+            if (unknownOfJunction[junction] != Zero)
+            {
+                partOfUnknown[unknownOfJunction[junction]] = parts.Find(junction);
+            }
+        }
+
+        return partOfUnknown;
+    }
 }

@@ -16,6 +16,10 @@ public sealed class ElectricsView
     private readonly Dictionary<NetworkCase, SolvedNetwork> _solved = [];
     private readonly Dictionary<string, SupplyPaths> _paths = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ProtectionReach> _reaches = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Cable, string Condition), AmpacityOfCable> _ampacities = [];
+    private readonly Dictionary<(string Cable, string Condition), int> _loadedCores = [];
+    private readonly Dictionary<(string Way, string Condition), int> _loadedInWay = [];
+    private readonly Dictionary<string, NetworkBuilder> _builders = new(StringComparer.Ordinal);
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
@@ -45,9 +49,13 @@ public sealed class ElectricsView
     {
         if (!_solved.TryGetValue(networkCase, out SolvedNetwork? solved))
         {
-            Condition condition = Conditions.Single(condition => condition.Id == networkCase.ConditionId);
-            BuiltNetwork built = NetworkBuilder.Build(Boat, Wiring, Practice, condition, networkCase);
-            _solved[networkCase] = solved = new SolvedNetwork(built, [.. NetworkGroups.Split(built.Network).Select(SolveGroup)]);
+            BuiltNetwork built = BuilderOf(networkCase.ConditionId).Build(networkCase);
+            if (networkCase.StartingLoadId is not null)
+            {
+                built = built with { Network = StartTemperatures.Hold(built.Network, Solve(networkCase with { StartingLoadId = null })) };
+            }
+
+            _solved[networkCase] = solved = new SolvedNetwork(built, GroupsOf(built.Network));
         }
 
         return solved;
@@ -57,26 +65,48 @@ public sealed class ElectricsView
     public SolvedNetwork Solve(Condition condition, ChargeCase charge) => Solve(new NetworkCase(condition.Id, charge));
 
     /// <summary>What carries power to what in a condition.</summary>
-    public SupplyPaths PathsIn(Condition condition)
-    {
-        if (!_paths.TryGetValue(condition.Id, out SupplyPaths? paths))
-        {
-            _paths[condition.Id] = paths = SupplyPaths.Of(Boat, Wiring, condition.Id);
-        }
-
-        return paths;
-    }
+    public SupplyPaths PathsIn(Condition condition) => Cached(_paths, condition.Id, () => SupplyPaths.Of(Boat, Wiring, condition.Id));
 
     /// <summary>How well each node is protected in a condition.</summary>
-    public ProtectionReach ReachIn(Condition condition)
+    public ProtectionReach ReachIn(Condition condition) => Cached(_reaches, condition.Id, () => ProtectionReach.Of(this, condition.Id));
+
+    /// <summary>What a cable may carry in a condition.</summary>
+    internal AmpacityOfCable AmpacityOf(Cable cable, Condition condition) =>
+        Cached(_ampacities, (cable.Id, condition.Id), () => AmpacityOfCable.Of(this, cable, condition));
+
+    /// <summary>How many cores of a cable are loaded in a condition.</summary>
+    internal int LoadedCoresOf(Cable cable, Condition condition) =>
+        Cached(_loadedCores, (cable.Id, condition.Id), () => LoadedCurrents.LoadedCores(this, condition, cable));
+
+    /// <summary>How many cores are loaded in a way in a condition.</summary>
+    internal int LoadedCoresIn(string way, Condition condition) =>
+        Cached(_loadedInWay, (way, condition.Id), () => Boat.All<Cable>().Where(cable => cable.Run.Any(leg => leg.Way == way)).Sum(cable => LoadedCoresOf(cable, condition)));
+
+    private sealed record FaultCurrents(ImmutableArray<FaultCurrentResult?> Each);
+
+    /// <summary>Greatest bolted fault current between each pair of nodes of a network, remembered; null where the two are joined.</summary>
+    internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
+        (NetworkKey.Of(network), string.Join('\n', pairs)), () => new FaultCurrents(FaultCurrent.AtEach(network, pairs))).Each;
+
+    private NetworkBuilder BuilderOf(string conditionId) => Cached(
+        _builders, conditionId, () => new NetworkBuilder(Boat, Wiring, Practice, Conditions.Single(condition => condition.Id == conditionId)));
+
+    private static TValue Cached<TKey, TValue>(Dictionary<TKey, TValue> cache, TKey key, Func<TValue> make)
+        where TKey : notnull
     {
-        if (!_reaches.TryGetValue(condition.Id, out ProtectionReach? reach))
+        if (!cache.TryGetValue(key, out TValue? value))
         {
-            _reaches[condition.Id] = reach = ProtectionReach.Of(this, condition.Id);
+            cache[key] = value = make();
         }
 
-        return reach;
+        return value;
     }
+
+    private sealed record SolvedGroups(ImmutableArray<SolvedGroup> Groups);
+
+    // A network met before is not even split again.
+    private ImmutableArray<SolvedGroup> GroupsOf(Network network) => _memo.Get(
+        NetworkKey.Of(network), () => new SolvedGroups([.. NetworkGroups.Split(network).Select(SolveGroup)])).Groups;
 
     private SolvedGroup SolveGroup(Network group)
     {

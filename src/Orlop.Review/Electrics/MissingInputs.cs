@@ -11,21 +11,23 @@ public static class MissingInputs
     /// <summary>What is missing for the current of an element: the draw of anything it feeds.</summary>
     public static ImmutableArray<FindingInput> OfCurrent(ElectricsView view, SolvedNetwork solved, Condition condition, string elementId)
     {
-        ImmutableHashSet<string> takers = view.PathsIn(condition).TakersBehind(elementId);
-        return [.. takers.Order(StringComparer.Ordinal).SelectMany(taker => solved.Built.Gaps.GetValueOrDefault(taker, [])).Distinct()];
+        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(elementId);
+        return GapsWhere(solved, takers.Contains);
     }
 
     /// <summary>What is missing for the voltage at a taker: anything on the way, and the draw of anything that shares that way.</summary>
     public static ImmutableArray<FindingInput> OfVoltage(ElectricsView view, SolvedNetwork solved, Condition condition, string takerId)
     {
         SupplyPaths paths = view.PathsIn(condition);
-        ImmutableHashSet<string> way = paths.ElementsTo(takerId);
-        IEnumerable<string> sharing = way.SelectMany(paths.TakersBehind).Append(takerId).Distinct();
-        return [.. way.Concat(sharing).Order(StringComparer.Ordinal).SelectMany(id => solved.Built.Gaps.GetValueOrDefault(id, [])).Distinct()];
+        IReadOnlySet<string> way = paths.ElementsTo(takerId);
+        return GapsWhere(solved, id => id == takerId || way.Contains(id) || paths.ElementsTo(id).Overlaps(way));
     }
 
     /// <summary>The resistances on the way to a taker that are assumed, as inputs that look guessed.</summary>
     public static ImmutableArray<FindingInput> AssumedOnWay(ElectricsView view, SolvedNetwork solved, Condition condition, string takerId) =>
         [.. view.PathsIn(condition).ElementsTo(takerId).Order(StringComparer.Ordinal)
             .Where(solved.Built.Assumed.ContainsKey).Select(id => solved.Built.Assumed[id]).Distinct()];
+
+    private static ImmutableArray<FindingInput> GapsWhere(SolvedNetwork solved, Func<string, bool> counts) =>
+        [.. solved.Built.Gaps.Where(gap => counts(gap.Key)).OrderBy(gap => gap.Key, StringComparer.Ordinal).SelectMany(gap => gap.Value).Distinct()];
 }

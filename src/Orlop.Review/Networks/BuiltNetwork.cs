@@ -21,7 +21,7 @@ public sealed record BuiltNetwork
     public required FrozenDictionary<string, ImmutableArray<FindingInput>> Gaps { get; init; }
 
     /// <summary>Elements whose resistance is assumed, with the input that would replace the assumption.</summary>
-    public required FrozenDictionary<string, FindingInput> Assumed { get; init; }
+    public required IReadOnlyDictionary<string, FindingInput> Assumed { get; init; }
 
     /// <summary>Loads and converters that are on in the condition but that nothing feeds; left out of the network.</summary>
     public required ImmutableArray<string> Unfed { get; init; }

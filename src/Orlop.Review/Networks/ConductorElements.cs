@@ -11,7 +11,7 @@ using Orlop.Review.Practices;
 namespace Orlop.Review.Networks;
 
 /// <summary>Turns edges of the wiring into conductors and contacts of the engine.</summary>
-internal sealed class ConductorElements(BoatModel boat, Practice? practice, Condition condition)
+internal sealed class ConductorElements(BoatModel boat, Practice? practice, Condition condition, bool isForGreatestFault)
 {
     /// <summary>Length that stands in for one that is not given, so that the network stays whole; its results are told as unknown.</summary>
     private const double StandInLengthM = 1;
@@ -62,7 +62,7 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
             Assumed[edge.Id] = new FindingInput(edge.Owner.Id, field, IsGuess: true);
         }
 
-        Contacts.Add(new Contact(edge.Id, edge.A, edge.B, given?.Value ?? assumedOhm));
+        Contacts.Add(new Contact(edge.Id, edge.A, edge.B, given?.Value ?? (isForGreatestFault ? 0 : assumedOhm)));
     }
 
     private void AddCore(WiringEdge edge, Cable cable, Core core)
@@ -88,9 +88,10 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
             IsTinned = IsTinned(cable),
             ConductorC = 20,
         });
-        if (resistance.ResistanceOhm > 0)
+        double ohm = isForGreatestFault ? resistance.LeastOhm : resistance.ResistanceOhm;
+        if (ohm > 0)
         {
-            Conductors.Add(new Conductor(edge.Id, edge.A, edge.B, resistance.ResistanceOhm, heating.Heating));
+            Conductors.Add(new Conductor(edge.Id, edge.A, edge.B, ohm, heating.Heating));
         }
         else
         {

@@ -9,21 +9,22 @@ using Orlop.Review.Practices;
 
 namespace Orlop.Review.Networks;
 
-/// <summary>Takes the boat apart into the network that the engine solves, in one case.</summary>
-public static class NetworkBuilder
+/// <summary>
+/// Takes the boat apart into the networks that the engine solves, for one condition. What the cases of a condition share (conductors,
+/// and what nothing feeds) is made once.
+/// </summary>
+public sealed class NetworkBuilder(BoatModel boat, Wiring wiring, Practice? practice, Condition condition)
 {
-    /// <summary>Builds the network of a case. A load that nothing feeds is left out and named; a value that is missing is named too.</summary>
-    public static BuiltNetwork Build(BoatModel boat, Wiring wiring, Practice? practice, Condition condition, NetworkCase networkCase)
-    {
-        ConductorElements conductors = new(boat, practice, condition);
-        foreach (WiringEdge edge in wiring.Edges.Where(edge => edge.IsClosedIn(condition.Id)))
-        {
-            conductors.Add(edge);
-        }
+    private readonly Dictionary<bool, ConductorElements> _conductors = [];
+    private readonly Dictionary<ChargeCase, ImmutableArray<string>> _unfed = [];
 
+    /// <summary>Builds the network of a case. A load that nothing feeds is left out and named; a value that is missing is named too.</summary>
+    public BuiltNetwork Build(NetworkCase networkCase)
+    {
+        ConductorElements conductors = Conductors(networkCase.Charge == ChargeCase.Full);
         SourceElements sources = new(condition, networkCase.Charge);
         ImmutableArray<Load>.Builder loads = ImmutableArray.CreateBuilder<Load>();
-        List<Gap> gaps = conductors.Gaps;
+        List<Gap> gaps = [.. conductors.Gaps];
         foreach (Part part in boat.All<Part>())
         {
             sources.Add(part);
@@ -49,17 +50,30 @@ public static class NetworkBuilder
             Loads = loads.ToImmutable(),
             BondedNodes = [.. boat.All<Busbar>().Where(bar => bar.IsBonded).Select(bar => bar.At(TerminalNames.Bar).ToString())],
         };
-        ImmutableArray<string> unfed = [];
-        (network, unfed) = WithoutUnfed(network);
+        ImmutableArray<string> unfed = Unfed(networkCase.Charge, network);
         return new BuiltNetwork
         {
             Case = networkCase,
-            Network = network,
+            Network = Without(network, unfed),
             Gaps = gaps.GroupBy(gap => gap.ElementId, StringComparer.Ordinal)
                 .ToFrozenDictionary(group => group.Key, group => group.Select(gap => gap.Missing).Distinct().ToImmutableArray(), StringComparer.Ordinal),
-            Assumed = conductors.Assumed.ToFrozenDictionary(StringComparer.Ordinal),
+            Assumed = conductors.Assumed,
             Unfed = unfed,
         };
+    }
+
+    private ConductorElements Conductors(bool isForGreatestFault)
+    {
+        if (!_conductors.TryGetValue(isForGreatestFault, out ConductorElements? conductors))
+        {
+            _conductors[isForGreatestFault] = conductors = new(boat, practice, condition, isForGreatestFault);
+            foreach (WiringEdge edge in wiring.Edges.Where(edge => edge.IsClosedIn(condition.Id)))
+            {
+                conductors.Add(edge);
+            }
+        }
+
+        return conductors;
     }
 
     private static void AddLoad(ElectricLoad load, bool isStarting, ImmutableArray<Load>.Builder loads, List<Gap> gaps)
@@ -76,24 +90,31 @@ public static class NetworkBuilder
     }
 
     // What floats is taken out and named until nothing floats any more: a converter that nothing feeds leaves its own loads floating.
-    private static (Network Network, ImmutableArray<string> Unfed) WithoutUnfed(Network network)
+    private ImmutableArray<string> Unfed(ChargeCase charge, Network network)
     {
+        if (_unfed.TryGetValue(charge, out ImmutableArray<string> known))
+        {
+            return known;
+        }
+
         ImmutableArray<string>.Builder unfed = ImmutableArray.CreateBuilder<string>();
         while (true)
         {
-            HashSet<string> floating = [.. NetworkCheck.FindFaults(network).Where(fault => fault.Kind == NetworkFaultKind.Floating).SelectMany(fault => fault.Ids)];
-            HashSet<string> takers = [.. network.Loads.Select(load => load.Id).Concat(network.Converters.Select(converter => converter.Id)).Where(floating.Contains)];
-            if (takers.Count == 0)
+            Network rest = Without(network, unfed);
+            HashSet<string> floating = [.. NetworkCheck.FindFaults(rest).Where(fault => fault.Kind == NetworkFaultKind.Floating).SelectMany(fault => fault.Ids)];
+            string[] takers = [.. rest.Loads.Select(load => load.Id).Concat(rest.Converters.Select(converter => converter.Id)).Where(floating.Contains).Order(StringComparer.Ordinal)];
+            if (takers.Length == 0)
             {
-                return (network, unfed.ToImmutable());
+                return _unfed[charge] = unfed.ToImmutable();
             }
 
-            unfed.AddRange(takers.Order(StringComparer.Ordinal));
-            network = network with
-            {
-                Loads = network.Loads.RemoveAll(load => takers.Contains(load.Id)),
-                Converters = network.Converters.RemoveAll(converter => takers.Contains(converter.Id)),
-            };
+            unfed.AddRange(takers);
         }
     }
+
+    private static Network Without(Network network, IReadOnlyCollection<string> takers) => takers.Count == 0 ? network : network with
+    {
+        Loads = network.Loads.RemoveAll(load => takers.Contains(load.Id)),
+        Converters = network.Converters.RemoveAll(converter => takers.Contains(converter.Id)),
+    };
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
@@ -11,18 +10,20 @@ namespace Orlop.Review.Networks;
 /// </summary>
 public sealed class SupplyPaths
 {
-    private readonly Dictionary<string, ImmutableHashSet<string>> _elementsOf = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, ImmutableHashSet<string>> _takersOf = new(StringComparer.Ordinal);
+    private static readonly HashSet<string> None = [];
+
+    private readonly Dictionary<string, HashSet<string>> _elementsOf = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, HashSet<string>> _takersOf = new(StringComparer.Ordinal);
 
     private SupplyPaths()
     {
     }
 
     /// <summary>The elements on the way to a taker, the sources at its end among them; empty when nothing feeds it.</summary>
-    public ImmutableHashSet<string> ElementsTo(string takerId) => _elementsOf.GetValueOrDefault(takerId, []);
+    public IReadOnlySet<string> ElementsTo(string takerId) => _elementsOf.GetValueOrDefault(takerId, None);
 
     /// <summary>The takers that an element feeds, those behind a converter among them.</summary>
-    public ImmutableHashSet<string> TakersBehind(string elementId) => _takersOf.GetValueOrDefault(elementId, []);
+    public IReadOnlySet<string> TakersBehind(string elementId) => _takersOf.GetValueOrDefault(elementId, None);
 
     /// <summary>The supply paths of a boat in a condition.</summary>
     public static SupplyPaths Of(BoatModel boat, Wiring wiring, string conditionId)
@@ -40,7 +41,6 @@ public sealed class SupplyPaths
             }
         }
 
-        List<(string Taker, ImmutableHashSet<string> Elements)> found = [];
         foreach (Part part in boat.All<Part>())
         {
             if (Poles.Taking(part) is { } poles)
@@ -48,13 +48,12 @@ public sealed class SupplyPaths
                 HashSet<string> elements = [];
                 AddWay(wiring, conditionId, poles.Plus, part, giving, loops, byLoop, elements);
                 AddWay(wiring, conditionId, poles.Minus, part, giving, loops, byLoop, elements);
-                found.Add((part.Id, [.. elements]));
+                paths._elementsOf[part.Id] = elements;
             }
         }
 
-        foreach ((string taker, ImmutableHashSet<string> elements) in found)
+        foreach (string taker in paths._elementsOf.Keys)
         {
-            paths._elementsOf[taker] = elements;
             paths.Feed(taker, taker, []);
         }
 
@@ -62,19 +61,24 @@ public sealed class SupplyPaths
     }
 
     // Marks every element on the way to a taker, and through a converter the way to that converter.
-    private void Feed(string taker, string via, ImmutableHashSet<string> seen)
+    private void Feed(string taker, string via, HashSet<string> seen)
     {
-        if (seen.Contains(via))
+        if (!seen.Add(via))
         {
             return;
         }
 
-        foreach (string element in ElementsTo(via))
+        foreach (string element in _elementsOf[via])
         {
-            _takersOf[element] = TakersBehind(element).Add(taker);
+            if (!_takersOf.TryGetValue(element, out HashSet<string>? takers))
+            {
+                _takersOf[element] = takers = [];
+            }
+
+            takers.Add(taker);
             if (_elementsOf.ContainsKey(element))
             {
-                Feed(taker, element, seen.Add(via));
+                Feed(taker, element, seen);
             }
         }
     }

@@ -27,28 +27,47 @@ internal static class BoatFileOpening
     /// <summary>Opens a boat's file after looking it over.</summary>
     public static BoatFile Open(string path)
     {
-        if (!File.Exists(path))
-        {
-            throw Directory.Exists(path)
-                ? new StoreException(StoreFailure.NotABoat, path, $"'{path}' is a folder. Choose a boat's file in it.")
-                : new StoreException(StoreFailure.NotThere, path, $"There is no file '{path}'. Check the name and the folder, or start a new boat.");
-        }
-
+        MustBeThere(path);
         try
         {
             CheckWhoseItIs(path);
-            if (File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly))
-            {
-                throw WriteProtected(path);
-            }
-
-            return OpenChecked(path);
+            return File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly) ? throw WriteProtected(path) : OpenChecked(path);
         }
         catch (SqliteException exception)
         {
             throw SqliteFailures.For(path, exception);
         }
     }
+
+    /// <summary>Looks into a boat's file that need not be good, and leaves it as it is.</summary>
+    public static T Examine<T>(string path, Func<SqliteConnection, T> look)
+    {
+        MustBeThere(path);
+        try
+        {
+            CheckWhoseItIs(path);
+            using SqliteConnection db = Connect(path, SqliteOpenMode.ReadWrite);
+            SetNoCheckpointOnClose(db, HasLog(path));
+            return look(db);
+        }
+        catch (SqliteException exception)
+        {
+            throw SqliteFailures.For(path, exception);
+        }
+    }
+
+    private static void MustBeThere(string path)
+    {
+        if (!File.Exists(path))
+        {
+            throw Directory.Exists(path)
+                ? new StoreException(StoreFailure.NotABoat, path, $"'{path}' is a folder. Choose a boat's file in it.")
+                : new StoreException(StoreFailure.NotThere, path, $"There is no file '{path}'. Check the name and the folder, or start a new boat.");
+        }
+    }
+
+    /// <summary>A process ended without moving its last commits from the log into the file.</summary>
+    private static bool HasLog(string path) => new FileInfo(path + "-wal") is { Exists: true, Length: > 0 };
 
     /// <summary>Looks at the header alone; immutable, so that no lock is taken, no journal played back and no file made beside it.</summary>
     private static void CheckWhoseItIs(string path)
@@ -64,7 +83,7 @@ internal static class BoatFileOpening
 
     private static BoatFile OpenChecked(string path)
     {
-        bool hasWorkToRecover = new FileInfo(path + "-wal") is { Exists: true, Length: > 0 };
+        bool hasLog = HasLog(path);
         SqliteConnection db = Connect(path, SqliteOpenMode.ReadWrite);
         try
         {
@@ -74,7 +93,7 @@ internal static class BoatFileOpening
             }
 
             // Until the file is found good, nothing may be moved from the log into it.
-            SetNoCheckpointOnClose(db, hasWorkToRecover);
+            SetNoCheckpointOnClose(db, hasLog);
             db.Execute("PRAGMA trusted_schema = OFF");
             CheckVersion(path, db);
             if (!Schema.IsAsLaid(db))

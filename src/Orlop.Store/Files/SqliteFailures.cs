@@ -9,7 +9,7 @@ internal static class SqliteFailures
     private const int Error = 1, Permission = 3, Busy = 5, TableLocked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13,
         CannotOpen = 14, TooBig = 18, Constraint = 19, Mismatch = 20, NotADatabase = 26;
 
-    private const int SharedMemorySize = 4874;
+    private const int ShortRead = 522, SharedMemorySize = 4874;
 
     /// <summary>The store's exception for one of SQLite's.</summary>
     public static StoreException For(string path, SqliteException exception)
@@ -17,6 +17,7 @@ internal static class SqliteFailures
         (StoreFailure failure, string message) = exception.SqliteErrorCode switch
         {
             _ when exception.SqliteExtendedErrorCode == SharedMemorySize => Fullness(path),
+            _ when exception.SqliteExtendedErrorCode == ShortRead => (StoreFailure.Damaged, Damage.Message(path, "its end is missing")),
             Full => Fullness(path),
             Busy or TableLocked => (StoreFailure.Locked,
                 $"'{path}' is held by another program. Nothing was kept. Close the other program, or wait, and try again."),

@@ -26,34 +26,40 @@ internal static class RevisionTable
     }
 
     /// <summary>The revision, intact; <see cref="StoreException"/> when it is not there or damaged.</summary>
-    public static StoredRevision Read(SqliteConnection db, long number) => FindIntact(db, number) ?? throw Damaged(db, number);
+    public static StoredRevision Read(SqliteConnection db, long number) => FindIntact(db, number) ??
+        throw Damage.Of(db, FormattableString.Invariant($"revision {number} is not as it was written"));
 
     /// <summary>Newest first, those below <paramref name="before"/>; null stands for a damaged one.</summary>
     public static List<(long Number, StoredRevision? Revision)> Page(SqliteConnection db, long before, int count) => db.Rows(
         row => (row.GetInt64(0), Intact(row)),
         $"SELECT {Columns} FROM revision WHERE number < $1 ORDER BY number DESC LIMIT $2", before, count);
 
-    public static List<long> Numbers(SqliteConnection db) => db.Rows(row => row.GetInt64(0), "SELECT number FROM revision ORDER BY number DESC");
-
-    /// <summary>The newest revision below <paramref name="before"/> that can still be read.</summary>
-    public static StoredRevision? NewestReadable(SqliteConnection db, long before = long.MaxValue)
+    /// <summary>The newest revision that can still be read, also from a file with damaged pages; null when there is none.</summary>
+    public static StoredRevision? NewestReadable(SqliteConnection db)
     {
-        foreach (long number in Numbers(db).Where(number => number < before))
+        long newest = Damage.ReadOrNothing(() => NextNumber(db) - 1);
+        for (long number = newest; number >= 1; number--)
         {
-            try
+            if (Damage.ReadOrNothing(() => FindIntact(db, number)) is { } revision)
             {
-                if (FindIntact(db, number) is { } revision)
-                {
-                    return revision;
-                }
-            }
-            catch (SqliteException)
-            {
-                // This one's pages are damaged; an older one may lie on others.
+                return revision;
             }
         }
 
         return null;
+    }
+
+    /// <summary>Numbers of the revisions that are not as they were written.</summary>
+    public static IEnumerable<long> DamagedOnes(SqliteConnection db)
+    {
+        long newest = NextNumber(db) - 1;
+        for (long number = 1; number <= newest; number++)
+        {
+            if (Damage.ReadOrNothing(() => FindIntact(db, number)) is null)
+            {
+                yield return number;
+            }
+        }
     }
 
     private static StoredRevision? FindIntact(SqliteConnection db, long number) =>
@@ -71,13 +77,5 @@ internal static class RevisionTable
         }
 
         return null;
-    }
-
-    private static StoreException Damaged(SqliteConnection db, long number)
-    {
-        string rest = NewestReadable(db, number) is { } readable
-            ? FormattableString.Invariant($"the newest one before it that can be read is {readable.Number}, '{readable.Summary}'")
-            : "no revision before it can be read";
-        return Damage.Of(db, FormattableString.Invariant($"revision {number} is not as it was written; {rest}"));
     }
 }

@@ -1,4 +1,7 @@
+using System.Text;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
+using Orlop.Boat.Tests.Boats;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Xunit;
@@ -7,53 +10,8 @@ namespace Orlop.Boat.Tests.Format;
 
 public sealed class BoatJsonTests
 {
-    private const string Canonical = """
-        {
-          "formatVersion": 1,
-          "things": [
-            {
-              "kind": "battery",
-              "id": "bank",
-              "name": "House bank",
-              "chemistry": "lithium-iron-phosphate",
-              "nominalV": 12.8,
-              "capacityAh": {"value":280,"known":"measured","plusMinus":4,"on":"2026-03-01","method":"capacity test"},
-              "openCircuit": [
-                {"chargeFraction":0,"openCircuitV":10},
-                {"chargeFraction":1,"openCircuitV":13.6}
-              ],
-              "place": {"xM":2.5,"yM":-0.4,"zM":0.6}
-            },
-            {
-              "kind": "protection",
-              "id": "main-fuse",
-              "means": "fuse",
-              "ratedA": 200,
-              "isTwoPole": false
-            },
-            {
-              "kind": "cable",
-              "id": "feed",
-              "areaMm2": {"value":33.6,"known":"exact","typed":"2 AWG"},
-              "strands": "flexible-tinned5",
-              "isSheathed": false,
-              "cores": [
-                {"id":"plus","from":"bank.+","to":"main-fuse.in","fromEnd":{"means":"ring","studMm":8}}
-              ]
-            }
-          ]
-        }
-
-        """;
-
     [Fact]
-    public void Read_CanonicalText_WritesBackTheSameText()
-    {
-        BoatReadResult result = BoatJson.Read(Canonical);
-
-        Assert.Empty(result.Problems);
-        Assert.Equal(Canonical, BoatJson.Write(result.Boat!));
-    }
+    public void Read_CanonicalText_WritesBackTheSameText() => Assert.Equal(SmallBoat.Text, BoatJson.Write(SmallBoat.Model));
 
     [Fact]
     public void Read_KindNotFirst_IsRead()
@@ -64,11 +22,67 @@ public sealed class BoatJsonTests
     }
 
     [Fact]
-    public void Write_EditOfAnAlteration_ReadsBackAsTheSameBoat()
+    public void Read_FieldsLeftOut_KeepTheirDefaults()
     {
-        Gear was = new() { Id = "box", MassKg = new Quantity(3, Knowledge.Guessed, 1) };
-        BoatModel boat = new() { Things = [was, new Alteration { Id = "lighter", Edits = [new Edit { Id = "box", Was = was, Becomes = was with { MassKg = 2 } }] }] };
+        BoatReadResult result = BoatJson.Read("""{"formatVersion":1,"things":[{"kind":"switch","id":"main"}]}""");
 
-        Assert.Equal(boat, BoatJson.Read(BoatJson.Write(boat)).Boat);
+        Assert.Equal(new IsolatorSwitch { Id = "main" }, Assert.Single(result.Boat!.Things));
+        Assert.True(result.Boat.Find<IsolatorSwitch>("main")!.IsIsolator);
+    }
+
+    [Fact]
+    public void Read_StreamWithByteOrderMark_IsRead()
+    {
+        using MemoryStream stream = new([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(SmallBoat.Text)]);
+
+        Assert.Equal(SmallBoat.Model, BoatJson.Read(stream).Boat);
+    }
+
+    [Fact]
+    public void Write_Stream_IsTheSameAsText()
+    {
+        using MemoryStream stream = new();
+        BoatJson.Write(SmallBoat.Model, stream);
+
+        Assert.Equal(SmallBoat.Text, Encoding.UTF8.GetString(stream.ToArray()));
+    }
+
+    [Fact]
+    public void Write_ExactQuantity_IsAPlainNumber()
+    {
+        string text = BoatJson.Write(new BoatModel { Things = [new Gear { Id = "box", MassKg = 0.1 + 0.2 }] });
+
+        Assert.Contains("\"massKg\": 0.30000000000000004\n", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(64, true)]
+    [InlineData(65, false)]
+    public void Read_LongId_IsAllowedUpToItsLimit(int letters, bool isGood)
+    {
+        Gear box = new() { Id = new string('b', letters) };
+        Gear lid = new() { Id = new string('b', letters - 1) + "-" };
+        Alteration lighter = new() { Id = "lighter", Edits = [BoatEdits.Replace(box, box with { MassKg = 1 })] };
+
+        Assert.Equal(isGood, BoatJson.Read(BoatJson.Write(new BoatModel { Things = [box, lid, lighter] })).IsGood);
+    }
+
+    [Fact]
+    public void Write_EmptyBoat_IsShort() => Assert.Equal("{\n  \"formatVersion\": 1,\n  \"things\": []\n}\n", BoatJson.Write(new BoatModel()));
+
+    [Theory]
+    [InlineData(0.2)]
+    [InlineData(500)]
+    public void Read_EndOfRange_IsAllowed(double areaMm2) =>
+        Assert.True(BoatJson.Read(SmallBoat.With("\"areaMm2\": 4,", FormattableString.Invariant($"\"areaMm2\": {areaMm2},"))).IsGood);
+
+    [Theory]
+    [InlineData("", Knowledge.Exact)]
+    [InlineData(",\"known\":\"guessed\"", Knowledge.Guessed)]
+    public void Read_QuantityAsAnObject_IsExactUnlessItSaysOtherwise(string known, Knowledge expected)
+    {
+        BoatReadResult result = BoatJson.Read(SmallBoat.With("\"massKg\": 31", $$"""  "massKg": {"value":31{{known}}}"""));
+
+        Assert.Equal(new Quantity(31, expected), result.Boat!.Find<BatteryBank>("bank")!.MassKg);
     }
 }

@@ -105,6 +105,12 @@ public sealed class AmpacityTests
 
     private static AmpacityInput Input() => new()
     {
-        Subject = "winch feed", Table = Table, AreaMm2 = 4, InsulationC = 90, AmbientC = 30, LoadedCount = 1, BundleFactors = Bundles,
+        Subject = "winch feed",
+        Table = Table,
+        AreaMm2 = 4,
+        InsulationC = 90,
+        AmbientC = 30,
+        LoadedCount = 1,
+        BundleFactors = Bundles,
     };
 }

@@ -82,6 +82,11 @@ public sealed class ConductorResistanceTests
 
     private static ConductorResistanceInput Input(double areaMm2, double lengthM, double conductorC) => new()
     {
-        Subject = "battery lead", AreaMm2 = areaMm2, LengthM = lengthM, Strand = StrandClass.Class5, IsTinned = false, ConductorC = conductorC,
+        Subject = "battery lead",
+        AreaMm2 = areaMm2,
+        LengthM = lengthM,
+        Strand = StrandClass.Class5,
+        IsTinned = false,
+        ConductorC = conductorC,
     };
 }

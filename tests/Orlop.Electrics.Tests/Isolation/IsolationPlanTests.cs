@@ -97,6 +97,42 @@ public sealed class IsolationPlanTests
     }
 
     [Fact]
+    public void Find_TwoPoleIsolator_CountsOnceAgainstTwoFuses()
+    {
+        var plan = IsolationPlan.Find(new IsolationInput
+        {
+            Edges =
+            [
+                new("iso+", "bat+", "bus+", new("isolator", OpeningMeans.Isolator, 3)), new("iso-", "bat-", "bus-", new("isolator", OpeningMeans.Isolator, 3)),
+                new("fuse+", "bus+", "lamp+", new("plus fuse", OpeningMeans.PullFuse, 2)), new("fuse-", "bus-", "lamp-", new("minus fuse", OpeningMeans.PullFuse, 2)),
+            ],
+            Sources = [new("battery", SourceKind.Battery, ["bat+", "bat-"], null, "a battery is always live")],
+            TargetNodes = ["lamp+", "lamp-"],
+        });
+        Assert.Equal((3, "isolator"), (plan.Cost, plan.Openings.Single().Id));
+    }
+
+    [Fact]
+    public void Find_TwoFeedsOfOneKind_OpensTheNearerFirst()
+    {
+        var plan = IsolationPlan.Find(new IsolationInput
+        {
+            Edges =
+            [
+                new("near", "bat 1", "part", new("z near", OpeningMeans.PullFuse, 1)),
+                new("far", "bat 2", "joint", new("a far", OpeningMeans.PullFuse, 1)), new("wire", "joint", "part"),
+            ],
+            Sources =
+            [
+                new("battery 1", SourceKind.Battery, ["bat 1"], null, "a battery is always live"), new("battery 2", SourceKind.Battery, ["bat 2"], null, "a battery is always live"),
+            ],
+            TargetNodes = ["part"],
+        });
+        Assert.Equal(["z near", "a far"], plan.Openings.Select(opening => opening.Id));
+        Assert.Equal("bat 1", plan.TryMeterAtNode);
+    }
+
+    [Fact]
     public void Find_SourceThatCanBeStopped_IsStoppedWhenThatIsCheaper()
     {
         var plan = IsolationPlan.Find(new IsolationInput

@@ -7,7 +7,7 @@ namespace Orlop.Electrics.Tests.Networks;
 public sealed class NetworkPropertyTests
 {
     private static readonly RandomNetworkKind Everything = new() { IsHeated = true, HasLimitedSources = true, HasConverters = true, HasJoins = true };
-    private static readonly RandomNetworkKind Radial = new() { MeshFraction = 0, PointsPerBattery = 10_000 };
+    private static readonly RandomNetworkKind Radial = new() { MeshFraction = 0, PointsPerBattery = 10_000, HasOtherLoads = false };
 
     private static readonly Gen<(int Seed, int PointCount)> Sizes = Gen.Select(Gen.Int[0, int.MaxValue - 1], Gen.Int[2, 60]);
 

@@ -64,7 +64,12 @@ public sealed class ConductorReferenceTests
         {
             var result = ConductorResistance.Calculate(new ConductorResistanceInput
             {
-                Subject = row.ToString(), AreaMm2 = row.Number("area_mm2"), LengthM = 1000, Strand = strand, IsTinned = isTinned, ConductorC = 20,
+                Subject = row.ToString(),
+                AreaMm2 = row.Number("area_mm2"),
+                LengthM = 1000,
+                Strand = strand,
+                IsTinned = isTinned,
+                ConductorC = 20,
             });
             row.Agrees(row.Number(column), result.ResistanceOhm, 1e-9);
             row.Agrees(row.Number("ideal_ohm_per_km_20c"), result.LeastOhm, 5.1e-5);
@@ -92,8 +97,14 @@ public sealed class ConductorReferenceTests
 
             double Run(double ambientC, StatedFactor? factor) => Ampacity.Calculate(new AmpacityInput
             {
-                Subject = row.ToString(), Table = table, AreaMm2 = AmericanWireGauge.AreaMm2(gauge), InsulationC = 105, AmbientC = ambientC,
-                LoadedCount = count, BundleFactors = bundles, AmbientFactor = factor,
+                Subject = row.ToString(),
+                Table = table,
+                AreaMm2 = AmericanWireGauge.AreaMm2(gauge),
+                InsulationC = 105,
+                AmbientC = ambientC,
+                LoadedCount = count,
+                BundleFactors = bundles,
+                AmbientFactor = factor,
             }).CurrentA!.Value;
         }
     }
@@ -121,8 +132,11 @@ public sealed class ConductorReferenceTests
             var lengthUnitM = row.Text("length_unit") == "ohm/ft" ? FootM : 1;
             var result = VoltageDrop.Calculate(new VoltageDropInput
             {
-                Subject = row.Text("id"), LoopLengthM = row.Number("length") * lengthUnitM, ResistanceOhmPerM = row.Number("resistance_per_length") / lengthUnitM,
-                CurrentA = row.Number("current_a"), NominalV = 24,
+                Subject = row.Text("id"),
+                LoopLengthM = row.Number("length") * lengthUnitM,
+                ResistanceOhmPerM = row.Number("resistance_per_length") / lengthUnitM,
+                CurrentA = row.Number("current_a"),
+                NominalV = 24,
             });
             row.Agrees(row.Number("computed_drop_v"), result.DropV, 5.1e-5);
             if (row.Text("reproduced") == "yes")
@@ -146,34 +160,33 @@ public sealed class ConductorReferenceTests
         }
     }
 
-    /// <summary>Source: E-11 voltage-drop tables at 12 V as reproduced in a public sheet; K = 10.75 ohm cmil/ft. One size up is tolerated, never one down where the table agrees.</summary>
+    /// <summary>Source: E-11 voltage-drop tables at 12 V as reproduced in a public sheet; K = 10.75 ohm cmil/ft. The table keeps to its own formula in 131 of 143 entries, is one size thicker in five and one size thinner in seven, never two.</summary>
     [Fact]
     public void SmallestArea_CircularMilTable_SameSizeOrWithinOne()
     {
         ImmutableArray<int> offered = [18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3];
         var conductorC = ConductorTemperatureOfTradeConstant();
         var table = FederalTable();
-        var (same, far) = (0, 0);
+        var (same, thicker, thinner) = (0, 0, 0);
         foreach (var row in ReferenceCsv.Load("electrical-circular-mil-table-12v.csv", 143))
         {
             var area = VoltageDrop.SmallestAreaMm2(row.Number("round_trip_length_ft") * FootM, row.Number("current_a"), row.Number("drop_percent") / 100 * row.Number("system_v"), conductorC);
             row.Agrees(row.Number("required_cmil"), area / AmericanWireGauge.CircularMilMm2, 0.51 + (1e-6 * row.Number("required_cmil")));
 
-            // The trade's rounded circular mils stand a little above the formula's areas: 2580 against 2583.
-            var size = Enumerable.Range(0, offered.Length).First(i => AmericanWireGauge.AreaMm2(offered[i]) >= area * (1 - 1e-3)
+            var size = Enumerable.Range(0, offered.Length).First(i => AmericanWireGauge.AreaMm2(offered[i]) >= area
                 && table.Lookup(AmericanWireGauge.AreaMm2(offered[i]), 105).Row!.CurrentA >= row.Number("current_a"));
             Assert.True(AmericanWireGauge.TryParse(row.Text("published_awg"), out var published));
             var step = offered.IndexOf(published) - size;
             same += step == 0 ? 1 : 0;
-            far += Math.Abs(step) > 1 ? 1 : 0;
+            thicker += step == 1 ? 1 : 0;
+            thinner += step == -1 ? 1 : 0;
             if (row.Text("agrees_with_ampacity") == "yes")
             {
                 Assert.True(step == 0, row.ToString());
             }
         }
 
-        Assert.Equal(131, same);
-        Assert.Equal(0, far);
+        Assert.Equal((131, 5, 7), (same, thicker, thinner));
     }
 
     private static double ConductorTemperatureOfTradeConstant()

@@ -1,0 +1,56 @@
+using Orlop.Boat;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Store;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary>Reads the boat that a command names: a store (<c>.orlop</c>), a boat file (<c>.json</c>), or "-" for a boat file on standard input.</summary>
+internal static class BoatInput
+{
+    public const string StandardStream = "-";
+
+    /// <summary>The boat, or a <see cref="CommandFailure"/> that tells everything wrong with it.</summary>
+    public static BoatModel Read(string boat, CommandStreams streams)
+    {
+        if (boat == StandardStream)
+        {
+            return Boat("standard input", BoatJson.Read(streams.In.ReadToEnd()));
+        }
+
+        if (IsJson(boat))
+        {
+            MustExist(boat);
+            using FileStream file = File.OpenRead(boat);
+            return Boat(boat, BoatJson.Read(file));
+        }
+
+        using BoatStore store = BoatStore.Open(boat);
+        return store.Head.Boat;
+    }
+
+    /// <summary>An alteration of the boat by its id or its name.</summary>
+    public static Alteration Alteration(BoatModel boat, string named)
+    {
+        List<Alteration> all = [.. boat.All<Alteration>()];
+        return all.FirstOrDefault(alteration => alteration.Id == named)
+            ?? all.FirstOrDefault(alteration => string.Equals(alteration.Name, named, StringComparison.OrdinalIgnoreCase))
+            ?? throw new CommandFailure(all.Count == 0
+                ? $"There is no alteration '{named}': the boat has none."
+                : $"There is no alteration '{named}'. The boat has: {string.Join(", ", all.Select(alteration => alteration.Id))}.");
+    }
+
+    public static bool IsJson(string path) => path.EndsWith(".json", StringComparison.OrdinalIgnoreCase);
+
+    public static void MustExist(string path)
+    {
+        if (!File.Exists(path))
+        {
+            throw new CommandFailure($"There is no file '{path}'. Check the name, or make a boat with: orlop new FILE.orlop");
+        }
+    }
+
+    private static BoatModel Boat(string source, BoatReadResult read) => read.Boat ?? throw new CommandFailure(
+        $"'{source}' is not a boat that can be used; {read.Problems.Count} {(read.Problems.Count == 1 ? "thing is" : "things are")} wrong in it:{Environment.NewLine}"
+        + string.Join(Environment.NewLine, read.Problems));
+}

@@ -1,0 +1,54 @@
+using System.CommandLine;
+using Orlop.Store;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary>The command line <c>orlop</c>.</summary>
+public static class OrlopCommand
+{
+    /// <summary>Runs one command; the result is an <see cref="ExitCode"/>.</summary>
+    public static async Task<int> RunAsync(string[] args, CommandStreams streams, CancellationToken token = default)
+    {
+        ParseResult parsed = Root(streams).Parse(args);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (string message in parsed.Errors.Select(error => error.Message))
+            {
+                await streams.Error.WriteLineAsync(message);
+            }
+
+            await streams.Error.WriteLineAsync($"See: orlop {CommandWords(parsed)}--help");
+            return ExitCode.BadInput;
+        }
+
+        try
+        {
+            InvocationConfiguration console = new() { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false };
+            return await parsed.InvokeAsync(console, token);
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCode.Stopped;
+        }
+        catch (Exception failure) when (failure is CommandFailure or StoreException or IOException or UnauthorizedAccessException)
+        {
+            await streams.Error.WriteLineAsync(failure.Message);
+            return ExitCode.BadInput;
+        }
+    }
+
+    private static string CommandWords(ParseResult parsed) =>
+        parsed.CommandResult.Command is RootCommand ? "" : $"{parsed.CommandResult.Command.Name} ";
+
+    private static RootCommand Root(CommandStreams streams) =>
+        new("Draft a change to a boat, see what it does to the whole boat, take a work pack along, bring back what was built.")
+        {
+            ServeCommand.Make(streams),
+            ReviewCommand.Make(streams),
+            PackCommand.Make(streams),
+            IsolateCommand.Make(streams),
+            ExportCommand.Make(streams),
+            ImportCommand.Make(streams),
+            NewCommand.Make(streams),
+        };
+}

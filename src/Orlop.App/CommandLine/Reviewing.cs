@@ -1,0 +1,10 @@
+using Orlop.Review;
+using Orlop.Review.Electrics;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary>The disciplines that this program reviews with.</summary>
+internal static class Reviewing
+{
+    public static ReviewEngine NewEngine() => new([new ElectricsDiscipline()]);
+}

@@ -1,0 +1,32 @@
+using System.CommandLine;
+using Orlop.App.Web;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary><c>orlop serve</c>: the pages, for this computer only.</summary>
+internal static class ServeCommand
+{
+    private const int UsualPort = 5170;
+
+    public static Command Make(CommandStreams streams)
+    {
+        Argument<string?> boat = new("boat")
+        {
+            Description = "A .orlop store, or a .json boat file to read into one. Without it: a copy of the demo boat.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        Option<int> port = new("--port") { Description = "Port on 127.0.0.1; 0 takes any free one.", DefaultValueFactory = _ => UsualPort };
+        port.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int>() is < 0 or > 65535)
+            {
+                result.AddError($"--port {result.GetValueOrDefault<int>()}: allowed 0 to 65535.");
+            }
+        });
+        Option<bool> noOpen = new("--no-open") { Description = "Do not open a browser." };
+        Command command = new("serve", "Open a boat in the browser.") { boat, port, noOpen };
+        command.SetAction((parsed, token) => WebHost.RunAsync(
+            parsed.GetValue(boat), parsed.GetValue(port), !parsed.GetValue(noOpen), streams, token));
+        return command;
+    }
+}

@@ -1,0 +1,211 @@
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
+using Orlop.Boat.Validation;
+using Orlop.Review;
+using Orlop.Store;
+
+namespace Orlop.App.Sessions;
+
+/// <summary>
+/// One opened boat, shared by all windows: the head, the open draft, and the review of both, worked out off the render path. Safe from
+/// several threads. Notices within about a second when another process commits.
+/// </summary>
+public sealed class BoatSession : IDisposable
+{
+    private static readonly TimeSpan PollInterval = TimeSpan.FromSeconds(1);
+
+    private readonly Lock _gate = new();
+    private readonly ITimer _poll;
+    private CancellationTokenSource _reviewing = new();
+    private string? _draftId;
+    private BoatSnapshot _now;
+
+    public BoatSession(BoatStore store, ReviewEngine engine, TimeProvider? time = null)
+    {
+        Store = store;
+        Engine = engine;
+        Time = time ?? TimeProvider.System;
+        _now = new BoatSnapshot { Head = store.Head, Shown = store.Head.Boat };
+        store.Changed += OnHeadChanged;
+        _poll = Time.CreateTimer(_ => NoticeOtherProcess(), null, PollInterval, PollInterval);
+        Advance();
+    }
+
+    /// <summary>Something in <see cref="Now"/> has changed; raised on any thread.</summary>
+    public event Action? Changed;
+
+    public BoatStore Store { get; }
+
+    public ReviewEngine Engine { get; }
+
+    public TimeProvider Time { get; }
+
+    /// <summary>Today where the owner is.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Time.GetLocalNow().DateTime);
+
+    /// <summary>The boat at this moment.</summary>
+    public BoatSnapshot Now => Volatile.Read(ref _now);
+
+    /// <summary>Opens a draft, so that edits go into it; null closes it.</summary>
+    public void OpenDraft(string? alterationId)
+    {
+        _draftId = alterationId;
+        Advance();
+    }
+
+    /// <summary>Keeps changes: in the open draft where they change the boat herself, else in the boat as built.</summary>
+    public EditResult Edit(string summary, params IReadOnlyList<ThingChange> changes) =>
+        Now.Draft is not null && changes.All(change => IsDrafted((change.Becomes ?? change.Seen)!))
+            ? EditDraft(summary, changes)
+            : EditAsBuilt(summary, changes);
+
+    /// <summary>Keeps changes of the boat as built, her alterations and her records, whatever draft is open.</summary>
+    public EditResult EditAsBuilt(string summary, params IReadOnlyList<ThingChange> changes) =>
+        Commit(summary, [.. changes.Select(change => new Edit { Id = change.Id, Was = change.Seen, Becomes = change.Becomes })]);
+
+    /// <summary>Keeps edits that were drafted on this moment's head.</summary>
+    public EditResult Commit(string summary, IReadOnlyList<Edit> edits) => Try(() => Store.Commit(Store.Head.Number, edits, summary) switch
+    {
+        Conflict conflict => new EditClashed(conflict.Clashes),
+        Refused refused => new EditRefused(Sentence(refused.Problems)),
+        _ => new EditKept(),
+    });
+
+    /// <summary>Steps back in the history.</summary>
+    public EditResult Undo() => Step(seen => Store.Undo(seen), "There is nothing further to undo.");
+
+    /// <summary>Steps forward again.</summary>
+    public EditResult Redo() => Step(seen => Store.Redo(seen), "There is nothing further to redo.");
+
+    /// <summary>Makes a revision of the history the head.</summary>
+    public EditResult GoTo(long number) => Step(seen => Store.GoTo(seen, number), "That revision is the head already.");
+
+    public void Dispose()
+    {
+        _poll.Dispose();
+        Store.Changed -= OnHeadChanged;
+        _reviewing.Cancel();
+        _reviewing.Dispose();
+        Store.Dispose();
+    }
+
+    // What the owner plans by, and what was found out, is never part of a draft.
+    private static bool IsDrafted(Thing thing) => thing is not (Alteration or Reading or Photograph or Condition or PracticeChoice or StockItem or Tool);
+
+    private EditResult EditDraft(string summary, IReadOnlyList<ThingChange> changes)
+    {
+        BoatSnapshot now = Now;
+        Alteration seen = now.Draft!, becomes = seen;
+        List<Clash> clashes = [];
+        foreach (ThingChange change in changes)
+        {
+            Thing? found = now.Shown.Find(change.Id);
+            if (!Equals(found, change.Seen))
+            {
+                clashes.Add(new Clash(change.Id, change.Seen, found, change.Becomes));
+            }
+
+            becomes = AlteredBoat.WithEdit(now.AsBuilt, becomes, change.Id, change.Becomes);
+        }
+
+        return clashes.Count > 0 ? new EditClashed(clashes)
+            : Equals(seen, becomes) ? new EditKept()
+            : Commit($"{seen.Title}: {summary}", [BoatEdits.Replace(seen, becomes)]);
+    }
+
+    private EditResult Step(Func<long, StepResult> step, string nothingFurther) => Try(() => step(Store.Head.Number).Outcome switch
+    {
+        StepOutcome.Moved => new EditKept(),
+        StepOutcome.NothingFurther => new EditRefused(nothingFurther),
+        _ => new EditRefused("The boat was changed elsewhere just now. Look at the newest revision and decide again."),
+    });
+
+    private static EditResult Try(Func<EditResult> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (StoreException failure)
+        {
+            return new EditRefused(failure.Message);
+        }
+    }
+
+    private static string Sentence(IReadOnlyList<Problem> problems) => string.Join(" ", problems.Take(3).Select(problem => problem.ToString()))
+        + (problems.Count > 3 ? $" And {problems.Count - 3} more." : "");
+
+    private void NoticeOtherProcess()
+    {
+        try
+        {
+            if (Store.HasMoved())
+            {
+                Store.Refresh();
+            }
+        }
+        catch (Exception failure) when (failure is StoreException or ObjectDisposedException)
+        {
+            // The next poll looks again; an edit in the meantime tells the owner what is wrong with the file.
+        }
+    }
+
+    private void OnHeadChanged(Revision head) => Advance();
+
+    private void Advance()
+    {
+        BoatSnapshot next;
+        CancellationToken token;
+        lock (_gate)
+        {
+            Revision head = Store.Head;
+            Alteration? draft = _draftId is null ? null : head.Boat.Find<Alteration>(_draftId);
+            EditOutcome? outcome = draft is null ? null : AlteredBoat.Of(head.Boat, draft);
+            next = _now with
+            {
+                Head = head,
+                Draft = draft,
+                Shown = outcome?.Boat ?? head.Boat,
+                Clashes = outcome?.Clashes ?? [],
+                IsReviewing = true,
+            };
+            Volatile.Write(ref _now, next);
+            _reviewing.Cancel();
+            _reviewing = new CancellationTokenSource();
+            token = _reviewing.Token;
+        }
+
+        Changed?.Invoke();
+        _ = Task.Run(() => ReviewInBackground(next, token), CancellationToken.None);
+    }
+
+    private void ReviewInBackground(BoatSnapshot moment, CancellationToken token)
+    {
+        ReviewResult? review = null;
+        string? failure = null;
+        try
+        {
+            review = moment.Draft is { } draft ? Engine.Review(moment.AsBuilt, draft, token) : Engine.Review(moment.AsBuilt, token);
+        }
+        catch (OperationCanceledException)
+        {
+            return;
+        }
+        catch (Exception fault) when (fault is ArgumentException or InvalidOperationException or ArithmeticException or KeyNotFoundException)
+        {
+            failure = $"The review could not be finished: {fault.Message} The findings shown are of an earlier revision; undo the last edit or correct it.";
+        }
+
+        lock (_gate)
+        {
+            if (token.IsCancellationRequested)
+            {
+                return;
+            }
+
+            Volatile.Write(ref _now, _now with { Review = review ?? _now.Review, IsReviewing = false, ReviewFailure = failure });
+        }
+
+        Changed?.Invoke();
+    }
+}

@@ -1,0 +1,35 @@
+using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
+using Orlop.Review;
+using Orlop.Store;
+
+namespace Orlop.App.Sessions;
+
+/// <summary>The opened boat at one moment, the same for all windows.</summary>
+public sealed record BoatSnapshot
+{
+    /// <summary>The head revision: the boat as built and her alterations.</summary>
+    public required Revision Head { get; init; }
+
+    /// <summary>The draft that edits go into; null when edits change the boat as built.</summary>
+    public Alteration? Draft { get; init; }
+
+    /// <summary>The boat that pages show: as the open draft would make her, or as built.</summary>
+    public required BoatModel Shown { get; init; }
+
+    /// <summary>Edits of the open draft that no longer fit the boat as built.</summary>
+    public IReadOnlyList<Clash> Clashes { get; init; } = [];
+
+    /// <summary>The newest review that is ready; it may be of an earlier moment while <see cref="IsReviewing"/>.</summary>
+    public ReviewResult? Review { get; init; }
+
+    /// <summary>A review of this moment is being worked out.</summary>
+    public bool IsReviewing { get; init; }
+
+    /// <summary>The last review could not be finished, and why.</summary>
+    public string? ReviewFailure { get; init; }
+
+    /// <summary>The boat as built.</summary>
+    public BoatModel AsBuilt => Head.Boat;
+}

@@ -1,0 +1,19 @@
+using Orlop.Boat.Alterations;
+
+namespace Orlop.App.Sessions;
+
+/// <summary>What became of an edit made on a page.</summary>
+public abstract record EditResult
+{
+    /// <summary>The edit is on the disk.</summary>
+    public bool IsKept => this is EditKept;
+}
+
+/// <summary>The edit is on the disk.</summary>
+public sealed record EditKept : EditResult;
+
+/// <summary>Nothing was kept: the things are no longer as they were seen.</summary>
+public sealed record EditClashed(IReadOnlyList<Clash> Clashes) : EditResult;
+
+/// <summary>Nothing was kept: the boat would no longer pass its own rules, or the file could not be written.</summary>
+public sealed record EditRefused(string Message) : EditResult;

@@ -1,0 +1,80 @@
+using System.Diagnostics;
+using System.Net;
+using Microsoft.AspNetCore.Components.Server;
+using Microsoft.AspNetCore.ResponseCompression;
+using Orlop.App.CommandLine;
+using Orlop.App.Sessions;
+using Orlop.Store;
+
+namespace Orlop.App.Web;
+
+/// <summary>The web server behind the pages: loopback only, no outside requests, no logins.</summary>
+internal static class WebHost
+{
+    /// <summary>Serves a boat until it is stopped.</summary>
+    public static async Task<int> RunAsync(string? boat, int port, bool opensBrowser, CommandStreams streams, CancellationToken token)
+    {
+        using BoatStore store = boat is null ? BoatOpening.OpenDemo(streams.Error) : BoatOpening.Open(boat, streams.Error);
+        using BoatSession session = new(store, Reviewing.NewEngine());
+        await using WebApplication app = Build(session, port);
+        try
+        {
+            await app.StartAsync(token);
+        }
+        catch (IOException fault)
+        {
+            throw new CommandFailure($"Port {port} cannot be used: {fault.Message} Choose another with --port, or --port 0 for any free one.");
+        }
+
+        string address = app.Urls.First();
+        await streams.Out.WriteLineAsync($"{store.Path} is open at {address} — Ctrl-C stops.");
+        await streams.Out.FlushAsync(token);
+        if (opensBrowser)
+        {
+            OpenBrowser(address);
+        }
+
+        await app.WaitForShutdownAsync(token);
+        return ExitCode.Good;
+    }
+
+    /// <summary>The application, not yet started.</summary>
+    public static WebApplication Build(BoatSession session, int port)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        builder.Configuration["AllowedHosts"] = "localhost;127.0.0.1";
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = BoatAttachments.MostBytes + (1 << 20);
+            kestrel.Listen(IPAddress.Loopback, port);
+        });
+        builder.Services.AddSingleton(session);
+        builder.Services.AddResponseCompression(options => options.MimeTypes = ResponseCompressionDefaults.MimeTypes.Append("image/svg+xml"));
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+        builder.Services.Configure<CircuitOptions>(options => options.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(15));
+
+        WebApplication app = builder.Build();
+        app.UseResponseCompression();
+        app.UseMiddleware<SameOrigin>();
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        BoatFiles.Map(app);
+        app.MapRazorComponents<Shell.App>().AddInteractiveServerRenderMode();
+        return app;
+    }
+
+    private static void OpenBrowser(string address)
+    {
+        try
+        {
+            using Process? browser = Process.Start(new ProcessStartInfo(address) { UseShellExecute = true });
+        }
+        catch (Exception fault) when (fault is InvalidOperationException or System.ComponentModel.Win32Exception)
+        {
+            // No browser here: the address has been printed.
+        }
+    }
+}

@@ -1,0 +1,71 @@
+using nietras.SeparatedValues;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Boat.Validation;
+
+namespace Orlop.Boat.Tables;
+
+/// <summary>All things of one kind as a table for a spreadsheet, and back (see <c>docs/file-format.md</c>).</summary>
+public static class ThingTable
+{
+    /// <summary>Comma-separated text with a header, one thing a row; columns of how well a quantity is known only where a row needs them.</summary>
+    public static string Export(BoatModel boat, string kind)
+    {
+        RecordSchema schema = ThingSchema.Of(kind);
+        Thing[] things = [.. boat.Things.Where(thing => thing.GetType() == schema.Type)];
+        TableColumn[] columns = [.. TableColumn.Of(schema).Where(column => !column.IsKnowledge || things.Any(thing => column.Text(thing).Length > 0))];
+        using SepWriter writer = Sep.New(',').Writer(options => options with { WriteHeader = false, Escape = true, DisableColCountCheck = true }).ToText();
+        WriteRow(writer, columns.Select(column => column.Name));
+        foreach (Thing thing in things)
+        {
+            WriteRow(writer, columns.Select(column => column.Text(thing)));
+        }
+
+        return writer.ToString();
+    }
+
+    /// <summary>
+    /// What a table of one kind would add to the boat or replace in it. A column that is left out leaves its field as it is, a blank cell
+    /// empties it. Commas, semicolons or tabs may part the cells; numbers have a decimal point.
+    /// </summary>
+    public static TableImport Import(BoatModel boat, string kind, string csv)
+    {
+        RecordSchema schema = ThingSchema.Of(kind);
+        ProblemList problems = new();
+        List<ThingEntry> rows = new TableReading(boat, schema, problems).Read(csv);
+        Dictionary<string, ThingEntry> byId = rows.Where(row => row.Id is not null).DistinctBy(row => row.Id).ToDictionary(row => row.Id!, StringComparer.Ordinal);
+        bool IsReplaced(Thing thing) => thing.GetType() == schema.Type && byId.ContainsKey(thing.Id);
+        HashSet<ThingEntry> placed = [.. boat.Things.Where(IsReplaced).Select(thing => byId[thing.Id])];
+        BoatValidation.Check(
+            [
+                .. boat.Things.Select((thing, index) => IsReplaced(thing) ? byId[thing.Id] : new ThingEntry(thing, thing.Id, Spot.Thing(index, thing.Id), true)),
+                .. rows.Where(row => !placed.Contains(row)),
+            ],
+            problems);
+        TableProblem[] told = TableProblems.Of(problems, schema, rows, problems.Count == 0 ? [] : BoatValidation.Check(boat));
+        return new TableImport(told.Length > 0 ? [] : [.. Edits(boat, rows)], told);
+    }
+
+    private static IEnumerable<Edit> Edits(BoatModel boat, List<ThingEntry> rows)
+    {
+        foreach (Thing becomes in rows.Select(row => row.Thing!))
+        {
+            Thing? was = boat.Find(becomes.Id);
+            if (!Equals(was, becomes))
+            {
+                yield return was is null ? BoatEdits.Add(becomes) : BoatEdits.Replace(was, becomes);
+            }
+        }
+    }
+
+    private static void WriteRow(SepWriter writer, IEnumerable<string> cells)
+    {
+        using SepWriter.Row row = writer.NewRow();
+        int index = 0;
+        foreach (string cell in cells)
+        {
+            row[index++].Set(cell);
+        }
+    }
+}

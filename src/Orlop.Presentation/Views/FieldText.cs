@@ -1,0 +1,131 @@
+using System.Collections;
+using System.Globalization;
+using Orlop.Boat.Format;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>The values of a thing's fields as text that people read and type.</summary>
+public static class FieldText
+{
+    /// <summary>The value as it stands in a form's box; empty when there is none. A guess ends in "?", as it may be typed.</summary>
+    public static string Edit(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture) => (field.Type, value) switch
+    {
+        (_, null) => "",
+        (FieldType.Quantity, Quantity quantity) => WithMark(quantity, QuantityText.Format(quantity, Suffix(field), units, culture)),
+        (FieldType.Number, double number) => QuantityText.Format(number, Suffix(field), units, culture),
+        (FieldType.Count, int count) => count.ToString(CultureInfo.InvariantCulture),
+        (FieldType.Flag, bool flag) => flag ? "yes" : "no",
+        (FieldType.Choice, { } choice) => ChoiceId(choice),
+        (FieldType.Date, DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        _ => value.ToString() ?? "",
+    };
+
+    /// <summary>The value in one line, for a list, a comparison or paper; a dash when there is none.</summary>
+    public static string Show(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture) => (field.Type, value) switch
+    {
+        (_, null) => "—",
+        (FieldType.Quantity, Quantity quantity) => Marked(quantity, QuantityText.Format(quantity, Suffix(field), units, culture)),
+        (FieldType.Choice, { } choice) => ChoiceId(choice).Replace('-', ' '),
+        (FieldType.List, IEnumerable items) => List(field, items, units, culture),
+        (FieldType.Place or FieldType.Box or FieldType.Record, { } record) => Record(field.Record!, record, units, culture),
+        _ => Edit(field, value, units, culture),
+    };
+
+    /// <summary>Reads what was typed into a field of one value. Empty text empties a field that may be empty.</summary>
+    public static FieldReading Read(FieldSchema field, string? typed, DisplayUnits units, CultureInfo culture)
+    {
+        string text = typed?.Trim() ?? "";
+        if (text.Length == 0)
+        {
+            return field.IsNullable && !field.IsRequired
+                ? new FieldReading(true, null)
+                : FieldReading.Refused($"{field.Label} cannot be left empty. Allowed: {Allowed(field)}.");
+        }
+
+        return field.Type switch
+        {
+            FieldType.Quantity => Quantity(field, text, units, culture),
+            FieldType.Number => Number(field, text, units, culture),
+            FieldType.Count => int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int count)
+                ? InRange(field, count, count)
+                : FieldReading.Refused($"'{text}' is not a whole number."),
+            FieldType.Flag => text is "yes" or "no" ? new FieldReading(true, text == "yes") : FieldReading.Refused($"'{text}' is neither yes nor no."),
+            FieldType.Choice => Choice(field, text),
+            FieldType.Terminal => Terminal.TryParse(text, out Terminal terminal)
+                ? new FieldReading(true, terminal)
+                : FieldReading.Refused($"'{text}' is not a terminal; write it as part.terminal, for example bank.+"),
+            FieldType.Date => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
+                ? new FieldReading(true, day)
+                : FieldReading.Refused($"'{text}' is not a day; write it as 2026-04-30."),
+            _ => new FieldReading(true, text),
+        };
+    }
+
+    /// <summary>What may be typed, in a few words.</summary>
+    public static string Allowed(FieldSchema field) => field.Type switch
+    {
+        FieldType.Quantity or FieldType.Number when field.Unit is not null =>
+            field.AllowedText is { } range ? $"{Units.ForSuffix(Suffix(field)).Examples}; {range}" : Units.ForSuffix(Suffix(field)).Examples,
+        FieldType.Count => field.AllowedText ?? "a whole number",
+        FieldType.Choice => string.Join(", ", field.Choices),
+        FieldType.Date => "a day such as 2026-04-30",
+        FieldType.Terminal => "part.terminal, for example bank.+",
+        FieldType.Reference => "the id of a thing",
+        _ => "words",
+    };
+
+    private static FieldReading Quantity(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
+    {
+        QuantityReading read = QuantityText.Parse(text, Suffix(field), units, culture);
+        return read.Quantity is { } quantity
+            ? InRange(field, quantity.Value, quantity, read.Remark)
+            : FieldReading.Refused(read.Refusal ?? $"'{text}' is not understood.");
+    }
+
+    private static FieldReading Number(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
+    {
+        QuantityReading read = QuantityText.Parse(text, Suffix(field), units, culture);
+        return read.Quantity is { } quantity
+            ? InRange(field, quantity.Value, quantity.Value, read.Remark)
+            : FieldReading.Refused(read.Refusal ?? $"'{text}' is not understood.");
+    }
+
+    private static FieldReading InRange(FieldSchema field, double number, object value, string? remark = null) =>
+        field.Allowed is { } range && (number < range.Least || number > range.Most)
+            ? FieldReading.Refused($"That is out of range. Allowed: {field.AllowedText}.")
+            : new FieldReading(true, value, null, remark);
+
+    private static FieldReading Choice(FieldSchema field, string text)
+    {
+        int index = field.Choices.ToList().IndexOf(text);
+        return index >= 0
+            ? new FieldReading(true, Enum.GetValues(field.ValueType).GetValue(index))
+            : FieldReading.Refused($"'{text}' is none of: {string.Join(", ", field.Choices)}.");
+    }
+
+    private static string Suffix(FieldSchema field) => field.Unit is { } unit && Units.BySuffix.ContainsKey(unit.Suffix) ? unit.Suffix : "Coefficient";
+
+    private static string ChoiceId(object choice) => FieldNames.Kebab(choice.ToString()!);
+
+    private static string WithMark(Quantity quantity, string text) => quantity.Known switch
+    {
+        Knowledge.Guessed when !text.EndsWith('?') => text + "?",
+        Knowledge.Estimated when quantity.Typed != text => "about " + text,
+        _ => text,
+    };
+
+    private static string Marked(Quantity quantity, string text) =>
+        Wording.LooksGuessed(quantity) ? $"{text.TrimEnd('?', ' ')} ({Wording.Of(quantity.Known)})" : text;
+
+    private static string List(FieldSchema field, IEnumerable items, DisplayUnits units, CultureInfo culture)
+    {
+        List<string> texts = [.. items.Cast<object>().Select(item => field.Record is { } schema ? Record(schema, item, units, culture) : item.ToString() ?? "")];
+        return texts.Count == 0 ? "—" : string.Join("; ", texts);
+    }
+
+    private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture) => string.Join(", ",
+        schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => $"{inner.Label.ToLowerInvariant()} {Show(inner, inner.Get(record), units, culture)}"));
+}

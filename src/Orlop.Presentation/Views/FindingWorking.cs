@@ -1,0 +1,72 @@
+using Orlop.Boat;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Words;
+using Orlop.Review;
+using Orlop.Review.Findings;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>A line of working as it is read.</summary>
+public sealed record WorkingRow(string What, string Expression, string Value, string Source, bool IsFromMemory);
+
+/// <summary>An input of a finding: which thing and field, and what stands there.</summary>
+public sealed record InputRow(string ThingId, string Field, string Title, string Label, string Text, bool IsGuess, bool IsMissing);
+
+/// <summary>The same check in another condition.</summary>
+public sealed record ConditionRow(Verdict Verdict, string Condition, string Use, string Headline);
+
+/// <summary>What stands under a finding when it is opened: check, formula with numbers, sources, inputs, other conditions.</summary>
+public sealed record FindingWorking
+{
+    public required string CheckTitle { get; init; }
+
+    public required string CheckAbout { get; init; }
+
+    public required IReadOnlyList<WorkingRow> Lines { get; init; }
+
+    public required IReadOnlyList<InputRow> Inputs { get; init; }
+
+    /// <summary>The conditions besides the worst.</summary>
+    public required IReadOnlyList<ConditionRow> OtherConditions { get; init; }
+
+    public string? Caution { get; init; }
+
+    /// <summary>The working of a row of a list of findings.</summary>
+    public static FindingWorking Of(FindingRow row, FindingsView view)
+    {
+        FindingGroup group = (row.Pair.After ?? row.Pair.Before)!;
+        BoatModel boat = row.Pair.After is null ? view.Result.AsBuilt : view.Result.AsAltered;
+        CheckDescription? check = view.Check(row.Pair.CheckId);
+        return new FindingWorking
+        {
+            CheckTitle = check?.Title ?? row.Pair.CheckId,
+            CheckAbout = check?.About ?? "",
+            Lines = [.. group.Worst.Working.Select(line => new WorkingRow(
+                line.What,
+                line.Expression,
+                line.Value is { } value ? SentenceText.Of(value, view.Units, view.Culture) : "",
+                line.Source,
+                line.IsFromMemory))],
+            Inputs = [.. group.Worst.Inputs.Select(input => Input(input, boat, view))],
+            OtherConditions = [.. group.All.Skip(1).Select(finding => new ConditionRow(
+                finding.Verdict,
+                finding.ConditionId is { } id ? boat.Find(id)?.Title ?? id : "",
+                FindingRow.Share(finding.UseFraction, view.Culture),
+                SentenceText.Of(finding.Headline, view.Units, view.Culture)))],
+            Caution = group.Worst.Caution,
+        };
+    }
+
+    private static InputRow Input(FindingInput input, BoatModel boat, FindingsView view)
+    {
+        Thing? thing = boat.Find(input.ThingId);
+        FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field));
+        string text = thing is null || field is null || input.IsMissing ? "" : FieldText.Show(field, field.Get(thing), view.Units, view.Culture);
+        return new InputRow(
+            input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, field?.Label ?? input.Field, text, input.IsGuess, input.IsMissing);
+    }
+
+    // A field inside a record is written cores/plus/lengthM: the form opens at its first step.
+    private static string FirstStep(string field) => field.TrimStart('/').Split('/', '.', '[')[0];
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Orlop.Presentation.Quantities;
+using Orlop.Review;
+using Orlop.Review.Findings;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>The findings of one kind of change, in order.</summary>
+public sealed record FindingsGroup(Change Change, string Title, IReadOnlyList<FindingRow> Rows);
+
+/// <summary>The findings of a review as they are listed: what matters first, what holds last.</summary>
+public sealed class FindingsView
+{
+    /// <summary>What the list never claims.</summary>
+    public const string Caution = "These are calculations under the assumptions shown in each working; not a survey. Local rules come first, and a licensed electrician checks anything at 230 V.";
+
+    private readonly ImmutableDictionary<string, CheckDescription> _checks;
+
+    public FindingsView(ReviewResult result, IEnumerable<CheckDescription> checks, DisplayUnits units, CultureInfo culture)
+    {
+        Result = result;
+        Units = units;
+        Culture = culture;
+        _checks = checks.ToImmutableDictionary(check => check.Id, StringComparer.Ordinal);
+        Groups =
+        [
+            .. result.Findings.GroupBy(pair => pair.Change).OrderBy(group => group.Key).Select(group => new FindingsGroup(
+                group.Key,
+                IsAltered ? ChangeWords.Title(group.Key) : ChangeWords.TitleAsBuilt(group.Key),
+                [.. group.Select(Row)])),
+        ];
+    }
+
+    /// <summary>The review.</summary>
+    public ReviewResult Result { get; }
+
+    public DisplayUnits Units { get; }
+
+    public CultureInfo Culture { get; }
+
+    /// <summary>An alteration was reviewed beside the boat as built.</summary>
+    public bool IsAltered => Result.AlterationId is not null;
+
+    /// <summary>The groups that are not empty, in the order of the screen.</summary>
+    public IReadOnlyList<FindingsGroup> Groups { get; }
+
+    /// <summary>One sentence with the counts.</summary>
+    public string Summary => Groups.Count == 0
+        ? "Nothing could be checked yet."
+        : $"{Result.Count(Verdict.Fails)} fail, {Result.Count(Verdict.Tight)} tight, {Result.Count(Verdict.Unknown)} unknown, {Result.Count(Verdict.Holds)} hold.";
+
+    /// <summary>The check a finding came from; null for one that is not in the list.</summary>
+    public CheckDescription? Check(string id) => _checks.GetValueOrDefault(id);
+
+    /// <summary>The findings about a thing or any element of it, in order.</summary>
+    public IEnumerable<FindingRow> About(string thingId) => Groups.SelectMany(group => group.Rows).Where(row => row.ThingId == thingId);
+
+    private FindingRow Row(PairedFinding pair) =>
+        FindingRow.Of(pair, pair.After is null ? Result.AsBuilt : Result.AsAltered, IsAltered, Units, Culture);
+}

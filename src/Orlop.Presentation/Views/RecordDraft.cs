@@ -1,0 +1,71 @@
+using System.Globalization;
+using Orlop.Boat.Format;
+using Orlop.Presentation.Quantities;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>A record that is being filled in: the fields that must be given, as typed so far.</summary>
+public sealed class RecordDraft
+{
+    private readonly Dictionary<FieldSchema, string> _texts = [];
+    private readonly Dictionary<FieldSchema, string> _refusals = [];
+
+    public RecordDraft(RecordSchema schema)
+    {
+        Schema = schema;
+        Fields = [.. schema.Fields.Where(field => field.IsRequired && field.Type != FieldType.List)];
+        Inner = Fields.Where(field => field.Type is FieldType.Place or FieldType.Box or FieldType.Record)
+            .ToDictionary(field => field, field => new RecordDraft(field.Record!));
+        foreach (FieldSchema field in Fields.Where(field => field.Type is FieldType.Choice))
+        {
+            _texts[field] = field.Choices[0];
+        }
+    }
+
+    public RecordSchema Schema { get; }
+
+    /// <summary>The fields that must be given.</summary>
+    public IReadOnlyList<FieldSchema> Fields { get; }
+
+    /// <summary>Drafts of the records that some of the fields hold.</summary>
+    public IReadOnlyDictionary<FieldSchema, RecordDraft> Inner { get; }
+
+    /// <summary>What was typed into a field.</summary>
+    public string this[FieldSchema field]
+    {
+        get => _texts.GetValueOrDefault(field, "");
+        set => _texts[field] = value;
+    }
+
+    /// <summary>Why a field was refused by the last <see cref="Make"/>, or null.</summary>
+    public string? Refusal(FieldSchema field) => _refusals.GetValueOrDefault(field);
+
+    /// <summary>The record, or null with <see cref="Refusal"/> set for each field that cannot be used.</summary>
+    public object? Make(DisplayUnits units, CultureInfo culture)
+    {
+        _refusals.Clear();
+        Dictionary<FieldSchema, object?> values = [];
+        foreach (FieldSchema field in Fields)
+        {
+            if (Inner.TryGetValue(field, out RecordDraft? inner))
+            {
+                values[field] = inner.Make(units, culture);
+                if (values[field] is null)
+                {
+                    _refusals[field] = $"{field.Label} is not complete.";
+                }
+
+                continue;
+            }
+
+            FieldReading read = FieldText.Read(field, this[field], units, culture);
+            values[field] = read.Value;
+            if (!read.IsGood)
+            {
+                _refusals[field] = read.Refusal!;
+            }
+        }
+
+        return _refusals.Count == 0 ? Schema.Make(values) : null;
+    }
+}

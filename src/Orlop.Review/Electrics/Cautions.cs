@@ -1,0 +1,17 @@
+namespace Orlop.Review.Electrics;
+
+/// <summary>The usual cautions, in one place so that page, paper and command line say the same.</summary>
+public static class Cautions
+{
+    /// <summary>At a battery's posts.</summary>
+    public const string BatteryPost =
+        "A battery can burn and blind: rings off, insulated tools, eye protection, cover the other post. Its posts stay live whatever is switched off.";
+
+    /// <summary>On the AC side.</summary>
+    public const string MainsVoltage =
+        "Shore and inverter voltage can kill. A licensed electrician works on and checks this side; local codes come first.";
+
+    /// <summary>At the input of an inverter or a large converter.</summary>
+    public const string StoredCharge =
+        "Its input holds a charge after it is switched off. Wait as its sheet says and prove it dead before touching.";
+}

@@ -1,0 +1,127 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Every ungrounded conductor is protected by a device small enough for it, near enough to what feeds it.</summary>
+public sealed class ConductorProtectionCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "conductor-protection",
+        "Every conductor is protected, near enough to its source",
+        "For each ungrounded core: the worst that can feed it, from either end, against the largest device its ampacity allows. A core that nothing upstream protects may only be a short stretch to its device: battery lead, sheathed, or bare.",
+        [LimitIds.DeviceOverAmpacityBelow50VRatio, LimitIds.DeviceOverAmpacityFrom50VRatio, LimitIds.DeviceUsesDeratedAmpacityFlag, LimitIds.UnprotectedM, LimitIds.UnprotectedSheathedM, LimitIds.UnprotectedFromBatteryM]);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from cable in view.Boat.All<Cable>()
+        from core in cable.Cores
+        where !ConductorAmpacityCheck.IsEarth(core)
+        let edge = view.Wiring.Find(ElementIds.Core(cable, core))!
+        where !view.Grounding.IsGrounded(edge)
+        from condition in view.Conditions
+        let finding = Judge(view, cable, edge, condition)
+        where finding is not null
+        select finding;
+
+    private Finding? Judge(ElectricsView view, Cable cable, WiringEdge edge, Condition condition)
+    {
+        double feedA = view.ReachIn(condition).WorstFeedA(edge.A);
+        if (feedA == 0 || IsCrankingLead(view, edge, condition))
+        {
+            return null;
+        }
+
+        if (AllowedDevice.Of(view, cable, condition) is not { } allowed)
+        {
+            AmpacityOfCable where = view.AmpacityOf(cable, condition);
+            return where.Missing.Length > 0
+                ? Unknown(Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}: the largest device it allows cannot be told"), where.Missing)
+                : NoLimit(Description, edge.Id, condition.Id, cable.Title, LimitIds.DeviceOverAmpacityBelow50VRatio);
+        }
+
+        return feedA <= allowed.MostA ? Protected(cable, edge, condition, feedA, allowed) : Stretch(view, cable, edge, condition, feedA, allowed);
+    }
+
+    private static bool IsCrankingLead(ElectricsView view, WiringEdge edge, Condition condition)
+    {
+        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(edge.Id);
+        return takers.Count > 0 && takers.All(id => view.Boat.Find<ElectricLoad>(id) is { IsCrankingMotor: true });
+    }
+
+    private Finding Protected(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice allowed) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = edge.Id,
+        ConditionId = condition.Id,
+        Verdict = Verdicts.OfUse(feedA / allowed.MostA),
+        UseFraction = feedA / allowed.MostA,
+        Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: at most {A(feedA)} can feed it before something opens; it allows {A(allowed.MostA)}"),
+        Working =
+        [
+            new WorkingLine("Worst feed", "over all ways from all sources, the largest of the smallest rating on the way", A(feedA), "wiring"),
+            .. allowed.Working,
+            Use(feedA, allowed.MostA),
+        ],
+        Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "insulationC")],
+    };
+
+    private Finding Stretch(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice allowed)
+    {
+        UnprotectedStretch stretch = UnprotectedStretch.Of(view, edge, condition, allowed.MostA);
+        if (stretch.Fault is { } fault)
+        {
+            return Unprotected(cable, edge, condition, feedA, allowed, fault);
+        }
+
+        string limitId = stretch.IsFromBattery ? LimitIds.UnprotectedFromBatteryM : cable.IsSheathed ? LimitIds.UnprotectedSheathedM : LimitIds.UnprotectedM;
+        if (view.Practice?.Find(limitId) is not { } limit)
+        {
+            return NoLimit(Description, edge.Id, condition.Id, cable.Title, limitId);
+        }
+
+        if (stretch.LengthM is not { } length)
+        {
+            return Unknown(Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}, {edge.Core!.Id}: how far it runs before its fuse is not known"), stretch.Missing);
+        }
+
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = edge.Id,
+            ConditionId = condition.Id,
+            Verdict = Verdicts.OfUse(length / limit.Value),
+            UseFraction = length / limit.Value,
+            Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: {M(length)} from {stretch.FromTitle} before {stretch.DeviceTitle} protects it; {M(limit.Value)} is allowed"),
+            Working =
+            [
+                new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "wiring"),
+                .. allowed.Working,
+                new WorkingLine("Unprotected length", $"along the conductor from {stretch.FromTitle} to {stretch.DeviceTitle}", M(length), "wiring"),
+                Line(limit, stretch.IsFromBattery ? "Allowed from a battery" : cable.IsSheathed ? "Allowed in a sheath" : "Allowed", "M"),
+                Use(length, limit.Value),
+            ],
+            Inputs = [new FindingInput(cable.Id, "lengthM")],
+            Caution = stretch.IsFromBattery ? Cautions.BatteryPost : null,
+        };
+    }
+
+    private Finding Unprotected(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice allowed, Sentence fault) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = edge.Id,
+        ConditionId = condition.Id,
+        Verdict = Verdict.Fails,
+        UseFraction = double.IsFinite(feedA) ? feedA / allowed.MostA : null,
+        Headline = fault,
+        Working = [new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "wiring"), .. allowed.Working],
+        Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],
+        Caution = double.IsFinite(feedA) ? null : Cautions.BatteryPost,
+    };
+
+    private static string FeedText(double feedA) => double.IsFinite(feedA)
+        ? "over all ways from all sources, the largest of the smallest rating on the way"
+        : "a battery reaches it with no fuse or breaker between";
+}

@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Inverters and converters bear what they feed, running and starting.</summary>
+public sealed class ConverterLoadCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "converter-carries-load",
+        "Inverter or converter bears its loads",
+        "Output of an inverter or DC converter against its rating, running; and while each load behind it starts, against the overload that it bears for as long as that start lasts.",
+        []);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from part in view.Boat.All<Part>()
+        where part is Inverter or DcConverter
+        from condition in view.Conditions
+        from finding in Judge(view, part, condition)
+        select finding;
+
+    private IEnumerable<Finding> Judge(ElectricsView view, Part part, Condition condition)
+    {
+        SolvedNetwork running = view.Solve(condition, ChargeCase.Normal);
+        if (running.GroupOf(part.Id) is null)
+        {
+            yield break;
+        }
+
+        double ratedW = part is Inverter inverter ? inverter.RatedW.Value : ((DcConverter)part).OutputV.Value * ((DcConverter)part).RatedA.Value;
+        yield return Running(view, part, condition, running, ratedW);
+        foreach (ElectricLoad load in LoadsBehind(view, part, condition).Where(LoadElements.HasStart))
+        {
+            yield return Starting(view, part, condition, load, ratedW);
+        }
+    }
+
+    private static IEnumerable<ElectricLoad> LoadsBehind(ElectricsView view, Part part, Condition condition) =>
+        view.Boat.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, condition.Id) && view.PathsIn(condition).ElementsTo(load.Id).Contains(part.Id));
+
+    private Finding Running(ElectricsView view, Part part, Condition condition, SolvedNetwork running, double ratedW)
+    {
+        ImmutableArray<FindingInput> missing = [.. LoadsBehind(view, part, condition).SelectMany(load => running.Built.Gaps.GetValueOrDefault(load.Id, []))];
+        if (running.ConverterOutputW(part.Id) is not { } outputW)
+        {
+            return NotSolved(Description, part.Id, condition, part.Title);
+        }
+
+        if (missing.Length > 0 && outputW <= ratedW)
+        {
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} gives at least {new Amount(outputW, "W")} {In(condition)}; what else it feeds is not known"), missing);
+        }
+
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = part.Id,
+            ConditionId = condition.Id,
+            Verdict = Verdicts.OfUse(outputW / ratedW),
+            UseFraction = outputW / ratedW,
+            Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} of {new Amount(ratedW, "W")} {In(condition)}"),
+            Working =
+            [
+                new WorkingLine("Output", "everything on that it feeds", new Amount(outputW, "W"), "solved network"),
+                new WorkingLine("Rating", "continuous", new Amount(ratedW, "W"), "as typed"),
+                Use(outputW, ratedW),
+            ],
+            Inputs = [new FindingInput(part.Id, part is Inverter ? "ratedW" : "ratedA")],
+        };
+    }
+
+    private Finding Starting(ElectricsView view, Part part, Condition condition, ElectricLoad load, double ratedW)
+    {
+        if (load.StartS is not { } duration)
+        {
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{load.Title}: how long its start lasts is not known"), [new FindingInput(load.Id, "startS", IsMissing: true)]);
+        }
+
+        if (view.Solve(new NetworkCase(condition.Id, ChargeCase.Normal, load.Id)).ConverterOutputW(part.Id) is not { } outputW)
+        {
+            return NotSolved(Description, part.Id, condition, part.Title);
+        }
+
+        double ratio = part is Inverter inverter
+            ? inverter.Overloads.Where(overload => overload.DurationS >= duration.Value).Select(overload => overload.RatingRatio).DefaultIfEmpty(1).Max()
+            : 1;
+        double allowedW = ratio * ratedW;
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = part.Id,
+            ConditionId = condition.Id,
+            Verdict = Verdicts.OfUse(outputW / allowedW),
+            UseFraction = outputW / allowedW,
+            Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} for {Seconds(duration.Value)} while {load.Title} starts; it bears {new Amount(allowedW, "W")} that long"),
+            Working =
+            [
+                new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), "solved network"),
+                new WorkingLine("Bears", $"{N(ratio)} × {N(ratedW)} for at least {N(duration.Value)} s", new Amount(allowedW, "W"), "as typed"),
+                Use(outputW, allowedW),
+            ],
+            Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(load.Id, "startS"), new FindingInput(part.Id, part is Inverter ? "overloads" : "ratedA")],
+        };
+    }
+}

@@ -1,0 +1,88 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Electrics.Networks;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Everything that is on can be fed at once.</summary>
+public sealed class DeliveryCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "load-can-be-served",
+        "The network can deliver what is asked",
+        "An operating point exists with everything on that the condition has, at normal and at lowest charge. Where none exists: which load, the most it could get, and what stands in the way. Shorts, source loops and circles of power are named.",
+        []);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from condition in view.Conditions
+        from charge in new[] { ChargeCase.Normal, ChargeCase.Lowest }
+        let solved = view.Solve(condition, charge)
+        from finding in solved.Groups.SelectMany(part => Judge(view, condition, charge, part)).Concat(solved.Built.Unfed.Select(id => Unfed(view, condition, id)))
+        select finding;
+
+    private IEnumerable<Finding> Judge(ElectricsView view, Condition condition, ChargeCase charge, SolvedGroup group) => group.Result.Status switch
+    {
+        SolveStatus.Converged => group.Network.Loads.Select(load => Served(view, condition, load)),
+        SolveStatus.FaultyNetwork => group.Result.Faults.Select(fault => Faulty(condition, fault)),
+        SolveStatus.NoOperatingPoint when group.Result.Shortfall is { } shortfall => [NotServed(view, condition, charge, shortfall)],
+        _ => group.Network.Loads.Select(load => NotSolved(Description, load.Id, condition, Title(view, load.Id))),
+    };
+
+    private Finding Served(ElectricsView view, Condition condition, Load load) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = ElementIds.ThingOf(load.Id),
+        ConditionId = condition.Id,
+        Verdict = Verdict.Holds,
+        Headline = Sentence.Of($"{Title(view, load.Id)} can be fed {In(condition)}"),
+        Working = [new WorkingLine("Operating point", "found with everything on at once, at normal and at lowest charge", null, "solved network")],
+    };
+
+    private Finding NotServed(ElectricsView view, Condition condition, ChargeCase charge, Shortfall shortfall) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = ElementIds.ThingOf(shortfall.LoadId),
+        ConditionId = condition.Id,
+        Verdict = Verdict.Fails,
+        UseFraction = shortfall.MostW > 0 ? shortfall.AskedW / shortfall.MostW : null,
+        Headline = Sentence.Of($"{Title(view, shortfall.LoadId)} asks {new Amount(shortfall.AskedW, "W")} {In(condition)}; the most it could get is {new Amount(shortfall.MostW, "W")}"),
+        Working =
+        [
+            new WorkingLine("Asked", charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge", new Amount(shortfall.AskedW, "W"), "solved network"),
+            new WorkingLine("Most it could get", "with every other load as asked", new Amount(shortfall.MostW, "W"), "solved network; greatest power through a resistance, E²/4R"),
+            new WorkingLine("Voltage there", "", V(shortfall.VoltageAtMostV), "solved network"),
+            .. shortfall.LimitingElements.Select(element => new WorkingLine("In the way", $"{element.Id}, share of the loss", Fraction(element.LossFraction), "solved network")),
+        ],
+        Inputs = [.. shortfall.LimitingElements.Select(element => new FindingInput(ElementIds.ThingOf(element.Id), "areaMm2"))],
+    };
+
+    private Finding Faulty(Condition condition, NetworkFault fault) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = fault.Ids.Length == 0 ? "network" : ElementIds.ThingOf(fault.Ids[0]),
+        ConditionId = condition.Id,
+        Verdict = fault.Kind == NetworkFaultKind.BadValue ? Verdict.Unknown : Verdict.Fails,
+        Headline = Sentence.Of($"{fault.Message}"),
+        Working = [new WorkingLine("Found before solving", string.Join(", ", fault.Ids), null, "network check")],
+    };
+
+    private Finding Unfed(ElectricsView view, Condition condition, string id) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = ElementIds.ThingOf(id),
+        ConditionId = condition.Id,
+        Verdict = Verdict.Fails,
+        Headline = Sentence.Of($"{Title(view, id)} is on {In(condition)}, but no closed path joins it to a source"),
+        Working = [new WorkingLine("Closed path", "none, on one or both of its terminals, with the switches as the condition has them", null, "network check")],
+        Inputs = [new FindingInput(ElementIds.ThingOf(id), "uses")],
+    };
+
+    private static string Title(ElectricsView view, string elementId)
+    {
+        string id = ElementIds.ThingOf(elementId);
+        return view.Boat.Find(id)?.Title ?? id;
+    }
+}

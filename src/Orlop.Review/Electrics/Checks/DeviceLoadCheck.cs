@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using Orlop.Review.Practices;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Each fuse and breaker is big enough for what runs through it.</summary>
+public sealed class DeviceLoadCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "device-carries-load",
+        "Fuse or breaker is big enough for its load",
+        "The running current through a fuse or breaker against the share of its rating that the practice lets it carry for long.",
+        [LimitIds.LoadOverDeviceFraction]);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from device in view.Boat.All<Protection>()
+        where !FeedsCrankingOnly(view, device)
+        from condition in view.Conditions
+        select Judge(view, device, condition);
+
+    private static bool FeedsCrankingOnly(ElectricsView view, Protection device) => view.Conditions.All(condition =>
+    {
+        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(device.Id);
+        return takers.Count > 0 && takers.All(id => view.Boat.Find<ElectricLoad>(id) is { IsCrankingMotor: true });
+    });
+
+    private Finding Judge(ElectricsView view, Protection device, Condition condition)
+    {
+        if (view.Practice?.Find(LimitIds.LoadOverDeviceFraction) is not { } limit)
+        {
+            return NoLimit(Description, device.Id, condition.Id, device.Title, LimitIds.LoadOverDeviceFraction);
+        }
+
+        if (LoadedCurrents.GreatestA(view, condition, device.Id) is not { } current)
+        {
+            return view.Solve(condition, ChargeCase.Normal).GroupOf(device.Id) is null
+                ? Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title} is joined to nothing"), [new FindingInput(device.Id, "id")])
+                : NotSolved(Description, device.Id, condition, device.Title);
+        }
+
+        double allowed = limit.Value * device.RatedA.Value, use = current / allowed;
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, view.Solve(condition, ChargeCase.Normal), condition, device.Id);
+        if (missing.Length > 0 && use <= 1)
+        {
+            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title} carries at least {A(current)} {In(condition)}; what else it feeds is not known"), missing);
+        }
+
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = device.Id,
+            ConditionId = condition.Id,
+            Verdict = Verdicts.OfUse(use),
+            UseFraction = use,
+            Headline = Sentence.Of($"{device.Title} carries {A(current)} of the {A(allowed)} it may for long {In(condition)}"),
+            Working =
+            [
+                new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), "solved network"),
+                new WorkingLine("Rating", "", A(device.RatedA.Value), "as typed"),
+                Line(limit, "Share it may carry for long", "Fraction"),
+                new WorkingLine("Allowed", $"{N(limit.Value)} × {N(device.RatedA.Value)}", A(allowed), ""),
+                Use(current, allowed),
+            ],
+            Inputs = [new FindingInput(device.Id, "ratedA")],
+        };
+    }
+}

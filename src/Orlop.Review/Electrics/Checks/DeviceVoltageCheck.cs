@@ -1,0 +1,50 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Review.Findings;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Fuses, breakers and plugs are rated for the voltage they are used at.</summary>
+public sealed class DeviceVoltageCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "device-voltage",
+        "Device is rated for its voltage",
+        "The highest voltage of any source that reaches a fuse, breaker or plug (a full battery, a charger's set voltage) against its voltage rating.",
+        []);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from device in view.Boat.All<Part>()
+        where device is Protection or PlugAndSocket
+        select Judge(view, device);
+
+    private Finding Judge(ElectricsView view, Part device)
+    {
+        Quantity? rated = device is Protection protection ? protection.RatedV : ((PlugAndSocket)device).RatedV;
+        double? volts = SystemVoltage.Sources(view, device).Select(SystemVoltage.GreatestV).Max();
+        if (rated is null || volts is null)
+        {
+            Sentence headline = rated is null ? Sentence.Of($"{device.Title}: the voltage it is rated for is not known") : Sentence.Of($"{device.Title}: no source reaches it, so its voltage is not known");
+            return Unknown(Description, device.Id, null, headline, [new FindingInput(device.Id, rated is null ? "ratedV" : "id", IsMissing: rated is null)]);
+        }
+
+        double use = volts.Value / rated.Value;
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = device.Id,
+            // A rating is a step of a series, not a quantity with a margin: at or below it the device is within its rating.
+            Verdict = use > 1 ? Verdict.Fails : Verdict.Holds,
+            UseFraction = use,
+            Headline = Sentence.Of($"{device.Title} is rated {V(rated.Value)} and may see {V(volts.Value)}"),
+            Working =
+            [
+                new WorkingLine("Highest voltage", "over all sources that reach it: full battery, set voltage of a charger", V(volts.Value), "wiring"),
+                new WorkingLine("Rated", "", V(rated.Value), rated.Method ?? "as typed"),
+                Use(volts.Value, rated.Value),
+            ],
+            Inputs = [new FindingInput(device.Id, "ratedV")],
+        };
+    }
+}

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using Orlop.Review.Practices;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Each load, converter and inverter gets its least voltage when the battery is at its lowest.</summary>
+public sealed class LeastVoltageCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "least-voltage",
+        "Enough voltage at the lowest charge",
+        "Voltage at a load, or at the input of a converter or inverter, with the battery at the condition's lowest charge and no charger helping, against the least it works at: its own figure, or the practice's share of nominal.",
+        [LimitIds.LeastVoltageFraction]);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from part in view.Boat.All<Part>()
+        where part is ElectricLoad or DcConverter or Inverter
+        from condition in view.Conditions
+        where part is not ElectricLoad load || LoadElements.IsOnIn(load, condition.Id)
+        let finding = Judge(view, part, condition)
+        where finding is not null
+        select finding;
+
+    /// <summary>The least voltage of a part: its own figure or the practice's, with where it is from; null when there is none.</summary>
+    internal static (double LeastV, double NominalV, WorkingLine Line)? LeastOf(ElectricsView view, Part part)
+    {
+        (Quantity? own, double? nominal, string field) = part switch
+        {
+            ElectricLoad load => (load.LeastV, load.NominalV.Value, "its own least voltage"),
+            DcConverter converter => (converter.LeastInputV, (double?)null, "its least input voltage"),
+            Inverter inverter => (inverter.CutOffV, null, "its cut-off"),
+            _ => (null, null, ""),
+        };
+        if (own is not null)
+        {
+            return (own.Value, nominal ?? own.Value / 0.9, new WorkingLine("Works down to", field, V(own.Value), own.Method ?? "as typed"));
+        }
+
+        return nominal is { } volts && view.Practice?.Find(LimitIds.LeastVoltageFraction) is { } limit
+            ? (limit.Value * volts, volts, new WorkingLine("Works down to", $"{N(limit.Value)} × {N(volts)}", V(limit.Value * volts), limit.Source, limit.IsFromMemory))
+            : null;
+    }
+
+    private Finding? Judge(ElectricsView view, Part part, Condition condition)
+    {
+        SolvedNetwork solved = view.Solve(condition, ChargeCase.Lowest);
+        if (solved.Built.Unfed.Contains(part.Id))
+        {
+            return null;
+        }
+
+        if (LeastOf(view, part) is not { } least)
+        {
+            string field = part is Inverter ? "cutOffV" : part is DcConverter ? "leastInputV" : "leastV";
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: the least voltage it works at is not known"), [new FindingInput(part.Id, field, IsMissing: true)]);
+        }
+
+        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, solved, condition, part.Id);
+        if (missing.Length > 0)
+        {
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: its voltage {In(condition)} at the lowest charge cannot be told"), missing);
+        }
+
+        if (solved.LoadV(part.Id) is not { } volts)
+        {
+            return solved.GroupOf(part.Id) is null ? null : NotSolved(Description, part.Id, condition, part.Title);
+        }
+
+        double use = UseOf(volts, least.LeastV, least.NominalV);
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = part.Id,
+            ConditionId = condition.Id,
+            Verdict = Verdicts.OfUse(use),
+            UseFraction = use,
+            Headline = Sentence.Of($"{part.Title} gets {V(volts)} {In(condition)} at the lowest charge; it works down to {V(least.LeastV)}"),
+            Working =
+            [
+                new WorkingLine("Voltage at the lowest charge", "between its terminals, everything on, no charger helping", V(volts), "solved network"),
+                least.Line,
+                new WorkingLine("Use", $"({N(least.NominalV)} − {N(volts)}) ÷ ({N(least.NominalV)} − {N(least.LeastV)}), below nominal over what is allowed below it", Fraction(use), ""),
+            ],
+            Inputs = [new FindingInput(condition.Id, "lowestChargeFraction"), .. MissingInputs.AssumedOnWay(view, solved, condition, part.Id)],
+        };
+    }
+
+    /// <summary>How far a voltage is below nominal, over how far it may be; 0 at or above nominal.</summary>
+    internal static double UseOf(double volts, double leastV, double nominalV) => nominalV > leastV
+        ? Math.Max(0, (nominalV - volts) / (nominalV - leastV))
+        : leastV / volts;
+}

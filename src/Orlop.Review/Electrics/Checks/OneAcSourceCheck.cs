@@ -1,0 +1,102 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Review.Findings;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Two AC sources can never feed together.</summary>
+public sealed class OneAcSourceCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "one-ac-source",
+        "One AC source at a time",
+        "No way joins the live terminals of two AC sources, whatever is switched on, except through a change-over that is interlocked so that it cannot join its two sides.",
+        []);
+
+    public IEnumerable<Finding> Run(ElectricsView view)
+    {
+        List<Part> sources = [.. view.Boat.All<Part>().Where(part => Poles.Giving(part) is { IsAc: true })];
+        foreach (Part source in sources)
+        {
+            List<Changeover> passed = [];
+            Part? other = Joined(view, source, sources, passed);
+            yield return other is not null ? Parallel(source, other) : Apart(source, passed);
+        }
+    }
+
+    // Everything closed, except that a change-over joins its sides only when nothing keeps them apart.
+    private static Part? Joined(ElectricsView view, Part source, List<Part> sources, List<Changeover> passed)
+    {
+        string start = source.At(TerminalNames.Live).ToString();
+        Dictionary<string, ChangeoverPosition> enteredBy = new(StringComparer.Ordinal);
+        Queue<string> queue = new([start]);
+        HashSet<string> seen = [start];
+        while (queue.TryDequeue(out string? node))
+        {
+            if (node != start && sources.FirstOrDefault(part => part.At(TerminalNames.Live).ToString() == node) is { } other)
+            {
+                return other;
+            }
+
+            foreach (WiringEdge edge in view.Wiring.At(node))
+            {
+                string next = edge.Other(node);
+                if (edge.Owner is Changeover changeover)
+                {
+                    if (!passed.Contains(changeover))
+                    {
+                        passed.Add(changeover);
+                    }
+
+                    bool leavesByOtherSide = next == edge.A && enteredBy.TryGetValue(changeover.Id, out ChangeoverPosition entered) && entered != edge.Position;
+                    if (leavesByOtherSide && changeover.IsInterlocked != false)
+                    {
+                        continue;
+                    }
+
+                    enteredBy.TryAdd(changeover.Id, edge.Position);
+                }
+
+                if (seen.Add(next))
+                {
+                    queue.Enqueue(next);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private Finding Parallel(Part source, Part other) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = source.Id,
+        Verdict = Verdict.Fails,
+        Headline = Sentence.Of($"{source.Title} and {other.Title} can feed together: nothing keeps them apart"),
+        Working = [new WorkingLine("A way between them", "found with everything closed and every change-over as it allows", null, "wiring")],
+        Inputs = [new FindingInput(source.Id, "id"), new FindingInput(other.Id, "id")],
+        Caution = Cautions.MainsVoltage,
+    };
+
+    private Finding Apart(Part source, List<Changeover> passed)
+    {
+        if (passed.FirstOrDefault(changeover => changeover.IsInterlocked is null) is { } doubtful)
+        {
+            return Unknown(Description, source.Id, null, Sentence.Of($"{source.Title}: whether {doubtful.Title} can join its two sides is not known"), [new FindingInput(doubtful.Id, "isInterlocked", IsMissing: true)]) with { Caution = Cautions.MainsVoltage };
+        }
+
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = source.Id,
+            Verdict = Verdict.Holds,
+            Headline = passed.Count == 0
+                ? Sentence.Of($"{source.Title} meets no other AC source")
+                : Sentence.Of($"{source.Title} meets other AC sources only at {string.Join(", ", passed.Select(changeover => changeover.Title))}, which cannot join them"),
+            Working = [new WorkingLine("A way to another AC source", "none, with everything closed and every change-over as it allows", null, "wiring")],
+            Inputs = [.. passed.Select(changeover => new FindingInput(changeover.Id, "isInterlocked"))],
+            Caution = Cautions.MainsVoltage,
+        };
+    }
+}

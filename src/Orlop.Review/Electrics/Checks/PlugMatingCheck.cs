@@ -1,0 +1,108 @@
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>No two plugs within reach of each other mate that never should.</summary>
+public sealed class PlugMatingCheck : IElectricsCheck
+{
+    // Voltages closer than this share are the same system.
+    private const double SameVoltageFraction = 0.15;
+
+    public CheckDescription Description { get; } = new(
+        "plugs-that-mate",
+        "No plug fits where it must not",
+        "For any two plugs that are pulled apart in use, have the same keying and the same arrangement of poles, and whose loose lead reaches the other's socket: their voltages must be the same, and the device ahead of a socket must not be bigger than the other plug may carry.",
+        []);
+
+    public IEnumerable<Finding> Run(ElectricsView view)
+    {
+        List<PlugAndSocket> plugs = [.. view.Boat.All<PlugAndSocket>().Where(plug => plug.PartsInUse)];
+        foreach (PlugAndSocket plug in plugs)
+        {
+            if (plug.Keying is null && plugs.Count > 1)
+            {
+                yield return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title}: what it mates with is not known"), [new FindingInput(plug.Id, "keying", IsMissing: true)]);
+                continue;
+            }
+
+            bool hasTwin = false;
+            foreach (PlugAndSocket other in plugs.Where(other => other.Id != plug.Id && Mates(plug, other)))
+            {
+                hasTwin = true;
+                yield return Judge(view, plug, other);
+            }
+
+            if (!hasTwin)
+            {
+                yield return Fits(plug, Sentence.Of($"{plug.Title} fits no other socket on board"), []);
+            }
+        }
+    }
+
+    private static bool Mates(PlugAndSocket plug, PlugAndSocket other) =>
+        string.Equals(plug.Keying?.Trim(), other.Keying?.Trim(), StringComparison.OrdinalIgnoreCase)
+        && string.Equals(plug.Arrangement?.Trim(), other.Arrangement?.Trim(), StringComparison.OrdinalIgnoreCase);
+
+    private Finding Judge(ElectricsView view, PlugAndSocket plug, PlugAndSocket other)
+    {
+        if (plug.Place is null || other.Place is null || plug.LooseLeadM is not { } lead)
+        {
+            FindingInput missing = plug.LooseLeadM is null ? new(plug.Id, "looseLeadM", IsMissing: true) : new(plug.Place is null ? plug.Id : other.Id, "place", IsMissing: true);
+            return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title} mates with {other.Title}; whether it reaches there is not known"), [missing]);
+        }
+
+        double distance = plug.Place.DistanceM(other.Place);
+        if (distance > lead.Value)
+        {
+            return Fits(plug, Sentence.Of($"{plug.Title} would mate with {other.Title}, but its lead of {M(lead.Value)} does not reach the {M(distance)} to it"),
+                [new WorkingLine("Distance between the sockets", "straight", M(distance), ""), new WorkingLine("Loose lead", "", M(lead.Value), "as typed")]);
+        }
+
+        double? here = SystemVoltage.Of(view, plug), there = SystemVoltage.Of(view, other);
+        if (here is not { } plugV || there is not { } otherV)
+        {
+            return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title} also mates with {other.Title}; the voltage at one of them is not known"), [new FindingInput(here is null ? plug.Id : other.Id, "id")]);
+        }
+
+        bool isOtherVoltage = Math.Abs(plugV - otherV) > SameVoltageFraction * Math.Max(plugV, otherV);
+        double feedA = view.Conditions.Select(condition => view.ReachIn(condition).WorstFeedA(other.At(TerminalNames.In).ToString())).DefaultIfEmpty(0).Max();
+        bool isTooStrong = plug.RatedA is { } rated && feedA > rated.Value;
+        WorkingLine[] working =
+        [
+            new("Keying and arrangement", $"{plug.Keying}; {plug.Arrangement}: the same on both", null, ""),
+            new("Distance between the sockets", "straight", M(distance), ""),
+            new("Loose lead", "", M(lead.Value), "as typed"),
+            new($"Voltage of {plug.Title}", "", V(plugV), "nominal of what feeds it"),
+            new($"Voltage of {other.Title}", "", V(otherV), "nominal of what feeds it"),
+            new($"Device ahead of {other.Title}", "worst feed", double.IsFinite(feedA) ? A(feedA) : null, "wiring"),
+        ];
+        if (!isOtherVoltage && !isTooStrong)
+        {
+            return Fits(plug, Sentence.Of($"{plug.Title} also fits {other.Title}, which has the same voltage and no bigger a fuse than it bears"), working);
+        }
+
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = plug.Id,
+            Verdict = Verdict.Fails,
+            Headline = isOtherVoltage
+                ? Sentence.Of($"{plug.Title} ({V(plugV)}) also fits {other.Title} ({V(otherV)}), {M(distance)} away")
+                : Sentence.Of($"{plug.Title} also fits {other.Title}, {M(distance)} away, where the fuse is bigger than it bears"),
+            Working = [.. working],
+            Inputs = [new FindingInput(plug.Id, "keying"), new FindingInput(other.Id, "keying"), new FindingInput(plug.Id, "looseLeadM")],
+        };
+    }
+
+    private Finding Fits(PlugAndSocket plug, Sentence headline, WorkingLine[] working) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = plug.Id,
+        Verdict = Verdict.Holds,
+        Headline = headline,
+        Working = [.. working],
+        Inputs = [new FindingInput(plug.Id, "keying")],
+    };
+}

@@ -1,0 +1,88 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Switches, plugs, bars and batteries carry no more than they may.</summary>
+public sealed class RatingCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "part-carries-current",
+        "Switch, plug, bar or battery carries its current",
+        "The running current through a switch, change-over, plug contact or bar, or out of a battery, against its rating.",
+        []);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from part in view.Boat.All<Part>()
+        where part is IsolatorSwitch or Changeover or PlugAndSocket or Busbar or BatteryBank
+        from condition in view.Conditions
+        let finding = Judge(view, part, condition)
+        where finding is not null
+        select finding;
+
+    private Finding? Judge(ElectricsView view, Part part, Condition condition)
+    {
+        if (GreatestA(view, part, condition) is not { } current)
+        {
+            return null;
+        }
+
+        (Quantity? rated, string field) = part switch
+        {
+            IsolatorSwitch device => (device.RatedA, "ratedA"),
+            Changeover device => (device.RatedA, "ratedA"),
+            PlugAndSocket device => (device.RatedA, "ratedA"),
+            Busbar bar => (bar.RatedA, "ratedA"),
+            _ => (((BatteryBank)part).MostDischargeA, "mostDischargeA"),
+        };
+        if (rated is null)
+        {
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} carries {A(current)} {In(condition)}; what it may carry is not known"), [new FindingInput(part.Id, field, IsMissing: true)]);
+        }
+
+        double use = current / rated.Value;
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = part.Id,
+            ConditionId = condition.Id,
+            Verdict = Verdicts.OfUse(use),
+            UseFraction = use,
+            Headline = Sentence.Of($"{part.Title} carries {A(current)} of {A(rated.Value)} {In(condition)}"),
+            Working =
+            [
+                new WorkingLine("Greatest running current", part is Busbar ? "half the sum of all currents at the bar" : "the larger of normal and lowest charge", A(current), "solved network"),
+                new WorkingLine("Rating", "", A(rated.Value), rated.Method ?? "as typed"),
+                Use(current, rated.Value),
+            ],
+            Inputs = [new FindingInput(part.Id, field, IsGuess: rated.Known is Knowledge.Guessed or Knowledge.Estimated)],
+        };
+    }
+
+    private static double? GreatestA(ElectricsView view, Part part, Condition condition)
+    {
+        double?[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => ThroughA(view, view.Solve(condition, charge), part))];
+        return both.All(current => current is not null) ? both.Max() : null;
+    }
+
+    private static double? ThroughA(ElectricsView view, SolvedNetwork solved, Part part)
+    {
+        if (part is BatteryBank)
+        {
+            return solved.SourceA(part.Id) is { } current ? Math.Max(0, current) : null;
+        }
+
+        if (part is Busbar bar)
+        {
+            string node = bar.At(TerminalNames.Bar).ToString();
+            double?[] currents = [.. view.Wiring.At(node).Where(edge => edge.IsClosedIn(solved.Built.Case.ConditionId)).Select(edge => solved.BranchA(edge.Id))];
+            return currents.Length > 0 && currents.All(current => current is not null) ? currents.Sum(current => Math.Abs(current!.Value)) / 2 : null;
+        }
+
+        return Wiring.EdgesOf(part).Select(edge => solved.BranchA(edge.Id)).Where(current => current is not null).Select(current => (double?)Math.Abs(current!.Value)).Max();
+    }
+}

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Electrics.Networks;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Nothing drops out while a load starts at the lowest charge.</summary>
+public sealed class StartVoltageCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "voltage-while-starting",
+        "Nothing drops out while a load starts",
+        "While a load starts with the battery at its lowest: the voltage at that load, at every other load that is on, and at the input of every converter and inverter (its cut-off), against the least each works at.",
+        [Practices.LimitIds.LeastVoltageFraction]);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from load in view.Boat.All<ElectricLoad>()
+        where LoadElements.HasStart(load)
+        from condition in view.Conditions
+        where LoadElements.IsOnIn(load, condition.Id)
+        select Judge(view, load, condition);
+
+    private Finding Judge(ElectricsView view, ElectricLoad load, Condition condition)
+    {
+        SolvedNetwork solved = view.Solve(new NetworkCase(condition.Id, ChargeCase.Lowest, load.Id));
+        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, solved, condition, load.Id);
+        if (missing.Length > 0)
+        {
+            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: voltages while it starts cannot be told"), missing);
+        }
+
+        if (solved.GroupOf(load.Id) is not { } group)
+        {
+            return NotSolved(Description, load.Id, condition, load.Title);
+        }
+
+        if (group.Result.Shortfall is { } shortfall)
+        {
+            return CannotStart(load, condition, shortfall);
+        }
+
+        if (group.Result.Point is null)
+        {
+            return NotSolved(Description, load.Id, condition, load.Title);
+        }
+
+        var victims = TakersIn(view, group)
+            .Select(part => (Part: part, Least: LeastVoltageCheck.LeastOf(view, part), Volts: solved.LoadV(part.Id)))
+            .Where(at => at.Least is not null && at.Volts is not null)
+            .Select(at => (at.Part, Least: at.Least!.Value, Volts: at.Volts!.Value, Use: LeastVoltageCheck.UseOf(at.Volts!.Value, at.Least!.Value.LeastV, at.Least!.Value.NominalV)))
+            .OrderByDescending(at => at.Use)
+            .ThenBy(at => at.Part.Id, StringComparer.Ordinal)
+            .ToList();
+        if (victims.Count == 0)
+        {
+            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: the least voltage of nothing on this circuit is known"), [new FindingInput(load.Id, "leastV", IsMissing: true)]);
+        }
+
+        var worst = victims[0];
+        bool isItself = worst.Part.Id == load.Id;
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = load.Id,
+            ConditionId = condition.Id,
+            Verdict = Verdicts.OfUse(worst.Use),
+            UseFraction = worst.Use,
+            Headline = isItself
+                ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts {In(condition)} at the lowest charge; it works down to {V(worst.Least.LeastV)}")
+                : Sentence.Of($"While {load.Title} starts {In(condition)} at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; it works down to {V(worst.Least.LeastV)}"),
+            Working =
+            [
+                new WorkingLine("Starting current", $"{load.Title}, taken as a constant current", A(LoadElements.StartingA(load) ?? 0), ""),
+                new WorkingLine($"At {worst.Part.Title}", "between its terminals, the worst of all that is on", V(worst.Volts), "solved network"),
+                worst.Least.Line,
+                new WorkingLine("Use", $"({N(worst.Least.NominalV)} − {N(worst.Volts)}) ÷ ({N(worst.Least.NominalV)} − {N(worst.Least.LeastV)})", Fraction(worst.Use), ""),
+                .. victims.Skip(1).Take(4).Select(at => new WorkingLine($"At {at.Part.Title}", $"works down to {N(at.Least.LeastV)} V", V(at.Volts), "solved network")),
+            ],
+            Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(worst.Part.Id, worst.Part is Inverter ? "cutOffV" : "leastV"), .. MissingInputs.AssumedOnWay(view, solved, condition, load.Id)],
+        };
+    }
+
+    private static IEnumerable<Part> TakersIn(ElectricsView view, SolvedGroup group) => group.Network.Loads.Select(item => item.Id)
+        .Concat(group.Network.Converters.Select(item => item.Id))
+        .Select(id => view.Boat.Find<Part>(ElementIds.ThingOf(id)))
+        .OfType<Part>();
+
+    private Finding CannotStart(ElectricLoad load, Condition condition, Shortfall shortfall) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = load.Id,
+        ConditionId = condition.Id,
+        Verdict = Verdict.Fails,
+        Headline = Sentence.Of($"{load.Title} cannot start {In(condition)} at the lowest charge: the network cannot deliver what is asked then"),
+        Working = [.. shortfall.LimitingElements.Select(element => new WorkingLine("In the way", $"{element.Id}, share of the loss", Fraction(element.LossFraction), "solved network"))],
+        Inputs = [new FindingInput(load.Id, "startRatio")],
+    };
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using Orlop.Review.Practices;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>Not too much voltage is lost on the way to each load.</summary>
+public sealed class VoltageDropCheck : IElectricsCheck
+{
+    public CheckDescription Description { get; } = new(
+        "voltage-drop",
+        "Voltage lost on the way",
+        "Voltage at the source's terminals less voltage at the load, over the load's nominal voltage, against the practice's limit for a critical or a general circuit; the larger of normal and lowest charge.",
+        [LimitIds.CriticalDropFraction, LimitIds.GeneralDropFraction]);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from load in view.Boat.All<ElectricLoad>()
+        from condition in view.Conditions
+        where LoadElements.IsOnIn(load, condition.Id)
+        select Judge(view, load, condition);
+
+    private Finding Judge(ElectricsView view, ElectricLoad load, Condition condition)
+    {
+        string limitId = load.Drop == DropClass.Critical ? LimitIds.CriticalDropFraction : LimitIds.GeneralDropFraction;
+        if (view.Practice?.Find(limitId) is not { } limit)
+        {
+            return NoLimit(Description, load.Id, condition.Id, load.Title, limitId);
+        }
+
+        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, view.Solve(condition, ChargeCase.Normal), condition, load.Id);
+        if (missing.Length > 0)
+        {
+            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: the voltage lost on the way {In(condition)} cannot be told"), missing);
+        }
+
+        Chain? chain = Chain.Trace(view.Boat, view.Wiring, load, condition.Id);
+        (double SourceV, double LoadV)? worst = new[] { ChargeCase.Normal, ChargeCase.Lowest }
+            .Select(charge => Ends(view.Solve(condition, charge), chain, load))
+            .MaxBy(ends => ends is { } found ? found.SourceV - found.LoadV : double.PositiveInfinity);
+        if (chain?.Source is not { } source || worst is not { } at)
+        {
+            return NotSolved(Description, load.Id, condition, load.Title);
+        }
+
+        double drop = Math.Max(0, at.SourceV - at.LoadV), nominal = load.NominalV.Value, fraction = drop / nominal;
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = load.Id,
+            ConditionId = condition.Id,
+            Verdict = Verdicts.OfUse(fraction / limit.Value),
+            UseFraction = fraction / limit.Value,
+            Headline = Sentence.Of($"{load.Title} gets {V(at.LoadV)} {In(condition)}: {V(drop)} lost on the way, {Fraction(fraction)} of {V(nominal)}"),
+            Working =
+            [
+                new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), "solved network, conductors at their own temperature"),
+                new WorkingLine($"At {load.Title}", "between its terminals", V(at.LoadV), "solved network, conductors at their own temperature"),
+                new WorkingLine("Lost on the way", $"{N(at.SourceV)} − {N(at.LoadV)}", V(drop), ""),
+                new WorkingLine("Share of nominal", $"{N(drop)} ÷ {N(nominal)}", Fraction(fraction), ""),
+                Line(limit, load.Drop == DropClass.Critical ? "Allowed, critical circuit" : "Allowed, general circuit", "Fraction"),
+                Use(fraction, limit.Value),
+            ],
+            Inputs = [new FindingInput(load.Id, "drop"), .. MissingInputs.AssumedOnWay(view, view.Solve(condition, ChargeCase.Normal), condition, load.Id)],
+        };
+    }
+
+    private static (double SourceV, double LoadV)? Ends(SolvedNetwork solved, Chain? chain, ElectricLoad load) =>
+        chain?.Source is { } source && Poles.Giving(source) is { } giving
+            && solved.BetweenV(giving.Plus, giving.Minus) is { } sourceV && solved.LoadV(load.Id) is { } loadV
+            ? (sourceV, loadV)
+            : null;
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Orlop.Boat.Things;
+using Orlop.Electrics.Working;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+
+namespace Orlop.Review.Electrics;
+
+/// <summary>Lines and findings that many checks write alike.</summary>
+internal static class FindingLines
+{
+    public static Amount A(double value) => new(value, "A");
+
+    public static Amount V(double value) => new(value, "V");
+
+    public static Amount M(double value) => new(value, "M");
+
+    public static Amount Mm2(double value) => new(value, "Mm2");
+
+    public static Amount Fraction(double value) => new(value, "Fraction");
+
+    public static Amount Seconds(double value) => new(value, "S");
+
+    /// <summary>A condition in the middle of a sentence: its name with a small first letter.</summary>
+    public static string In(Condition condition) => char.ToLowerInvariant(condition.Title[0]) + condition.Title[1..];
+
+    /// <summary>A number for a formula, up to four significant digits.</summary>
+    public static string N(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
+
+    /// <summary>The last line of a working: asked over allowed.</summary>
+    public static WorkingLine Use(double asked, double allowed) =>
+        new("Use", $"{N(asked)} ÷ {N(allowed)}", Fraction(asked / allowed), "");
+
+    /// <summary>A limit as a line of working.</summary>
+    public static WorkingLine Line(Limit limit, string what, string suffix) =>
+        new(what, "limit of the practice", new Amount(limit.Value, suffix), limit.Source, limit.IsFromMemory);
+
+    /// <summary>A step of the engine as a line of working.</summary>
+    public static WorkingLine Line(WorkingStep step, bool isFromMemory = false) =>
+        new(step.Symbol, step.Expression, step.Value is { } value ? new Amount(value, SuffixOf(step.Unit)) : null, step.Source, isFromMemory);
+
+    /// <summary>The verdict is unknown because of what is missing.</summary>
+    public static Finding Unknown(CheckDescription check, string subjectId, string? conditionId, Sentence headline, ImmutableArray<FindingInput> missing) => new()
+    {
+        CheckId = check.Id,
+        SubjectId = subjectId,
+        ConditionId = conditionId,
+        Verdict = Verdict.Unknown,
+        Headline = headline,
+        Inputs = missing,
+        Working = [.. missing.Select(input => new WorkingLine("Missing", $"{input.ThingId}: {input.Field} is not given", null, ""))],
+    };
+
+    /// <summary>The verdict is unknown because the practice gives no such limit, or none is chosen.</summary>
+    public static Finding NoLimit(CheckDescription check, string subjectId, string? conditionId, string title, string limitId) =>
+        Unknown(check, subjectId, conditionId, Sentence.Of($"{title}: the practice gives no limit to hold it against"), [new FindingInput("practice", limitId, IsMissing: true)]);
+
+    /// <summary>The network of the condition has no answer; <see cref="Checks.DeliveryCheck"/> says why.</summary>
+    public static Finding NotSolved(CheckDescription check, string subjectId, Condition condition, string title) =>
+        Unknown(check, subjectId, condition.Id, Sentence.Of($"{title}: the circuit has no working state {In(condition)}, so this cannot be told"), []);
+
+    private static string SuffixOf(string unit) => unit switch
+    {
+        "A" => "A",
+        "V" => "V",
+        "ohm" => "Ohm",
+        "ohm/m" => "OhmPerM",
+        "s" => "S",
+        "°C" => "C",
+        "mm²" => "Mm2",
+        "m" => "M",
+        _ => "Ratio",
+    };
+}

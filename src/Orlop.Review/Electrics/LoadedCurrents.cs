@@ -1,0 +1,37 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Review.Networks;
+
+namespace Orlop.Review.Electrics;
+
+/// <summary>Currents of cores and devices in a condition, the larger of normal and lowest charge.</summary>
+internal static class LoadedCurrents
+{
+    /// <summary>Share of its table current from which a conductor counts as loaded in a group (reference page, section 1.1).</summary>
+    private const double LoadedFromFraction = 0.3;
+
+    /// <summary>Greatest current of an element in a condition; null where the network has no answer.</summary>
+    public static double? GreatestA(ElectricsView view, Condition condition, string elementId)
+    {
+        double? normal = view.Solve(condition, ChargeCase.Normal).BranchA(elementId);
+        double? lowest = view.Solve(condition, ChargeCase.Lowest).BranchA(elementId);
+        return normal is { } n && lowest is { } l ? Math.Max(Math.Abs(n), Math.Abs(l)) : null;
+    }
+
+    /// <summary>How many conductors are loaded together with a cable, along the way where they are most; the cable's own among them.</summary>
+    public static int TogetherCount(ElectricsView view, Condition condition, Cable cable) => Math.Max(1, cable.Run
+        .Select(leg => leg.Way).OfType<string>().Distinct()
+        .Select(way => view.LoadedCoresIn(way, condition))
+        .Append(view.LoadedCoresOf(cable, condition))
+        .Max());
+
+    /// <summary>How many cores of a cable are loaded.</summary>
+    public static int LoadedCores(ElectricsView view, Condition condition, Cable cable)
+    {
+        double? tableA = view.Practice is { } practice && cable.InsulationC is { } insulation
+            ? practice.Ampacities.Lookup(cable.AreaMm2.Value, insulation.Value).Row?.CurrentA
+            : null;
+        return cable.Cores.Count(core =>
+            GreatestA(view, condition, ElementIds.Core(cable, core)) is { } current && (tableA is null ? current > 0 : current > LoadedFromFraction * tableA));
+    }
+}

@@ -1,0 +1,60 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+
+namespace Orlop.Review.Electrics;
+
+/// <summary>The voltage of the system that a device is in: the highest nominal voltage of the sources that reach it, with everything closed.</summary>
+internal static class SystemVoltage
+{
+    /// <summary>Nominal voltage of a source; null for parts that are none.</summary>
+    public static double? NominalV(Part source) => source switch
+    {
+        BatteryBank battery => battery.NominalV.Value,
+        DcConverter converter => converter.OutputV.Value,
+        Inverter inverter => inverter.OutputV.Value,
+        ShoreInlet inlet => inlet.SupplyV.Value,
+        _ => null,
+    };
+
+    /// <summary>Highest voltage a source can have: a battery when full, a charger at its set voltage, others their output.</summary>
+    public static double? GreatestV(Part source) => source switch
+    {
+        BatteryBank battery => battery.OpenCircuit.Count > 0 ? battery.OpenCircuit.Max(point => point.OpenCircuitV) : battery.NominalV.Value,
+        Charger charger => charger.SetpointV.Value,
+        _ => NominalV(source),
+    };
+
+    /// <summary>Null when no source reaches the device.</summary>
+    public static double? Of(ElectricsView view, Part device) => Sources(view, device).Select(NominalV).Max();
+
+    /// <summary>The sources that reach any terminal of a device without passing a grounded node.</summary>
+    public static IEnumerable<Part> Sources(ElectricsView view, Part device)
+    {
+        Dictionary<string, Part> giving = new(StringComparer.Ordinal);
+        foreach (Part part in view.Boat.All<Part>())
+        {
+            if (Poles.Giving(part) is { } poles)
+            {
+                giving.TryAdd(poles.Plus, part);
+            }
+        }
+
+        Queue<string> queue = new(device.TerminalNames.Select(name => device.At(name).ToString()).Where(node => !view.Grounding.IsGrounded(node)));
+        HashSet<string> seen = [.. queue];
+        while (queue.TryDequeue(out string? node))
+        {
+            if (giving.TryGetValue(node, out Part? source))
+            {
+                yield return source;
+            }
+
+            foreach (string next in view.Wiring.At(node).Select(edge => edge.Other(node)))
+            {
+                if (!view.Grounding.IsGrounded(next) && seen.Add(next))
+                {
+                    queue.Enqueue(next);
+                }
+            }
+        }
+    }
+}

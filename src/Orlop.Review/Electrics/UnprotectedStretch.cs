@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Review.Findings;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics;
+
+/// <summary>
+/// The stretch of wiring around a core that nothing upstream protects well enough: from the source, bar or device that feeds it, to the
+/// devices that protect it at its other end.
+/// </summary>
+internal sealed record UnprotectedStretch(
+    double? LengthM, bool IsFromBattery, string FromTitle, string DeviceTitle, Sentence? Fault, ImmutableArray<FindingInput> Missing)
+{
+    /// <summary>Follows a core both ways. A <see cref="Fault"/> says that no length makes it right.</summary>
+    public static UnprotectedStretch Of(ElectricsView view, WiringEdge core, Condition condition, double mostA)
+    {
+        (double atA, double atB) = view.ReachIn(condition).FeedsWithout(core);
+        string title = $"{core.Owner.Title}, {core.Core!.Id}";
+        if (atA > mostA && atB > mostA)
+        {
+            return Faulty(Sentence.Of($"{title}: both ends can feed it and neither end has a device small enough for it ({A(mostA)} at most)"));
+        }
+
+        bool isFedAtA = atA >= atB;
+        string feedNode = isFedAtA ? core.A : core.B, farNode = isFedAtA ? core.B : core.A;
+        List<FindingInput> missing = [];
+        double length = LengthOf(core, missing);
+        (string from, Part? source, double upstream) = Upstream(view, core, feedNode, condition, missing);
+        Downstream far = FollowDown(view, core, farNode, condition, mostA, missing);
+        if (far.Fault is { } fault)
+        {
+            return Faulty(Sentence.Of($"{title}: {fault}"));
+        }
+
+        return new UnprotectedStretch(
+            missing.Count == 0 ? upstream + length + far.LengthM : null, source is BatteryBank,
+            source?.Title ?? view.Boat.Find(ElementIds.ThingOf(from))?.Title ?? from, far.Device ?? "its device", null, [.. missing]);
+    }
+
+    private sealed record Downstream(double LengthM, string? Device, string? Fault);
+
+    private static UnprotectedStretch Faulty(Sentence fault) => new(null, false, "", "", fault, []);
+
+    private static double LengthOf(WiringEdge edge, List<FindingInput> missing)
+    {
+        var length = edge.Owner switch
+        {
+            Cable cable when edge.Kind == WiringEdgeKind.Core => edge.Core!.LengthM ?? cable.LengthM,
+            Link link => link.LengthM ?? 0.0,
+            _ => 0.0,
+        };
+        if (length is null)
+        {
+            missing.Add(new FindingInput(edge.Owner.Id, "lengthM", IsMissing: true));
+        }
+
+        return length?.Value ?? 0;
+    }
+
+    // Back towards the feed through plain metal, to a source's terminal, a bar, or the far side of a device.
+    private static (string Node, Part? Source, double LengthM) Upstream(ElectricsView view, WiringEdge core, string start, Condition condition, List<FindingInput> missing)
+    {
+        HashSet<string> seen = [start, core.Other(start)];
+        double lengthM = 0;
+        string node = start;
+        WiringEdge came = core;
+        while (true)
+        {
+            Part? part = view.Boat.Find<Part>(ElementIds.ThingOf(node));
+            if (part is not null && Poles.Giving(part) is { } giving && (giving.Plus == node || giving.Minus == node))
+            {
+                return (node, part, lengthM);
+            }
+
+            WiringEdge[] onward = [.. view.Wiring.At(node).Where(edge => edge.Id != came.Id && edge.IsClosedIn(condition.Id) && !seen.Contains(edge.Other(node)))];
+            if (part is Busbar || onward.Length != 1 || onward[0].Owner is Protection)
+            {
+                return (node, null, lengthM);
+            }
+
+            came = onward[0];
+            lengthM += LengthOf(came, missing);
+            node = came.Other(node);
+            seen.Add(node);
+        }
+    }
+
+    // On towards the loads through plain metal: every way must end in a device small enough; the longest way counts.
+    private static Downstream FollowDown(ElectricsView view, WiringEdge core, string start, Condition condition, double mostA, List<FindingInput> missing)
+    {
+        Stack<(string Node, double LengthM)> open = new([(start, 0)]);
+        HashSet<string> seen = [start, core.Other(start)];
+        double longest = 0;
+        string? deviceTitle = null;
+        while (open.TryPop(out (string Node, double LengthM) at))
+        {
+            Part? part = view.Boat.Find<Part>(ElementIds.ThingOf(at.Node));
+            if (part is not null && Poles.Taking(part) is { } taking && (taking.Plus == at.Node || taking.Minus == at.Node))
+            {
+                return new Downstream(0, null, $"{part.Title} is reached with no fuse or breaker small enough on the way");
+            }
+
+            foreach (WiringEdge edge in view.Wiring.At(at.Node).Where(edge => edge.IsClosedIn(condition.Id) && !seen.Contains(edge.Other(at.Node))))
+            {
+                if (edge.Owner is Protection device)
+                {
+                    if (device.RatedA.Value > mostA)
+                    {
+                        return new Downstream(0, null, FormattableString.Invariant($"{device.Title} of {device.RatedA.Value:G4} A is too big for it; {mostA:G4} A is the largest it allows"));
+                    }
+
+                    longest = Math.Max(longest, at.LengthM);
+                    deviceTitle ??= device.Title;
+                    continue;
+                }
+
+                seen.Add(edge.Other(at.Node));
+                open.Push((edge.Other(at.Node), at.LengthM + LengthOf(edge, missing)));
+            }
+        }
+
+        return deviceTitle is null ? new Downstream(0, null, "no fuse or breaker protects it at either end") : new Downstream(longest, deviceTitle, null);
+    }
+}

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Electrics.Isolation;
+using Orlop.Review.Electrics;
+
+namespace Orlop.Review.Isolation;
+
+/// <summary>
+/// How a part of the boat is made dead: the boat's wiring handed to the engine, with every switch taken as closed. Where no minus of a
+/// battery is bonded to the hull, that battery's own minus counts as the reference that a dead point is measured against.
+/// </summary>
+public static class IsolationPlans
+{
+    /// <summary>
+    /// The plan that makes one thing dead: a part, a cable or a link. Null, which means unknown, when it is not in the boat, nothing is
+    /// wired to it, or the boat has no source.
+    /// </summary>
+    public static IsolationResult? Plan(BoatModel boat, string thingId)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return boat.Find(thingId) is { } thing ? Plan(boat, Wiring.Of(boat), NodesOf(thing), _ => true) : null;
+    }
+
+    /// <summary>The plan that makes these nodes dead, opening only things that may be opened. Null when nothing is wired to any of them, or the boat has no source.</summary>
+    /// <param name="mayOpen">By the id of the thing.</param>
+    public static IsolationResult? Plan(BoatModel boat, Wiring wiring, IEnumerable<string> nodes, Func<string, bool> mayOpen)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        ArgumentNullException.ThrowIfNull(wiring);
+        ArgumentNullException.ThrowIfNull(mayOpen);
+        ImmutableArray<IsolationEdge> edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)];
+        ImmutableArray<IsolationSource> sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()];
+        ImmutableArray<ConverterFeed> feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))];
+        HashSet<string> known = [.. edges.SelectMany(edge => new[] { edge.A, edge.B }), .. sources.SelectMany(source => source.PoleNodes), .. feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode })];
+        ImmutableArray<string> targets = [.. nodes.Where(known.Contains).Distinct(StringComparer.Ordinal)];
+        return targets.IsEmpty || sources.IsEmpty ? null : IsolationPlan.Find(new IsolationInput
+        {
+            Edges = edges,
+            Sources = sources,
+            Feeds = feeds,
+            GroundedNodes = [.. Reference(boat, wiring).Where(known.Contains)],
+            TargetNodes = targets,
+        });
+    }
+
+    /// <summary>The nodes a thing brings to the wiring: a part's terminals, the terminals at a cable's or link's ends.</summary>
+    public static ImmutableArray<string> NodesOf(Thing thing) => thing switch
+    {
+        Part part => [.. part.TerminalNames.Select(name => part.At(name).ToString())],
+        Cable cable => [.. cable.Cores.SelectMany(core => new[] { core.From.ToString(), core.To.ToString() }).Distinct(StringComparer.Ordinal)],
+        Link link => [.. new[] { link.From.ToString(), link.To.ToString() }.Distinct(StringComparer.Ordinal)],
+        _ => [],
+    };
+
+    private static IsolationEdge LoadEdge(ElectricLoad load)
+    {
+        PolePair poles = Poles.Taking(load)!;
+        return new IsolationEdge(load.Id, poles.Plus, poles.Minus);
+    }
+
+    private static IsolationEdge EdgeOf(BoatModel boat, WiringEdge edge, Func<string, bool> mayOpen) =>
+        new(edge.Id, edge.A, edge.B, mayOpen(edge.Owner.Id) ? OpeningOf(boat, edge) : null);
+
+    private static EdgeOpening? OpeningOf(BoatModel boat, WiringEdge edge) => edge.Owner switch
+    {
+        IsolatorSwitch { IsIsolator: true } or Changeover => Opening(edge.Owner.Id, OpeningMeans.Isolator),
+        Protection { Means: ProtectionMeans.Breaker } => Opening(edge.Owner.Id, OpeningMeans.Breaker),
+        Protection => Opening(edge.Owner.Id, OpeningMeans.PullFuse),
+        PlugAndSocket => Opening(edge.Owner.Id, OpeningMeans.Unplug),
+        Cable when edge.Kind == WiringEdgeKind.Joint && IsPost(boat, edge) => Opening(edge.Id, OpeningMeans.LiftBatteryLead),
+        Link when IsPost(boat, edge) => Opening(edge.Id, OpeningMeans.LiftBatteryLead),
+        _ => null,
+    };
+
+    private static EdgeOpening Opening(string device, OpeningMeans means) => new(device, means, OpeningCosts.Of(means));
+
+    private static bool IsPost(BoatModel boat, WiringEdge edge) =>
+        boat.Find<BatteryBank>(ElementIds.ThingOf(edge.A)) is not null || boat.Find<BatteryBank>(ElementIds.ThingOf(edge.B)) is not null;
+
+    private static HashSet<string> Reference(BoatModel boat, Wiring wiring)
+    {
+        HashSet<string> reference = [.. Grounding.Of(boat, wiring).Nodes];
+        Queue<string> queue = new(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus).ToString()).Where(reference.Add));
+        while (queue.TryDequeue(out string? node))
+        {
+            foreach (string next in wiring.At(node).Where(edge => edge.Kind != WiringEdgeKind.ProtectionPole).Select(edge => edge.Other(node)).Where(reference.Add))
+            {
+                queue.Enqueue(next);
+            }
+        }
+
+        return reference;
+    }
+}

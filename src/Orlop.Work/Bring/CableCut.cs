@@ -1,0 +1,17 @@
+using Orlop.Review.Findings;
+
+namespace Orlop.Work.Bring;
+
+/// <summary>One length to cut: a sheathed cable, or one core of a cable of single conductors.</summary>
+/// <param name="Key">The cable, or the core as <c>cable.core</c>.</param>
+/// <param name="Title">What people call it.</param>
+/// <param name="CableId">The cable it becomes.</param>
+/// <param name="AreaMm2">Cross-section of each core in mm².</param>
+/// <param name="CoreCount">Cores in it.</param>
+/// <param name="RunM">From terminal to terminal, in metres; null when neither a length nor a run is given.</param>
+/// <param name="AllowanceM">For tails, making off and a service loop, and for what the length is not known to, in metres.</param>
+/// <param name="CutM">To be cut, rounded up to the next 0.1 m; null when the run is not known.</param>
+/// <param name="StockId">The reel it is cut from; null when none is long enough.</param>
+/// <param name="Remark">Why it cannot be said, or what to check.</param>
+public sealed record CableCut(
+    string Key, string Title, string CableId, double AreaMm2, int CoreCount, double? RunM, double AllowanceM, double? CutM, string? StockId, Sentence? Remark);

@@ -1,0 +1,43 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+
+namespace Orlop.Work.Ends;
+
+/// <summary>One end of one core, as it is made off.</summary>
+public sealed record CableEnd
+{
+    /// <summary>The joint's element id: <c>winch-feed.plus@from</c>.</summary>
+    public required string Key { get; init; }
+
+    public required string CableId { get; init; }
+
+    public required string CoreId { get; init; }
+
+    /// <summary>The terminal it goes to.</summary>
+    public required Terminal At { get; init; }
+
+    /// <summary>The terminal in words: "Winch fuse, in".</summary>
+    public required string Where { get; init; }
+
+    public required double AreaMm2 { get; init; }
+
+    /// <summary>What is crimped on; null when nobody said.</summary>
+    public TerminationMeans? Means { get; init; }
+
+    public double? StudMm { get; init; }
+
+    /// <summary>Insulation to strip, in mm; null where the data does not reach.</summary>
+    public double? StripMm { get; init; }
+
+    /// <summary>Least force at which a test crimp of this size may pull out, in newtons; null for a size without a value, or an end that is not crimped.</summary>
+    public PullForce? Pull { get; init; }
+
+    /// <summary>How tight, where a table has the connection; otherwise the maker's figure is asked for.</summary>
+    public TerminalTorque? Torque { get; init; }
+
+    /// <summary>The end's screw or nut is tightened: it wants a torque.</summary>
+    public bool IsTightened => Means is TerminationMeans.Ring or TerminationMeans.Fork or TerminationMeans.Screw or TerminationMeans.Ferrule;
+
+    /// <summary>The day it was recorded as built, or null.</summary>
+    public DateOnly? BuiltOn { get; init; }
+}

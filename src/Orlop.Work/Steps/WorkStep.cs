@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+
+namespace Orlop.Work.Steps;
+
+/// <summary>One step of a visit, to be ticked when it is done.</summary>
+public sealed record WorkStep
+{
+    /// <summary>Made of what is done and the id it is done to (<c>connect:winch-feed</c>), so that a tick survives planning again.</summary>
+    public required string Key { get; init; }
+
+    public required StepKind Kind { get; init; }
+
+    /// <summary>What to do.</summary>
+    public required Sentence Text { get; init; }
+
+    /// <summary>What to mind while doing it: places, sizes, torques.</summary>
+    public ImmutableArray<Sentence> Details { get; init; } = [];
+
+    public ImmutableArray<Caution> Cautions { get; init; } = [];
+
+    /// <summary>Ids of the things it is about.</summary>
+    public ImmutableArray<string> About { get; init; } = [];
+
+    /// <summary>Ids of the edits that are built once this step is done. Each edit of an alteration is built by exactly one step.</summary>
+    public ImmutableArray<string> Builds { get; init; } = [];
+
+    /// <summary>Keys of the cable ends made off in this step.</summary>
+    public ImmutableArray<string> Ends { get; init; } = [];
+
+    /// <summary>Keys of the readings taken in this step.</summary>
+    public ImmutableArray<string> Readings { get; init; } = [];
+
+    /// <summary>The tick the alteration holds for this step, or null.</summary>
+    public StepTick? Tick { get; init; }
+
+    /// <summary>Day on which everything it builds was recorded as built, or null.</summary>
+    public DateOnly? BuiltOn { get; init; }
+
+    /// <summary>Ticked, or recorded as built.</summary>
+    public bool IsDone => Tick is not null || BuiltOn is not null;
+}
