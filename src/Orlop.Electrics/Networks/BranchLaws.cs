@@ -8,6 +8,9 @@ internal sealed class BranchLaws
     /// <summary>Temperature coefficient of annealed copper at 20 °C, 1/K. [NBS-HB100] part 1.</summary>
     public const double CopperPerK = 0.00393;
 
+    /// <summary>Freezing point of copper, a fixed point of the International Temperature Scale of 1990.</summary>
+    public const double CopperMeltsC = 1084.62;
+
     public BranchLaws(Wiring wiring)
     {
         var conductors = wiring.Conductors;

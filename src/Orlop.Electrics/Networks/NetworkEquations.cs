@@ -135,6 +135,28 @@ internal sealed class NetworkEquations(PreparedNetwork network)
     public double ConverterOutputW(int converter, double[] potentials) =>
         -CurrentA[_firstConverterOutput + converter] * Across(_firstConverterOutput + converter, potentials);
 
+    /// <summary>Temperature of a conductor with heating (eq. 3 and 4): the rise with the resistance that the rise itself makes.</summary>
+    public double ConductorC(int conductor, ConductorHeating heating)
+    {
+        var square = CurrentA[conductor] * CurrentA[conductor];
+        var riseK = _laws.RisePerA2[conductor] * square * BranchLaws.ResistanceFactor(heating.AmbientC) / (1 - (_laws.RunawayPerA2[conductor] * square));
+        return heating.AmbientC + riseK;
+    }
+
+    /// <summary>The first conductor hotter than melting copper, or null.</summary>
+    public int? Molten()
+    {
+        for (var k = 0; k < _firstContact; k++)
+        {
+            if (_wiring.Conductors[k].Heating is { } heating && !(ConductorC(k, heating) <= BranchLaws.CopperMeltsC))
+            {
+                return k;
+            }
+        }
+
+        return null;
+    }
+
     private void EvaluateMetal(double[] potentials)
     {
         for (var k = 0; k < _firstContact; k++)

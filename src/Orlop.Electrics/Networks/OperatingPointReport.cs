@@ -68,11 +68,7 @@ internal sealed class OperatingPointReport(PreparedNetwork network, NetworkEquat
         {
             if (_wiring.Conductors[k].Heating is { } heating)
             {
-                // Eq. 3 and 4: the rise with the resistance that the rise itself makes.
-                var square = equations.CurrentA[k] * equations.CurrentA[k];
-                var riseK = network.Laws.RisePerA2[k] * square * BranchLaws.ResistanceFactor(heating.AmbientC)
-                    / (1 - (network.Laws.RunawayPerA2[k] * square));
-                temperatures.Add(heating.AmbientC + riseK);
+                temperatures.Add(equations.ConductorC(k, heating));
             }
         }
 

@@ -15,17 +15,17 @@ internal sealed class OperatingPointSearch
     private readonly IProgress<double>? _progress;
     private readonly double[] _unloaded;
 
-    private OperatingPointSearch(PreparedNetwork network, CancellationToken token, IProgress<double>? progress)
+    private OperatingPointSearch(PreparedNetwork network, Sinks sinks, CancellationToken token, IProgress<double>? progress)
     {
         _network = network;
         _newton = new NewtonIteration(network, token);
-        _sinks = Sinks.Of(network.Wiring);
+        _sinks = sinks;
         _progress = progress;
         _unloaded = new double[network.UnknownCount];
     }
 
-    public static NetworkResult Run(PreparedNetwork network, CancellationToken token, IProgress<double>? progress) =>
-        new OperatingPointSearch(network, token, progress).Run();
+    public static NetworkResult Run(PreparedNetwork network, Sinks sinks, CancellationToken token, IProgress<double>? progress) =>
+        new OperatingPointSearch(network, sinks, token, progress).Run();
 
     private NetworkResult Run()
     {
@@ -42,17 +42,23 @@ internal sealed class OperatingPointSearch
         }
 
         var potentials = (double[])_unloaded.Clone();
+        var served = 1.0;
         var end = _newton.Run(potentials, _sinks);
         if (end != NewtonEnd.Converged)
         {
-            end = RaiseStepByStep(potentials);
+            (end, served) = RaiseStepByStep(potentials);
         }
 
         _progress?.Report(1);
+        if (end == NewtonEnd.Converged && _newton.Equations.Molten() is { } conductor)
+        {
+            return Ended(SolveStatus.NoOperatingPoint, Shortfalls().OfMolten(conductor, potentials));
+        }
+
         return end switch
         {
             NewtonEnd.Converged => Ended(SolveStatus.Converged) with { Point = new OperatingPointReport(_network, _newton.Equations, potentials).Build() },
-            NewtonEnd.BeyondLimit when Shortfalls().AtLimit(potentials) is { } shortfall => Ended(SolveStatus.NoOperatingPoint, shortfall),
+            NewtonEnd.BeyondLimit when Shortfalls().AtLimit(potentials, served) is { } shortfall => Ended(SolveStatus.NoOperatingPoint, shortfall),
             _ => Ended(SolveStatus.NotConverged),
         };
     }
@@ -75,7 +81,7 @@ internal sealed class OperatingPointSearch
     }
 
     /// <summary>Continuation in the part of its demand that every load gets. The potentials end at the last part that could be served.</summary>
-    private NewtonEnd RaiseStepByStep(double[] potentials)
+    private (NewtonEnd End, double ServedPart) RaiseStepByStep(double[] potentials)
     {
         var (served, increment) = (0.0, 0.5);
         var last = NewtonEnd.BeyondLimit;
@@ -97,11 +103,11 @@ internal sealed class OperatingPointSearch
             increment /= 2;
             if (increment < LeastPart)
             {
-                return last;
+                return (last, served);
             }
         }
 
-        return NewtonEnd.Converged;
+        return (NewtonEnd.Converged, served);
     }
 
     private ShortfallSearch Shortfalls() => new(_network, _newton, _sinks, _unloaded);

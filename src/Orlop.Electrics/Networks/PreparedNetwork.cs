@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using Orlop.Numerics;
 
 namespace Orlop.Electrics.Networks;
@@ -65,7 +66,30 @@ public sealed class PreparedNetwork
     /// <summary>Finds the operating point.</summary>
     [SuppressMessage("Design", "CA1068", Justification = "Cancelling is asked for more often than progress.")]
     public NetworkResult Solve(CancellationToken token = default, IProgress<double>? progress = null) =>
-        OperatingPointSearch.Run(this, token, progress);
+        OperatingPointSearch.Run(this, Sinks.Of(Wiring), token, progress);
+
+    /// <summary>Finds the operating point with other amounts for some loads, such as a motor that starts.</summary>
+    /// <param name="loadAmounts">By id of load: W, A or ohm by its kind; at least 0, a resistance above 0.</param>
+    /// <exception cref="ArgumentException">An id is no load, or an amount is out of its range.</exception>
+    public NetworkResult SolveWith(IReadOnlyDictionary<string, double> loadAmounts, CancellationToken token = default)
+    {
+        ArgumentNullException.ThrowIfNull(loadAmounts);
+        var sinks = Sinks.Of(Wiring);
+        foreach (var (id, amount) in loadAmounts)
+        {
+            var sink = Ids.Sinks.Find(id);
+            if (sink < 0 || sink >= Wiring.Loads.Length)
+            {
+                throw new ArgumentException($"'{id}' is not a load of the network.", nameof(loadAmounts));
+            }
+
+            var isAllowed = double.IsFinite(amount) && (sinks.Kinds[sink] == LoadKind.Resistance ? amount > 0 : amount >= 0);
+            sinks.Amounts[sink] = isAllowed ? amount : throw new ArgumentException(
+                string.Create(CultureInfo.InvariantCulture, $"Load '{id}': amount {amount}; allowed 0 or above, a resistance above 0."), nameof(loadAmounts));
+        }
+
+        return OperatingPointSearch.Run(this, sinks, token, progress: null);
+    }
 
     /// <summary>Whether a branch ends in the part that metal, batteries and resistances join to an unknown.</summary>
     internal bool IsInPartOf(int unknown, int branch) =>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Orlop.Electrics.Networks;
 
 /// <summary>
@@ -10,17 +8,39 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
 {
     private const int MostTrials = 80;
     private const double Precision = 1e-10;
-    private const double LeastFraction = 0.01;
-    private const int MostElements = 8;
+    private const double AlikeRatio = 1e-6;
 
     private readonly record struct Trial(bool IsFed, double VoltageV, double SlopeOhm);
 
-    /// <summary>The shortfall of the load whose voltage falls fastest at the last potentials that could be served; null when it could be served after all.</summary>
-    public Shortfall? AtLimit(double[] potentials)
+    /// <summary>The shortfall of the load whose voltage falls fastest where the last part of the demand was served; null when it could be served after all.</summary>
+    public Shortfall? AtLimit(double[] potentials, double servedPart)
     {
-        var sink = FastestFalling(potentials);
+        var sink = FastestFalling(potentials, servedPart);
         var shortfall = Of(sink, potentials);
         return shortfall.MostW < shortfall.AskedW ? shortfall : null;
+    }
+
+    /// <summary>The shortfall of the load that drives most current through a conductor hotter than melting copper; of the conductor itself when no load does.</summary>
+    public Shortfall OfMolten(int conductor, double[] potentials)
+    {
+        var equations = newton.Equations;
+        var ends = new double[potentials.Length];
+        Inject(ends, conductor, 1);
+        var response = new double[potentials.Length];
+        newton.FactoredSlopes()?.Solve(ends, response);
+        var (hottest, most) = (-1, 0.0);
+        for (var sink = 0; sink < sinks.Signs.Length; sink++)
+        {
+            var branch = equations.FirstSink + sink;
+            var driven = Math.Abs(equations.CurrentA[branch] * equations.Across(branch, response));
+            if (driven > most * (1 + AlikeRatio))
+            {
+                (hottest, most) = (sink, driven);
+            }
+        }
+
+        var id = network.Wiring.Conductors[conductor].Id;
+        return hottest >= 0 ? Of(hottest, potentials) : new Shortfall(id, 0, 0, 0, [new LimitingElement(id, 1)]);
     }
 
     /// <summary>The shortfall of one load.</summary>
@@ -30,13 +50,12 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
         var askedW = AskedW(sink);
         var (currentA, voltageV) = GreatestPower(sink);
         var at = (double[])potentials.Clone();
-        var isKnown = TryCurrent(sink, currentA, at).IsFed;
-        if (!isKnown)
+        if (!TryCurrent(sink, currentA, at).IsFed)
         {
             potentials.CopyTo(at, 0);
         }
 
-        return new Shortfall(id, askedW, currentA * voltageV, voltageV, Elements(sink, at));
+        return new Shortfall(id, askedW, currentA * voltageV, voltageV, new WayToLoad(network, newton.Equations, sinks).Elements(sink, at));
     }
 
     private double AskedW(int sink)
@@ -45,6 +64,11 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
         if (sinks.Kinds[sink] == LoadKind.Current)
         {
             return sinks.Amounts[sink] * unloadedV;
+        }
+
+        if (sinks.Kinds[sink] == LoadKind.Resistance)
+        {
+            return unloadedV * unloadedV / sinks.Amounts[sink];
         }
 
         if (!sinks.FollowsConverter[sink])
@@ -56,16 +80,16 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
         return BranchLaws.ConverterInputW(network.Wiring.Converters[converter], newton.Equations.ConverterOutputW(converter, unloaded));
     }
 
-    private int FastestFalling(double[] potentials)
+    private int FastestFalling(double[] potentials, double servedPart)
     {
-        newton.Equations.Evaluate(potentials, sinks);
+        newton.Equations.Evaluate(potentials, sinks.Scaled(servedPart));
         var demandA = new double[potentials.Length];
         var equations = newton.Equations;
         for (var sink = 0; sink < sinks.Signs.Length; sink++)
         {
             if (sinks.Insists(sink))
             {
-                Inject(demandA, sink, equations.CurrentA[equations.FirstSink + sink]);
+                Inject(demandA, equations.FirstSink + sink, equations.CurrentA[equations.FirstSink + sink]);
             }
         }
 
@@ -83,7 +107,7 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
             var voltageV = equations.Across(branch, potentials);
             var ratio = equations.Across(branch, fall) / voltageV;
             var powerW = equations.CurrentA[branch] * voltageV;
-            if (fastest < 0 || ratio > fastestRatio * (1 + 1e-6) || (ratio > fastestRatio * (1 - 1e-6) && powerW > mostW))
+            if (fastest < 0 || ratio > fastestRatio * (1 + AlikeRatio) || (ratio > fastestRatio * (1 - AlikeRatio) && powerW > mostW))
             {
                 (fastest, fastestRatio, mostW) = (sink, ratio, powerW);
             }
@@ -138,22 +162,21 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
     private Trial TryCurrent(int sink, double currentA, double[] potentials)
     {
         var changed = sinks.WithCurrent(sink, currentA);
-        if (newton.Run(potentials, changed) != NewtonEnd.Converged || newton.FactoredSlopes() is not { } slopes)
+        if (newton.Run(potentials, changed) != NewtonEnd.Converged || newton.Equations.Molten() is not null || newton.FactoredSlopes() is not { } slopes)
         {
             return default;
         }
 
         var unit = new double[potentials.Length];
-        Inject(unit, sink, 1);
+        Inject(unit, newton.Equations.FirstSink + sink, 1);
         var response = new double[potentials.Length];
         slopes.Solve(unit, response);
         var branch = newton.Equations.FirstSink + sink;
         return new Trial(true, Math.Abs(newton.Equations.Across(branch, potentials)), newton.Equations.Across(branch, response));
     }
 
-    private void Inject(double[] currents, int sink, double currentA)
+    private void Inject(double[] currents, int branch, double currentA)
     {
-        var branch = newton.Equations.FirstSink + sink;
         if (network.A[branch] >= 0)
         {
             currents[network.A[branch]] += currentA;
@@ -163,69 +186,5 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
         {
             currents[network.B[branch]] -= currentA;
         }
-    }
-
-    /// <summary>
-    /// Shares of the resistance seen by the load: a unit current through it meets each element with its share of the loss (eq. 11).
-    /// </summary>
-    private ImmutableArray<LimitingElement> Elements(int sink, double[] potentials)
-    {
-        var equations = newton.Equations;
-        equations.Evaluate(potentials, sinks);
-        var values = new double[network.Pattern.SlotCount];
-        var conductances = new double[network.A.Length];
-        for (var k = 0; k < conductances.Length; k++)
-        {
-            conductances[k] = Conductance(k, potentials);
-            equations.Stamp(values, k, conductances[k]);
-        }
-
-        var factor = network.Elimination.Factor(values);
-        if (!factor.IsPositiveDefinite)
-        {
-            return [];
-        }
-
-        var unit = new double[potentials.Length];
-        Inject(unit, sink, 1);
-        var response = new double[potentials.Length];
-        factor.Solve(unit, response);
-        var losses = new double[equations.FirstSink];
-        for (var k = 0; k < losses.Length; k++)
-        {
-            var across = equations.Across(k, response);
-            losses[k] = conductances[k] * across * across;
-        }
-
-        var total = losses.Sum();
-        return !(total > 0)
-            ? []
-            : [.. losses.Select((loss, k) => new LimitingElement(network.Wiring.IdOf(network.Wiring.Branches[k]), loss / total))
-                .Where(e => e.LossFraction >= LeastFraction)
-                .OrderByDescending(e => e.LossFraction).ThenBy(e => e.Id, StringComparer.Ordinal)
-                .Take(MostElements)];
-    }
-
-    private double Conductance(int branch, double[] potentials)
-    {
-        var equations = newton.Equations;
-        if (branch < network.Wiring.Start(BranchKind.Contact))
-        {
-            var voltageV = equations.Across(branch, potentials);
-            return voltageV == 0 ? 1 / network.Laws.ConductorOhm[branch] : equations.CurrentA[branch] / voltageV;
-        }
-
-        if (branch < equations.FirstSource)
-        {
-            return equations.SlopeS[branch];
-        }
-
-        if (branch < equations.FirstSink)
-        {
-            return network.Laws.SourceS[branch - equations.FirstSource];
-        }
-
-        var sink = branch - equations.FirstSink;
-        return sinks.Kinds[sink] == LoadKind.Resistance ? 1 / sinks.Amounts[sink] : 0;
     }
 }

@@ -113,6 +113,26 @@ public sealed class IsolationPlanTests
     }
 
     [Fact]
+    public void Find_TwoFeedsOfOneKind_OpensTheNearerFirst()
+    {
+        var plan = IsolationPlan.Find(new IsolationInput
+        {
+            Edges =
+            [
+                new("near", "bat 1", "part", new("z near", OpeningMeans.PullFuse, 1)),
+                new("far", "bat 2", "joint", new("a far", OpeningMeans.PullFuse, 1)), new("wire", "joint", "part"),
+            ],
+            Sources =
+            [
+                new("battery 1", SourceKind.Battery, ["bat 1"], null, "a battery is always live"), new("battery 2", SourceKind.Battery, ["bat 2"], null, "a battery is always live"),
+            ],
+            TargetNodes = ["part"],
+        });
+        Assert.Equal(["z near", "a far"], plan.Openings.Select(opening => opening.Id));
+        Assert.Equal("bat 1", plan.TryMeterAtNode);
+    }
+
+    [Fact]
     public void Find_SourceThatCanBeStopped_IsStoppedWhenThatIsCheaper()
     {
         var plan = IsolationPlan.Find(new IsolationInput
