@@ -153,7 +153,7 @@ public sealed class BoatStore : IDisposable
     });
 
     /// <summary>Reads the whole file and says what in it is not as it was written, a sentence each; nothing when all is.</summary>
-    public IReadOnlyList<string> Verify() => _file.Read(Damage.All);
+    public IReadOnlyList<string> Verify() => _file.Use(db => Damage.All(db));
 
     public void Dispose() => _file.Dispose();
 

@@ -222,6 +222,7 @@ public sealed class DamagedFileTests : TemporaryFolder
 
         try
         {
+            Assert.Equal(PhotographName, Assert.Single(store.Attachments.List()).Sha256);
             byte[]? bytes = store.Attachments.Read(PhotographName);
             Assert.True(bytes is null ? isNamed : bytes.AsSpan().SequenceEqual(Photograph));
         }

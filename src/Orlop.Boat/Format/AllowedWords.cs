@@ -14,7 +14,7 @@ internal static class AllowedWords
         FieldType.Text => "words",
         FieldType.Flag => "true or false",
         FieldType.Choice => string.Join(", ", field.Choices),
-        FieldType.Reference => $"the id of a {Kind(field.RefersTo!)}",
+        FieldType.Reference => $"the id of {AKind(field.RefersTo!)}",
         FieldType.Terminal => "part.terminal, for example bank.+",
         FieldType.Place => "an object with xM, yM, zM in metres",
         FieldType.Box => "an object with lengthM, breadthM, heightM in metres",
@@ -24,7 +24,12 @@ internal static class AllowedWords
         _ => "a thing",
     };
 
-    public static string Kind(Type type) => type.IsAbstract ? "thing" : ThingKinds.NameOf(type);
+    /// <summary>The kind with its article: a cable, an alteration.</summary>
+    public static string AKind(Type type)
+    {
+        string kind = type.IsAbstract ? "thing" : ThingKinds.NameOf(type);
+        return "aeiou".Contains(kind[0], StringComparison.Ordinal) ? $"an {kind}" : $"a {kind}";
+    }
 
     private static string Number(FieldSchema field) =>
         field.AllowedText is string range ? $"a number, {range}" : field.Unit is { Text: not "" } unit ? $"a number in {unit.Text}" : "a number";

@@ -8,7 +8,6 @@ namespace Orlop.Boat.Format;
 /// <summary>Walks a parsed boat file and makes the boat, as far as it goes; what does not fit becomes a problem. The rules are then checked on what was made.</summary>
 internal sealed class BoatReading(ProblemList problems)
 {
-    private const string Kind = "kind";
     private readonly RecordReading _records = new(problems);
 
     public BoatModel? Read(JsonElement root)
@@ -86,14 +85,17 @@ internal sealed class BoatReading(ProblemList problems)
         int index = 0;
         foreach (JsonElement element in list.EnumerateArray())
         {
-            string? id = element.ValueKind == JsonValueKind.Object && element.TryGetProperty("id", out JsonElement given)
-                && given.ValueKind == JsonValueKind.String && FoundJson.TryText(given, out string text) ? FoundJson.Short(text) : null;
-            Spot spot = Spot.Thing(index++, id);
+            string? id = Id(element);
+            Spot spot = Spot.Thing(index++, id is null ? null : FoundJson.Short(id));
             int before = problems.Count;
             Thing? thing = _records.Thing(element, spot);
-            entries.Add(new ThingEntry(thing, id, spot, problems.Count == before));
+            entries.Add(new ThingEntry(thing, thing is null ? id : thing.Id, spot, problems.Count == before));
         }
 
         return entries;
     }
+
+    private static string? Id(JsonElement element) =>
+        element.ValueKind == JsonValueKind.Object && element.TryGetProperty("id", out JsonElement given)
+            && given.ValueKind == JsonValueKind.String && FoundJson.TryText(given, out string text) ? text : null;
 }

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using System.Text.Json.Serialization;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 
@@ -11,26 +12,26 @@ namespace Orlop.Boat.Format;
 public sealed class FieldSchema
 {
     private readonly PropertyInfo _property;
+    private readonly FieldAccess _access;
+    private readonly string[] _choices;
     private readonly Lazy<RecordSchema?> _record;
 
     internal FieldSchema(PropertyInfo property, ParameterInfo? parameter)
     {
         _property = property;
+        _access = FieldAccess.To(property);
+        IsRequired = parameter is { HasDefaultValue: false };
+        ReadAttributes(property);
         Type declared = property.PropertyType;
         bool isList = declared.IsGenericType && declared.GetGenericTypeDefinition() == typeof(ValueList<>);
         ValueType = Bare(isList ? declared.GetGenericArguments()[0] : declared);
         IsNullable = !isList && (!declared.IsValueType || declared != ValueType);
-        RefersTo = property.GetCustomAttribute<RefersToAttribute>()?.Kind;
         FieldType single = TypeOf(property, ValueType, RefersTo);
         Type = isList ? FieldType.List : single;
         ItemType = isList ? single : null;
         Name = FieldNames.Camel(property.Name);
         Unit = single is FieldType.Quantity or FieldType.Number or FieldType.Count ? UnitSuffix.Of(property.Name) : null;
-        Label = FieldNames.Label(property.Name, Unit is { Suffix: not ("Factor" or "Year") } ? Unit.Suffix : "");
-        Allowed = property.GetCustomAttribute<AllowedAttribute>();
-        Description = property.GetCustomAttribute<DescriptionAttribute>()?.Description;
-        IsRequired = parameter is null ? property.IsDefined(typeof(RequiredMemberAttribute)) : !parameter.HasDefaultValue;
-        Choices = ValueType.IsEnum ? [.. Enum.GetNames(ValueType).Select(FieldNames.Kebab)] : [];
+        _choices = ValueType.IsEnum ? [.. Enum.GetNames(ValueType).Select(FieldNames.Kebab)] : [];
         _record = new(() => single is FieldType.Place or FieldType.Box or FieldType.Record or FieldType.Quantity ? RecordSchema.Of(ValueType) : null);
     }
 
@@ -41,7 +42,7 @@ public sealed class FieldSchema
     public string Column => FieldNames.Snake(_property.Name);
 
     /// <summary>Plain words for a form, without the unit.</summary>
-    public string Label { get; }
+    public string Label => FieldNames.Label(_property.Name, Unit is { Suffix: not ("Factor" or "Year") } ? Unit.Suffix : "");
 
     /// <summary>Unit of a number; null where the field is no number or has none.</summary>
     public UnitSuffix? Unit { get; }
@@ -59,19 +60,19 @@ public sealed class FieldSchema
     public bool IsNullable { get; }
 
     /// <summary>It must be given.</summary>
-    public bool IsRequired { get; }
+    public bool IsRequired { get; private set; }
 
     /// <summary>Range of a number; null where any finite number goes.</summary>
-    public AllowedAttribute? Allowed { get; }
+    public AllowedAttribute? Allowed { get; private set; }
 
     /// <summary>Kind of thing that it refers to; null when it is no reference.</summary>
-    public Type? RefersTo { get; }
+    public Type? RefersTo { get; private set; }
 
     /// <summary>Names of the choices, in order; empty when it is no choice.</summary>
-    public IReadOnlyList<string> Choices { get; }
+    public IReadOnlyList<string> Choices => _choices;
 
     /// <summary>One sentence for people; null where the name says it all.</summary>
-    public string? Description { get; }
+    public string? Description { get; private set; }
 
     /// <summary>Fields of the record it holds, or of each record in its list; null where it holds none.</summary>
     public RecordSchema? Record => _record.Value;
@@ -85,22 +86,25 @@ public sealed class FieldSchema
     };
 
     /// <summary>Its value in a record.</summary>
-    public object? Get(object record) => _property.GetValue(record);
+    public object? Get(object record) => _access.Get(record);
 
     /// <summary>The same record with another value of this field; null empties it.</summary>
     public object With(object record, object? value)
     {
         object copy = RecordSchema.Of(record.GetType()).Copy(record);
-        _property.SetValue(copy, value);
+        Set(copy, value);
         return copy;
     }
 
     /// <summary>The same record with these items in this list field.</summary>
     public object WithItems(object record, IEnumerable<object> items) => With(record, List([.. items]));
 
+    /// <summary>Position that the record asks for; fields of equal order follow their declaration.</summary>
+    internal int Order { get; private set; }
+
     internal string PropertyName => _property.Name;
 
-    internal void Set(object record, object? value) => _property.SetValue(record, value);
+    internal void Set(object record, object? value) => _access.Set(record, value);
 
     internal object? MissingValue => ValueType.IsValueType && !IsNullable && Type != FieldType.List ? Activator.CreateInstance(ValueType) : null;
 
@@ -109,9 +113,35 @@ public sealed class FieldSchema
 
     internal bool TryChoice(string text, out object? choice)
     {
-        int index = Choices.ToList().IndexOf(text);
+        int index = Array.IndexOf(_choices, text);
         choice = index < 0 ? null : Enum.GetValues(ValueType).GetValue(index);
         return index >= 0;
+    }
+
+    private void ReadAttributes(PropertyInfo property)
+    {
+        // One look at all attributes: each look is slow, and a program that is started for one answer takes them all.
+        foreach (Attribute attribute in property.GetCustomAttributes(inherit: false))
+        {
+            switch (attribute)
+            {
+                case AllowedAttribute allowed:
+                    Allowed = allowed;
+                    break;
+                case RefersToAttribute reference:
+                    RefersTo = reference.Kind;
+                    break;
+                case DescriptionAttribute description:
+                    Description = description.Description;
+                    break;
+                case JsonPropertyOrderAttribute order:
+                    Order = order.Order;
+                    break;
+                case RequiredMemberAttribute:
+                    IsRequired = true;
+                    break;
+            }
+        }
     }
 
     private static Type Bare(Type type) => Nullable.GetUnderlyingType(type) ?? type;

@@ -20,7 +20,8 @@ internal static class NearestField
         }
 
         FieldSchema? nearest = name.Length > 60 ? null : schema.Fields.MinBy(field => Distance(field.Name, name));
-        return nearest is not null && Distance(nearest.Name, name) <= Math.Max(2, name.Length / 3)
+        int distance = nearest is null ? int.MaxValue : Distance(nearest.Name, name);
+        return nearest is not null && distance < name.Length && distance <= Math.Max(2, name.Length / 3)
             ? $"There is no field {name}; {shown(nearest)} is nearest."
             : $"There is no field {FoundJson.Short(name)}.";
     }

@@ -1,7 +1,5 @@
 using System.Collections.Concurrent;
-using System.Collections.Frozen;
 using System.Reflection;
-using System.Text.Json.Serialization;
 
 namespace Orlop.Boat.Format;
 
@@ -14,7 +12,7 @@ public sealed class RecordSchema
     private readonly ParameterInfo[] _parameters;
     private readonly int[] _parameterFields;
     private readonly MethodInfo? _clone;
-    private readonly FrozenDictionary<string, int> _byName;
+    private readonly Dictionary<string, int> _byName = new(StringComparer.Ordinal);
 
     private RecordSchema(Type type)
     {
@@ -23,12 +21,17 @@ public sealed class RecordSchema
             ?? throw new NotSupportedException($"{type.Name} has no public constructor");
         _parameters = _constructor.GetParameters();
         _clone = type.GetMethod("<Clone>$");
-        Fields = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(property => property.CanWrite && !property.IsDefined(typeof(JsonIgnoreAttribute)))
-            .OrderBy(property => property.GetCustomAttribute<JsonPropertyOrderAttribute>()?.Order ?? 0)
-            .Select(property => new FieldSchema(property, _parameters.FirstOrDefault(parameter => parameter.Name == property.Name)))];
-        _parameterFields = [.. _parameters.Select(parameter => Fields.ToList().FindIndex(field => field.PropertyName == parameter.Name))];
-        _byName = Fields.Select((field, index) => (field.Name, index)).ToFrozenDictionary(pair => pair.Name, pair => pair.index, StringComparer.Ordinal);
+        List<FieldSchema> fields = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Where(property => property.CanWrite)
+            .Select(property => new FieldSchema(property, Array.Find(_parameters, parameter => parameter.Name == property.Name)))
+            .OrderBy(field => field.Order)];
+        _parameterFields = [.. _parameters.Select(parameter => fields.FindIndex(field => field.PropertyName == parameter.Name))];
+        for (int i = 0; i < fields.Count; i++)
+        {
+            _byName.Add(fields[i].Name, i);
+        }
+
+        Fields = fields;
     }
 
     /// <summary>The record's type.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.Json;
 using nietras.SeparatedValues;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
@@ -12,6 +10,7 @@ namespace Orlop.Boat.Tables;
 internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemList problems)
 {
     private static readonly char[] Separators = [',', ';', '\t'];
+    private readonly CellReading _cells = new(problems);
     private readonly IReadOnlyList<TableColumn> _columns = TableColumn.Of(schema);
     private readonly Dictionary<string, int> _cellOf = new(StringComparer.Ordinal);
 
@@ -28,7 +27,7 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
             return things;
         }
 
-        ReadHeader(rows[0]);
+        ReadHeader(rows);
         for (int i = 1; i < rows.Count && problems.Count == 0 | _cellOf.ContainsKey("id"); i++)
         {
             if (rows[i].Any(cell => cell.Length > 0))
@@ -66,12 +65,16 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         return rows;
     }
 
-    private void ReadHeader(string[] names)
+    private void ReadHeader(List<string[]> rows)
     {
-        for (int i = 0; i < names.Length; i++)
+        for (int i = 0; i < rows[0].Length; i++)
         {
-            string name = names[i].Trim();
-            if (_columns.All(column => column.Name != name))
+            string name = rows[0][i].Trim();
+            if (name.Length == 0)
+            {
+                CheckNameless(rows, i);
+            }
+            else if (_columns.All(column => column.Name != name))
             {
                 string camel = string.Concat(name.Split('_').Select((word, index) => index == 0 || word.Length == 0 ? word : FirstUpper(word)));
                 problems.Add(
@@ -89,6 +92,14 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         if (!_cellOf.ContainsKey("id"))
         {
             problems.Add(Header.At("id"), "no column 'id'", "a column 'id'", "The table does not say which thing a row is.");
+        }
+    }
+
+    private void CheckNameless(List<string[]> rows, int column)
+    {
+        if (rows.Any(cells => column < cells.Length && cells[column].Length > 0))
+        {
+            problems.Add(Header.At($"column {column + 1}"), "cells under no name", "a name in the header", "A column has no name.");
         }
     }
 
@@ -129,7 +140,7 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
     {
         if (field.Type is not (FieldType.Quantity or FieldType.Place or FieldType.Box))
         {
-            return CellValue(field, Cell(columns[0].Name, cells), spot);
+            return _cells.Value(field, Cell(columns[0].Name, cells), spot);
         }
 
         object?[] values = new object?[field.Record!.Fields.Count];
@@ -137,7 +148,7 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         foreach (TableColumn column in columns)
         {
             int index = field.Record.IndexOf(column.Part!.Name);
-            values[index] = CellValue(column.Part, Cell(column.Name, cells), spot.At(column.Part.Name), field);
+            values[index] = _cells.Value(column.Part, Cell(column.Name, cells), spot.At(column.Part.Name), field);
             isSet[index] = values[index] is not null;
         }
 
@@ -159,47 +170,5 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         object made = field.Record.Create(values, isSet);
         bool saysOnlyTheSame = kept is Quantity was && made is Quantity { Known: Knowledge.Exact } now && was.Value == now.Value && columns.Length == 1;
         return saysOnlyTheSame ? kept : made;
-    }
-
-    private object? CellValue(FieldSchema field, string cell, Spot spot, FieldSchema? of = null)
-    {
-        if (cell.Length == 0)
-        {
-            return null;
-        }
-
-        object? value = field.Type switch
-        {
-            FieldType.Number => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number : null,
-            FieldType.Count => int.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int count) ? count : null,
-            FieldType.Flag => bool.TryParse(cell, out bool flag) ? flag : null,
-            FieldType.List or FieldType.Record => JsonValue(field, cell, spot),
-            _ => RecordReading.OfText(field, field.Type, cell),
-        };
-        if (value is null)
-        {
-            FieldSchema asked = of?.Type == FieldType.Quantity && field.Name == "value" ? of : field;
-            Spot at = asked == of ? spot.Parent : spot;
-            problems.Add(at, $"'{FoundJson.Short(cell)}'", AllowedWords.Of(asked, field.Type), Refusal(field, asked, cell));
-        }
-
-        return value;
-    }
-
-    private static string Refusal(FieldSchema field, FieldSchema asked, string cell) =>
-        field.Type == FieldType.Number && cell.Contains(',', StringComparison.Ordinal) ? $"{asked.Label} is not a number; write a decimal point, not a comma."
-        : $"{asked.Label} does not fit.";
-
-    private object? JsonValue(FieldSchema field, string cell, Spot spot)
-    {
-        try
-        {
-            using JsonDocument document = JsonDocument.Parse(cell, new JsonDocumentOptions { MaxDepth = BoatJson.DeepestNesting });
-            return new RecordReading(problems).Value(field, field.Type, document.RootElement, spot);
-        }
-        catch (JsonException)
-        {
-            return null;
-        }
     }
 }

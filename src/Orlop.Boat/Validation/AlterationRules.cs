@@ -7,8 +7,8 @@ namespace Orlop.Boat.Validation;
 /// <summary>The rules of alterations: edits that agree with themselves, and an altered boat in which every reference still holds.</summary>
 internal static class AlterationRules
 {
-    /// <summary>Checks one alteration by itself.</summary>
-    public static void CheckEdits(Alteration alteration, Spot spot, ProblemList problems)
+    /// <summary>Checks one alteration by itself. In one that is not whole, a side that is missing may only have been unreadable.</summary>
+    public static void CheckEdits(Alteration alteration, Spot spot, bool isWhole, ProblemList problems)
     {
         for (int i = 0; i < alteration.Edits.Count; i++)
         {
@@ -18,7 +18,7 @@ internal static class AlterationRules
             }
 
             Spot at = spot.At("edits").At(i);
-            if (edit is { Was: null, Becomes: null })
+            if (isWhole && edit is { Was: null, Becomes: null })
             {
                 problems.Add(at, "neither was nor becomes", "was, becomes or both", "The edit does nothing.");
             }
@@ -31,7 +31,7 @@ internal static class AlterationRules
     /// <summary>Checks the boat as each open alteration would leave it. One that clashes with the boat as built is left to the owner to rebase.</summary>
     public static void CheckAltered(IReadOnlyList<ThingEntry> entries, ProblemList problems)
     {
-        if (entries.Any(entry => entry.Thing is null))
+        if (entries.Any(entry => entry.Thing is null || entry.Id is null))
         {
             return;
         }
@@ -39,12 +39,17 @@ internal static class AlterationRules
         BoatModel asBuilt = new() { Things = entries.Select(entry => entry.Thing!).ToValueList() };
         foreach (ThingEntry entry in entries.Where(entry => entry.IsWhole))
         {
-            if (entry.Thing is Alteration { Status: AlterationStatus.Draft or AlterationStatus.Accepted or AlterationStatus.UnderWay } open)
+            if (entry.Thing is Alteration { Status: AlterationStatus.Draft or AlterationStatus.Accepted or AlterationStatus.UnderWay } open && open.Edits.All(HoldsTogether))
             {
                 CheckAltered(asBuilt, open, entries, entry.Spot.At("edits"), problems);
             }
         }
     }
+
+    private static bool IsOf(string? id, Thing? side) => id is null || side?.Id is null || side.Id == id;
+
+    private static bool HoldsTogether(Edit edit) =>
+        edit.Was is not Alteration && edit.Becomes is not Alteration && IsOf(edit.Id, edit.Was) && IsOf(edit.Id, edit.Becomes);
 
     private static void CheckSide(string id, Thing? side, Spot spot, ProblemList problems)
     {
@@ -52,7 +57,7 @@ internal static class AlterationRules
         {
             problems.Add(spot.At("kind"), "alteration", "any other kind", "An alteration cannot alter an alteration.");
         }
-        else if (side is not null && side.Id is not null && side.Id != id)
+        else if (side is not null && !IsOf(id, side))
         {
             problems.Add(spot.At("id"), $"'{side.Id}'", $"'{id}', the id of the edit", "The edit and the thing in it have different ids.");
         }

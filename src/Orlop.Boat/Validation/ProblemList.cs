@@ -8,6 +8,9 @@ internal sealed class ProblemList
 
     public int Count => _problems.Count;
 
+    /// <summary>Something was said of this place already.</summary>
+    public bool Has(Spot spot) => _paths.Contains(spot.ToString());
+
     public void Add(Spot spot, string found, string allowed, string message, string? about = null)
     {
         string path = spot.ToString();

@@ -16,6 +16,11 @@ internal static class RecordRules
     public static bool CheckThing(Thing thing, Spot spot, bool isWhole, ProblemList problems)
     {
         bool isComplete = Check(thing, spot, problems);
+        if (thing is Alteration alteration)
+        {
+            AlterationRules.CheckEdits(alteration, spot, isWhole && isComplete, problems);
+        }
+
         if (isWhole && isComplete)
         {
             ThingRules.Check(thing, spot, problems);

@@ -83,14 +83,14 @@ internal sealed class ReferenceRules
 
     private void CheckReference(ThingEntry from, FieldSchema field, string id, Spot spot)
     {
-        string allowed = $"the id of a {AllowedWords.Kind(field.RefersTo!)}";
+        string allowed = AllowedWords.Of(field, FieldType.Reference);
         if (!_byId.TryGetValue(id, out ThingEntry? target))
         {
             Refuse(from, id, spot, $"'{id}'", $"{allowed} in this boat", $"{field.Label}: there is no '{id}' in this boat.");
         }
         else if (target.Thing is not null && !field.RefersTo!.IsInstanceOfType(target.Thing))
         {
-            Refuse(from, id, spot, $"'{id}', a {ThingKinds.NameOf(target.Thing)}", allowed, $"{field.Label}: '{id}' is a {ThingKinds.NameOf(target.Thing)}.");
+            Refuse(from, id, spot, $"'{id}', {AllowedWords.AKind(target.Thing.GetType())}", allowed, $"{field.Label}: '{id}' is {AllowedWords.AKind(target.Thing.GetType())}.");
         }
     }
 
@@ -102,7 +102,7 @@ internal sealed class ReferenceRules
         }
         else if (target is { Thing: not null, IsWhole: true } && TerminalsOf(target.Thing, from.Thing is Reading) is var names && !names.Contains(terminal.Name))
         {
-            string message = names.Count == 0 ? $"'{terminal.Part}' is a {ThingKinds.NameOf(target.Thing)} and has no terminals." : $"'{terminal.Part}' has no terminal '{terminal.Name}'.";
+            string message = names.Count == 0 ? $"'{terminal.Part}' is {AllowedWords.AKind(target.Thing.GetType())} and has no terminals." : $"'{terminal.Part}' has no terminal '{terminal.Name}'.";
             Refuse(from, terminal.Part, spot, $"'{terminal}'", names.Count == 0 ? "a terminal of a part" : string.Join(", ", names.Select(name => $"{terminal.Part}.{name}")), message);
         }
     }
@@ -138,6 +138,11 @@ internal sealed class ReferenceRules
 
     private void Refuse(ThingEntry from, string targetId, Spot spot, string found, string allowed, string message)
     {
+        if (_problems.Has(spot))
+        {
+            return;
+        }
+
         bool isLostByEdit = from.Id is string id && !_edited.ContainsKey(id) && _edited.ContainsKey(targetId);
         if (isLostByEdit)
         {

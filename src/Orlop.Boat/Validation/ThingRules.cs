@@ -32,9 +32,6 @@ internal static class ThingRules
             case Reading reading:
                 CheckReading(reading, spot, problems);
                 break;
-            case Alteration alteration:
-                AlterationRules.CheckEdits(alteration, spot, problems);
-                break;
         }
     }
 

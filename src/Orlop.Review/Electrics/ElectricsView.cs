@@ -50,6 +50,11 @@ public sealed class ElectricsView
         if (!_solved.TryGetValue(networkCase, out SolvedNetwork? solved))
         {
             BuiltNetwork built = BuilderOf(networkCase.ConditionId).Build(networkCase);
+            if (networkCase.StartingLoadId is not null)
+            {
+                built = built with { Network = StartTemperatures.Hold(built.Network, Solve(networkCase with { StartingLoadId = null })) };
+            }
+
             _solved[networkCase] = solved = new SolvedNetwork(built, GroupsOf(built.Network));
         }
 

@@ -10,10 +10,10 @@ internal static class IsolationSources
 {
     public static IsolationSource? Of(Part part) => part switch
     {
-        BatteryBank => Source(part, SourceKind.Battery, null, "a battery cannot be switched off at its posts"),
-        Charger { Drive: ChargerDrive.Engine } => Source(part, SourceKind.Charging, "stop the engine and take its key out", "the engine runs"),
+        BatteryBank => Source(part, SourceKind.Battery, null, "its posts are always live"),
+        Charger { Drive: ChargerDrive.Engine } => Source(part, SourceKind.Charging, "stop the engine and take its key out", "it is live while the engine runs"),
         Charger { Drive: ChargerDrive.Sun } => Source(part, SourceKind.Charging, null, "light falls on the panels"),
-        ShoreInlet => Source(part, SourceKind.AlternatingCurrent, "pull the shore lead out, ashore first", "the shore lead is plugged in"),
+        ShoreInlet => Source(part, SourceKind.AlternatingCurrent, "pull the shore lead out, ashore first", "it is live while the shore lead is plugged in"),
         _ => null,
     };
 

@@ -24,7 +24,7 @@ internal sealed class BoatFile : IDisposable
     /// <summary>Writes all or nothing. Other writers wait; when it returns, the disk has it.</summary>
     public T Write<T>(Func<SqliteConnection, T> write) => Use(db => InTransaction(db, isReading: false, write));
 
-    /// <summary>Runs what may not stand in a transaction.</summary>
+    /// <summary>Runs what may not stand in a transaction, or must go on after a failed read has ended one.</summary>
     /// <param name="use">What to run.</param>
     /// <param name="written">The file that is written, where it is another one.</param>
     public T Use<T>(Func<SqliteConnection, T> use, string? written = null)

@@ -19,7 +19,7 @@ internal static class Damage
         List<string> found = db.Rows(row => row.GetString(0), "PRAGMA integrity_check(20)");
         found.Remove("ok");
         found.AddRange(RevisionTable.DamagedOnes(db).Select(number => FormattableString.Invariant($"Revision {number} is not as it was written.")));
-        found.AddRange(AttachmentTable.DamagedOnes(db).Select(sha256 => $"Attachment {sha256} is not as it was written."));
+        found.AddRange(AttachmentTable.DamagedOnes(db).Select(number => FormattableString.Invariant($"Attachment {number} is not as it was written.")));
         return found;
     }
 

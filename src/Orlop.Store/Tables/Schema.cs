@@ -43,6 +43,7 @@ internal static class Schema
           sha256 TEXT PRIMARY KEY CHECK (length(sha256) = 64),
           media_type TEXT NOT NULL,
           at TEXT NOT NULL,
+          seal BLOB NOT NULL,
           bytes BLOB NOT NULL
         ) STRICT
         """,

@@ -1,4 +1,5 @@
 using System.Text;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
 using Orlop.Boat.Tests.Boats;
 using Orlop.Boat.Things;
@@ -54,6 +55,18 @@ public sealed class BoatJsonTests
         Assert.Contains("\"massKg\": 0.30000000000000004\n", text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(64, true)]
+    [InlineData(65, false)]
+    public void Read_LongId_IsAllowedUpToItsLimit(int letters, bool isGood)
+    {
+        Gear box = new() { Id = new string('b', letters) };
+        Gear lid = new() { Id = new string('b', letters - 1) + "-" };
+        Alteration lighter = new() { Id = "lighter", Edits = [BoatEdits.Replace(box, box with { MassKg = 1 })] };
+
+        Assert.Equal(isGood, BoatJson.Read(BoatJson.Write(new BoatModel { Things = [box, lid, lighter] })).IsGood);
+    }
+
     [Fact]
     public void Write_EmptyBoat_IsShort() => Assert.Equal("{\n  \"formatVersion\": 1,\n  \"things\": []\n}\n", BoatJson.Write(new BoatModel()));
 
@@ -64,12 +77,11 @@ public sealed class BoatJsonTests
         Assert.True(BoatJson.Read(SmallBoat.With("\"areaMm2\": 4,", FormattableString.Invariant($"\"areaMm2\": {areaMm2},"))).IsGood);
 
     [Theory]
-    [InlineData("known", Knowledge.Exact)]
-    [InlineData("guessed", Knowledge.Guessed)]
-    public void Read_QuantityWithoutKnown_IsExact(string known, Knowledge expected)
+    [InlineData("", Knowledge.Exact)]
+    [InlineData(",\"known\":\"guessed\"", Knowledge.Guessed)]
+    public void Read_QuantityAsAnObject_IsExactUnlessItSaysOtherwise(string known, Knowledge expected)
     {
-        string member = known == "known" ? "" : $",\"known\":\"{known}\"";
-        BoatReadResult result = BoatJson.Read(SmallBoat.With("\"massKg\": 31", $$"""  "massKg": {"value":31{{member}}}"""));
+        BoatReadResult result = BoatJson.Read(SmallBoat.With("\"massKg\": 31", $$"""  "massKg": {"value":31{{known}}}"""));
 
         Assert.Equal(new Quantity(31, expected), result.Boat!.Find<BatteryBank>("bank")!.MassKg);
     }

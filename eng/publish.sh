@@ -1,0 +1,11 @@
+#!/usr/bin/env bash
+# Publishes self-contained programs into artifacts/<platform>. Usage: eng/publish.sh [linux-x64 win-x64 osx-arm64]
+set -euo pipefail
+cd "$(dirname "$0")/.."
+platforms=("$@")
+[ ${#platforms[@]} -eq 0 ] && platforms=(linux-x64 win-x64 osx-arm64)
+for platform in "${platforms[@]}"; do
+  rm -rf "artifacts/$platform"
+  dotnet publish src/Orlop.App -c Release -r "$platform" --self-contained -p:PublishReadyToRun=true -o "artifacts/$platform" -v q
+  echo "artifacts/$platform: $(du -sh "artifacts/$platform" | cut -f1)"
+done

@@ -1,0 +1,169 @@
+using Orlop.Drawings.Svg;
+using Orlop.Presentation.Quantities;
+
+namespace Orlop.Drawings.Charts;
+
+/// <summary>Draws a chart.</summary>
+internal sealed class ChartPainter(Chart chart)
+{
+    private const double LeftPx = 48;
+    private const double RightPx = 16;
+    private const double TopPx = 26;
+    private const double MarkRowPx = 14;
+    private const double LeastWidthPx = 240;
+    private const double LimitMarginRatio = 0.05;
+    private readonly SvgWriter _svg = new();
+
+    internal string Draw()
+    {
+        if (!(chart.WidthPx >= LeastWidthPx) || !(chart.FieldHeightPx >= 40))
+        {
+            throw new ArgumentOutOfRangeException(nameof(chart), chart.WidthPx, "Chart: width from 240, field height from 40 drawing units.");
+        }
+
+        ChartPoint[] points = [.. chart.Series.SelectMany(series => series.Points).Where(IsFinite)];
+        AxisUnit across = AxisUnit.For(chart.Across.Suffix, chart.Units), up = AxisUnit.For(chart.Up.Suffix, chart.Units);
+        Box field = new(LeftPx, TopPx, chart.WidthPx - LeftPx - RightPx, chart.FieldHeightPx);
+        double bottom = field.Bottom;
+        _svg.Text(4, 16, Named(chart.Up.Name, up), "soft", size: TextSize.Small);
+        if (points.Length == 0)
+        {
+            _svg.Text(field.Centre.X, field.Centre.Y, "Not known: no value to draw.", "soft", "middle");
+        }
+        else
+        {
+            ChartScale x = new(across, points.Select(point => point.Across), field.X, field.Right, 70, isRounded: false);
+            double[] heights =
+            [
+                .. points.Select(point => point.Up), .. chart.Limits.Select(limit => limit.Up).Where(double.IsFinite),
+                .. chart.Bands.SelectMany(band => new[] { band.LeastUp, band.MostUp }).Where(double.IsFinite), .. chart.StartsAtZero ? new[] { 0.0 } : [],
+            ];
+            double margin = (heights.Max() - heights.Min()) * LimitMarginRatio;
+            heights = [.. heights, .. chart.Limits.SelectMany(limit => new[] { limit.Up - margin, limit.Up + margin })];
+            ChartScale y = new(up, heights, field.Bottom, field.Y, 30, isRounded: true);
+            Bands(field, y);
+            bottom = Marks(field, x);
+            Axes(field, x, y);
+            Lines(field, x, y);
+        }
+
+        _svg.Text(field.Centre.X, bottom + 34, Named(chart.Across.Name, across), "soft", "middle", TextSize.Small);
+        double height = Legend(bottom + 54);
+        SvgWriter frame = new();
+        DrawingFrame.Start(frame, new Frame(chart.Id, chart.Title, Description(), chart.WidthPx, height));
+        return frame.Insert(_svg).End().ToString();
+    }
+
+    private void Bands(Box field, ChartScale y)
+    {
+        foreach (ChartBand band in chart.Bands.Where(band => double.IsFinite(band.LeastUp) && double.IsFinite(band.MostUp)))
+        {
+            double top = y.At(Math.Max(band.LeastUp, band.MostUp)), low = y.At(Math.Min(band.LeastUp, band.MostUp));
+            _svg.Rect(new Box(field.X, top, field.Width, low - top), "band");
+            _svg.Text(field.X + 4, top + 11, band.Name, "soft halo", size: TextSize.Small);
+        }
+    }
+
+    private void Axes(Box field, ChartScale x, ChartScale y)
+    {
+        foreach ((double number, double at) in y.Ticks())
+        {
+            _svg.Line(field.X, at, field.Right, at, "grid");
+            _svg.Text(field.X - 6, at + 4, number.ToString("0.######", chart.Culture), "soft", "end", TextSize.Small);
+        }
+
+        foreach ((double number, double at) in x.Ticks())
+        {
+            _svg.Line(at, field.Bottom, at, field.Bottom + 5, "axis");
+            _svg.Text(at, field.Bottom + 17, number.ToString("0.######", chart.Culture), "soft halo", "middle", TextSize.Small);
+        }
+
+        _svg.Line(field.X, field.Bottom, field.Right, field.Bottom, "axis");
+    }
+
+    private void Lines(Box field, ChartScale x, ChartScale y)
+    {
+        foreach (ChartSeries series in chart.Series)
+        {
+            List<Spot> line = [];
+            foreach (ChartPoint point in series.Points.Append(new ChartPoint(double.NaN, double.NaN)))
+            {
+                if (IsFinite(point))
+                {
+                    line.Add(new(x.At(point.Across), y.At(point.Up)));
+                }
+                else if (line.Count > 0)
+                {
+                    _svg.Polyline(line, series.IsDashed ? "outline dashed" : "outline");
+                    line = [];
+                }
+            }
+        }
+
+        foreach (ChartLimit limit in chart.Limits.Where(limit => double.IsFinite(limit.Up)))
+        {
+            _svg.Line(field.X, y.At(limit.Up), field.Right, y.At(limit.Up), "limit");
+            string value = QuantityText.Format(limit.Up, chart.Up.Suffix, chart.Units, chart.Culture);
+            _svg.Text(field.Right - 4, y.At(limit.Up) - 4, $"{limit.Name} {value}", "limit halo", "end", TextSize.Small);
+        }
+    }
+
+    /// <summary>Names under the axis, in as many rows as they need; returns how far down they reach.</summary>
+    private double Marks(Box field, ChartScale x)
+    {
+        List<double> rowEnds = [];
+        foreach (ChartMark mark in chart.Marks.Where(mark => double.IsFinite(mark.Across)).OrderBy(mark => mark.Across))
+        {
+            string name = TextSize.Fitted(mark.Name, TextSize.Small, field.Width / 3);
+            double width = TextSize.Width(name, TextSize.Small) + 8;
+            double left = Math.Clamp(x.At(mark.Across) - (width / 2), 0, chart.WidthPx - width);
+            int row = rowEnds.FindIndex(end => end <= left);
+            row = row < 0 ? rowEnds.Count : row;
+            rowEnds.Insert(row, left + width);
+            if (row + 1 < rowEnds.Count)
+            {
+                rowEnds.RemoveAt(row + 1);
+            }
+
+            _svg.Line(x.At(mark.Across), field.Y, x.At(mark.Across), field.Bottom + 22 + (row * MarkRowPx), "leader");
+            _svg.Text(left + (width / 2), field.Bottom + 32 + (row * MarkRowPx), name, "label halo", "middle", TextSize.Small);
+        }
+
+        return field.Bottom + (rowEnds.Count * MarkRowPx);
+    }
+
+    private double Legend(double y)
+    {
+        double x = LeftPx;
+        foreach (ChartSeries series in chart.Series.Where(_ => chart.Series.Count > 1))
+        {
+            string name = TextSize.Fitted(series.Name, TextSize.Small, chart.WidthPx - 90);
+            double width = TextSize.Width(name, TextSize.Small) + 52;
+            if (x > LeftPx && x + width > chart.WidthPx)
+            {
+                x = LeftPx;
+                y += 16;
+            }
+
+            _svg.Line(x, y - 4, x + 28, y - 4, series.IsDashed ? "outline dashed" : "outline");
+            _svg.Text(x + 34, y, name, size: TextSize.Small);
+            x += width;
+        }
+
+        return chart.Series.Count > 1 ? y + 10 : y - 12;
+    }
+
+    private string Description() => string.Join(' ', chart.Series.Select(series =>
+    {
+        double[] values = [.. series.Points.Where(IsFinite).Select(point => point.Up)];
+        return values.Length == 0
+            ? $"{series.Name}: not known."
+            : $"{series.Name}: from {Shown(values[0])} to {Shown(values[^1])}, least {Shown(values.Min())}, most {Shown(values.Max())}.";
+    }).Concat(chart.Limits.Select(limit => $"{limit.Name}: {Shown(limit.Up)}.")));
+
+    private string Shown(double value) => QuantityText.Format(value, chart.Up.Suffix, chart.Units, chart.Culture);
+
+    private static string Named(string name, AxisUnit unit) => unit.Symbol.Length == 0 ? name : $"{name}, {unit.Symbol}";
+
+    private static bool IsFinite(ChartPoint point) => double.IsFinite(point.Across) && double.IsFinite(point.Up);
+}

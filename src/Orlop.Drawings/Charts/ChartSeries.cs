@@ -1,0 +1,22 @@
+namespace Orlop.Drawings.Charts;
+
+/// <summary>A point of a chart, in the model's units of its axes.</summary>
+public readonly record struct ChartPoint(double Across, double Up);
+
+/// <summary>A line on a chart.</summary>
+/// <param name="Name">What it shows.</param>
+/// <param name="Points">From left to right.</param>
+/// <param name="IsDashed">Drawn dashed, to differ without colour.</param>
+public sealed record ChartSeries(string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false);
+
+/// <summary>A level limit across the chart, in the model's unit of the upright axis.</summary>
+public sealed record ChartLimit(string Name, double Up);
+
+/// <summary>A shaded band between two heights, in the model's unit of the upright axis.</summary>
+public sealed record ChartBand(string Name, double LeastUp, double MostUp);
+
+/// <summary>A mark on the horizontal axis with a name: a part along a run.</summary>
+public sealed record ChartMark(string Name, double Across);
+
+/// <summary>An axis: what it shows and the unit suffix of the model.</summary>
+public sealed record ChartAxis(string Name, string Suffix);

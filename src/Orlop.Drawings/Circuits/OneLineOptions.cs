@@ -1,0 +1,20 @@
+using System.Globalization;
+using Orlop.Presentation.Quantities;
+
+namespace Orlop.Drawings.Circuits;
+
+/// <summary>How a one-line diagram is drawn and in whose units.</summary>
+public sealed record OneLineOptions
+{
+    /// <summary>Id of the drawing's outermost element, unique on its page.</summary>
+    public string Id { get; init; } = "one-line";
+
+    /// <summary>Every part and cable can be reached by keyboard and clicked.</summary>
+    public bool IsInteractive { get; init; }
+
+    /// <summary>Units of the labels.</summary>
+    public DisplayUnits Units { get; init; } = DisplayUnits.Metric;
+
+    /// <summary>How numbers are written.</summary>
+    public CultureInfo Culture { get; init; } = CultureInfo.InvariantCulture;
+}

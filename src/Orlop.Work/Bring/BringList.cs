@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Orlop.Work.Ends;
+using Orlop.Work.Scope;
+using Orlop.Work.Tables;
+
+namespace Orlop.Work.Bring;
+
+/// <summary>What to bring for what is not built yet, each line held against the stock.</summary>
+internal static class BringList
+{
+    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
+    {
+        ImmutableArray<CableEnd> open = [.. ends.Where(end => end.BuiltOn is null)];
+        List<StockItem> stock = [.. scope.AsBuilt.All<StockItem>()];
+        return
+        [
+            .. CableLines.Of(scope, cuts),
+            .. Terminations(open).Select(need => need.Match(stock)),
+            .. Parts(scope).Select(need => need.Match(stock)),
+            .. OtherThings(scope),
+            .. Consumables.Of(scope, cuts, open, stock),
+            .. ToolLines.Of(scope, open),
+        ];
+    }
+
+    private static IEnumerable<PieceNeed> Terminations(ImmutableArray<CableEnd> ends)
+    {
+        foreach (var kind in ends.Where(end => end.Means is not TerminationMeans.Screw).GroupBy(end => (end.Means, end.AreaMm2, end.StudMm))
+            .OrderBy(kind => kind.Key.AreaMm2).ThenBy(kind => kind.Key.Means).ThenBy(kind => kind.Key.StudMm))
+        {
+            (TerminationMeans? means, double areaMm2, double? studMm) = kind.Key;
+            string key = string.Create(CultureInfo.InvariantCulture, $"termination:{Word(means)}:{areaMm2}:{studMm}");
+            ImmutableArray<string> cables = [.. kind.Select(end => end.CableId).Distinct(StringComparer.Ordinal)];
+            int count = kind.Count() + Allowances.SpareTerminationCount;
+            Amount size = new(areaMm2, "Mm2");
+            yield return (means, studMm) switch
+            {
+                (null, _) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"Ends of {size}, kind not given"), kind.Count(), cables, _ => false)
+                {
+                    Remarks = [Sentence.Of($"The cable does not say how these ends are made off.")],
+                },
+                (_, { } stud) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}, M{Stud(stud)}"), count, cables, item => IsTermination(item, means, areaMm2) && item.StudMm == stud)
+                {
+                    Remarks = [Spare],
+                },
+                _ => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}"), count, cables, item => IsTermination(item, means, areaMm2)) { Remarks = [Spare] },
+            };
+        }
+    }
+
+    private static Sentence Spare => Sentence.Of($"With {Allowances.SpareTerminationCount} to spare.");
+
+    private static bool IsTermination(StockItem item, TerminationMeans? means, double areaMm2) =>
+        item.Use == StockUse.Termination && item.Means == means && item.AreaMm2 is { } area && CutList.IsSameSize(areaMm2, area.Value);
+
+    /// <summary>A stud's thread without trailing zeros: 8, 4.5.</summary>
+    internal static string Stud(double studMm) => studMm.ToString("0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>How an end is made off, in a word: "Ring".</summary>
+    internal static string Word(TerminationMeans? means) => means?.ToString() ?? "Not given";
+
+    private static IEnumerable<PieceNeed> Parts(PackScope scope)
+    {
+        Sentence look = Sentence.Of($"Matched by rating alone: check kind, voltage and breaking capacity.");
+        IEnumerable<Part> parts = scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Where(change => !change.IsBuilt).Select(change => change.Thing).OfType<Part>();
+        foreach (var rating in parts.GroupBy(part => (Use: UseOf(part), Kind: Wording.KindOf(part), RatedA: RatingOf(part)?.Value)).Where(rating => rating.Key.Use is not null))
+        {
+            (StockUse? use, string kind, double? ratedA) = rating.Key;
+            bool isFuse = use == StockUse.Fuse;
+            string name = char.ToUpperInvariant(kind[0]) + kind[1..];
+            yield return new PieceNeed(
+                string.Create(CultureInfo.InvariantCulture, $"part:{kind.Replace(' ', '-')}:{ratedA}"),
+                use == StockUse.Fuse ? BringKind.Fuse : use == StockUse.Plug ? BringKind.Plug : BringKind.Device,
+                ratedA is null ? Sentence.Of($"{name}, rating not given") : Sentence.Of($"{name} {new Amount(ratedA.Value, "A")}"),
+                rating.Count() + (isFuse ? Allowances.SpareFuseCount : 0),
+                [.. rating.Select(part => part.Id)],
+                item => ratedA is not null && item.Use == use && item.RatedA?.Value == ratedA)
+            {
+                Remarks = isFuse ? [look, Sentence.Of($"With {Allowances.SpareFuseCount} to spare.")] : [look],
+            };
+        }
+    }
+
+    private static StockUse? UseOf(Part part) => part switch
+    {
+        Protection { Means: ProtectionMeans.Fuse } => StockUse.Fuse,
+        PlugAndSocket => StockUse.Plug,
+        Protection or IsolatorSwitch or Changeover => StockUse.Device,
+        _ => null,
+    };
+
+    private static Quantity? RatingOf(Part part) => part switch
+    {
+        Protection device => device.RatedA,
+        PlugAndSocket plug => plug.RatedA,
+        IsolatorSwitch device => device.RatedA,
+        Changeover device => device.RatedA,
+        _ => null,
+    };
+
+    private static IEnumerable<BringItem> OtherThings(PackScope scope) => scope.Of(ChangeKind.Fit, ChangeKind.Exchange, ChangeKind.Link).Where(change => !change.IsBuilt).Select(change => change.Thing)
+        .Where(thing => thing is Gear or Link or Way || (thing is Part part && UseOf(part) is null))
+        .Select(thing => new BringItem
+        {
+            Key = $"gear:{thing.Id}",
+            Kind = BringKind.Gear,
+            What = MassOf(thing) is { } mass ? Sentence.Of($"{thing.Title}, {new Amount(mass.Value, "Kg")}") : Sentence.Of($"{thing.Title}"),
+            Needed = PieceNeed.Pieces(1),
+            State = StockState.Look,
+            Remarks = [Sentence.Of($"The stock list has no such things: see that it is there.")],
+            For = [thing.Id],
+        });
+
+    private static Quantity? MassOf(Thing thing) => thing switch
+    {
+        Part part => part.MassKg,
+        Gear gear => gear.MassKg,
+        _ => null,
+    };
+}

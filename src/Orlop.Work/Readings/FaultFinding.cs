@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Electrics.Diagnosis;
+using Orlop.Electrics.Networks;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using Orlop.Review.Practices;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Readings;
+
+/// <summary>
+/// Finds the joint or conductor whose extra resistance explains readings best. A reading is believed to a quarter of its accepted band (two standard
+/// deviations either way), so that what is not known of the boat is not taken for a fault.
+/// </summary>
+public static class FaultFinding
+{
+    private const double LikelyFraction = 0.01;
+
+    /// <summary>One report for each condition that readings were taken in, in the order of the readings.</summary>
+    public static ImmutableArray<FaultReport> Diagnose(BoatModel boat, IEnumerable<Reading> readings, CancellationToken token = default)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        ArgumentNullException.ThrowIfNull(readings);
+        Wiring wiring = Wiring.Of(boat);
+        Practice? practice = Practice.Of(boat.All<PracticeChoice>().FirstOrDefault());
+        return
+        [
+            .. readings.GroupBy(reading => reading.Condition, StringComparer.Ordinal).Where(group => boat.Find<Condition>(group.Key) is not null)
+                .Select(group => Diagnose(boat, wiring, ConditionPrediction.Of(boat, wiring, practice, boat.Find<Condition>(group.Key)!, token), [.. group], token)),
+        ];
+    }
+
+    private static FaultReport Diagnose(BoatModel boat, Wiring wiring, ConditionPrediction prediction, ImmutableArray<Reading> readings, CancellationToken token)
+    {
+        Evidence evidence = new(prediction, readings);
+        ImmutableArray<string> candidates = evidence.Group is null ? [] : Candidates(boat, wiring, prediction, evidence);
+        if (evidence.Group is not { } group || candidates.IsEmpty)
+        {
+            return new FaultReport
+            {
+                ConditionId = prediction.Condition.Id,
+                Status = DiagnosisStatus.NotSolvable,
+                Headline = Sentence.Of($"These readings cannot be held against the circuit."),
+                LeftOut = evidence.LeftOut,
+            };
+        }
+
+        DiagnosisResult result = JointDiagnosis.Solve(
+            new DiagnosisInput { Network = group.Network, Voltages = evidence.Voltages, Currents = evidence.Currents, CandidateIds = candidates },
+            network => NetworkSolver.Solve(network, token), token);
+        PartWords words = new(boat);
+        ImmutableArray<FaultSuspect> suspects =
+        [
+            .. result.Suspects.Where(suspect => suspect.WeightFraction >= LikelyFraction)
+                .Select(suspect => new FaultSuspect(suspect.ElementId, words.Element(suspect.ElementId), suspect.ExtraOhm, suspect.StandardUncertaintyOhm, suspect.WeightFraction)),
+        ];
+        return new FaultReport
+        {
+            ConditionId = prediction.Condition.Id,
+            Status = result.Status,
+            Headline = Headline(result, suspects),
+            Suspects = result.Status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? suspects : [],
+            Next = result.Status == DiagnosisStatus.NotToldApart && result.Next is { } next ? Probe(words, next) : null,
+            LeftOut = evidence.LeftOut,
+            Assumptions = result.Assumptions,
+        };
+    }
+
+    private static NextProbe Probe(PartWords words, NextReading next) => new(next.PlusNode, next.MinusNode,
+        Sentence.Of($"Measure from {words.Node(next.PlusNode)} to {words.Node(next.MinusNode)}: the suspects differ there by {new Amount(next.SpreadV, "V")}."));
+
+    private static Sentence Headline(DiagnosisResult result, ImmutableArray<FaultSuspect> suspects) => result.Status switch
+    {
+        DiagnosisStatus.NothingWrongSeen => Sentence.Of($"The readings agree with the circuit as drawn."),
+        DiagnosisStatus.Found => Sentence.Of($"The bad joint is {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much, {new Amount(suspects[0].WeightFraction, "Fraction")} likely."),
+        DiagnosisStatus.NotToldApart => Sentence.Of($"Something has {new Amount(suspects[0].ExtraOhm, "Ohm")} too much; {suspects.Length} places would explain it, first {suspects[0].Where}."),
+        DiagnosisStatus.NotExplained => Sentence.Of($"No single bad joint explains the readings: more than one thing is wrong, or a reading or the drawing is."),
+        _ => Sentence.Of($"The circuit as drawn cannot be solved, so nothing can be compared."),
+    };
+
+    // What carries power to the part that most of the probes sit around, and lies within its group.
+    private static ImmutableArray<string> Candidates(BoatModel boat, Wiring wiring, ConditionPrediction prediction, Evidence evidence)
+    {
+        SupplyPaths paths = SupplyPaths.Of(boat, wiring, prediction.Condition.Id);
+        HashSet<string> near = [.. evidence.Nodes.SelectMany(node => wiring.At(node)).Select(edge => edge.Id), .. evidence.Currents.Select(current => current.ElementId)];
+        string? taker = near.SelectMany(element => paths.TakersBehind(element)).Distinct(StringComparer.Ordinal)
+            .Where(id => prediction.Nominal.LoadA(id) is not null)
+            .OrderByDescending(id => paths.ElementsTo(id).Count(near.Contains)).ThenBy(id => paths.ElementsTo(id).Count).ThenBy(id => id, StringComparer.Ordinal).FirstOrDefault();
+        HashSet<string> elements = [.. evidence.Group!.Network.Conductors.Select(item => item.Id), .. evidence.Group.Network.Contacts.Select(item => item.Id)];
+        return taker is null ? [] : [.. paths.ElementsTo(taker).Where(elements.Contains).Order(StringComparer.Ordinal)];
+    }
+}

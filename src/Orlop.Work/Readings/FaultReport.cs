@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using Orlop.Electrics.Diagnosis;
+using Orlop.Review.Findings;
+
+namespace Orlop.Work.Readings;
+
+/// <summary>A joint or conductor that would explain the readings.</summary>
+/// <param name="ElementId">Element of the network.</param>
+/// <param name="Where">In words: "the end of Drying locker feed, minus core, at Fan heater, minus".</param>
+/// <param name="ExtraOhm">Resistance above what it should have.</param>
+/// <param name="PlusMinusOhm">One standard deviation; null when the readings do not fix it.</param>
+/// <param name="WeightFraction">How likely it is among all single faults and "nothing is wrong", 0 to 1.</param>
+public sealed record FaultSuspect(string ElementId, string Where, double ExtraOhm, double? PlusMinusOhm, double WeightFraction);
+
+/// <summary>The reading that would tell the suspects apart best.</summary>
+public sealed record NextProbe(string PlusNode, string MinusNode, Sentence Text);
+
+/// <summary>A reading that was left out, and why.</summary>
+public sealed record LeftOut(string ReadingId, string Why);
+
+/// <summary>What the readings of one condition say about bad joints.</summary>
+public sealed record FaultReport
+{
+    public required string ConditionId { get; init; }
+
+    public required DiagnosisStatus Status { get; init; }
+
+    /// <summary>What a boat owner reads.</summary>
+    public required Sentence Headline { get; init; }
+
+    /// <summary>The likely ones, best first.</summary>
+    public ImmutableArray<FaultSuspect> Suspects { get; init; } = [];
+
+    public NextProbe? Next { get; init; }
+
+    public ImmutableArray<LeftOut> LeftOut { get; init; } = [];
+
+    /// <summary>What was taken for granted.</summary>
+    public ImmutableArray<string> Assumptions { get; init; } = [];
+}

@@ -1,0 +1,175 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Orlop.Review.Isolation;
+using Orlop.Work.Bring;
+using Orlop.Work.Ends;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Steps;
+
+/// <summary>Steps that take out, fit, run, make off and connect. Every edit is built by exactly one of them.</summary>
+internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
+{
+    public IEnumerable<WorkStep> All() =>
+    [
+        .. scope.Of(ChangeKind.Remove).OrderByDescending(change => change.Thing is Cable).ThenByDescending(change => change.Thing is Link).Select(Remove),
+        .. scope.Changes.Where(change => change.ReplacesCable).Select(TakeOutOldCable),
+        .. scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange).OrderByDescending(change => change.Thing is Gear).ThenByDescending(change => change.Thing is Way).Select(Fit),
+        .. scope.Of(ChangeKind.Cable).Select(Run),
+        .. scope.Of(ChangeKind.Cable, ChangeKind.Ends).Select(MakeOff),
+        .. scope.Of(ChangeKind.Cable, ChangeKind.Ends, ChangeKind.Link).OrderByDescending(NearestSource).Select(Connect),
+        .. scope.Of(ChangeKind.Record).Select(Confirm),
+    ];
+
+    // By the core that ends farthest from any source: the minus of every circuit starts beside one.
+    private int NearestSource(WorkChange change) => change.Thing is Cable { Cores.Count: > 0 } cable
+        ? cable.Cores.Max(core => Math.Min(scope.StepsFrom(core.From.ToString()), scope.StepsFrom(core.To.ToString())))
+        : IsolationPlans.NodesOf(change.Thing).Select(scope.StepsFrom).DefaultIfEmpty(0).Min();
+
+    private static WorkStep Building(WorkChange change, string verb, StepKind kind, Sentence text) => new()
+    {
+        Key = $"{verb}:{change.Id}",
+        Kind = kind,
+        Text = text,
+        About = [change.Id],
+        Builds = [change.Id],
+        BuiltOn = change.Edit.BuiltOn,
+    };
+
+    private WorkStep Remove(WorkChange change) => Building(change, "remove", StepKind.Remove, change.Thing is Cable or Link
+        ? Sentence.Of($"Take off and take out: {change.Thing.Title}.")
+        : Sentence.Of($"Take out {scope.Words.Located(change.Id)}.")) with
+    {
+        Details = change.Thing is Cable ? [Sentence.Of($"Mark each end before it comes off. Leave no dead tail connected to anything.")] : [],
+        Cautions = [.. Cautions.AtNodes(scope, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
+    };
+
+    private WorkStep TakeOutOldCable(WorkChange change) => new()
+    {
+        Key = $"take-out:{change.Id}",
+        Kind = StepKind.Remove,
+        Text = Sentence.Of($"Take off and take out the old {PartWords.Small(change.Edit.Was!.Title)}; tie a draw wire to it if it runs where the new one will."),
+        Cautions = [.. Cautions.AtNodes(scope, IsolationPlans.NodesOf(change.Edit.Was))],
+        About = [change.Id],
+    };
+
+    private WorkStep Fit(WorkChange change)
+    {
+        Thing thing = change.Thing;
+        bool drills = thing is Way or Gear || change.Kind is ChangeKind.Fit or ChangeKind.Move;
+        WorkStep step = change.Kind switch
+        {
+            ChangeKind.Move => Building(change, "move", StepKind.Fit, Sentence.Of($"Move {thing.Title} to its new place: {PlaceWords(thing)}.")),
+            ChangeKind.Exchange => Building(change, "exchange", StepKind.Fit, Sentence.Of($"Exchange or set anew: {scope.Words.Located(thing.Id)}.")),
+            _ when thing is Way => Building(change, "fit", StepKind.Fit, Sentence.Of($"Make the cable way {thing.Title}.")),
+            _ => Building(change, "fit", StepKind.Fit, Sentence.Of($"Fit {scope.Words.Located(thing.Id)}.")),
+        };
+        return step with
+        {
+            Details = thing.Note is { Length: > 0 } note ? [.. FitDetails(thing), Sentence.Of($"{note}")] : FitDetails(thing),
+            Cautions =
+            [
+                .. change.Kind == ChangeKind.Fit ? thing is BatteryBank ? [Cautions.Battery] : [] : Cautions.AtNodes(scope, IsolationPlans.NodesOf(thing)),
+                .. Cautions.InSpace(SpaceOf(thing), drills), .. Cautions.Lifting(thing),
+            ],
+        };
+    }
+
+    private static ImmutableArray<Sentence> FitDetails(Thing thing) => thing switch
+    {
+        Protection { Means: ProtectionMeans.Fuse } device => [Sentence.Of($"Holder only: the fuse, {new Amount(device.RatedA.Value, "A")}, stays in your pocket until it is switched on.")],
+        Protection device => [Sentence.Of($"{new Amount(device.RatedA.Value, "A")}. Leave it off.")],
+        IsolatorSwitch { IsIsolator: true } => [Sentence.Of($"Leave it open.")],
+        PlugAndSocket { Keying: { } keying } => [Sentence.Of($"{keying}. Leave it apart.")],
+        _ => [],
+    };
+
+    private string PlaceWords(Thing thing)
+    {
+        Place? place = thing switch { Part part => part.Place, Gear gear => gear.Place, _ => null };
+        string space = scope.Words.SpaceOf(thing.Id) is { } named ? PartWords.Small(named) : "space not given";
+        return place is null
+            ? space
+            : string.Create(CultureInfo.InvariantCulture, $"{space}, {place.XM:0.##} m forward of the after perpendicular, {Math.Abs(place.YM):0.##} m to {(place.YM >= 0 ? "port" : "starboard")}, {place.ZM:0.##} m up");
+    }
+
+    private Space? SpaceOf(Thing thing) => thing switch
+    {
+        Part { Space: { } space } => scope.Whole.Find<Space>(space),
+        Gear { Space: { } space } => scope.Whole.Find<Space>(space),
+        Way { Space: { } space } => scope.Whole.Find<Space>(space),
+        _ => null,
+    };
+
+    private WorkStep Run(WorkChange change)
+    {
+        Cable cable = (Cable)change.Thing;
+        ImmutableArray<CableCut> ofCable = [.. cuts.Where(cut => cut.CableId == cable.Id)];
+        ImmutableArray<Space> spaces = [.. cable.Run.Select(leg => leg.Space ?? (leg.Way is null ? null : scope.Whole.Find<Way>(leg.Way)?.Space))
+            .OfType<string>().Select(id => scope.Whole.Find<Space>(id)).OfType<Space>().Distinct()];
+        bool passesGland = cable.Run.Any(leg => leg.Way is { } way && scope.Whole.Find<Way>(way)?.Means is WayKind.Gland or WayKind.Conduit);
+        return new WorkStep
+        {
+            Key = $"run:{cable.Id}",
+            Kind = StepKind.Run,
+            Text = Sentence.Of($"Cut and run {cable.Title}, {cable.Cores.Count} × {new Amount(cable.AreaMm2.Value, "Mm2")}."),
+            Details =
+            [
+                .. ofCable.Select(CutWords),
+                .. cable.Run.Count == 0 ? [] : new[] { Sentence.Of($"Way: {string.Join(" → ", cable.Run.Select(leg => scope.Words.Title(leg.Way ?? leg.Space ?? "not given")))}.") },
+                Sentence.Of($"Label both ends before it goes in. Support every {new Amount(Tables.Allowances.ClipSpacingM, "M")}; no sharp edge, no tight bend; both cores side by side."),
+            ],
+            Cautions = [.. spaces.SelectMany(space => Cautions.InSpace(space, passesGland)).Distinct()],
+            About = [cable.Id],
+            BuiltOn = change.Edit.BuiltOn,
+        };
+    }
+
+    private static Sentence CutWords(CableCut cut) => cut.CutM is { } lengthM
+        ? Sentence.Of($"Cut {new Amount(lengthM, "M")} for {cut.Title} (run {new Amount(cut.RunM ?? 0, "M")}).")
+        : Sentence.Of($"{cut.Title}: length not known, measure the way first.");
+
+    private WorkStep MakeOff(WorkChange change)
+    {
+        ImmutableArray<CableEnd> own = [.. ends.Where(end => end.CableId == change.Id)];
+        return new WorkStep
+        {
+            Key = $"make-off:{change.Id}",
+            Kind = StepKind.MakeOff,
+            Text = Sentence.Of($"Make off the {own.Length} ends of {change.Thing.Title}, as the make-up list says."),
+            Details = own.Any(end => end.Pull is not null)
+                ? [Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out; heat-shrink over the barrel.")]
+                : [Sentence.Of($"No strand cut or left out. Pull each end by hand.")],
+            About = [change.Id],
+            Ends = [.. own.Select(end => end.Key)],
+            BuiltOn = change.Edit.BuiltOn,
+        };
+    }
+
+    private WorkStep Connect(WorkChange change)
+    {
+        ImmutableArray<CableEnd> own = [.. ends.Where(end => end.CableId == change.Id)];
+        return Building(change, "connect", StepKind.Connect, change.Thing is Link link
+            ? Sentence.Of($"Bolt on {link.Title}: {scope.Words.At(link.From)} to {scope.Words.At(link.To)}.")
+            : Sentence.Of($"Connect {change.Thing.Title}, the end away from the source first.")) with
+        {
+            Details = change.Thing is Link ? [Sentence.Of($"Faces bright and flat, nothing between them; tighten to the maker's torque and mark the nut.")] : [.. own.OrderByDescending(end => scope.StepsFrom(end.At.ToString())).Select(Tighten)],
+            Cautions = [.. Cautions.AtNodes(scope, IsolationPlans.NodesOf(change.Thing))],
+            Ends = [.. own.Select(end => end.Key)],
+        };
+    }
+
+    private static Sentence Tighten(CableEnd end) => (end.Torque, end.IsTightened) switch
+    {
+        ({ } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.LeastNm, "Nm")} to {new Amount(torque.MostNm, "Nm")} ({torque.Connection}); the maker's figure goes first. Mark it."),
+        (null, true) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: maker's torque. Mark it."),
+        _ => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: until it clicks or seats; pull to prove."),
+    };
+
+    private WorkStep Confirm(WorkChange change) => Building(change, "confirm", StepKind.Confirm,
+        Sentence.Of($"Nothing to build: see on board that the new record of {scope.Words.Title(change.Id)} is right ({Wording.KindOf(change.Thing)})."));
+}

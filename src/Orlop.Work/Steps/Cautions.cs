@@ -1,0 +1,109 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
+using Orlop.Review.Isolation;
+using Orlop.Work.Scope;
+using Orlop.Work.Tables;
+
+namespace Orlop.Work.Steps;
+
+/// <summary>The cautions that belong to what a step touches. They name the risk; local codes, makers' manuals and licensed people go first.</summary>
+internal static class Cautions
+{
+    /// <summary>Voltage from which only a licensed person works on it (the line that most practices draw for DC and AC on board).</summary>
+    private const double LicensedFromV = 50;
+
+    public static Caution Battery { get; } = new(CautionKind.Battery,
+        "A battery's posts cannot be switched off and can weld a spanner across them. Rings and watch off, insulated tools, goggles; cover the other post before you touch one.");
+
+    public static Caution Mains { get; } = new(CautionKind.Mains,
+        "This carries mains voltage, which kills. A licensed person does or checks this work, by the local code. Shore lead out ashore first; prove dead between live, neutral and earth.");
+
+    public static Caution HotWork { get; } = new(CautionKind.HotWork,
+        "The lining here burns, or nobody has said that it does not: no welding, grinding or open flame; clear hot swarf at once, extinguisher in reach.");
+
+    public static Caution HotSurface { get; } = new(CautionKind.HotSurface, "Engine space: hot surfaces and moving parts. Engine stopped, key out, and time to cool.");
+
+    public static Caution Drilling { get; } = new(CautionKind.Drilling,
+        "Before drilling, look and feel behind: tanks, fuel and gas pipes, cables, hull plating. Put a stop on the bit. Close every hole against chafe and water.");
+
+    public static bool TouchesBattery(PackScope scope) => Touched(scope).Any(id => scope.Whole.Find(id) is BatteryBank);
+
+    public static bool TouchesMains(PackScope scope) => Touched(scope).Any(id => scope.Whole.Find<Part>(id) is { } part && IsMains(part));
+
+    /// <summary>The parts whose terminals the alteration touches.</summary>
+    public static HashSet<string> Touched(PackScope scope) =>
+    [
+        .. scope.Changes.Where(change => change.Kind != ChangeKind.Record)
+            .SelectMany(change => new[] { change.Edit.Was, change.Edit.Becomes }).OfType<Thing>()
+            .SelectMany(thing => IsolationPlans.NodesOf(thing)).Select(ElementIds.ThingOf),
+    ];
+
+    /// <summary>The part carries alternating current, or 50 V and more.</summary>
+    public static bool IsMains(Part part) => part switch
+    {
+        Inverter or ShoreInlet or Changeover or ElectricLoad { IsAc: true } or Charger { Drive: ChargerDrive.Shore } => true,
+        BatteryBank battery => battery.NominalV.Value >= LicensedFromV,
+        DcConverter converter => converter.OutputV.Value >= LicensedFromV,
+        ElectricLoad load => load.NominalV.Value >= LicensedFromV,
+        _ => false,
+    };
+
+    /// <summary>Cautions for connecting or taking off at these nodes.</summary>
+    public static IEnumerable<Caution> AtNodes(PackScope scope, IEnumerable<string> nodes)
+    {
+        List<Part> parts = [.. nodes.Select(ElementIds.ThingOf).Distinct(StringComparer.Ordinal).Select(id => scope.Whole.Find<Part>(id)).OfType<Part>()];
+        if (parts.Exists(part => part is BatteryBank))
+        {
+            yield return Battery;
+        }
+
+        if (parts.Exists(IsMains))
+        {
+            yield return Mains;
+        }
+
+        if (parts.OfType<Inverter>().FirstOrDefault() is { } inverter)
+        {
+            yield return new Caution(CautionKind.StoredCharge, $"The capacitors of {inverter.Title} hold their charge after it is cut off: wait as its maker says and measure before touching.");
+        }
+    }
+
+    /// <summary>Cautions for work in a space: heat, linings, drilling.</summary>
+    public static IEnumerable<Caution> InSpace(Space? space, bool drills)
+    {
+        if (space?.Use == SpaceUse.Engine)
+        {
+            yield return HotSurface;
+        }
+
+        if (drills)
+        {
+            yield return Drilling;
+            if (space?.LiningBurns != false)
+            {
+                yield return HotWork;
+            }
+        }
+    }
+
+    /// <summary>Caution for lifting a mass; none below the limit, and one when it is not known.</summary>
+    public static IEnumerable<Caution> Lifting(Thing thing)
+    {
+        Quantity? mass = thing switch
+        {
+            Gear gear => gear.MassKg,
+            Part part => part.MassKg,
+            _ => 0,
+        };
+        if (mass is null && thing is Gear or BatteryBank or Inverter)
+        {
+            yield return new Caution(CautionKind.Lifting, $"Nobody has said what {thing.Title} weighs: weigh it or plan the lift.");
+        }
+        else if (mass?.Value > Allowances.LiftAloneKg)
+        {
+            yield return new Caution(CautionKind.Lifting,
+                $"{thing.Title} weighs {Math.Ceiling(mass.Value)} kg: not a lift for one. Tackle or a second person, a hand for the boat, and watch how she heels.");
+        }
+    }
+}

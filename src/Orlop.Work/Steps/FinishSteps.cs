@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Electrics.Isolation;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Orlop.Work.Ends;
+using Orlop.Work.Labels;
+using Orlop.Work.Readings;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Steps;
+
+/// <summary>Steps after the last connection: label, test, energise, commission, hand over.</summary>
+internal static class FinishSteps
+{
+    /// <summary>Least insulation resistance between poles and to the hull, nothing connected (common practice, no source).</summary>
+    public const double LeastInsulationOhm = 100_000;
+
+    /// <summary>Most resistance of a made-off core from end to end on a meter's ohm range, leads subtracted (common practice, no source).</summary>
+    public const double MostContinuityOhm = 0.5;
+
+    public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings) =>
+    [
+        .. labels.IsEmpty ? [] : new[] { Label(labels) },
+        .. ends.IsEmpty ? [] : Tests(scope, ends),
+        .. Energise(scope, isolation),
+        .. readings.GroupBy(reading => reading.ConditionId).Select(condition => Commission(scope, condition.Key, [.. condition])),
+        HandOver(scope),
+    ];
+
+    private static WorkStep Label(ImmutableArray<WorkLabel> labels) => new()
+    {
+        Key = "label:all",
+        Kind = StepKind.Label,
+        Text = Sentence.Of($"Label both ends of every core and every device: {labels.Length} labels, on the label sheet."),
+        About = [.. labels.Select(label => ElementIds.ThingOf(label.Key)).Distinct(StringComparer.Ordinal)],
+    };
+
+    private static IEnumerable<WorkStep> Tests(PackScope scope, ImmutableArray<CableEnd> ends)
+    {
+        ImmutableArray<string> cables = [.. ends.Select(end => end.CableId).Distinct(StringComparer.Ordinal)];
+        string names = string.Join("; ", cables.Select(scope.Words.Title));
+        WorkStep test = new() { Key = "", Kind = StepKind.Test, Text = Sentence.Of($""), About = cables };
+        yield return test with
+        {
+            Key = "test:open",
+            Text = Sentence.Of($"Before testing: every new fuse out, every new breaker and isolator open, new loads and electronics unplugged."),
+        };
+        yield return test with
+        {
+            Key = "test:continuity",
+            Text = Sentence.Of($"Continuity: each core from end to end, less than {new Amount(MostContinuityOhm, "Ohm")} with the meter's leads subtracted."),
+            Details = [Sentence.Of($"{names}.")],
+        };
+        yield return test with
+        {
+            Key = "test:polarity",
+            Text = Sentence.Of($"Polarity: follow each core by its label and by the meter, plus to plus and minus to minus, at every terminal and plug."),
+            Details = [.. ends.GroupBy(end => (end.CableId, end.CoreId)).Select(core => Sentence.Of($"{scope.Words.Title(core.Key.CableId)}, {PartWords.CoreName(core.Key.CoreId)}: {string.Join(" → ", core.Select(end => end.Where))}."))],
+        };
+        yield return test with
+        {
+            Key = "test:insulation",
+            Text = Sentence.Of($"Insulation: between the cores, and from each core to the hull, at least {(int)(LeastInsulationOhm / 1000)} kΩ."),
+            Details = [Sentence.Of($"With a meter's ohm range; nothing connected at either end. Never an insulation tester with electronics connected.")],
+            Cautions = Cautions.TouchesMains(scope) ? [Cautions.Mains] : [],
+        };
+    }
+
+    private static IEnumerable<WorkStep> Energise(PackScope scope, WorkIsolation isolation)
+    {
+        ImmutableArray<Part> devices = [.. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>()
+            .Where(part => part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover or PlugAndSocket)
+            .OrderBy(part => scope.StepsFrom(part.At(part.TerminalNames[0]).ToString()))];
+        foreach (Opening opening in (isolation.Result?.Openings ?? []).Reverse())
+        {
+            yield return Close(scope, opening);
+        }
+
+        foreach (Part device in devices)
+        {
+            yield return new WorkStep
+            {
+                Key = $"switch-on:{device.Id}",
+                Kind = StepKind.Energise,
+                Text = device switch
+                {
+                    Protection { Means: ProtectionMeans.Fuse } fuse => Sentence.Of($"Put in the {new Amount(fuse.RatedA.Value, "A")} fuse: {scope.Words.Located(fuse.Id)}."),
+                    PlugAndSocket => Sentence.Of($"Plug in {scope.Words.Located(device.Id)}."),
+                    _ => Sentence.Of($"Switch on {scope.Words.Located(device.Id)}."),
+                },
+                Details = [Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity.")],
+                Cautions = [.. Cautions.AtNodes(scope, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind == CautionKind.Mains)],
+                About = [device.Id],
+            };
+        }
+    }
+
+    private static WorkStep Close(PackScope scope, Opening opening) => new()
+    {
+        Key = $"restore:{opening.Id}",
+        Kind = StepKind.Energise,
+        Text = opening.Means switch
+        {
+            null => Sentence.Of($"{scope.Words.Located(opening.Id)} may run again."),
+            OpeningMeans.LiftBatteryLead => Sentence.Of($"Put {scope.Words.Element(opening.Id)} back on its post. Plus first, minus last. A small spark is the charge of capacitors; a large one is a fault: stop."),
+            OpeningMeans.PullFuse => Sentence.Of($"Put the fuse back: {scope.Words.Located(opening.Id)}."),
+            OpeningMeans.Unplug => Sentence.Of($"Plug {scope.Words.Located(opening.Id)} in again."),
+            _ => Sentence.Of($"Take the tag off and close {scope.Words.Located(opening.Id)}."),
+        },
+        Cautions = opening.Means == OpeningMeans.LiftBatteryLead ? [Cautions.Battery] : [],
+        About = [ElementIds.ThingOf(opening.Id)],
+    };
+
+    private static WorkStep Commission(PackScope scope, string conditionId, ImmutableArray<PredictedReading> readings)
+    {
+        Condition condition = scope.AsAltered.Find<Condition>(conditionId)!;
+        ImmutableArray<string> on = [.. scope.AsAltered.All<ElectricLoad>().Where(load => Review.Networks.LoadElements.IsOnIn(load, conditionId)).Select(load => load.Title)];
+        return new WorkStep
+        {
+            Key = $"commission:{conditionId}",
+            Kind = StepKind.Commission,
+            Text = Sentence.Of($"Take the {readings.Length} readings of “{condition.Title}”. Look, listen, feel for heat for ten minutes."),
+            Details =
+            [
+                Sentence.Of($"{Wording.Of(condition)}"),
+                Sentence.Of($"Switched on: {string.Join("; ", on)}."),
+            ],
+            About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
+            Readings = [.. readings.Select(reading => reading.Key)],
+        };
+    }
+
+    private static WorkStep HandOver(PackScope scope) => new()
+    {
+        Key = "hand-over:record",
+        Kind = StepKind.HandOver,
+        Text = Sentence.Of($"Hand over: photograph each joint and label, count tools and offcuts, tick this pack off in the boat's file."),
+        Details = [Sentence.Of($"Write down what was built otherwise than drawn. Tell your insurer and surveyor of changes they must know.")],
+        About = [scope.Alteration.Id],
+    };
+}

@@ -1,0 +1,155 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
+using Orlop.Electrics.Isolation;
+using Orlop.Review.Findings;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Steps;
+
+/// <summary>Steps that make the work dead and prove it.</summary>
+internal static class IsolationSteps
+{
+    /// <summary>A point is taken as dead up to this voltage (common practice, no source).</summary>
+    public const double DeadV = 0.5;
+
+    public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation)
+    {
+        if (isolation.Nodes.IsEmpty)
+        {
+            yield break;
+        }
+
+        if (isolation.Result is not { } plan)
+        {
+            yield return new WorkStep
+            {
+                Key = "isolate:unknown",
+                Kind = StepKind.Isolate,
+                Text = Sentence.Of($"Find out what feeds this work and cut it off: the boat's file names no source that reaches it."),
+                Cautions = [new Caution(CautionKind.NotDead, "Nothing here may be taken as dead until it is proved with a meter.")],
+            };
+            yield break;
+        }
+
+        if (!plan.Openings.IsEmpty)
+        {
+            yield return new WorkStep
+            {
+                Key = "isolate:loads-off",
+                Kind = StepKind.Isolate,
+                Text = Sentence.Of($"Switch off everything that runs, and tell everyone on board that you are working on the wiring."),
+            };
+        }
+
+        foreach (Opening opening in plan.Openings)
+        {
+            yield return Open(scope, opening);
+        }
+
+        if (!plan.KeepOpen.IsEmpty)
+        {
+            yield return new WorkStep
+            {
+                Key = "isolate:keep-open",
+                Kind = StepKind.Isolate,
+                Text = Sentence.Of($"Leave open, with a tag: {string.Join("; ", plan.KeepOpen.Select(scope.Words.Located))}."),
+                About = plan.KeepOpen,
+            };
+        }
+
+        bool isFirst = true;
+        string? reference = Reference(isolation.Boat)?.ToString();
+        foreach ((string partId, ImmutableArray<string> nodes) in isolation.Touched.Where(part => part.Nodes.Any(node => node != reference)))
+        {
+            yield return Prove(scope, isolation, plan, partId, nodes, isFirst);
+            isFirst = false;
+        }
+    }
+
+    /// <summary>Key of the step that opens or stops something.</summary>
+    public static string KeyOf(Opening opening) => $"isolate:{opening.Id}";
+
+    private static WorkStep Open(PackScope scope, Opening opening)
+    {
+        WiringEdge? edge = opening.EdgeIds.IsEmpty ? null : scope.WholeWiring.Find(opening.EdgeIds[0]);
+        string where = scope.Words.Located(opening.Id);
+        return new WorkStep
+        {
+            Key = KeyOf(opening),
+            Kind = StepKind.Isolate,
+            Text = opening.Means switch
+            {
+                null => Sentence.Of($"{scope.Words.Title(opening.Id)}: {opening.StopHow}."),
+                OpeningMeans.Isolator => Sentence.Of($"Open {where}. Tag it."),
+                OpeningMeans.Breaker => Sentence.Of($"Switch off {where}. Tag it."),
+                OpeningMeans.Unplug => Sentence.Of($"Pull {where} apart. Cap the live side; take the lead away."),
+                OpeningMeans.PullFuse => Sentence.Of($"Pull the fuse: {where}. Keep it in your pocket."),
+                _ => Sentence.Of($"Take {scope.Words.Element(opening.Id)} off its post. Cap it and tie it back."),
+            },
+            Cautions = opening.Means == OpeningMeans.LiftBatteryLead
+                ? [Cautions.Battery]
+                : edge is null ? [] : [.. Cautions.AtNodes(scope, [edge.A, edge.B]).Where(caution => caution.Kind == CautionKind.Mains)],
+            About = [ElementIds.ThingOf(opening.Id)],
+        };
+    }
+
+    private static WorkStep Prove(PackScope scope, WorkIsolation isolation, IsolationResult plan, string partId, ImmutableArray<string> nodes, bool isFirst)
+    {
+        ImmutableArray<Sentence>.Builder details = ImmutableArray.CreateBuilder<Sentence>();
+        string reference = Reference(isolation.Boat) is { } bar ? scope.Words.At(bar) : "the hull, on bright metal";
+        if (isFirst)
+        {
+            details.Add(plan.TryMeterAtNode is { } live
+                ? Sentence.Of($"Before and after: try the meter where it must read, {scope.Words.Node(live)} to {reference}.")
+                : Sentence.Of($"Before and after: try the meter on a source you know to be live, a torch cell or a car's battery."));
+        }
+
+        foreach (string node in nodes.Where(node => Reference(isolation.Boat)?.ToString() != node))
+        {
+            details.Add(Sentence.Of($"{scope.Words.Node(node)} to {reference}: 0 V, at most {new Amount(DeadV, "V")}."));
+        }
+
+        foreach ((string plus, string minus) in Pairs(nodes))
+        {
+            details.Add(Sentence.Of($"{scope.Words.Node(plus)} to {scope.Words.Node(minus)}: 0 V, at most {new Amount(DeadV, "V")}."));
+        }
+
+        return new WorkStep
+        {
+            Key = $"prove-dead:{partId}",
+            Kind = StepKind.ProveDead,
+            Text = Sentence.Of($"Prove dead: {scope.Words.Located(partId)}."),
+            Details = details.ToImmutable(),
+            Cautions = [.. NotDead(scope, plan, nodes), .. isFirst ? StaysLive(scope, plan) : [], .. Cautions.AtNodes(scope, nodes)],
+            About = [partId],
+        };
+    }
+
+    private static IEnumerable<(string Plus, string Minus)> Pairs(ImmutableArray<string> nodes)
+    {
+        for (int i = 0; i < nodes.Length; i++)
+        {
+            for (int j = i + 1; j < nodes.Length; j++)
+            {
+                yield return (nodes[i], nodes[j]);
+            }
+        }
+    }
+
+    private static Terminal? Reference(Boat.BoatModel boat) =>
+        boat.All<Busbar>().FirstOrDefault(bar => bar.IsBonded) is { } bonded ? bonded.At(TerminalNames.Bar)
+            : boat.All<BatteryBank>().FirstOrDefault() is { } battery ? battery.At(TerminalNames.Minus) : null;
+
+    private static bool IsEngineDriven(PackScope scope, string id) => scope.Whole.Find(id) is Charger { Drive: ChargerDrive.Engine };
+
+    private static IEnumerable<Caution> NotDead(PackScope scope, IsolationResult plan, ImmutableArray<string> nodes) => plan.CannotBeMadeDead
+        .Where(node => nodes.Contains(node.Node))
+        .Select(node => new Caution(CautionKind.NotDead, $"{scope.Words.Node(node.Node)} cannot be made dead: {scope.Words.Title(node.SourceId)}, {node.Because}. Work on it as live, one conductor at a time, covered but for that one."));
+
+    // One engine drives all its chargers: stopping it for one stops them all.
+    private static IEnumerable<Caution> StaysLive(PackScope scope, IsolationResult plan) => plan.StaysLive
+        .Where(source => !IsEngineDriven(scope, source.SourceId) || !plan.Openings.Any(opening => opening.Means is null && IsEngineDriven(scope, opening.Id)))
+        .Select(source => new Caution(CautionKind.StaysLive, $"Stays live: {scope.Words.Title(source.SourceId)}, {source.Because}. Nearest live point: {scope.Words.Node(source.NearestNode)}."));
+}

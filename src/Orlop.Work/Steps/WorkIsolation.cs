@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Electrics.Isolation;
+using Orlop.Review.Isolation;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Steps;
+
+/// <summary>
+/// What is opened before an alteration is worked on. Planned on everything that is in the boat at any time of the work, with only those
+/// devices that the alteration neither adds, exchanges nor takes out, so that the plan stays the same however far the work has come.
+/// </summary>
+internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<string> Nodes)
+{
+    /// <summary>The parts that were there before and are touched, with their touched nodes, in the order of the alteration.</summary>
+    public required ImmutableArray<(string PartId, ImmutableArray<string> Nodes)> Touched { get; init; }
+
+    /// <summary>The boat that the plan was made on.</summary>
+    public required BoatModel Boat { get; init; }
+
+    /// <summary>The nodes cannot all be made dead.</summary>
+    public bool LeavesLive => Result is { Status: IsolationStatus.CannotBeMadeDead or IsolationStatus.PartlyDead };
+
+    public static WorkIsolation Of(PackScope scope)
+    {
+        HashSet<string> added = [.. scope.Changes.Where(change => change.IsAddition).Select(change => change.Id)];
+        HashSet<string> changed = [.. scope.Changes.Where(change => change.Kind is not (ChangeKind.Record or ChangeKind.Move)).Select(change => change.Id)];
+        BoatModel boat = scope.Whole.WithThings(scope.Whole.Things.Where(thing => !(added.Contains(thing.Id) && IsSource(thing) && scope.AsBuilt.Find(thing.Id) is null)));
+        ImmutableArray<string> nodes =
+        [
+            .. scope.Changes.Where(change => change.Kind != ChangeKind.Record)
+                .SelectMany(change => new[] { change.Edit.Was, change.Edit.Becomes }).OfType<Thing>()
+                .SelectMany(thing => IsolationPlans.NodesOf(thing)).Distinct(StringComparer.Ordinal),
+        ];
+        Wiring wiring = Wiring.Of(boat);
+        IsolationResult? result = IsolationPlans.Plan(boat, wiring, nodes, id => !changed.Contains(id));
+        if (result is { Status: IsolationStatus.CannotBeMadeDead or IsolationStatus.PartlyDead })
+        {
+            result = IsolationPlans.Plan(boat, wiring, nodes, id => scope.AsBuilt.Find(id) is not null && !IsGone(scope, id));
+        }
+
+        return new WorkIsolation(result, nodes)
+        {
+            Boat = boat,
+            Touched = [.. nodes.GroupBy(ElementIds.ThingOf).Where(part => !added.Contains(part.Key)).Select(part => (part.Key, part.ToImmutableArray()))],
+        };
+    }
+
+    private static bool IsGone(PackScope scope, string id) => scope.Changes.Any(change => change.Id == id && change.Edit.Becomes is null);
+
+    private static bool IsSource(Thing thing) => thing is BatteryBank or Charger or ShoreInlet;
+}

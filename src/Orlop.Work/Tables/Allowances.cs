@@ -1,0 +1,40 @@
+using System.Collections.Frozen;
+
+namespace Orlop.Work.Tables;
+
+/// <summary>What is allowed for beyond the bare need, as named data with its source.</summary>
+public static class Allowances
+{
+    private static readonly WorkTable Table = WorkTable.Read("allowances.csv");
+    private static readonly FrozenDictionary<string, double> Values = Table.Rows.ToFrozenDictionary(row => row[0], row => WorkTable.Number(row[1]), StringComparer.Ordinal);
+
+    /// <summary>Where they come from.</summary>
+    public static string Source => Table.Source;
+
+    /// <summary>At each end of a cable, to strip, make off and make off again twice, in metres.</summary>
+    public static double EndTailM => Values["end-tail"];
+
+    /// <summary>A loop in each cable that lets it be pulled back, in metres.</summary>
+    public static double ServiceLoopM => Values["service-loop"];
+
+    /// <summary>Cut lengths are rounded up to this, in metres.</summary>
+    public static double CutStepM => Values["cut-step"];
+
+    /// <summary>Between supports of a cable, in metres.</summary>
+    public static double ClipSpacingM => Values["clip-spacing"];
+
+    /// <summary>Heat-shrink over each crimped end, in metres.</summary>
+    public static double SleeveM => Values["sleeve-length"];
+
+    /// <summary>Spare pieces for each kind of termination.</summary>
+    public static int SpareTerminationCount => (int)Values["spare-terminations"];
+
+    /// <summary>Spare pieces for each rating of fuse.</summary>
+    public static int SpareFuseCount => (int)Values["spare-fuses"];
+
+    /// <summary>Cable ties for each metre of run.</summary>
+    public static double TiesPerMetreCount => Values["ties-per-metre"];
+
+    /// <summary>Above this a lift is planned, in kilograms.</summary>
+    public static double LiftAloneKg => Values["lift-alone"];
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Work.Bring;
+using Orlop.Work.Ends;
+using Orlop.Work.Labels;
+using Orlop.Work.Readings;
+using Orlop.Work.Scope;
+using Orlop.Work.Steps;
+
+namespace Orlop.Work;
+
+/// <summary>Makes the work pack of an alteration. Nothing in it is typed: all is derived from the edits, the wiring and the solved network.</summary>
+public static class WorkPacks
+{
+    /// <summary>
+    /// The pack of an alteration. It covers all edits, those already built among them, so that its keys stay the same while the work goes on;
+    /// what to bring and to cut is for what is not built yet.
+    /// </summary>
+    public static WorkPack Plan(BoatModel asBuilt, Alteration alteration, CancellationToken token = default)
+    {
+        ArgumentNullException.ThrowIfNull(asBuilt);
+        ArgumentNullException.ThrowIfNull(alteration);
+        PackScope scope = new(asBuilt, alteration);
+        ImmutableArray<CableEnd> ends = CableEnds.Of(scope);
+        ImmutableArray<CableCut> cuts = CutList.Of(scope);
+        ImmutableArray<WorkLabel> labels = WorkLabels.Of(scope);
+        ImmutableArray<PredictedReading> readings = CommissioningReadings.Of(scope, token);
+        WorkIsolation isolation = WorkIsolation.Of(scope);
+        IEnumerable<WorkStep> steps =
+        [
+            .. IsolationSteps.Of(scope, isolation),
+            .. new BuildSteps(scope, cuts, ends).All(),
+            .. FinishSteps.Of(scope, isolation, ends, labels, readings),
+        ];
+        return new WorkPack
+        {
+            AsBuilt = asBuilt,
+            AsAltered = scope.AsAltered,
+            Alteration = alteration,
+            Clashes = scope.Clashes,
+            Bring = BringList.Of(scope, cuts, ends),
+            Cuts = cuts,
+            Steps = [.. steps.Select(step => step with { Tick = alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key) })],
+            Ends = ends,
+            Labels = labels,
+            Readings = readings,
+        };
+    }
+}

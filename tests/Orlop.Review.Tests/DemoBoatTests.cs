@@ -1,0 +1,78 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
+using Xunit;
+
+namespace Orlop.Review.Tests;
+
+/// <summary>What docs/demo-boat.md promises of the demo boat.</summary>
+public sealed class DemoBoatTests
+{
+    private static readonly BoatModel Boat = ExampleBoats.Read("sandgrouse");
+
+    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline()]);
+
+    [Theory]
+    [InlineData("breaking-capacity", "solar-fuse", Verdict.Fails)]
+    [InlineData("voltage-drop", "stern-light", Verdict.Fails)]
+    [InlineData("voltage-drop", "anchor-light", Verdict.Unknown)]
+    [InlineData("converter-carries-load", "inverter", Verdict.Tight)]
+    [InlineData("voltage-drop", "chart-computer", Verdict.Tight)]
+    public void AsBuilt_Finding_IsAsMeant(string checkId, string subjectId, Verdict verdict) =>
+        Assert.Equal(verdict, Find(AsBuilt(), checkId, subjectId).After!.Worst.Verdict);
+
+    [Fact]
+    public void AsBuilt_MostFindings_Hold()
+    {
+        ReviewResult review = AsBuilt();
+        int trouble = review.Count(Verdict.Fails) + review.Count(Verdict.Unknown) + review.Count(Verdict.Tight);
+        Assert.InRange(trouble, 5, review.Findings.Length / 20);
+    }
+
+    [Theory]
+    [InlineData("start-opens-device", "winch-fuse")]
+    [InlineData("voltage-while-starting", "winch")]
+    [InlineData("conductor-ampacity", "winch-feed")]
+    [InlineData("conductor-protection", "winch-tail.plus")]
+    [InlineData("conductor-protection", "winch-lead.plus")]
+    [InlineData("breaking-capacity", "winch-fuse")]
+    [InlineData("plugs-that-mate", "winch-plug")]
+    [InlineData("plugs-that-mate", "pump-lead-plug")]
+    public void FirstWinchDraft_Finding_FailsAndIsNew(string checkId, string subjectId)
+    {
+        PairedFinding finding = Find(Altered("sampling-winch"), checkId, subjectId);
+        Assert.Equal((Change.NewTrouble, Verdict.Fails), (finding.Change, finding.After!.Worst.Verdict));
+    }
+
+    [Fact]
+    public void FirstWinchDraft_FuseTooFarFromTheBank_TellsTheLength() =>
+        Assert.Contains("2.2 M from House bank", Find(Altered("sampling-winch"), "conductor-protection", "winch-tail.plus").After!.Worst.Headline.ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void SecondWinchDraft_AddsNoTrouble()
+    {
+        ReviewResult review = Altered("sampling-winch-second");
+        Assert.Empty(review.Clashes);
+        Assert.DoesNotContain(review.Findings, finding => finding.Change is Change.NewTrouble or Change.Worse);
+        Assert.All(
+            review.Findings.Where(finding => finding.Change == Change.Unknown),
+            finding => Assert.Equal(Verdict.Unknown, finding.Before?.Worst.Verdict));
+    }
+
+    [Theory]
+    [InlineData("start-opens-device", "winch-fuse")]
+    [InlineData("voltage-while-starting", "winch")]
+    [InlineData("conductor-ampacity", "winch-feed")]
+    [InlineData("conductor-protection", "winch-feed.plus")]
+    [InlineData("breaking-capacity", "winch-fuse")]
+    public void SecondWinchDraft_WhatFailedInTheFirst_Holds(string checkId, string subjectId) =>
+        Assert.Equal(Verdict.Holds, Find(Altered("sampling-winch-second"), checkId, subjectId).After!.Worst.Verdict);
+
+    private static ReviewResult AsBuilt() => Engine.Review(Boat, TestContext.Current.CancellationToken);
+
+    private static ReviewResult Altered(string id) => Engine.Review(Boat, Boat.Find<Alteration>(id)!, TestContext.Current.CancellationToken);
+
+    private static PairedFinding Find(ReviewResult review, string checkId, string subjectId) =>
+        Assert.Single(review.Findings, finding => finding.CheckId == checkId && finding.SubjectId == subjectId);
+}
