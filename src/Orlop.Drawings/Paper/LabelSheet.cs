@@ -64,8 +64,8 @@ public static class LabelSheet
         (string Text, double SizeMm, string Style)[] lines =
         [
             (label.Id, 5, "strong"),
-            ($"from {label.From}", LeastTextMm, ""),
-            ($"to {label.To}", LeastTextMm, ""),
+            (label.To.Length == 0 ? label.From : $"from {label.From}", LeastTextMm, ""),
+            (label.To.Length == 0 ? "" : $"to {label.To}", LeastTextMm, ""),
             (label.Fuse.Length == 0 ? label.Size : $"{label.Size}, {label.Fuse}", LeastTextMm, ""),
         ];
         double y = yMm + PadMm;

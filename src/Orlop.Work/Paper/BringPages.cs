@@ -1,0 +1,91 @@
+using System.Globalization;
+using Orlop.Work.Bring;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>What to buy, what to bring, what to cut.</summary>
+internal static class BringPages
+{
+    public static void Write(HtmlText html, WorkPack pack, PackText text)
+    {
+        html.Open("section", ("class", "follows"), ("id", "bring")).Put("h2", "Bring");
+        if (pack.Bring.IsEmpty)
+        {
+            html.Put("p", "Nothing is left to bring: all is built.");
+        }
+
+        foreach (IGrouping<BringKind, BringItem> kind in pack.Bring.GroupBy(item => item.Kind))
+        {
+            html.Put("h3", PackText.Of(kind.Key)).Open("table").Open("thead").Open("tr")
+                .Put("th", "", ("class", "tick")).Put("th", "What", ("scope", "col")).Put("th", "Need", ("scope", "col")).Put("th", "Where it lies", ("scope", "col")).Put("th", "To buy", ("scope", "col"))
+                .Close().Close().Open("tbody");
+            foreach (BringItem item in kind)
+            {
+                Row(html, item, text);
+            }
+
+            html.Close().Close();
+        }
+
+        html.Close();
+        Cuts(html, pack, text);
+    }
+
+    /// <summary>An empty box to tick with a pen; a ticked one where the work is done.</summary>
+    public static void Box(HtmlText html, bool isDone = false) => html.Put("span", isDone ? "✓" : "", ("class", "box"));
+
+    private static void Row(HtmlText html, BringItem item, PackText text)
+    {
+        html.Open("tr").Open("td", ("class", "tick"));
+        Box(html);
+        html.Close().Open("td").Text(text.Of(item.What));
+        foreach (string remark in item.Remarks.Select(text.Of))
+        {
+            html.Put("div", remark, ("class", "small"));
+        }
+
+        html.Close().Put("td", item.Needed is null ? "" : text.Of(item.Needed), ("class", "num")).Open("td");
+        foreach (StockTake take in item.Takes)
+        {
+            html.Open("div").Text(take.Amount is { } amount ? $"{text.Of(amount)} {take.Title}" : take.Title).Put("span", $" {take.Where ?? "place not given"}", ("class", "small")).Close();
+        }
+
+        html.Close().Put("td", ToBuy(item, text), ("class", "num")).Close();
+    }
+
+    private static string ToBuy(BringItem item, PackText text) => item switch
+    {
+        { State: StockState.InStock } => "",
+        { ToBuy: { } amount } => text.Of(amount),
+        { State: StockState.ToBuy } => "all",
+        _ => "look",
+    };
+
+    private static void Cuts(HtmlText html, WorkPack pack, PackText text)
+    {
+        if (pack.Cuts.IsEmpty)
+        {
+            return;
+        }
+
+        html.Open("section", ("class", "follows"), ("id", "cut")).Put("h2", "Cut").Open("table").Open("thead").Open("tr")
+            .Put("th", "", ("class", "tick")).Put("th", "Cut to", ("scope", "col")).Put("th", "For", ("scope", "col")).Put("th", "Run and allowance", ("scope", "col")).Put("th", "From", ("scope", "col"))
+            .Close().Close().Open("tbody");
+        foreach (CableCut cut in pack.Cuts)
+        {
+            html.Open("tr").Open("td", ("class", "tick"));
+            Box(html);
+            html.Close().Put("td", cut.CutM is { } lengthM ? text.Of(new Review.Findings.Amount(lengthM, "M")) : "measure", ("class", "num"))
+                .Open("td").Put("b", cut.Title).Text(string.Create(CultureInfo.InvariantCulture, $", {cut.CoreCount} × ")).Text(text.Of(new Review.Findings.Amount(cut.AreaMm2, "Mm2")));
+            if (cut.Remark is { } remark)
+            {
+                html.Put("div", text.Of(remark), ("class", "small"));
+            }
+
+            html.Close().Put("td", cut.RunM is { } runM ? $"{text.Of(new Review.Findings.Amount(runM, "M"))} + {text.Of(new Review.Findings.Amount(cut.AllowanceM, "M"))}" : "–")
+                .Put("td", cut.StockId is { } reel ? pack.AsBuilt.Find(reel)?.Title ?? reel : cut.CutM is null ? "–" : "no reel is long enough: buy").Close();
+        }
+
+        html.Close().Close().Close();
+    }
+}

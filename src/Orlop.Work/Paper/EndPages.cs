@@ -1,0 +1,66 @@
+using Orlop.Review.Findings;
+using Orlop.Work.Ends;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>The make-up list: every end, with its terminal, strip length, test pull and torque.</summary>
+internal static class EndPages
+{
+    public static void Write(HtmlText html, WorkPack pack, PackText text)
+    {
+        if (pack.Ends.IsEmpty)
+        {
+            return;
+        }
+
+        html.Open("section", ("id", "ends")).Put("h2", "Make-up list");
+        html.Put("p", "Strip to the depth of the barrel in hand; the length here is a start. One test crimp of each kind is pulled to the force, on a spare and not on the cable. Write down the torque used.");
+        foreach (IGrouping<string, CableEnd> cable in pack.Ends.GroupBy(end => end.CableId))
+        {
+            CableEnd first = cable.First();
+            html.Put("h3", $"{pack.AsAltered.Find(cable.Key)?.Title ?? cable.Key}, {text.Of(new Amount(first.AreaMm2, "Mm2"))}").Open("table").Open("thead").Open("tr")
+                .Put("th", "", ("class", "tick")).Put("th", "End", ("scope", "col")).Put("th", "Terminal", ("scope", "col")).Put("th", "Strip", ("scope", "col"))
+                .Put("th", "Test pull", ("scope", "col")).Put("th", "Torque", ("scope", "col")).Close().Close().Open("tbody");
+            foreach (CableEnd end in cable)
+            {
+                Row(html, end, text);
+            }
+
+            html.Close().Close();
+        }
+
+        html.Close();
+    }
+
+    private static void Row(HtmlText html, CableEnd end, PackText text)
+    {
+        html.Open("tr").Open("td", ("class", "tick"));
+        BringPages.Box(html, end.BuiltOn is not null);
+        html.Close().Open("td").Put("b", PartWords.CoreName(end.CoreId)).Text($" at {end.Where}").Put("div", end.Key, ("class", "small")).Close()
+            .Put("td", PackText.Of(end.Means, end.StudMm)).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : "barrel", ("class", "num"))
+            .Open("td");
+        _ = end.Pull is { } pull
+            ? html.Put("span", text.Of(new Amount(Math.Ceiling(pull.ForceN), "N")), ("class", "num")).Put("div", pull.Gauge, ("class", "small"))
+            : html.Text("–");
+        html.Close().Open("td");
+        Torque(html, end, text);
+        html.Close().Close();
+    }
+
+    private static void Torque(HtmlText html, CableEnd end, PackText text)
+    {
+        if (end.Torque is { } torque)
+        {
+            html.Put("span", $"{text.Of(new Amount(torque.LeastNm, "Nm"))} to {text.Of(new Amount(torque.MostNm, "Nm"))}", ("class", "num")).Put("div", $"{torque.Connection}; maker's figure first", ("class", "small"));
+        }
+        else if (end.IsTightened)
+        {
+            html.Text("maker's ").Put("span", "", ("class", "blank")).Text(" N·m");
+        }
+        else
+        {
+            html.Text("–");
+        }
+    }
+}

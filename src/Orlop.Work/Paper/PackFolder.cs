@@ -1,0 +1,28 @@
+using System.Globalization;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>A pack as a folder of files.</summary>
+public static class PackFolder
+{
+    /// <summary>Writes pack.html, pack.json, cables.csv, shopping.csv and labels-1.svg and on into a folder, which is made if needed. Gives back the names of the files.</summary>
+    public static IReadOnlyList<string> Write(WorkPack pack, PaperOptions options, string folder)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(folder);
+        (string Name, string Content)[] files =
+        [
+            ("pack.html", WorkPackHtml.Render(pack, options)),
+            ("pack.json", PackJson.Write(pack, options)),
+            ("cables.csv", PackTables.Cables(pack)),
+            ("shopping.csv", PackTables.Shopping(pack, new PackText(options))),
+            .. DrawingPages.LabelSheets(pack, options).Select((sheet, index) => (string.Create(CultureInfo.InvariantCulture, $"labels-{index + 1}.svg"), sheet)),
+        ];
+        Directory.CreateDirectory(folder);
+        foreach ((string name, string content) in files)
+        {
+            File.WriteAllText(Path.Combine(folder, name), content);
+        }
+
+        return [.. files.Select(file => file.Name)];
+    }
+}

@@ -1,0 +1,121 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Orlop.Review.Findings;
+using Orlop.Work.Bring;
+using Orlop.Work.Ends;
+using Orlop.Work.Labels;
+using Orlop.Work.Readings;
+using Orlop.Work.Steps;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>A pack as JSON, with its sentences in the reader's words and its numbers in the model's units; for the phone page and other programs.</summary>
+public static class PackJson
+{
+    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.Default };
+
+    /// <summary>The pack.</summary>
+    public static string Write(WorkPack pack, PaperOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(pack);
+        ArgumentNullException.ThrowIfNull(options);
+        PackText text = new(options);
+        return new JsonObject
+        {
+            ["boat"] = pack.BoatTitle,
+            ["alteration"] = pack.Alteration.Id,
+            ["title"] = pack.Alteration.Title,
+            ["date"] = options.On.ToString("O", options.Culture),
+            ["revision"] = options.Revision,
+            ["clashes"] = Texts(pack.Clashes.Select(clash => clash.Id)),
+            ["bring"] = List(pack.Bring, item => Of(item, text)),
+            ["cuts"] = List(pack.Cuts, Of),
+            ["steps"] = List(pack.Steps, step => Of(step, text)),
+            ["ends"] = List(pack.Ends, Of),
+            ["labels"] = List(pack.Labels, label => Of(label, text)),
+            ["readings"] = List(pack.Readings, reading => Of(reading, text)),
+        }.ToJsonString(Options);
+    }
+
+    private static JsonObject Of(BringItem item, PackText text) => new()
+    {
+        ["key"] = item.Key,
+        ["kind"] = Word(item.Kind),
+        ["what"] = text.Of(item.What),
+        ["needed"] = Of(item.Needed),
+        ["toBuy"] = Of(item.ToBuy),
+        ["state"] = PackText.Of(item.State),
+        ["takes"] = List(item.Takes, take => new JsonObject { ["stock"] = take.StockId, ["title"] = take.Title, ["amount"] = Of(take.Amount), ["where"] = take.Where }),
+        ["remarks"] = Texts(item.Remarks.Select(text.Of)),
+    };
+
+    private static JsonObject Of(CableCut cut) => new()
+    {
+        ["key"] = cut.Key,
+        ["cable"] = cut.CableId,
+        ["areaMm2"] = cut.AreaMm2,
+        ["coreCount"] = cut.CoreCount,
+        ["runM"] = cut.RunM,
+        ["allowanceM"] = cut.AllowanceM,
+        ["cutM"] = cut.CutM,
+        ["stock"] = cut.StockId,
+    };
+
+    private static JsonObject Of(WorkStep step, PackText text) => new()
+    {
+        ["key"] = step.Key,
+        ["kind"] = Word(step.Kind),
+        ["text"] = text.Of(step.Text),
+        ["details"] = Texts(step.Details.Select(text.Of)),
+        ["cautions"] = List(step.Cautions, caution => new JsonObject { ["kind"] = Word(caution.Kind), ["text"] = caution.Text }),
+        ["about"] = Texts(step.About),
+        ["builds"] = Texts(step.Builds),
+        ["ends"] = Texts(step.Ends),
+        ["readings"] = Texts(step.Readings),
+        ["done"] = step.IsDone,
+    };
+
+    private static JsonObject Of(CableEnd end) => new()
+    {
+        ["key"] = end.Key,
+        ["cable"] = end.CableId,
+        ["core"] = end.CoreId,
+        ["at"] = end.At.ToString(),
+        ["where"] = end.Where,
+        ["areaMm2"] = end.AreaMm2,
+        ["means"] = end.Means is { } means ? Word(means) : null,
+        ["studMm"] = end.StudMm,
+        ["stripMm"] = end.StripMm,
+        ["pullN"] = end.Pull?.ForceN,
+        ["leastNm"] = end.Torque?.LeastNm,
+        ["mostNm"] = end.Torque?.MostNm,
+    };
+
+    private static JsonObject Of(WorkLabel label, PackText text) => new() { ["key"] = label.Key, ["id"] = label.Id, ["line"] = label.Line, ["facts"] = text.Of(label.Facts) };
+
+    private static JsonObject Of(PredictedReading reading, PackText text) => new()
+    {
+        ["key"] = reading.Key,
+        ["condition"] = reading.ConditionId,
+        ["what"] = text.Of(reading.What),
+        ["where"] = reading.Where,
+        ["plus"] = reading.Plus?.ToString(),
+        ["minus"] = reading.Minus?.ToString(),
+        ["through"] = reading.Through,
+        ["unit"] = reading.Expected?.Suffix,
+        ["nominal"] = reading.Expected?.Nominal.Value,
+        ["least"] = reading.Expected?.Least.Value,
+        ["most"] = reading.Expected?.Most.Value,
+        ["whyNot"] = reading.WhyNot,
+    };
+
+    private static JsonObject? Of(Amount? amount) => amount is null ? null : new JsonObject { ["value"] = amount.Value, ["suffix"] = amount.Suffix };
+
+    private static string Word<T>(T value)
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+
+    private static JsonArray Texts(IEnumerable<string> texts) => [.. texts.Select(text => (JsonNode)text)];
+
+    private static JsonArray List<T>(IEnumerable<T> items, Func<T, JsonNode> of) => [.. items.Select(of)];
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Text;
+using Orlop.Drawings.Paper;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>The style of a pack on paper: black on white, large enough for cold hands and bad light, nothing that needs colour.</summary>
+internal static class PackStyle
+{
+    private const string Rules = """
+        *{box-sizing:border-box}
+        html{font:11.5pt/1.38 "Liberation Sans","Segoe UI",Arial,system-ui,sans-serif;color:#000;background:#fff;font-variant-numeric:tabular-nums}
+        body{margin:0 auto;max-width:190mm}
+        h1{font-size:21pt;line-height:1.15;margin:0 0 2mm}
+        h2{font-size:16pt;margin:0 0 3mm;padding-bottom:1mm;border-bottom:.7mm solid #000;break-after:avoid}
+        h3{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
+        p{margin:0 0 2mm}
+        section{break-before:page;padding-top:1mm}
+        section.follows{break-before:auto;margin-top:9mm}
+        table{width:100%;border-collapse:collapse;margin:0 0 3mm}
+        thead{display:table-header-group}
+        tr{break-inside:avoid}
+        th{font-size:9.5pt;text-align:left;vertical-align:bottom;border-bottom:.5mm solid #000;padding:1mm 1.5mm}
+        td{vertical-align:top;border-bottom:.2mm solid #777;padding:1.6mm 1.5mm}
+        td.tick,th.tick{width:10mm;padding-left:0}
+        .box{display:inline-block;width:7mm;height:7mm;border:.5mm solid #000;text-align:center;font-size:15pt;line-height:6mm}
+        .num{font-size:14pt;font-weight:700;white-space:nowrap}
+        b.amount{font-size:13pt;white-space:nowrap}
+        .small{font-size:9.5pt;line-height:1.3;color:#222}
+        .right{text-align:right}
+        .title{border:.6mm solid #000;margin:0 0 5mm}
+        .title th{width:26mm;border:0;border-bottom:.2mm solid #777;font-size:10pt;vertical-align:top}
+        .title td{border-bottom:.2mm solid #777}
+        .title tr:last-child>*{border-bottom:0}
+        .caution{border:.8mm solid #000;padding:1.6mm 2.5mm;margin:1.5mm 0;break-inside:avoid;font-size:11pt}
+        .caution b:first-child{text-transform:uppercase;letter-spacing:.02em}
+        .again{font-size:9.5pt;margin:.8mm 0;font-weight:700}
+        .step{display:grid;grid-template-columns:10mm 9mm 1fr 30mm;gap:0 2mm;border-bottom:.2mm solid #777;padding:2mm 0;break-inside:avoid}
+        .step .no{font-weight:700;font-size:13pt}
+        .step .what{font-weight:600}
+        .step ul{margin:1mm 0 0;padding-left:5mm}
+        .step li{margin:.6mm 0}
+        .step .at{font-weight:400}
+        .sign{border:.3mm solid #000;height:13mm;font-size:7.5pt;padding:.6mm 1mm;line-height:1.1}
+        .done{background:#eee}
+        .write{border:.4mm solid #000;height:10mm;min-width:26mm;display:block}
+        .blank{border-bottom:.3mm solid #000;display:inline-block;min-width:18mm}
+        .drawing{max-width:100%;height:auto}
+        .sheet{page:sheet;break-before:page;padding:0;line-height:0}
+        .sheet>svg{max-width:none;display:block}
+        .sheet h2{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);border:0;margin:0;line-height:1}
+        @media screen{body{padding:6mm;max-width:200mm}}
+        """;
+
+    /// <summary>All rules, with the page's size and its running foot.</summary>
+    public static string For(PaperOptions options, string foot)
+    {
+        string size = options.Size == PaperSize.Letter ? "letter" : "A4";
+        return $$"""
+            @page{size:{{size}} portrait;margin:13mm 11mm 17mm 14mm;
+            @bottom-left{content:{{Quoted(foot)}};font:8.5pt "Liberation Sans",Arial,sans-serif}
+            @bottom-right{content:"Page " counter(page) " of " counter(pages);font:8.5pt "Liberation Sans",Arial,sans-serif} }
+            @page sheet{margin:0;@bottom-left{content:none}@bottom-right{content:none} }
+            {{Rules}}
+            """;
+    }
+
+    // A CSS string: everything but letters, digits and a few marks is written by its number, so that no name can end the string or the style.
+    private static string Quoted(string text)
+    {
+        StringBuilder quoted = new("\"");
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            _ = Rune.IsLetterOrDigit(rune) || rune.Value is ' ' or '.' or ',' or '-' or '·'
+                ? quoted.Append(rune.ToString())
+                : quoted.Append(CultureInfo.InvariantCulture, $"\\{rune.Value:x} ");
+        }
+
+        return quoted.Append('"').ToString();
+    }
+}

@@ -1,0 +1,95 @@
+using Orlop.Boat.Things;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Orlop.Work.Bring;
+using Orlop.Work.Readings;
+using Orlop.Work.Steps;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>The words and numbers of a pack in the reader's units.</summary>
+public sealed class PackText(PaperOptions options)
+{
+    // Below this a meter is read in millivolts.
+    private const double MillivoltRangeV = 1;
+
+    /// <summary>A sentence with its amounts.</summary>
+    public string Of(Sentence sentence) => SentenceText.Of(sentence, options.Units, options.Culture);
+
+    /// <summary>An amount, or a dash where there is none.</summary>
+    public string Of(Amount? amount) => amount switch
+    {
+        null => "–",
+        { Suffix: "V" } => Voltage(amount.Value),
+        _ => QuantityText.Format(amount.Value, amount.Suffix, options.Units, options.Culture),
+    };
+
+    /// <summary>The accepted range of a reading: "159 mV to 219 mV".</summary>
+    public string Range(Band band) => $"{Of(band.Least)} to {Of(band.Most)}";
+
+    /// <summary>Where a bring item stands.</summary>
+    public static string Of(StockState state) => state switch
+    {
+        StockState.InStock => "in stock",
+        StockState.Partly => "partly",
+        StockState.ToBuy => "to buy",
+        _ => "look",
+    };
+
+    /// <summary>What a section of the bring list is called.</summary>
+    public static string Of(BringKind kind) => kind switch
+    {
+        BringKind.Cable => "Cable",
+        BringKind.Termination => "Terminations",
+        BringKind.Fuse => "Fuses",
+        BringKind.Plug => "Plugs",
+        BringKind.Device => "Switches and breakers",
+        BringKind.Gear => "Gear and parts",
+        BringKind.Label => "Labels",
+        BringKind.Fastening => "Fastenings",
+        BringKind.Consumable => "Consumables",
+        _ => "Tools",
+    };
+
+    /// <summary>What a stretch of steps is called.</summary>
+    public static string Of(StepKind kind) => kind switch
+    {
+        StepKind.Isolate => "Make it dead",
+        StepKind.ProveDead => "Prove it dead",
+        StepKind.Remove => "Take out",
+        StepKind.Fit => "Fit",
+        StepKind.Run => "Run cable",
+        StepKind.MakeOff => "Make off ends",
+        StepKind.Connect => "Connect",
+        StepKind.Label => "Label",
+        StepKind.Test => "Test before switching on",
+        StepKind.Energise => "Switch on again, in this order",
+        StepKind.Commission => "Measure",
+        StepKind.HandOver => "Hand over",
+        _ => "Confirm",
+    };
+
+    /// <summary>What a caution is about, in a word or two.</summary>
+    public static string Of(CautionKind kind) => kind switch
+    {
+        CautionKind.Battery => "Battery",
+        CautionKind.Mains => "Mains voltage",
+        CautionKind.StoredCharge => "Stored charge",
+        CautionKind.HotSurface => "Hot surfaces",
+        CautionKind.Drilling => "Drilling",
+        CautionKind.HotWork => "Lining burns",
+        CautionKind.Lifting => "Heavy",
+        CautionKind.StaysLive => "Stays live",
+        CautionKind.NotDead => "Cannot be made dead",
+        _ => "Stability",
+    };
+
+    /// <summary>How an end is made off: "Ring M8".</summary>
+    public static string Of(TerminationMeans? means, double? studMm) =>
+        studMm is { } stud ? $"{BringList.Word(means)} M{BringList.Stud(stud)}" : BringList.Word(means);
+
+    private string Voltage(double voltageV) => Math.Abs(voltageV) < MillivoltRangeV
+        ? $"{Math.Round(voltageV * 1000, Math.Abs(voltageV) < 0.01 ? 1 : 0).ToString(options.Culture)} mV"
+        : $"{Math.Round(voltageV, 2).ToString("0.00", options.Culture)} V";
+}

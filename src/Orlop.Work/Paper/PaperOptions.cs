@@ -1,0 +1,17 @@
+using System.Globalization;
+using Orlop.Drawings.Paper;
+using Orlop.Presentation.Quantities;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>How a pack is put on paper.</summary>
+/// <param name="On">The day printed on it.</param>
+/// <param name="Revision">The revision of the boat's file it was made from.</param>
+public sealed record PaperOptions(DateOnly On, string Revision)
+{
+    public PaperSize Size { get; init; } = PaperSize.A4;
+
+    public DisplayUnits Units { get; init; } = DisplayUnits.Metric;
+
+    public CultureInfo Culture { get; init; } = CultureInfo.InvariantCulture;
+}

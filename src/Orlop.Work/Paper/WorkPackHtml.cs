@@ -1,0 +1,65 @@
+using System.Globalization;
+using Orlop.Drawings.Paper;
+using Orlop.Work.Steps;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>A work pack as one HTML file that prints well and asks nothing of the network.</summary>
+public static class WorkPackHtml
+{
+    /// <summary>The pack on the paper of the options.</summary>
+    public static string Render(WorkPack pack, PaperOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(pack);
+        ArgumentNullException.ThrowIfNull(options);
+        PackText text = new(options);
+        HtmlText html = new();
+        string title = $"Work pack: {pack.Alteration.Title}, {pack.BoatTitle}";
+        html.Markup("<!doctype html>\n").Open("html", ("lang", "en")).Open("head")
+            .Void("meta", ("charset", "utf-8")).Void("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"))
+            .Put("title", title)
+            .Open("style").Markup(PackStyle.For(options, Foot(pack, options))).Close().Close()
+            .Open("body").Open("main");
+        Head(html, pack, options);
+        BringPages.Write(html, pack, text);
+        StepPages.Write(html, pack, text);
+        EndPages.Write(html, pack, text);
+        ReadingPages.Write(html, pack, text);
+        DrawingPages.Write(html, pack, options);
+        SourcePage.Write(html, pack);
+        return html.Close().Close().Close().ToString();
+    }
+
+    private static string Date(PaperOptions options) => options.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string Foot(WorkPack pack, PaperOptions options) =>
+        $"{pack.BoatTitle} · {pack.Alteration.Title} · {Date(options)} · revision {options.Revision} · {TitleBlock.Caution}";
+
+    private static void Head(HtmlText html, WorkPack pack, PaperOptions options)
+    {
+        html.Put("h1", $"Work pack: {pack.Alteration.Title}");
+        html.Open("table", ("class", "title")).Open("tbody");
+        (string Name, string Value)[] rows =
+        [
+            ("Boat", pack.BoatTitle), ("Alteration", pack.Alteration.Title), ("Why", pack.Alteration.Purpose ?? "not said"),
+            ("Date", Date(options)), ("Revision", options.Revision),
+            ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDone)} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
+            ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."),
+        ];
+        foreach ((string name, string value) in rows)
+        {
+            html.Open("tr").Put("th", name, ("scope", "row")).Put("td", value).Close();
+        }
+
+        html.Close().Close();
+        if (!pack.Clashes.IsEmpty)
+        {
+            html.Open("div", ("class", "caution")).Put("b", "Do not start.").Text($" The boat has changed since this was drafted: {string.Join("; ", pack.Clashes.Select(clash => clash.Id))}. Settle that first and print again.").Close();
+        }
+
+        foreach (Caution caution in pack.Steps.SelectMany(step => step.Cautions).Where(caution => caution.Kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead).Distinct())
+        {
+            StepPages.Boxed(html, caution);
+        }
+    }
+}
