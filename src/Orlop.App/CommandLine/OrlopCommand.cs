@@ -45,6 +45,8 @@ public static class OrlopCommand
         {
             ServeCommand.Make(streams),
             ReviewCommand.Make(streams),
+            PackCommand.Make(streams),
+            IsolateCommand.Make(streams),
             ExportCommand.Make(streams),
             ImportCommand.Make(streams),
             NewCommand.Make(streams),
