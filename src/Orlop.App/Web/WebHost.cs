@@ -61,6 +61,7 @@ internal static class WebHost
         WebApplication app = builder.Build();
         app.UseResponseCompression();
         app.UseMiddleware<SameOrigin>();
+        app.UseStatusCodePagesWithReExecute("/not-found");
         app.UseAntiforgery();
         app.MapStaticAssets();
         BoatFiles.Map(app);

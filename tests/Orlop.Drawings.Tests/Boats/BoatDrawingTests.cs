@@ -80,6 +80,18 @@ public sealed class BoatDrawingTests
         Assert.Equal(20, box * widthMm / widthUnits, 0.01);
     }
 
+    [Theory]
+    [InlineData(277, 50)] // A4 across, 10 mm margins
+    [InlineData(190, 75)]
+    public void ScaleFor_Paper_IsTheLargestThatFits(double widthMm, double expected)
+    {
+        double denominator = BoatDrawing.ScaleDenominatorRatioFor(Small, widthMm);
+        XElement drawing = DrawnText.Parse(BoatDrawing.Profile(Small, null, new BoatDrawingOptions { ScaleDenominatorRatio = denominator }));
+
+        Assert.Equal(expected, denominator);
+        Assert.True(double.Parse(((string)drawing.Attribute("width")!).Replace("mm", "", StringComparison.Ordinal), CultureInfo.InvariantCulture) <= widthMm);
+    }
+
     [Fact]
     public void Altered_Things_AreBlueGreyAndMovedWithAnArrow()
     {
