@@ -32,14 +32,14 @@ public static class ChainEditing
         string linkId = ReadableId.Of($"{device.Id} link", id => boat.Find(id) is not null || id == device.Id);
         if (next is Cable or Link)
         {
-            Link link = new() { Id = linkId, From = Terminal.Parse(node), To = device.At(TerminalNames.In) };
+            Link link = new() { Id = linkId, Name = $"{device.Title} link", From = Terminal.Parse(node), To = device.At(TerminalNames.In) };
             return new ChainEdit([BoatEdits.Add(device), BoatEdits.Add(link), BoatEdits.Replace(next, Moved(next, node, device.At(TerminalNames.Out)))]);
         }
 
         if (behind >= 0 && chain.Out[behind].Thing is Cable or Link)
         {
             Thing before = chain.Out[behind].Thing;
-            Link link = new() { Id = linkId, From = device.At(TerminalNames.Out), To = Terminal.Parse(node) };
+            Link link = new() { Id = linkId, Name = $"{device.Title} link", From = device.At(TerminalNames.Out), To = Terminal.Parse(node) };
             return new ChainEdit([BoatEdits.Add(device), BoatEdits.Add(link), BoatEdits.Replace(before, Moved(before, node, device.At(TerminalNames.In)))]);
         }
 
