@@ -1,4 +1,5 @@
 using Orlop.App.CommandLine;
+using Xunit;
 
 namespace Orlop.App.Tests.CommandLine;
 
@@ -64,7 +65,7 @@ public sealed class BoatFileCommandTests : IDisposable
 
         Assert.Equal(ExitCode.BadInput, imported.Code);
         Assert.Contains("heavy", imported.Error, StringComparison.Ordinal);
-        Assert.DoesNotContain("anchor", (await CommandRun.Of("export", path, "-o", "-")).Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"anchor\"", (await CommandRun.Of("export", path, "-o", "-")).Out, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Orlop.App.CommandLine;
+using Xunit;
 
 namespace Orlop.App.Tests.CommandLine;
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Json.Schema;
 using Orlop.App.CommandLine;
+using Xunit;
 
 namespace Orlop.App.Tests.CommandLine;
 

@@ -2,6 +2,7 @@ using Orlop.App.Sessions;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Store;
+using Xunit;
 
 namespace Orlop.App.Tests.Sessions;
 

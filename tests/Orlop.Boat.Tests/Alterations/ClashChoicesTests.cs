@@ -1,5 +1,6 @@
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
+using Xunit;
 
 namespace Orlop.Boat.Tests.Alterations;
 

@@ -3,6 +3,7 @@ using Orlop.Boat.Chains;
 using Orlop.Boat.Things;
 using Orlop.Boat.Validation;
 using Orlop.Boat.Values;
+using Xunit;
 
 namespace Orlop.Boat.Tests.Chains;
 

@@ -1,8 +1,8 @@
-using Orlop.Boat.Alterations;
 using Orlop.Boat.Chains;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Xunit;
 
 namespace Orlop.Boat.Tests.Chains;
 

@@ -1,6 +1,7 @@
 using Orlop.Boat.Chains;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Xunit;
 
 namespace Orlop.Boat.Tests.Chains;
 

@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views;
+using Xunit;
 
 namespace Orlop.Presentation.Tests.Views;
 
