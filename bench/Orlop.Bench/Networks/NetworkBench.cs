@@ -68,7 +68,7 @@ internal static class NetworkBench
     private static Network OfNodes(int seed, int nodeCount)
     {
         // A point has two nodes, and every third cable a fuse with a node more.
-        return RandomNetwork.Build(seed, (int)(nodeCount / 2.34));
+        return RandomNetwork.Build(seed, (int)(nodeCount / 2.34), new RandomNetworkKind { LoadScaleFactor = 6 });
     }
 
     private static (double MedianMs, NetworkResult Result) Median(int repeatCount, Func<NetworkResult> solve)

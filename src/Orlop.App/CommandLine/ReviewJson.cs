@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using Orlop.Presentation.Views;
 using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Findings;

@@ -1,5 +1,10 @@
 using Orlop.App.Sessions;
+using Orlop.Boat.Things;
+using Orlop.Drawings.Paper;
+using Orlop.Presentation.Quantities;
 using Orlop.Store;
+using Orlop.Work;
+using Orlop.Work.Paper;
 
 namespace Orlop.App.Web;
 
@@ -27,5 +32,47 @@ internal static class BoatFiles
             context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
             return Results.Bytes(bytes, attachment!.MediaType);
         });
+        app.MapGet("/packs/{alteration}.pdf", PdfAsync);
+        app.MapGet("/packs/{alteration}", (string alteration, BoatSession session, HttpContext context) =>
+            PackHtml(alteration, session, context) is { } html ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound());
+    }
+
+    private static string? PackHtml(string alteration, BoatSession session, HttpContext context)
+    {
+        if (session.Now.AsBuilt.Find<Alteration>(alteration) is not { } found)
+        {
+            return null;
+        }
+
+        bool isUs = context.Request.Cookies["units"] == "us";
+        PaperOptions paper = new(session.Today, session.Now.Head.Number.ToString(System.Globalization.CultureInfo.InvariantCulture))
+        {
+            Units = isUs ? DisplayUnits.Us : DisplayUnits.Metric,
+            Size = isUs ? PaperSize.Letter : PaperSize.A4,
+        };
+        return WorkPackHtml.Render(WorkPacks.Plan(session.Now.AsBuilt, found, context.RequestAborted), paper);
+    }
+
+    private static async Task<IResult> PdfAsync(string alteration, BoatSession session, HttpContext context)
+    {
+        if (PackHtml(alteration, session, context) is not { } html)
+        {
+            return Results.NotFound();
+        }
+
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("orlop-pack-");
+        try
+        {
+            string page = Path.Combine(folder.FullName, "pack.html");
+            await File.WriteAllTextAsync(page, html, context.RequestAborted);
+            PdfResult printed = await PdfPrinter.PrintAsync(page, Path.Combine(folder.FullName, "pack.pdf"), context.RequestAborted);
+            return printed.File is { } pdf
+                ? Results.Bytes(await File.ReadAllBytesAsync(pdf, context.RequestAborted), "application/pdf", $"{alteration}.pdf")
+                : Results.Text(printed.WhyNot, statusCode: StatusCodes.Status503ServiceUnavailable);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
     }
 }

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using Microsoft.AspNetCore.Components.Server;
+using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.ResponseCompression;
 using Orlop.App.CommandLine;
 using Orlop.App.Sessions;
@@ -51,6 +52,7 @@ internal static class WebHost
             kestrel.Limits.MaxRequestBodySize = BoatAttachments.MostBytes + (1 << 20);
             kestrel.Listen(IPAddress.Loopback, port);
         });
+        builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddSingleton(session);
         builder.Services.AddResponseCompression(options => options.MimeTypes = ResponseCompressionDefaults.MimeTypes.Append("image/svg+xml"));
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();

@@ -22,7 +22,7 @@ export function listenForUndo(header) {
 const LEAST_DRAG_PX = 4;
 
 // Drawing: a click opens a thing, a drag moves it. Distances go to the server in metres of the view that was dragged in.
-export function listenToDrawing(host, page) {
+export function listenToDrawing(host, page, canDrag) {
   let drag = null;
 
   const open = thing => page.invokeMethodAsync("Open", thing.dataset.id);
@@ -47,7 +47,7 @@ export function listenToDrawing(host, page) {
   });
 
   host.addEventListener("pointermove", event => {
-    if (!drag || event.pointerId !== drag.pointer) return;
+    if (!canDrag || !drag || event.pointerId !== drag.pointer) return;
     const dx = event.clientX - drag.x, dy = event.clientY - drag.y;
     if (!drag.moved && Math.hypot(dx, dy) < LEAST_DRAG_PX) return;
     if (!drag.moved) host.setPointerCapture(event.pointerId);

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections;
 using System.Globalization;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Orlop.Boat.Things;
@@ -14,121 +15,120 @@ internal sealed class BoatWriting : IDisposable
     private static readonly JavaScriptEncoder Plain = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
 
     private readonly Stream _utf8;
-    private readonly Utf8JsonWriter _json;
+    private readonly Utf8JsonWriter _lines;
     private readonly ArrayBufferWriter<byte> _line = new();
     private readonly Utf8JsonWriter _compact;
 
     public BoatWriting(Stream utf8)
     {
         _utf8 = utf8;
-        _json = new Utf8JsonWriter(utf8, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = Plain });
+        _lines = new Utf8JsonWriter(utf8, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = Plain });
         _compact = new Utf8JsonWriter(_line, new JsonWriterOptions { Encoder = Plain });
+    }
+
+    /// <summary>One value as compact JSON, as a cell of a table holds it.</summary>
+    public static string Compact(FieldSchema field, object value)
+    {
+        using BoatWriting writing = new(Stream.Null);
+        writing.Value(writing._compact, field, field.Type, value);
+        writing._compact.Flush();
+        return Encoding.UTF8.GetString(writing._line.WrittenSpan);
     }
 
     public void Write(BoatModel boat)
     {
-        _json.WriteStartObject();
-        _json.WriteNumber("formatVersion", boat.FormatVersion);
-        _json.WriteStartArray("things");
+        _lines.WriteStartObject();
+        _lines.WriteNumber("formatVersion", boat.FormatVersion);
+        _lines.WriteStartArray("things");
         foreach (Thing thing in boat.Things)
         {
-            WriteThing(thing);
+            Record(_lines, RecordSchema.Of(thing.GetType()), thing);
         }
 
-        _json.WriteEndArray();
-        _json.WriteEndObject();
-        _json.Flush();
+        _lines.WriteEndArray();
+        _lines.WriteEndObject();
+        _lines.Flush();
         _utf8.WriteByte((byte)'\n');
     }
 
     public void Dispose()
     {
-        _json.Dispose();
+        _lines.Dispose();
         _compact.Dispose();
-    }
-
-    /// <summary>One value as compact JSON, as a cell of a table holds it.</summary>
-    internal static string Compact(FieldSchema field, object value)
-    {
-        ArrayBufferWriter<byte> line = new();
-        using Utf8JsonWriter json = new(line, new JsonWriterOptions { Encoder = Plain });
-        CompactValue(json, field, field.Type, value);
-        json.Flush();
-        return System.Text.Encoding.UTF8.GetString(line.WrittenSpan);
     }
 
     private static bool IsEmpty(FieldSchema field, object? value) => value is null || (field.Type == FieldType.List && !((IEnumerable)value).GetEnumerator().MoveNext());
 
-    private void WriteThing(Thing thing)
-    {
-        _json.WriteStartObject();
-        _json.WriteString("kind", ThingKinds.NameOf(thing));
-        WriteFields(RecordSchema.Of(thing.GetType()), thing);
-        _json.WriteEndObject();
-    }
+    private static bool TakesLines(FieldSchema field, FieldType type) =>
+        type is FieldType.List or FieldType.Thing || (type == FieldType.Record && field.Record!.Fields.Any(inner => inner.Type == FieldType.Thing));
 
-    private void WriteFields(RecordSchema schema, object record)
+    private void Record(Utf8JsonWriter json, RecordSchema schema, object record)
     {
+        json.WriteStartObject();
+        if (record is Thing thing)
+        {
+            json.WriteString("kind", ThingKinds.NameOf(thing));
+        }
+
         foreach (FieldSchema field in schema.Fields)
         {
             object? value = field.Get(record);
-            if (!IsEmpty(field, value))
+            if (IsEmpty(field, value))
             {
-                _json.WritePropertyName(field.Name);
-                WriteValue(field, field.Type, value!);
+                continue;
+            }
+
+            json.WritePropertyName(field.Name);
+            if (json == _lines && !TakesLines(field, field.Type))
+            {
+                OnOneLine(field, field.Type, value!, isItem: false);
+            }
+            else
+            {
+                Value(json, field, field.Type, value!);
             }
         }
+
+        json.WriteEndObject();
     }
 
-    private void WriteValue(FieldSchema field, FieldType type, object value, bool isItem = false)
+    private void List(Utf8JsonWriter json, FieldSchema field, IEnumerable items)
     {
-        if (type == FieldType.Thing)
+        json.WriteStartArray();
+        foreach (object item in items)
         {
-            WriteThing((Thing)value);
-        }
-        else if (type == FieldType.List)
-        {
-            _json.WriteStartArray();
-            foreach (object item in (IEnumerable)value)
+            if (json == _lines && !TakesLines(field, field.ItemType!.Value))
             {
-                WriteValue(field, field.ItemType!.Value, item, isItem: true);
+                OnOneLine(field, field.ItemType.Value, item, isItem: true);
             }
+            else
+            {
+                Value(json, field, field.ItemType!.Value, item);
+            }
+        }
 
-            _json.WriteEndArray();
-        }
-        else if (type == FieldType.Record && HasThings(field.Record!))
-        {
-            _json.WriteStartObject();
-            WriteFields(field.Record!, value);
-            _json.WriteEndObject();
-        }
-        else
-        {
-            WriteOnOneLine(field, type, value, isItem);
-        }
+        json.WriteEndArray();
     }
 
-    private static bool HasThings(RecordSchema schema) => schema.Fields.Any(field => field.Type == FieldType.Thing);
-
-    private void WriteOnOneLine(FieldSchema field, FieldType type, object value, bool isItem)
+    private void OnOneLine(FieldSchema field, FieldType type, object value, bool isItem)
     {
         _line.ResetWrittenCount();
         _compact.Reset();
         if (isItem)
         {
             // The writer starts no line of its own for a raw item of a list.
-            Span<byte> lineStart = _line.GetSpan(1 + (2 * _json.CurrentDepth))[..(1 + (2 * _json.CurrentDepth))];
+            Span<byte> lineStart = _line.GetSpan(1 + (2 * _lines.CurrentDepth))[..(1 + (2 * _lines.CurrentDepth))];
             lineStart.Fill((byte)' ');
             lineStart[0] = (byte)'\n';
             _line.Advance(lineStart.Length);
         }
 
-        CompactValue(_compact, field, type, value);
+        Value(_compact, field, type, value);
         _compact.Flush();
-        _json.WriteRawValue(_line.WrittenSpan, skipInputValidation: true);
+        _lines.WriteRawValue(_line.WrittenSpan, skipInputValidation: true);
     }
 
-    private static void CompactValue(Utf8JsonWriter json, FieldSchema field, FieldType type, object value)
+    private void Value(Utf8JsonWriter json, FieldSchema field, FieldType type, object value)
     {
         switch (value)
         {
@@ -154,38 +154,14 @@ internal sealed class BoatWriting : IDisposable
                 json.WriteStringValue(value.ToString());
                 break;
             case Thing thing:
-                json.WriteStartObject();
-                json.WriteString("kind", ThingKinds.NameOf(thing));
-                CompactFields(json, RecordSchema.Of(thing.GetType()), thing);
-                json.WriteEndObject();
+                Record(json, RecordSchema.Of(thing.GetType()), thing);
                 break;
             case IEnumerable items when type == FieldType.List:
-                json.WriteStartArray();
-                foreach (object item in items)
-                {
-                    CompactValue(json, field, field.ItemType!.Value, item);
-                }
-
-                json.WriteEndArray();
+                List(json, field, items);
                 break;
             default:
-                json.WriteStartObject();
-                CompactFields(json, field.Record!, value);
-                json.WriteEndObject();
+                Record(json, field.Record!, value);
                 break;
-        }
-    }
-
-    private static void CompactFields(Utf8JsonWriter json, RecordSchema schema, object record)
-    {
-        foreach (FieldSchema field in schema.Fields)
-        {
-            object? value = field.Get(record);
-            if (!IsEmpty(field, value))
-            {
-                json.WritePropertyName(field.Name);
-                CompactValue(json, field, field.Type, value!);
-            }
         }
     }
 }

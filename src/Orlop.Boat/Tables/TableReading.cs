@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.Json;
 using nietras.SeparatedValues;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
@@ -12,6 +10,7 @@ namespace Orlop.Boat.Tables;
 internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemList problems)
 {
     private static readonly char[] Separators = [',', ';', '\t'];
+    private readonly CellReading _cells = new(problems);
     private readonly IReadOnlyList<TableColumn> _columns = TableColumn.Of(schema);
     private readonly Dictionary<string, int> _cellOf = new(StringComparer.Ordinal);
 
@@ -141,7 +140,7 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
     {
         if (field.Type is not (FieldType.Quantity or FieldType.Place or FieldType.Box))
         {
-            return CellValue(field, Cell(columns[0].Name, cells), spot);
+            return _cells.Value(field, Cell(columns[0].Name, cells), spot);
         }
 
         object?[] values = new object?[field.Record!.Fields.Count];
@@ -149,7 +148,7 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         foreach (TableColumn column in columns)
         {
             int index = field.Record.IndexOf(column.Part!.Name);
-            values[index] = CellValue(column.Part, Cell(column.Name, cells), spot.At(column.Part.Name), field);
+            values[index] = _cells.Value(column.Part, Cell(column.Name, cells), spot.At(column.Part.Name), field);
             isSet[index] = values[index] is not null;
         }
 
@@ -171,47 +170,5 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         object made = field.Record.Create(values, isSet);
         bool saysOnlyTheSame = kept is Quantity was && made is Quantity { Known: Knowledge.Exact } now && was.Value == now.Value && columns.Length == 1;
         return saysOnlyTheSame ? kept : made;
-    }
-
-    private object? CellValue(FieldSchema field, string cell, Spot spot, FieldSchema? of = null)
-    {
-        if (cell.Length == 0)
-        {
-            return null;
-        }
-
-        object? value = field.Type switch
-        {
-            FieldType.Number => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number : null,
-            FieldType.Count => int.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int count) ? count : null,
-            FieldType.Flag => bool.TryParse(cell, out bool flag) ? flag : null,
-            FieldType.List or FieldType.Record => JsonValue(field, cell, spot),
-            _ => RecordReading.OfText(field, field.Type, cell),
-        };
-        if (value is null)
-        {
-            FieldSchema asked = of?.Type == FieldType.Quantity && field.Name == "value" ? of : field;
-            Spot at = asked == of ? spot.Parent : spot;
-            problems.Add(at, $"'{FoundJson.Short(cell)}'", AllowedWords.Of(asked, field.Type), Refusal(field, asked, cell));
-        }
-
-        return value;
-    }
-
-    private static string Refusal(FieldSchema field, FieldSchema asked, string cell) =>
-        field.Type == FieldType.Number && cell.Contains(',', StringComparison.Ordinal) ? $"{asked.Label} is not a number; write a decimal point, not a comma."
-        : $"{asked.Label} does not fit.";
-
-    private object? JsonValue(FieldSchema field, string cell, Spot spot)
-    {
-        try
-        {
-            using JsonDocument document = JsonDocument.Parse(cell, new JsonDocumentOptions { MaxDepth = BoatJson.DeepestNesting });
-            return new RecordReading(problems).Value(field, field.Type, document.RootElement, spot);
-        }
-        catch (JsonException)
-        {
-            return null;
-        }
     }
 }

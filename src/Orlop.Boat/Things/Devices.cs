@@ -40,6 +40,9 @@ public sealed record Protection : Part
     [Description("Id of its operating-time gates, as listed in the docs.")]
     public string? Gates { get; init; }
 
+    [Description("Operating times from its own sheet, in place of listed gates, by rising current.")]
+    public ValueList<OperatingTime> OwnTimes { get; init; } = [];
+
     [Description("It opens both poles.")]
     public bool IsTwoPole { get; init; }
 
@@ -52,6 +55,12 @@ public sealed record Protection : Part
     [JsonIgnore]
     public override IReadOnlyList<string> TerminalNames => IsTwoPole ? Things.TerminalNames.TwoPole : Things.TerminalNames.OnePole;
 }
+
+/// <summary>A point of a device's sheet: at this multiple of its rating it opens no earlier and no later than this; at least one of the two.</summary>
+public sealed record OperatingTime(
+    [property: Allowed(1, 1000)] double RatingRatio,
+    [property: Allowed(0.0001, 1e6)] double? EarliestS = null,
+    [property: Allowed(0.0001, 1e6)] double? LatestS = null);
 
 /// <summary>A switch that a hand or a relay works: <c>in</c> and <c>out</c>, and <c>in2</c> and <c>out2</c> where it opens both poles.</summary>
 [Kind("switch")]

@@ -20,4 +20,7 @@ public static class BoatDrawing
     /// <summary>Profile, plan and sections on one sheet at one scale.</summary>
     public static string All(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options) =>
         new BoatSheet(asBuilt, altered, options).Draw("Profile, plan and sections", showsProfile: true, showsPlan: true, showsSections: true);
+
+    /// <summary>The largest usual scale, as its denominator (50 for 1:50), at which the boat's length fits a width on paper in mm; the smallest usual one where none does.</summary>
+    public static double ScaleDenominatorRatioFor(BoatModel boat, double paperWidthMm) => new BoatSheet(boat, null, new BoatDrawingOptions()).ScaleFor(paperWidthMm);
 }

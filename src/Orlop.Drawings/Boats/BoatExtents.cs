@@ -38,13 +38,17 @@ internal static class BoatExtents
     private static IEnumerable<Place> PlacesOf(ThingChange change) =>
         new[] { change.Was, change.Becomes }.OfType<Thing>().Select(PlaceOf).OfType<Place>();
 
-    /// <summary>Where a thing stands, or null.</summary>
-    internal static Place? PlaceOf(Thing? thing) => thing switch
+    /// <summary>Where a thing stands, or null where that is not known.</summary>
+    internal static Place? PlaceOf(Thing? thing)
     {
-        Part part => part.Place,
-        Gear gear => gear.Place,
-        _ => null,
-    };
+        Place? place = thing switch
+        {
+            Part part => part.Place,
+            Gear gear => gear.Place,
+            _ => null,
+        };
+        return place is not null && double.IsFinite(place.XM) && double.IsFinite(place.YM) && double.IsFinite(place.ZM) ? place : null;
+    }
 
     /// <summary>The box around a thing, or null.</summary>
     internal static BoxSize? SizeOf(Thing? thing) => thing switch

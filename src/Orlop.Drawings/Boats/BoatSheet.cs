@@ -16,6 +16,8 @@ internal sealed class BoatSheet
     private const double GapPx = 14;
     private const double SectionGapPx = 40;
     private const double LeastWidthPx = 240;
+    private const double RoomyWidthPx = 700;
+    private static readonly double[] UsualScales = [10, 20, 25, 40, 50, 75, 100, 150, 200, 250, 500];
     private static readonly double[] EvenFractions = [0.15, 0.38, 0.62, 0.85];
     private readonly BoatModel _asBuilt;
     private readonly BoatModel _altered;
@@ -47,6 +49,14 @@ internal sealed class BoatSheet
             ? 1000 / denominator * DrawingFrame.UnitsPerMm
             : (options.WidthPx - LeftPx - RightPx) / lengthM;
         _width = options.ScaleDenominatorRatio is null ? options.WidthPx : Math.Max(LeastWidthPx, (lengthM * _pixelsPerM) + LeftPx + RightPx);
+    }
+
+    /// <summary>The largest usual scale at which the boat's length fits a width on paper.</summary>
+    internal double ScaleFor(double widthMm)
+    {
+        double lengthMm = (BoatExtents.Of(ViewKind.Profile, _hull, _changes)?.WidthM ?? 1) * 1000;
+        double roomMm = widthMm - ((LeftPx + RightPx) / DrawingFrame.UnitsPerMm);
+        return UsualScales.FirstOrDefault(denominator => lengthMm / denominator <= roomMm, UsualScales[^1]);
     }
 
     internal string Draw(string views, bool showsProfile = false, bool showsPlan = false, bool showsSections = false)
@@ -118,6 +128,9 @@ internal sealed class BoatSheet
         return bottom + GapPx;
     }
 
+    /// <summary>Gear that stays is named even where that takes a leader line, unless an alteration or a small screen asks for calm.</summary>
+    private bool NamesAllGear => !_hasAlteration && _width >= RoomyWidthPx;
+
     private double CellWidth(Extent extent) => (extent.WidthM * _pixelsPerM) + SectionGapPx;
 
     /// <summary>Four cuts along the hull, at whole metres or feet.</summary>
@@ -152,7 +165,7 @@ internal sealed class BoatSheet
 
         new GridPainter(_svg, _options.Units, _options.Culture).Grid(view);
         Hull(hullPainter, view, cutXM);
-        double bottom = Things(new ThingPainter(_svg, view, _options, cutXM), view);
+        double bottom = Things(new ThingPainter(_svg, view, _options, cutXM, NamesAllGear, _altered.Particulars?.DraughtM?.Value), view);
         _svg.End();
         return view.Frame with { Height = bottom - view.Frame.Y };
     }

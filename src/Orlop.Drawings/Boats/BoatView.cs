@@ -20,7 +20,7 @@ internal sealed record Extent(double LeastAcrossM, double MostAcrossM, double Le
 /// <summary>Puts places of the boat on the drawing, to scale.</summary>
 internal sealed class BoatView(ViewKind kind, Extent extent, double pixelsPerM, Spot corner)
 {
-    private const double LeastSide = 6;
+    private const double LeastSide = 5;
 
     internal ViewKind Kind => kind;
 

@@ -9,7 +9,7 @@ using Orlop.Presentation.Words;
 namespace Orlop.Drawings.Boats;
 
 /// <summary>Draws the things of a boat in a view, and places their labels.</summary>
-internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOptions options, double? cutXM)
+internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOptions options, double? cutXM, bool namesAllGear, double? draughtM)
 {
     private const double MostLabelPx = 190;
     private const double TogetherPx = 13;
@@ -137,10 +137,19 @@ internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOpti
         return
         [
             .. _named.Where(named => named.Change.Kind != ChangeKind.Kept).Select(Wish),
-            .. _named.Where(named => named.Change is { Kind: ChangeKind.Kept, Shown: Gear }).Select(Wish),
+            .. _named.Where(named => named.Change is { Kind: ChangeKind.Kept, Shown: Gear }).Select(named => Wish(named) with { IsNeeded = namesAllGear }),
             .. shared,
             .. _spaces.Select(space => InCorner(space.Change, space.Box)).OfType<LabelWish>(),
+            .. Waterline(),
         ];
+    }
+
+    private IEnumerable<LabelWish> Waterline()
+    {
+        const double FromEndPx = 40;
+        return view.Kind == ViewKind.Profile && draughtM is { } draught
+            ? [new("waterline", new Box(view.Frame.Right - FromEndPx, view.Up(draught), 0, 0), "soft", IsNeeded: false)]
+            : [];
     }
 
     /// <summary>The name of a space in a corner of it that no thing covers; null where there is none.</summary>

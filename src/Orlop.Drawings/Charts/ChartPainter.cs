@@ -11,6 +11,7 @@ internal sealed class ChartPainter(Chart chart)
     private const double TopPx = 26;
     private const double MarkRowPx = 14;
     private const double LeastWidthPx = 240;
+    private const double LimitMarginRatio = 0.05;
     private readonly SvgWriter _svg = new();
 
     internal string Draw()
@@ -34,13 +35,16 @@ internal sealed class ChartPainter(Chart chart)
             ChartScale x = new(across, points.Select(point => point.Across), field.X, field.Right, 70, isRounded: false);
             double[] heights =
             [
-                .. points.Select(point => point.Up), .. chart.Limits.Select(limit => limit.Up),
-                .. chart.Bands.SelectMany(band => new[] { band.LeastUp, band.MostUp }), .. chart.StartsAtZero ? new[] { 0.0 } : [],
+                .. points.Select(point => point.Up), .. chart.Limits.Select(limit => limit.Up).Where(double.IsFinite),
+                .. chart.Bands.SelectMany(band => new[] { band.LeastUp, band.MostUp }).Where(double.IsFinite), .. chart.StartsAtZero ? new[] { 0.0 } : [],
             ];
+            double margin = (heights.Max() - heights.Min()) * LimitMarginRatio;
+            heights = [.. heights, .. chart.Limits.SelectMany(limit => new[] { limit.Up - margin, limit.Up + margin })];
             ChartScale y = new(up, heights, field.Bottom, field.Y, 30, isRounded: true);
-            Field(field, x, y);
-            Lines(field, x, y);
+            Bands(field, y);
             bottom = Marks(field, x);
+            Axes(field, x, y);
+            Lines(field, x, y);
         }
 
         _svg.Text(field.Centre.X, bottom + 34, Named(chart.Across.Name, across), "soft", "middle", TextSize.Small);
@@ -50,7 +54,7 @@ internal sealed class ChartPainter(Chart chart)
         return frame.Insert(_svg).End().ToString();
     }
 
-    private void Field(Box field, ChartScale x, ChartScale y)
+    private void Bands(Box field, ChartScale y)
     {
         foreach (ChartBand band in chart.Bands.Where(band => double.IsFinite(band.LeastUp) && double.IsFinite(band.MostUp)))
         {
@@ -58,7 +62,10 @@ internal sealed class ChartPainter(Chart chart)
             _svg.Rect(new Box(field.X, top, field.Width, low - top), "band");
             _svg.Text(field.X + 4, top + 11, band.Name, "soft halo", size: TextSize.Small);
         }
+    }
 
+    private void Axes(Box field, ChartScale x, ChartScale y)
+    {
         foreach ((double number, double at) in y.Ticks())
         {
             _svg.Line(field.X, at, field.Right, at, "grid");
@@ -68,7 +75,7 @@ internal sealed class ChartPainter(Chart chart)
         foreach ((double number, double at) in x.Ticks())
         {
             _svg.Line(at, field.Bottom, at, field.Bottom + 5, "axis");
-            _svg.Text(at, field.Bottom + 17, number.ToString("0.######", chart.Culture), "soft", "middle", TextSize.Small);
+            _svg.Text(at, field.Bottom + 17, number.ToString("0.######", chart.Culture), "soft halo", "middle", TextSize.Small);
         }
 
         _svg.Line(field.X, field.Bottom, field.Right, field.Bottom, "axis");

@@ -68,7 +68,7 @@ internal sealed class CircuitMetrics
     }
 
     private double HalfWidth(CircuitNode node) =>
-        Math.Max(CircuitSymbol.HalfWidth, Math.Max(TextSize.Width(Title(node), TextSize.Small), TextSize.Width(Rating(node), TextSize.Small)) / 2) + 1;
+        Math.Max(CircuitSymbol.HalfWidth, Math.Max(TextSize.BoldWidth(Title(node), TextSize.Small), TextSize.BoldWidth(Rating(node), TextSize.Small)) / 2) + 1;
 
-    private double EdgeTextWidth(CircuitEdge edge) => TextSize.Width(EdgeText(edge), TextSize.Small);
+    private double EdgeTextWidth(CircuitEdge edge) => TextSize.BoldWidth(EdgeText(edge), TextSize.Small);
 }

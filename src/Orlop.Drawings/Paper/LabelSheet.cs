@@ -8,7 +8,7 @@ public static class LabelSheet
     /// <summary>Least height of a letter's em on a label, in mm; capital letters are about 0.7 of it.</summary>
     public const double LeastTextMm = 3.6;
 
-    private const double LabelWidthMm = 58;
+    private const double LabelWidthMm = 88;
     private const double LabelHeightMm = 24;
     private const double GapMm = 3;
     private const double EdgeMm = 12;
@@ -72,7 +72,8 @@ public static class LabelSheet
         foreach ((string text, double sizeMm, string style) in lines)
         {
             y += sizeMm + 0.6;
-            svg.Text(Units(xMm + PadMm), Units(y), TextSize.Fitted(text, Units(sizeMm), most), style, size: Units(sizeMm));
+            double fitted = Math.Clamp(Units(sizeMm) * most / TextSize.BoldWidth(text + " ", Units(sizeMm)), Units(LeastTextMm), Units(sizeMm));
+            svg.Text(Units(xMm + PadMm), Units(y), TextSize.Fitted(text, fitted, most), style, size: fitted);
         }
 
         svg.End();

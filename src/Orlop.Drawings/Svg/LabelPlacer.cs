@@ -4,7 +4,7 @@ namespace Orlop.Drawings.Svg;
 /// <param name="IsNeeded">It is placed in a row below the view where there is no room near its thing; else it is left out.</param>
 internal sealed record LabelWish(string Text, Box Target, string Style, bool IsNeeded = true, double Size = TextSize.Small)
 {
-    internal double Width => TextSize.Width(Text, Size) + 2;
+    internal double Width => TextSize.BoldWidth(Text, Size) + 2;
 
     internal double Height => TextSize.Height(Size);
 }

@@ -6,10 +6,13 @@ internal static class TextSize
     internal const double Body = 12;
     internal const double Small = 10.5;
     private const double LineRatio = 1.2;
+    private const double BoldRatio = 1.1;
 
     internal static double Height(double size) => size * LineRatio;
 
     internal static double Width(string text, double size) => text.Sum(WidthRatio) * size;
+
+    internal static double BoldWidth(string text, double size) => BoldRatio * Width(text, size);
 
     /// <summary>The text, cut with an ellipsis where it is wider than allowed.</summary>
     internal static string Fitted(string text, double size, double mostWidth)

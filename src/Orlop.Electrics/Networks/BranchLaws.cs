@@ -29,6 +29,16 @@ internal sealed class BranchLaws
             }
         }
 
+        MeltingA = new double[conductors.Length];
+        for (var k = 0; k < conductors.Length; k++)
+        {
+            if (conductors[k].Heating is { } heating)
+            {
+                var riseK = CopperMeltsC - heating.AmbientC;
+                MeltingA[k] = Math.Sqrt(riseK / ((RisePerA2[k] * ResistanceFactor(heating.AmbientC)) + (RunawayPerA2[k] * riseK)));
+            }
+        }
+
         // A contact of zero resistance lies inside a junction and carries nothing here.
         ContactS = [.. wiring.Contacts.Select(c => c.ResistanceOhm > 0 ? 1 / c.ResistanceOhm : 0)];
         SourceV = [.. wiring.Batteries.Select(b => b.OpenCircuitV), .. wiring.LimitedSources.Select(s => s.SetpointV), .. wiring.Converters.Select(c => c.OutputV)];
@@ -46,6 +56,9 @@ internal sealed class BranchLaws
     /// <summary>Temperature rise for each A² and each unit of the resistance factor, K/A².</summary>
     public double[] RisePerA2 { get; }
 
+    /// <summary>Current at which a conductor with heating reaches the melting point of copper (eq. 4).</summary>
+    public double[] MeltingA { get; }
+
     public double[] ContactS { get; }
 
     /// <summary>Voltage behind the resistance of batteries, limited sources and converter outputs, in that order.</summary>
@@ -60,12 +73,28 @@ internal sealed class BranchLaws
     /// <summary>Resistance at a temperature over the resistance at 20 °C.</summary>
     public static double ResistanceFactor(double temperatureC) => 1 + (CopperPerK * (temperatureC - 20));
 
-    /// <summary>Current and slope dI/dV of a conductor that warms with its own current (eq. 4 and 5).</summary>
-    public static (double CurrentA, double SlopeS) Heated(double voltageV, double ambientOhm, double runawayPerA2)
+    /// <summary>
+    /// Current and slope dI/dV of a conductor that warms with its own current (eq. 5). Past melting the curve goes on straight: no point
+    /// there is ever an answer, and the slope must not vanish on the way to finding that out.
+    /// </summary>
+    public (double CurrentA, double SlopeS) Heated(int conductor, double voltageV)
     {
-        var currentA = 2 * voltageV / (ambientOhm + Math.Sqrt((ambientOhm * ambientOhm) + (4 * runawayPerA2 * voltageV * voltageV)));
-        var closeness = runawayPerA2 * currentA * currentA;
-        return (currentA, (1 - closeness) * (1 - closeness) / (ambientOhm * (1 + closeness)));
+        var (ambientOhm, runaway, meltingA) = (ConductorOhm[conductor], RunawayPerA2[conductor], MeltingA[conductor]);
+        var currentA = 2 * voltageV / (ambientOhm + Math.Sqrt((ambientOhm * ambientOhm) + (4 * runaway * voltageV * voltageV)));
+        if (Math.Abs(currentA) <= meltingA)
+        {
+            return (currentA, SlopeS(currentA));
+        }
+
+        var meltingSlopeS = SlopeS(meltingA);
+        var meltingV = meltingA * ambientOhm / (1 - (runaway * meltingA * meltingA));
+        return (Math.CopySign(meltingA + (meltingSlopeS * (Math.Abs(voltageV) - meltingV)), voltageV), meltingSlopeS);
+
+        double SlopeS(double at)
+        {
+            var closeness = runaway * at * at;
+            return (1 - closeness) * (1 - closeness) / (ambientOhm * (1 + closeness));
+        }
     }
 
     /// <summary>Input power of a converter for the power at its output (eq. 8).</summary>

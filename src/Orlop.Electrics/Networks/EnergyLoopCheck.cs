@@ -4,7 +4,7 @@ namespace Orlop.Electrics.Networks;
 
 /// <summary>
 /// Finds converters that feed themselves, through others or alone: the output of each meets the input of the next when conductors and
-/// contacts join their plus terminals and their minus terminals.
+/// contacts join their terminals, plus to plus and minus to minus or crossed.
 /// </summary>
 internal static class EnergyLoopCheck
 {
@@ -47,8 +47,10 @@ internal static class EnergyLoopCheck
         var outputs = wiring.Branches.AsSpan(wiring.Start(BranchKind.ConverterOutput), wiring.Converters.Length).ToArray();
         var inputs = wiring.Branches.AsSpan(wiring.Start(BranchKind.ConverterInput)).ToArray();
         return [.. outputs.Select(o => inputs
-            .Where(i => metal.Find(o.A) == metal.Find(i.A) && metal.Find(o.B) == metal.Find(i.B))
+            .Where(i => (Meet(o.A, i.A) && Meet(o.B, i.B)) || (Meet(o.A, i.B) && Meet(o.B, i.A)))
             .Select(i => i.Index).ToArray())];
+
+        bool Meet(int first, int other) => metal.Find(first) == metal.Find(other);
     }
 
     /// <summary>The shortest ring of converters that comes back to the first, or null.</summary>

@@ -148,7 +148,7 @@ internal sealed class NetworkEquations(PreparedNetwork network)
     {
         for (var k = 0; k < _firstContact; k++)
         {
-            if (_wiring.Conductors[k].Heating is { } heating && !(ConductorC(k, heating) <= BranchLaws.CopperMeltsC))
+            if (_laws.RunawayPerA2[k] > 0 && !(Math.Abs(CurrentA[k]) <= _laws.MeltingA[k]))
             {
                 return k;
             }
@@ -164,7 +164,7 @@ internal sealed class NetworkEquations(PreparedNetwork network)
             var voltageV = Across(k, potentials);
             if (_laws.RunawayPerA2[k] > 0)
             {
-                (CurrentA[k], SlopeS[k]) = BranchLaws.Heated(voltageV, _laws.ConductorOhm[k], _laws.RunawayPerA2[k]);
+                (CurrentA[k], SlopeS[k]) = _laws.Heated(k, voltageV);
             }
             else
             {

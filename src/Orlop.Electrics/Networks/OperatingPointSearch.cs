@@ -35,6 +35,11 @@ internal sealed class OperatingPointSearch
             return Ended(SolveStatus.NotConverged);
         }
 
+        if (_newton.Equations.Molten() is { } unloaded)
+        {
+            return Ended(SolveStatus.NoOperatingPoint, Shortfalls().OfMolten(unloaded, _unloaded));
+        }
+
         _progress?.Report(0.1);
         if (TakeSigns() is { } dead)
         {

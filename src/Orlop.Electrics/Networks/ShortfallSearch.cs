@@ -12,11 +12,10 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
 
     private readonly record struct Trial(bool IsFed, double VoltageV, double SlopeOhm);
 
-    /// <summary>The shortfall of the load whose voltage falls fastest where the last part of the demand was served; null when it could be served after all.</summary>
+    /// <summary>The shortfall of the load with the largest part in the collapse where the last part of the demand was served; null when it could be served after all.</summary>
     public Shortfall? AtLimit(double[] potentials, double servedPart)
     {
-        var sink = FastestFalling(potentials, servedPart);
-        var shortfall = Of(sink, potentials);
+        var shortfall = Of(LargestPartInCollapse(potentials, servedPart), potentials);
         return shortfall.MostW < shortfall.AskedW ? shortfall : null;
     }
 
@@ -47,7 +46,7 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
     public Shortfall Of(int sink, double[] potentials)
     {
         var id = network.Wiring.IdOf(network.Wiring.Branches[newton.Equations.FirstSink + sink]);
-        var askedW = AskedW(sink);
+        var askedW = AskedW(sink, potentials);
         var (currentA, voltageV) = GreatestPower(sink);
         var at = (double[])potentials.Clone();
         if (!TryCurrent(sink, currentA, at).IsFed)
@@ -58,62 +57,59 @@ internal sealed class ShortfallSearch(PreparedNetwork network, NewtonIteration n
         return new Shortfall(id, askedW, currentA * voltageV, voltageV, new WayToLoad(network, newton.Equations, sinks).Elements(sink, at));
     }
 
-    private double AskedW(int sink)
+    private double AskedW(int sink, double[] potentials)
     {
         var unloadedV = Math.Abs(newton.Equations.Across(newton.Equations.FirstSink + sink, unloaded));
-        if (sinks.Kinds[sink] == LoadKind.Current)
+        if (sinks.FollowsConverter[sink])
         {
-            return sinks.Amounts[sink] * unloadedV;
+            return ConverterAskedW(sink, potentials);
         }
 
-        if (sinks.Kinds[sink] == LoadKind.Resistance)
+        return sinks.Kinds[sink] switch
         {
-            return unloadedV * unloadedV / sinks.Amounts[sink];
-        }
+            LoadKind.Current => sinks.Amounts[sink] * unloadedV,
+            LoadKind.Resistance => unloadedV * unloadedV / sinks.Amounts[sink],
+            _ => sinks.Amounts[sink],
+        };
+    }
 
-        if (!sinks.FollowsConverter[sink])
+    /// <summary>What a converter's input asks with its output loaded in full; or as far as it was last served, when the others alone are too much.</summary>
+    private double ConverterAskedW(int sink, double[] potentials)
+    {
+        var at = (double[])unloaded.Clone();
+        if (!TryCurrent(sink, 0, at).IsFed)
         {
-            return sinks.Amounts[sink];
+            at = potentials;
+            newton.Equations.Evaluate(at, sinks);
         }
 
         var converter = sink - network.Wiring.Loads.Length;
-        return BranchLaws.ConverterInputW(network.Wiring.Converters[converter], newton.Equations.ConverterOutputW(converter, unloaded));
+        return BranchLaws.ConverterInputW(network.Wiring.Converters[converter], newton.Equations.ConverterOutputW(converter, at));
     }
 
-    private int FastestFalling(double[] potentials, double servedPart)
+    /// <summary>
+    /// J loses its definiteness through the terms -P/u² of the loads; each load's part is P (Δu/u)², with Δu the fall when all ask more.
+    /// </summary>
+    private int LargestPartInCollapse(double[] potentials, double servedPart)
     {
-        newton.Equations.Evaluate(potentials, sinks.Scaled(servedPart));
-        var demandA = new double[potentials.Length];
         var equations = newton.Equations;
-        for (var sink = 0; sink < sinks.Signs.Length; sink++)
+        equations.Evaluate(potentials, sinks.Scaled(servedPart));
+        var demandA = new double[potentials.Length];
+        var insisting = Enumerable.Range(0, sinks.Signs.Length).Where(sinks.Insists).ToArray();
+        foreach (var sink in insisting)
         {
-            if (sinks.Insists(sink))
-            {
-                Inject(demandA, equations.FirstSink + sink, equations.CurrentA[equations.FirstSink + sink]);
-            }
+            Inject(demandA, equations.FirstSink + sink, equations.CurrentA[equations.FirstSink + sink]);
         }
 
         var fall = new double[potentials.Length];
         newton.FactoredSlopes()?.Solve(demandA, fall);
-        var (fastest, fastestRatio, mostW) = (-1, double.NegativeInfinity, 0.0);
-        for (var sink = 0; sink < sinks.Signs.Length; sink++)
+        return insisting.MaxBy(sink =>
         {
-            if (!sinks.Insists(sink))
-            {
-                continue;
-            }
-
             var branch = equations.FirstSink + sink;
-            var voltageV = equations.Across(branch, potentials);
-            var ratio = equations.Across(branch, fall) / voltageV;
-            var powerW = equations.CurrentA[branch] * voltageV;
-            if (fastest < 0 || ratio > fastestRatio * (1 + AlikeRatio) || (ratio > fastestRatio * (1 - AlikeRatio) && powerW > mostW))
-            {
-                (fastest, fastestRatio, mostW) = (sink, ratio, powerW);
-            }
-        }
-
-        return fastest;
+            var powerV = equations.Across(branch, sinks.Kinds[sink] == LoadKind.Current ? unloaded : potentials);
+            var ratio = equations.Across(branch, fall) / equations.Across(branch, potentials);
+            return Math.Abs(equations.CurrentA[branch] * powerV) * ratio * ratio;
+        });
     }
 
     private (double CurrentA, double VoltageV) GreatestPower(int sink)

@@ -25,7 +25,7 @@ public sealed class BoatJsonPropertyTests
         iter: BoatCount);
 
     [Fact]
-    public void Check_AnyBoat_FindsNothing() => Gen.Int.Sample(seed => Assert.Empty(BoatValidation.Check(RandomBoat.Of(seed))), iter: BoatCount);
+    public void Check_AnyBoat_FindsNothing() => Gen.Int.Sample(seed => Assert.Empty(BoatValidation.Check(RandomBoat.Of(seed))), iter: 50);
 
     [Fact]
     public void ReadOfWrite_CommaDecimalCulture_IsTheSameBoat()

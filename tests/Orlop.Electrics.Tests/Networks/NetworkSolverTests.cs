@@ -58,6 +58,31 @@ public sealed class NetworkSolverTests
     }
 
     [Fact]
+    public void Solve_LargeLoadWithALampFurtherOn_NamesTheLargeLoad()
+    {
+        var network = OneLoad(24, 0.1, 1500) with
+        {
+            Conductors = [new Conductor("tail", "plus", "masthead", 0.5)],
+            Loads = [new Load("winch", "plus", "minus", LoadKind.Power, 1500), new Load("lamp", "masthead", "minus", LoadKind.Power, 5)],
+        };
+        Assert.Equal("winch", NetworkSolver.Solve(network, TestContext.Current.CancellationToken).Shortfall!.LoadId);
+    }
+
+    [Fact]
+    public void Solve_InverterBeyondItsBattery_NamesItWithWhatItsOutputAsks()
+    {
+        var network = OneLoad(24, 0.1, 0) with
+        {
+            Converters = [new Converter("inverter", "plus", "minus", "line", "neutral", 230, 0.5, 20, 0.05, 0, 3000, 21, false)],
+            Loads = [new Load("kettle", "line", "neutral", LoadKind.Power, 2000)],
+        };
+        var shortfall = NetworkSolver.Solve(network, TestContext.Current.CancellationToken).Shortfall!;
+        Assert.Equal("inverter", shortfall.LoadId);
+        Assert.Equal(2120, shortfall.AskedW, 1e-6);
+        Assert.Equal(1440, shortfall.MostW, 1e-6);
+    }
+
+    [Fact]
     public void Solve_CurrentBeyondWhatTheBatteryCanDrive_HasNoOperatingPoint()
     {
         var network = OneLoad(24, 0.1, 0) with { Loads = [new Load("load", "plus", "minus", LoadKind.Current, 241)] };

@@ -96,6 +96,10 @@ public sealed class QuantityTextFormatTests
     }
 
     [Fact]
+    public void BySuffix_EverySuffixOfTheFiles_IsInTheTable() =>
+        Assert.Empty(Orlop.Boat.Format.UnitSuffix.All.Select(unit => unit.Suffix).Except([.. Units.BySuffix.Keys, "Year"])); // a year has no unit to choose
+
+    [Fact]
     public void ParseOfFormat_AnyFiniteValue_ComesBackWithinTheDigitsShown() =>
         Gen.Select(Suffix, Gen.Double[-50_000, 50_000], Gen.Enum<DisplayUnits>(), Gen.Bool)
             .Sample((suffix, value, units, isGerman) =>

@@ -33,7 +33,7 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
             return Unknown(Description, subject, condition.Id, Sentence.Of($"{load.Title}: how long its start lasts is not known"), [new FindingInput(load.Id, "startS", IsMissing: true)]);
         }
 
-        if (device.Gates is not { } gatesId || OperatingGateTable.Find(gatesId, device.RatedA.Value) is not { } gates)
+        if (DeviceGates.Of(device) is not { } gates)
         {
             return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: no operating times are known for it, so whether it holds while {load.Title} starts cannot be told"), [new FindingInput(device.Id, "gates", IsMissing: true)]);
         }

@@ -1,0 +1,48 @@
+using System.CommandLine;
+using Orlop.Boat;
+using Orlop.Drawings.Paper;
+using Orlop.Presentation.Quantities;
+using Orlop.Work;
+using Orlop.Work.Paper;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary><c>orlop pack</c>: the work pack of an alteration as a folder of files.</summary>
+internal static class PackCommand
+{
+    public static Command Make(CommandStreams streams)
+    {
+        Argument<string> boat = new("boat") { Description = "A .orlop store, a .json boat file, or - for standard input." };
+        Option<string> alteration = new("--alteration", "-a") { Description = "Id or name of the alteration.", Required = true };
+        Option<string> output = new("--output", "-o") { Description = "Folder to write to; made if needed.", Required = true };
+        Option<string> units = UnitsOption.Make();
+        Command command = new("pack", "Write the work pack of an alteration: HTML to print, PDF where a browser is installed, tables, labels.") { boat, alteration, output, units };
+        command.SetAction(async (parsed, token) =>
+        {
+            BoatModel model = BoatInput.Read(parsed.GetValue(boat)!, streams);
+            DisplayUnits shown = UnitsOption.Of(parsed.GetValue(units));
+            WorkPack pack = WorkPacks.Plan(model, BoatInput.Alteration(model, parsed.GetValue(alteration)!), token);
+            PaperOptions paper = new(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime), "as in the file")
+            {
+                Units = shown,
+                Size = shown == DisplayUnits.Us ? PaperSize.Letter : PaperSize.A4,
+            };
+            string folder = parsed.GetValue(output)!;
+            foreach (string name in PackFolder.Write(pack, paper, folder))
+            {
+                await streams.Out.WriteLineAsync(Path.Combine(folder, name));
+            }
+
+            string pdf = Path.Combine(folder, "pack.pdf");
+            PdfResult printed = await PdfPrinter.PrintAsync(Path.Combine(folder, "pack.html"), pdf, token);
+            await (printed.File is not null ? streams.Out : streams.Error).WriteLineAsync(printed.File ?? printed.WhyNot);
+            if (!pack.Clashes.IsEmpty)
+            {
+                await streams.Error.WriteLineAsync($"Do not start: the boat has changed since this was drafted ({string.Join(", ", pack.Clashes.Select(clash => clash.Id))}). Settle that first.");
+            }
+
+            return ExitCode.Good;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Presentation.Words;
+using Orlop.Review;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>A circuit as a chain from source to load, in one condition at its lowest charge, with the voltage along it.</summary>
+public sealed record ChainView
+{
+    public required Chain Chain { get; init; }
+
+    /// <summary>The condition the voltages are for; null when the boat has none.</summary>
+    public Condition? Condition { get; init; }
+
+    /// <summary>Source, everything on the way out, load.</summary>
+    public required ImmutableArray<ChainItemView> Items { get; init; }
+
+    /// <summary>Things that only the way back passes.</summary>
+    public required ImmutableArray<ChainItemView> BackOnly { get; init; }
+
+    /// <summary>Least voltage the load works at, in volts; null when it does not say.</summary>
+    public double? LeastV { get; init; }
+
+    /// <summary>Why there are no voltages, in a sentence; null when there are.</summary>
+    public string? WhyNoVoltage { get; init; }
+
+    /// <summary>The view of a chain.</summary>
+    /// <param name="asBuilt">To see what a draft changes.</param>
+    /// <param name="conditionId">The condition wanted; otherwise the first in which the load is on.</param>
+    public static ChainView Of(Chain chain, BoatModel boat, BoatModel asBuilt, FindingsView? findings, string? conditionId, Memo memo)
+    {
+        Condition? condition = ConditionOf(chain, boat, conditionId);
+        ChainVolts volts = condition is null ? ChainVolts.None(chain) : ChainVolts.Of(chain, boat, condition, memo);
+        double alongM = 0;
+        ChainItemView Item(Thing thing, int? outIndex, double? runningV, double? startingV) => new()
+        {
+            Thing = thing,
+            Kind = Wording.KindOf(thing),
+            Facts = findings is null ? "" : ThingFacts.Of(thing, findings.Units, findings.Culture),
+            RunningV = runningV,
+            StartingV = startingV,
+            AlongM = alongM,
+            Findings = findings is null ? [] : [.. findings.About(thing.Id).Where(row => row.Pair.After is not null)],
+            IsChanged = !Equals(asBuilt.Find(thing.Id), thing),
+            OutIndex = outIndex,
+        };
+
+        ImmutableArray<ChainItemView>.Builder items = ImmutableArray.CreateBuilder<ChainItemView>();
+        if (chain.Source is { } source)
+        {
+            items.Add(Item(source, null, volts.SourceV, volts.StartingSourceV));
+        }
+
+        for (int i = 0; i < chain.Out.Length; i++)
+        {
+            alongM += LengthM(chain.Out[i]);
+            items.Add(Item(chain.Out[i].Thing, i, volts.Running[i], volts.Starting[i]));
+        }
+
+        items.Add(Item(chain.Taker, null, volts.LoadV, volts.StartingLoadV));
+        HashSet<string> shown = [.. items.Select(item => item.Thing.Id)];
+        return new ChainView
+        {
+            Chain = chain,
+            Condition = condition,
+            Items = items.ToImmutable(),
+            BackOnly = [.. chain.Back.Where(item => !shown.Contains(item.Thing.Id)).DistinctBy(item => item.Thing.Id).Select(item => Item(item.Thing, null, null, null))],
+            LeastV = (chain.Taker as ElectricLoad)?.LeastV?.Value,
+            WhyNoVoltage = chain.Source is null ? $"Nothing feeds {chain.Taker.Title} yet: no way leads from it to a source."
+                : !chain.IsComplete ? $"The way back from {chain.Taker.Title} to {chain.Source.Title} is not closed."
+                : condition is null ? "The boat has no condition to reckon in."
+                : volts.LoadV is null ? $"The voltages cannot be told in this condition: {chain.Taker.Title} is not on in it, a value is missing, or the circuit has no working state."
+                : null,
+        };
+    }
+
+    private static Condition? ConditionOf(Chain chain, BoatModel boat, string? conditionId) =>
+        (conditionId is null ? null : boat.Find<Condition>(conditionId))
+        ?? (chain.Taker as ElectricLoad)?.Uses.Select(use => boat.Find<Condition>(use.Condition)).FirstOrDefault(found => found is not null)
+        ?? boat.All<Condition>().FirstOrDefault();
+
+    private static double LengthM(ChainItem item) => item.Thing switch
+    {
+        Cable cable => item.Edges.Select(edge => edge.Core).OfType<Core>().Distinct()
+            .Sum(core => core.LengthM?.Value ?? cable.LengthM?.Value ?? cable.Run.Sum(leg => leg.LengthM)),
+        Link link => link.LengthM?.Value ?? 0,
+        _ => 0,
+    };
+}

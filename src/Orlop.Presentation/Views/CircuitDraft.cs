@@ -1,0 +1,166 @@
+using System.Globalization;
+using Orlop.Boat;
+using Orlop.Boat.Chains;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Quantities;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>A new circuit as it is typed in, and the plan that becomes of it.</summary>
+public sealed class CircuitDraft
+{
+    private readonly Dictionary<string, string> _refusals = new(StringComparer.Ordinal);
+
+    public string Name { get; set; } = "";
+
+    public string Voltage { get; set; } = "";
+
+    /// <summary>Power or current, with its unit.</summary>
+    public string Draws { get; set; } = "";
+
+    /// <summary>Starting over running current; empty when it starts softly.</summary>
+    public string StartRatio { get; set; } = "";
+
+    public string StartTime { get; set; } = "";
+
+    public bool IsCritical { get; set; }
+
+    public HashSet<string> OnIn { get; } = new(StringComparer.Ordinal);
+
+    public string From { get; set; } = "";
+
+    public string Return { get; set; } = "";
+
+    /// <summary>fuse, breaker or none.</summary>
+    public string Protection { get; set; } = "fuse";
+
+    public string Rating { get; set; } = "";
+
+    public bool HasIsolator { get; set; }
+
+    public bool HasPlug { get; set; }
+
+    public string Lead { get; set; } = "";
+
+    public string Area { get; set; } = "";
+
+    public string Out { get; set; } = "";
+
+    public string Back { get; set; } = "";
+
+    public string Insulation { get; set; } = "";
+
+    public string Way { get; set; } = "";
+
+    /// <summary>Why a field was refused by the last <see cref="Plan"/>, or null. Fields by their property's name.</summary>
+    public string? Refusal(string field) => _refusals.GetValueOrDefault(field);
+
+    /// <summary>Terminals that can feed a circuit: bars, battery posts, converter outputs; those named for plus or live come first.</summary>
+    public static IReadOnlyList<Terminal> Feeds(BoatModel boat) => [.. Ends(boat).OrderBy(end => LooksPlus(end) ? 0 : 1)];
+
+    /// <summary>Terminals that a circuit's current can return to; those named for minus or neutral come first.</summary>
+    public static IReadOnlyList<Terminal> Returns(BoatModel boat) => [.. Ends(boat).OrderBy(end => LooksPlus(end) ? 1 : 0)];
+
+    /// <summary>Fills in a usual chain; what was typed for name and ends stays.</summary>
+    public void Take(CircuitTemplate template, DisplayUnits units, CultureInfo culture)
+    {
+        string Show(Quantity? value, string suffix) => value is null ? "" : QuantityText.Format(value, suffix, units, culture) + (value.Known == Knowledge.Guessed ? "?" : "");
+        CircuitPlan plan = template.Plan;
+        Name = Name.Length == 0 ? plan.LoadName : Name;
+        Voltage = Show(plan.NominalV, "V");
+        Draws = plan.RunningW is null ? Show(plan.RunningA, "A") : Show(plan.RunningW, "W");
+        StartRatio = Show(plan.StartRatio, "Ratio");
+        StartTime = Show(plan.StartS, "S");
+        IsCritical = plan.Drop == DropClass.Critical;
+        Protection = plan.Protection is null ? "none" : plan.Protection == ProtectionMeans.Fuse ? "fuse" : "breaker";
+        Rating = Show(plan.ProtectionA, "A");
+        HasIsolator = plan.HasIsolator;
+        HasPlug = plan.HasPlug;
+        Lead = Show(plan.LeadM, "M");
+        Area = Show(plan.AreaMm2, "Mm2");
+    }
+
+    /// <summary>The plan, or null with a refusal for each field that cannot be used.</summary>
+    public CircuitPlan? Plan(DisplayUnits units, CultureInfo culture)
+    {
+        _refusals.Clear();
+        Quantity? Read(string field, string text, string suffix, bool isNeeded)
+        {
+            if (string.IsNullOrWhiteSpace(text))
+            {
+                if (isNeeded)
+                {
+                    _refusals[field] = $"This is needed. Type {Units.ForSuffix(suffix).Examples}.";
+                }
+
+                return null;
+            }
+
+            QuantityReading read = QuantityText.Parse(text, suffix, units, culture);
+            if (read.Quantity is null || read.Quantity.Value <= 0)
+            {
+                _refusals[field] = read.Refusal ?? "It must be more than zero.";
+            }
+
+            return read.Quantity;
+        }
+
+        if (string.IsNullOrWhiteSpace(Name))
+        {
+            _refusals[nameof(Name)] = "Give it a name: everything in the circuit is named after it.";
+        }
+
+        bool isPower = !QuantityIs(Draws, "A", units, culture);
+        Quantity? draws = Read(nameof(Draws), Draws, isPower ? "W" : "A", true);
+        Terminal from = End(nameof(From), From), back = End(nameof(Return), Return);
+        CircuitPlan plan = new()
+        {
+            LoadName = Name.Trim(),
+            NominalV = Read(nameof(Voltage), Voltage, "V", true) ?? 0,
+            RunningW = isPower ? draws : null,
+            RunningA = isPower ? null : draws,
+            StartRatio = Read(nameof(StartRatio), StartRatio, "Ratio", false),
+            StartS = Read(nameof(StartTime), StartTime, "S", StartRatio.Trim().Length > 0),
+            Drop = IsCritical ? DropClass.Critical : DropClass.General,
+            OnIn = OnIn.Order(StringComparer.Ordinal).ToValueList(),
+            From = from,
+            Return = back,
+            Protection = Protection switch { "fuse" => ProtectionMeans.Fuse, "breaker" => ProtectionMeans.Breaker, _ => null },
+            ProtectionA = Protection == "none" ? null : Read(nameof(Rating), Rating, "A", true),
+            HasIsolator = HasIsolator,
+            HasPlug = HasPlug,
+            LeadM = HasPlug ? Read(nameof(Lead), Lead, "M", false) : null,
+            AreaMm2 = Read(nameof(Area), Area, "Mm2", true) ?? 0,
+            OutM = Read(nameof(Out), Out, "M", false),
+            BackM = Read(nameof(Back), Back, "M", false),
+            InsulationC = Read(nameof(Insulation), Insulation, "C", false),
+            Way = Way.Length == 0 ? null : Way,
+        };
+        return _refusals.Count == 0 ? plan : null;
+    }
+
+    private static bool QuantityIs(string text, string suffix, DisplayUnits units, CultureInfo culture) =>
+        text.Any(char.IsLetter) && QuantityText.Parse(text, suffix, units, culture).Quantity is not null;
+
+    private static bool LooksPlus(Terminal end) =>
+        end.Name.EndsWith('+') || (end.Name == TerminalNames.Bar && !end.Part.Contains("minus", StringComparison.Ordinal) && !end.Part.Contains("neutral", StringComparison.Ordinal) && !end.Part.Contains("earth", StringComparison.Ordinal));
+
+    private static IEnumerable<Terminal> Ends(BoatModel boat) => boat.All<Part>().SelectMany(part => part switch
+    {
+        Busbar bar => [bar.At(TerminalNames.Bar)],
+        BatteryBank bank => [bank.At(TerminalNames.Plus), bank.At(TerminalNames.Minus)],
+        DcConverter converter => [converter.At(TerminalNames.OutPlus), converter.At(TerminalNames.OutMinus)],
+        _ => (IEnumerable<Terminal>)[],
+    });
+
+    private Terminal End(string field, string text)
+    {
+        if (!Terminal.TryParse(text, out Terminal end))
+        {
+            _refusals[field] = "Choose where.";
+        }
+
+        return end;
+    }
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Review;
+using Orlop.Review.Findings;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>All circuits of a boat, worst first: one for each part that takes power.</summary>
+public sealed class CircuitsView
+{
+    private CircuitsView(BoatModel boat, Wiring wiring, ImmutableArray<Chain> chains, ImmutableArray<CircuitRow> rows)
+    {
+        Boat = boat;
+        Wiring = wiring;
+        Chains = chains;
+        Rows = rows;
+    }
+
+    public BoatModel Boat { get; }
+
+    public Wiring Wiring { get; }
+
+    /// <summary>The chains, in the boat's order.</summary>
+    public ImmutableArray<Chain> Chains { get; }
+
+    /// <summary>The rows, worst first, then by name.</summary>
+    public ImmutableArray<CircuitRow> Rows { get; }
+
+    /// <summary>The chain of a taker, or null.</summary>
+    public Chain? ChainOf(string? takerId) => Chains.FirstOrDefault(chain => chain.Taker.Id == takerId);
+
+    /// <summary>Traces every circuit of the boat as shown and judges each by the review, where there is one.</summary>
+    public static CircuitsView Of(BoatModel boat, BoatModel asBuilt, ReviewResult? review, CultureInfo culture)
+    {
+        Wiring wiring = Wiring.Of(boat);
+        ImmutableArray<Chain> chains = [.. boat.All<Part>().Select(part => Chain.Trace(boat, wiring, part)).OfType<Chain>()];
+        Dictionary<string, int> users = chains.SelectMany(ThingsOf).GroupBy(id => id, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Count(), StringComparer.Ordinal);
+        ILookup<string, Finding>? findings = review?.Findings.Where(pair => pair.After is not null).ToLookup(pair => ElementIds.ThingOf(pair.SubjectId), pair => pair.After!.Worst, StringComparer.Ordinal);
+        return new CircuitsView(boat, wiring, chains,
+        [
+            .. chains.Select(chain => Row(chain, asBuilt, findings, id => users[id] == 1, culture))
+                .OrderByDescending(row => row.Verdict is { } verdict ? Verdicts.Weight(verdict) : 0)
+                .ThenBy(row => row.Title, StringComparer.OrdinalIgnoreCase),
+        ]);
+    }
+
+    private static CircuitRow Row(Chain chain, BoatModel asBuilt, ILookup<string, Finding>? findings, Func<string, bool> isOwn, CultureInfo culture)
+    {
+        List<Finding> own = findings is null ? [] : [.. ThingsOf(chain).Where(isOwn).SelectMany(id => findings[id])];
+        Verdict? worst = findings is null ? null : own.Count == 0 ? Verdict.Unknown : own.Select(finding => finding.Verdict).MaxBy(Verdicts.Weight);
+        double? use = own.Where(finding => finding.Verdict == worst && finding.UseFraction is not null).Max(finding => finding.UseFraction);
+        return new CircuitRow(chain.Taker.Id, chain.Taker.Title, worst, FindingRow.Share(use, culture), asBuilt.Find(chain.Taker.Id) is null);
+    }
+
+    private static IEnumerable<string> ThingsOf(Chain chain) =>
+        chain.Out.Concat(chain.Back).Select(item => item.Thing.Id).Append(chain.Taker.Id).Distinct(StringComparer.Ordinal);
+}

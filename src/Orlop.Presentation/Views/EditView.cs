@@ -1,0 +1,44 @@
+using System.Globalization;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>A field that differs between two states of a thing.</summary>
+public sealed record FieldDifference(string Label, string Was, string Becomes);
+
+/// <summary>An edit as it is read: what becomes of which thing, field by field.</summary>
+/// <param name="Id">Id of the thing.</param>
+/// <param name="Title">What people call it.</param>
+/// <param name="Kind">What it is: "fuse".</param>
+/// <param name="What">Added, changed or taken out.</param>
+/// <param name="Fields">The fields that differ; for an added or removed thing those that are given.</param>
+/// <param name="BuiltOn">Day it was built; null when it is not.</param>
+public sealed record EditView(string Id, string Title, string Kind, string What, IReadOnlyList<FieldDifference> Fields, DateOnly? BuiltOn)
+{
+    /// <summary>An edit in the reader's units.</summary>
+    public static EditView Of(Edit edit, DisplayUnits units, CultureInfo culture)
+    {
+        Thing shown = (edit.Becomes ?? edit.Was)!;
+        string what = edit.Was is null ? "added" : edit.Becomes is null ? "taken out" : "changed";
+        return new EditView(edit.Id, shown.Title, Wording.KindOf(shown), what, Between(edit.Was, edit.Becomes, units, culture), edit.BuiltOn);
+    }
+
+    /// <summary>The fields that differ between two states of a thing; either may be missing.</summary>
+    public static IReadOnlyList<FieldDifference> Between(Thing? was, Thing? becomes, DisplayUnits units, CultureInfo culture)
+    {
+        Thing shown = (becomes ?? was)!;
+        bool isSameKind = was is null || becomes is null || was.GetType() == becomes.GetType();
+        return !isSameKind ? [new FieldDifference("Kind", Wording.KindOf(was!), Wording.KindOf(becomes!))] :
+        [
+            .. ThingSchema.Of(shown.GetType()).Fields.Where(field => field.Type != FieldType.Id)
+                .Select(field => (Field: field, Was: was is null ? null : field.Get(was), Becomes: becomes is null ? null : field.Get(becomes)))
+                .Where(pair => !Equals(pair.Was, pair.Becomes))
+                .Select(pair => new FieldDifference(
+                    pair.Field.Label, FieldText.Show(pair.Field, pair.Was, units, culture), FieldText.Show(pair.Field, pair.Becomes, units, culture)))
+                .Where(difference => difference.Was != difference.Becomes),
+        ];
+    }
+}

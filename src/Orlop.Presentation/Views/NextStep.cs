@@ -1,0 +1,39 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>The one measurement or step that brings a boat furthest now.</summary>
+/// <param name="Text">What to do and why.</param>
+/// <param name="ThingId">Where it is typed; null when it is no field.</param>
+/// <param name="Field">The field.</param>
+public sealed record NextStep(string Text, string? ThingId = null, string? Field = null)
+{
+    /// <summary>The next step for a boat; null when she has what the review needs to begin.</summary>
+    public static NextStep? For(BoatModel boat) => Particulars(boat) ?? Judging(boat) ?? Electrics(boat);
+
+    private static NextStep? Particulars(BoatModel boat) => boat.Particulars switch
+    {
+        null => new NextStep("Add the particulars of the boat: length, breadth, depth and draught set the scale of everything."),
+        { LengthOverAllM: null } => new NextStep("Measure her length over all with a tape along the rail; the drawing needs it.", boat.Particulars!.Id, "lengthOverAllM"),
+        { BeamM: null } => new NextStep("Measure her greatest breadth.", boat.Particulars!.Id, "beamM"),
+        { DraughtM: null } => new NextStep("Measure her draught: one freeboard and the depth of the hull give it.", boat.Particulars!.Id, "draughtM"),
+        _ => null,
+    };
+
+    private static NextStep? Judging(BoatModel boat) =>
+        !boat.All<PracticeChoice>().Any() ? new NextStep("Choose a practice: without its limits nothing can be judged. Add a thing of the kind “practice”.")
+        : !boat.All<Condition>().Any() ? new NextStep("Add a condition, such as “At anchor”: the boat is judged in each.")
+        : null;
+
+    private static NextStep? Electrics(BoatModel boat)
+    {
+        BatteryBank? bank = boat.All<BatteryBank>().FirstOrDefault();
+        return bank is null ? new NextStep("Add the battery: every circuit begins there.")
+            : bank.InternalResistanceOhm is null ? new NextStep($"Measure the internal resistance of {bank.Title}: switch a known load on and read the voltage step at the posts. Fault currents rest on it.", bank.Id, "internalResistanceOhm")
+            : bank.OpenCircuit.Count == 0 ? new NextStep($"Give the open-circuit voltage of {bank.Title} over its charge, from its maker's sheet; every voltage rests on it.", bank.Id, "openCircuit")
+            : !boat.All<Part>().Any(part => Poles.Taking(part) is not null) ? new NextStep("Draw the first circuit on the Electrics page.")
+            : null;
+    }
+}

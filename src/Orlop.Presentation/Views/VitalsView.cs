@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Orlop.Boat.Topology;
+using Orlop.Presentation.Quantities;
+using Orlop.Review;
+using Orlop.Review.Findings;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>The vital numbers of a review, each with what it was as built.</summary>
+public static class VitalsView
+{
+    private static readonly ImmutableArray<string> CurrentChecks = ["conductor-ampacity", "device-carries-load"];
+    private static readonly ImmutableArray<string> VoltageChecks = ["voltage-drop"];
+
+    /// <summary>The numbers, in the order of the screen.</summary>
+    public static IReadOnlyList<Vital> Of(ReviewResult review, DisplayUnits units, CultureInfo culture) =>
+    [
+        Fullest("Fullest circuit", CurrentChecks, review, culture),
+        Fullest("Most voltage lost", VoltageChecks, review, culture),
+        Count("Fail", Verdict.Fails, review, culture),
+        Count("Cannot tell", Verdict.Unknown, review, culture),
+        Mass(review, units, culture),
+    ];
+
+    private static Vital Fullest(string name, ImmutableArray<string> checks, ReviewResult review, CultureInfo culture)
+    {
+        (PairedFinding? pair, Finding? most) = Most(review, checks, pair => pair.After);
+        Finding? before = Most(review, checks, pair => pair.Before).Finding;
+        string thing = pair is null ? "" : ElementIds.ThingOf(pair.SubjectId);
+        string value = most is null ? QuantityText.Unknown : $"{FindingRow.Share(most.UseFraction, culture)} of its limit";
+        string was = before is null ? "none" : FindingRow.Share(before.UseFraction, culture);
+        return new Vital
+        {
+            Name = name,
+            Value = value,
+            Of = review.AsAltered.Find(thing)?.Title ?? thing,
+            ThingId = thing.Length == 0 ? null : thing,
+            Was = review.AlterationId is null || before?.UseFraction == most?.UseFraction ? null : was,
+            Verdict = most?.Verdict ?? Verdict.Unknown,
+            Fill = most?.UseFraction,
+            WasFill = review.AlterationId is null ? null : before?.UseFraction,
+        };
+    }
+
+    private static (PairedFinding? Pair, Finding? Finding) Most(ReviewResult review, ImmutableArray<string> checks, Func<PairedFinding, FindingGroup?> side) => review.Findings
+        .Where(pair => checks.Contains(pair.CheckId) && side(pair)?.Worst.UseFraction is { } use && double.IsFinite(use))
+        .Select(pair => ((PairedFinding?)pair, (Finding?)side(pair)!.Worst))
+        .MaxBy(found => found.Item2!.UseFraction);
+
+    private static Vital Count(string name, Verdict verdict, ReviewResult review, CultureInfo culture)
+    {
+        int now = review.Count(verdict), before = review.Findings.Count(pair => pair.Before?.Worst.Verdict == verdict);
+        return new Vital
+        {
+            Name = name,
+            Value = now.ToString(culture),
+            Of = now == 1 ? "finding" : "findings",
+            Was = review.AlterationId is null || now == before ? null : before.ToString(culture),
+            Verdict = now > 0 ? verdict : null,
+        };
+    }
+
+    private static Vital Mass(ReviewResult review, DisplayUnits units, CultureInfo culture)
+    {
+        WeighedThings before = WeighedThings.Of(review.AsBuilt), after = WeighedThings.Of(review.AsAltered);
+        bool isAltered = review.AlterationId is not null;
+        double kg = isAltered ? after.MassKg - before.MassKg : after.MassKg;
+        int unknown = isAltered ? after.UnweighedIds.Except(before.UnweighedIds).Count : after.UnweighedIds.Count;
+        string number = QuantityText.Format(kg, "Kg", units, culture);
+        return new Vital
+        {
+            Name = isAltered ? "The draft adds" : "Weighed on board",
+            Value = isAltered && kg > 0 ? $"+{number}" : number,
+            Of = unknown == 0 ? "" : $"{unknown} {(unknown == 1 ? "thing" : "things")} without a mass",
+            Verdict = unknown > 0 ? Verdict.Unknown : null,
+        };
+    }
+}

@@ -1,0 +1,62 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Orlop.Drawings.Charts;
+using Orlop.Presentation.Quantities;
+using Xunit;
+
+namespace Orlop.Drawings.Tests.Charts;
+
+public sealed class ChartTests
+{
+    private static readonly ChainPoint[] Winch =
+    [
+        new("Bank", 0, 26.1, 24.0), new("Fuse", 0.12, 25.9, 23.4), new("Isolator", 0.6, 25.9, 23.3), new("Plug", 5.2, 25.2, 21.9), new("Winch", 6.7, 25.1, 21.6),
+    ];
+
+    [Theory]
+    [InlineData(DisplayUnits.Metric, 620)]
+    [InlineData(DisplayUnits.Us, 360)]
+    public void ChainVoltage_Winch_HasTwoLinesAndTheLeastVoltage(DisplayUnits units, double width)
+    {
+        XElement drawing = DrawnText.Parse(ChainVoltage.Draw("chain", "winch feed", Winch, 20, width, units, CultureInfo.InvariantCulture));
+
+        Assert.Equal(2, drawing.Descendants(DrawnText.Svg + "polyline").Count());
+        Assert.Single(drawing.Descendants(DrawnText.Svg + "line"), line => (string?)line.Attribute("class") == "limit");
+        Assert.Contains("least 20 V", drawing.Value, StringComparison.Ordinal);
+        Assert.Contains("Starting: from 24 V to 21.6 V, least 21.6 V, most 24 V.", drawing.Element(DrawnText.Svg + "desc")!.Value, StringComparison.Ordinal);
+        Assert.Empty(DrawnText.Overlaps(drawing.Descendants(DrawnText.Svg + "text")));
+    }
+
+    [Fact]
+    public void Chart_Heights_AreOnTheScaleOfTheTicks()
+    {
+        XElement drawing = DrawnText.Parse(ChainVoltage.Draw("chain", "winch feed", Winch, 20, 620, DisplayUnits.Metric, CultureInfo.InvariantCulture));
+        double Tick(string number) => drawing.Descendants(DrawnText.Svg + "text").Single(text => text.Value == number).Number("y") - 4;
+        double perVolt = (Tick("22") - Tick("26")) / 4;
+        string first = ((string)drawing.Descendants(DrawnText.Svg + "polyline").First().Attribute("points")!).Split(' ')[0];
+
+        Assert.Equal(Tick("26") - (0.1 * perVolt), double.Parse(first.Split(',')[1], CultureInfo.InvariantCulture), 0.05);
+    }
+
+    [Fact]
+    public void Chart_UnknownPoint_BreaksTheLine()
+    {
+        ChainPoint[] points = [.. Winch.Select(point => point.Name == "Isolator" ? point with { RunningV = null } : point)];
+        XElement drawing = DrawnText.Parse(ChainVoltage.Draw("chain", "winch feed", points, null, 620, DisplayUnits.Metric, CultureInfo.InvariantCulture));
+
+        Assert.Equal(3, drawing.Descendants(DrawnText.Svg + "polyline").Count());
+    }
+
+    [Fact]
+    public void Chart_NothingKnown_SaysSo()
+    {
+        string svg = ChainVoltage.Draw("chain", "winch feed", [new("Bank", 0, null, null), new("Winch", 3, double.NaN, null)], 20, 620, DisplayUnits.Metric, CultureInfo.InvariantCulture);
+
+        Assert.Contains("Not known", svg, StringComparison.Ordinal);
+        Assert.Empty(DrawnText.Parse(svg).Descendants(DrawnText.Svg + "polyline"));
+    }
+
+    [Fact]
+    public void Chart_TooNarrow_IsRefused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ChainVoltage.Draw("chain", "winch feed", Winch, 20, double.NaN, DisplayUnits.Metric, CultureInfo.InvariantCulture));
+}
