@@ -28,7 +28,7 @@ public static class VitalsView
         (PairedFinding? pair, Finding? most) = Most(review, checks, pair => pair.After);
         Finding? before = Most(review, checks, pair => pair.Before).Finding;
         string thing = pair is null ? "" : ElementIds.ThingOf(pair.SubjectId);
-        string value = most is null ? QuantityText.Unknown : $"{FindingRow.Share(most.UseFraction, culture)} of its limit";
+        string value = most is null ? QuantityText.Unknown : FindingRow.Share(most.UseFraction, culture);
         string was = before is null ? "none" : FindingRow.Share(before.UseFraction, culture);
         return new Vital
         {
