@@ -98,6 +98,27 @@ public class WorkStepTests
     }
 
     [Fact]
+    public void Plan_NewBattery_ItsLeadsGoOnWhenItIsSwitchedOn()
+    {
+        BatteryBank second = Boats.Small.Find<BatteryBank>("bank")! with { Id = "second", Name = "Second bank" };
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Add(second), BoatEdits.Add(Boats.Wire("second-plus", "second.+", "plus.bar", 25, 1, 8)), BoatEdits.Add(Boats.Wire("second-minus", "second.-", "minus.bar", 25, 1, 8))] };
+        WorkPack pack = Boats.Plan(Boats.Small, work);
+        Assert.Contains(pack.Steps.Single(step => step.Key == "connect:second-plus").Details, detail => detail.ToString().Contains("not on its post yet", StringComparison.Ordinal));
+        WorkStep leads = pack.Steps.Single(step => step.Key == "switch-on:second");
+        Assert.Contains(leads.Cautions, caution => caution.Kind == CautionKind.Battery);
+        Assert.DoesNotContain(pack.Steps.SelectMany(step => step.Cautions), caution => caution.Kind == CautionKind.NotDead && caution.Text.Contains("Second bank", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Plan_ThingEditedAgainAfterItWasBuilt_KeepsKeysApart()
+    {
+        Gear chest = Boats.Small.Find<Gear>("chest")!, there = chest with { Place = new(1.5, 0, 0) };
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Replace(chest, there) with { BuiltOn = Boats.Day }, BoatEdits.Replace(there, chest)] };
+        WorkPack pack = Boats.Plan(BoatEdits.Apply(Boats.Small, [work.Edits[0]]).Boat, work);
+        Assert.Equal(["move:chest", "move:chest/2"], pack.Steps.Where(step => step.Builds.Contains("chest")).Select(step => step.Key));
+    }
+
+    [Fact]
     public void Plan_BoatHasMovedOn_SaysWhichEditsClash()
     {
         BoatModel moved = Boats.Small.WithThings(Boats.Small.Things.Select(thing => thing.Id == "chest" ? (Gear)thing with { MassKg = 50 } : thing));
