@@ -46,7 +46,8 @@ public static class VitalsView
     private static (PairedFinding? Pair, Finding? Finding) Most(ReviewResult review, ImmutableArray<string> checks, Func<PairedFinding, FindingGroup?> side) => review.Findings
         .Where(pair => checks.Contains(pair.CheckId) && side(pair)?.Worst.UseFraction is { } use && double.IsFinite(use))
         .Select(pair => ((PairedFinding?)pair, (Finding?)side(pair)!.Worst))
-        .MaxBy(found => found.Item2!.UseFraction);
+        .OrderByDescending(found => found.Item2!.UseFraction)
+        .FirstOrDefault();
 
     private static Vital Count(string name, Verdict verdict, ReviewResult review, CultureInfo culture)
     {
