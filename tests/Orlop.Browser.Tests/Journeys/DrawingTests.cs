@@ -11,14 +11,14 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     public async Task AClick_OpensTheSheet_InTheDiagramAndOnTheBoat()
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?view=diagram");
-        await window.Page.Locator("g.thing[data-id=main-isolator]").First.ClickAsync();
+        await window.Page.Locator("g.thing[data-id=main-isolator] text").First.ClickAsync();
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Main isolator");
         await Expect(window.Page.Locator("g.thing[data-id=main-isolator].selected").First).ToBeVisibleAsync();
         await window.Page.GetByText("How it is made dead").ClickAsync();
         await Expect(window.Page.GetByText("Prove it dead")).ToBeVisibleAsync();
 
         await window.TurnToAsync("Boat");
-        await window.Page.Locator("g.view.plan g.thing[data-id=tool-chests]").First.ClickAsync();
+        await window.Page.Locator("g.view.plan g.thing[data-id=tool-chests] rect").First.ClickAsync();
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Tool chests");
     }
 
