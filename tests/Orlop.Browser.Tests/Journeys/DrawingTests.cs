@@ -15,7 +15,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Main isolator");
         await Expect(window.Page.Locator("g.thing[data-id=main-isolator].selected").First).ToBeVisibleAsync();
         await window.Page.GetByText("How it is made dead").ClickAsync();
-        await Expect(window.Page.GetByText("Prove it dead")).ToBeVisibleAsync();
+        await Expect(window.Page.GetByRole(AriaRole.Heading, new() { Name = "Prove it dead" })).ToBeVisibleAsync();
 
         await window.TurnToAsync("Boat");
         await window.Page.Locator("g.view.plan g.thing[data-id=tool-chests] rect").First.ClickAsync();

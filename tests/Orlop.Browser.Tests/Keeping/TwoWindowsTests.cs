@@ -22,6 +22,7 @@ public sealed class TwoWindowsTests(ChromiumFixture chromium) : PageTest(chromiu
         await theirs.FocusAsync();
         await theirs.PressSequentiallyAsync("0");
         await one.TypeAsync("Rated current", "8 A", "8 A");
+        await Expect(other.Page.Locator(".who")).ToContainTextAsync("revision 3");
         await theirs.FillAsync("9 A");
         await theirs.BlurAsync();
         ILocator told = other.Sheet.Locator(".conflict");
