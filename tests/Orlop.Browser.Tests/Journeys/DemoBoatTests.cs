@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using Orlop.Browser.Tests.Harness;
@@ -94,8 +95,11 @@ public sealed partial class DemoBoatTests(ChromiumFixture chromium) : PageTest(c
         ILocator diagnosis = window.Page.GetByRole(AriaRole.Region, new() { Name = "Diagnosis" });
         ILocator likeliest = diagnosis.Locator("tbody tr").First;
         await Expect(likeliest).ToContainTextAsync("Fan heater");
-        await Expect(likeliest).ToContainTextAsync("35");
-        await Expect(diagnosis).ToContainTextAsync("minus");
+        await Expect(likeliest).ToContainTextAsync("minus");
+
+        // The readings were made with 35 mΩ too much in that crimp (the demo boat's own page says so).
+        Match extra = Milliohms().Match(await likeliest.InnerTextAsync());
+        Assert.InRange(double.Parse(extra.Groups[1].Value, CultureInfo.InvariantCulture), 33, 37);
 
         await window.Main.GetByRole(AriaRole.Link, new() { Name = "Photographs" }).ClickAsync();
         await Expect(window.Main.Locator("input[type=file]")).ToBeDisabledAsync();
@@ -117,6 +121,9 @@ public sealed partial class DemoBoatTests(ChromiumFixture chromium) : PageTest(c
 
     [GeneratedRegex(@"expect (?<nominal>\S+ \S+), from")]
     private static partial Regex Band();
+
+    [GeneratedRegex(@"([\d.]+) ± [\d.]+ mΩ")]
+    private static partial Regex Milliohms();
 
     [GeneratedRegex("^Photograph of ")]
     private static partial Regex PhotographOf();

@@ -70,6 +70,12 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await window.AddAsync("busbar", "Plus bar");
         await window.TypeAsync("Rated current", "150", "150 A");
         await window.AddAsync("link", "Strap to the bar", ("from", "house-battery.+"), ("to", "plus-bar.bar"));
+
+        // One bond to the hull: a minus without one would ask for a fuse of its own.
+        await window.AddAsync("busbar", "Minus bar");
+        await window.TypeAsync("Rated current", "150 A", "150 A");
+        await window.Sheet.GetByLabel("Bonded", new() { Exact = true }).CheckAsync();
+        await window.AddAsync("link", "Strap to the minus bar", ("from", "house-battery.-"), ("to", "minus-bar.bar"));
         await window.AddAsync("space", "Cabin", ("from-xM", "2"), ("from-yM", "-1.2"), ("from-zM", "0.3"), ("to-xM", "20 ft"), ("to-yM", "1.2"), ("to-zM", "2.2"));
         await window.TypeAsync("Ambient", "77 °F", "77 °F");
     }
@@ -99,7 +105,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await BoatWindow.TypeAsync(form.GetByLabel("Size", new() { Exact = true }), "16 AWG");
         await form.GetByLabel("At anchor", new() { Exact = true }).CheckAsync();
         await form.GetByLabel("Plus from", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = "Plus bar" });
-        await form.GetByLabel("Minus back to", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = "House battery, -" });
+        await form.GetByLabel("Minus back to", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = "Minus bar" });
         await form.GetByRole(AriaRole.Button, new() { Name = "Make the circuit" }).ClickAsync();
         await Expect(window.Page.Locator(".chain")).ToContainTextAsync("16 AWG");
         await Expect(window.Page.Locator(".chain li")).ToHaveCountAsync(6);

@@ -8,7 +8,7 @@ namespace Orlop.Browser.Tests.Reach;
 public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
 {
     // Far more stops than any page has before what is looked for: a trap would be found by it.
-    private const int MostTabs = 120;
+    private const int MostTabs = 200;
 
     [Fact]
     public async Task ByKeysAlone_APageIsTurnedAFindingOpenedAndAFieldTyped()
@@ -17,12 +17,13 @@ public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
         IPage page = window.Page;
         await window.ReviewedAsync();
 
-        await page.Keyboard.PressAsync("Shift+Tab");
-        await page.EvaluateAsync("document.activeElement.blur()");
-        await TabToAsync(page, page.GetByRole(AriaRole.Link, new() { Name = "Skip to the page" }));
+        await TabToAsync(page, page.GetByRole(AriaRole.Link, new() { Name = "Skip to the page" }), "Shift+Tab");
         await Expect(page.Locator("a.skip")).ToBeInViewportAsync();
         await page.Keyboard.PressAsync("Enter");
         await Expect(window.Main).ToBeFocusedAsync();
+        await TabToAsync(page, page.GetByRole(AriaRole.Link, new() { Name = "Skip the drawing" }));
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("#side")).ToBeFocusedAsync();
 
         ILocator finding = window.Group("Fails or is tight").First;
         await TabToAsync(page, finding.Locator("summary"));
@@ -42,7 +43,8 @@ public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("By keys alone");
 
         await window.GoAsync("/");
-        await TabToAsync(page, page.Locator("nav.head").GetByRole(AriaRole.Link, new() { Name = "Electrics" }));
+        await Expect(page.Locator("h1")).ToBeFocusedAsync();
+        await TabToAsync(page, page.Locator("nav.head").GetByRole(AriaRole.Link, new() { Name = "Electrics" }), "Shift+Tab");
         await AssertFocusShownAsync(page);
         await page.Keyboard.PressAsync("Enter");
         await Expect(page).ToHaveTitleAsync("Electrics");
@@ -55,11 +57,11 @@ public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Main fuse");
     }
 
-    private static async Task TabToAsync(IPage page, ILocator target)
+    private static async Task TabToAsync(IPage page, ILocator target, string key = "Tab")
     {
         for (int i = 0; i < MostTabs; i++)
         {
-            await page.Keyboard.PressAsync("Tab");
+            await page.Keyboard.PressAsync(key);
             if (await target.EvaluateAsync<bool>("element => element === document.activeElement"))
             {
                 return;
