@@ -47,6 +47,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Main.Locator(".reading").First.Locator(".stand")).ToBeVisibleAsync();
 
         await window.Main.GetByRole(AriaRole.Link, new() { Name = "Photographs" }).TapAsync();
+        await window.Main.GetByLabel("Of", new() { Exact = true }).SelectOptionAsync("drying-feed");
         await Expect(window.Main.Locator("label.upload")).ToBeVisibleAsync();
         await AssertTargetsAsync(window, "label.upload");
         ILocator foot = window.Page.GetByRole(AriaRole.Navigation, new() { Name = "Pages, at the foot" });
