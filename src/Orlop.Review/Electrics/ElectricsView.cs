@@ -13,6 +13,7 @@ public sealed class ElectricsView
 {
     private readonly Memo _memo;
     private readonly ElectricThings _things;
+    private ReachingSources? _reaching;
     private readonly CaseNetworks _cases;
     private readonly Dictionary<NetworkCase, SolvedNetwork> _solved = [];
     private readonly Dictionary<string, SupplyPaths> _paths = new(StringComparer.Ordinal);
@@ -60,10 +61,22 @@ public sealed class ElectricsView
     public SolvedNetwork Solve(Condition condition, ChargeCase charge) => Solve(new NetworkCase(condition.Id, charge));
 
     /// <summary>What carries power to what in a condition.</summary>
-    public SupplyPaths PathsIn(Condition condition) => Cached(_paths, condition.Id, () => SupplyPaths.Of(Boat, Wiring, condition.Id));
+    public SupplyPaths PathsIn(Condition condition) => Cached(_paths, condition.Id, () => _memo.Get(
+        _things.ShapeIn(Wiring, condition.Id), () => SupplyPaths.Of([.. Boat.All<Part>()], Wiring, condition.Id)));
 
     /// <summary>How well each node is protected in a condition.</summary>
-    public ProtectionReach ReachIn(Condition condition) => Cached(_reaches, condition.Id, () => ProtectionReach.Of(this, condition.Id));
+    public ProtectionReach ReachIn(Condition condition) => Cached(_reaches, condition.Id, () => _memo.Get(
+        (Wiring, _things.Supplying, condition.Id), () => new ProtectionReach([.. _things.Supplying.Things.OfType<Part>()], Wiring, Grounding, condition.Id)));
+
+    /// <summary>The sources that reach any terminal of a part without passing a grounded node, with everything closed.</summary>
+    internal IEnumerable<Part> SourcesReaching(Part part) => (_reaching ??= _memo.Get(
+        (Wiring, _things.Supplying), () => new ReachingSources(_things.Supplying.Things.OfType<Part>(), Wiring, Grounding))).To(part);
+
+    private sealed record Feed(Part? Source);
+
+    /// <summary>The source at the end of the shortest way from a load in a condition; null when none feeds it.</summary>
+    internal Part? SourceOf(ElectricLoad load, Condition condition) => _memo.Get(
+        (Wiring, _things.Supplying, load.Id, load.IsAc, condition.Id), () => new Feed(Chain.Trace(Boat, Wiring, load, condition.Id)?.Source)).Source;
 
     /// <summary>What a cable may carry in a condition.</summary>
     internal AmpacityOfCable AmpacityOf(Cable cable, Condition condition) =>

@@ -1,5 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
 
 namespace Orlop.Review.Networks;
 
@@ -10,6 +12,7 @@ namespace Orlop.Review.Networks;
 internal sealed class ElectricThings(BoatModel boat, Memo memo)
 {
     private readonly Dictionary<string, ThingSet> _poweredIn = new(StringComparer.Ordinal);
+    private string[]? _poles;
 
     /// <summary>What carries current from place to place: cables, links, devices.</summary>
     public ThingSet Wired { get; } = ThingSet.Of(memo, boat.Things.Where(IsWired));
@@ -30,6 +33,18 @@ internal sealed class ElectricThings(BoatModel boat, Memo memo)
         }
 
         return powered;
+    }
+
+    /// <summary>
+    /// What decides which way power goes in a condition: which nodes are joined, and where parts give and take. Equal for boats that
+    /// differ only in numbers and names.
+    /// </summary>
+    public ValueList<string> ShapeIn(Wiring wiring, string conditionId)
+    {
+        _poles ??= [.. boat.All<Part>().SelectMany(part => new[] { (End: "gives", Poles: Poles.Giving(part)), (End: "takes", Poles: Poles.Taking(part)) }
+            .Where(side => side.Poles is not null)
+            .SelectMany(side => new[] { side.End, part.Id, part is Charger ? "helps" : "", side.Poles!.Plus, side.Poles.Minus }))];
+        return wiring.Edges.Where(edge => edge.IsClosedIn(conditionId)).SelectMany(edge => new[] { edge.Id, edge.A, edge.B }).Concat(_poles).ToValueList();
     }
 
     private static bool IsWired(Thing thing) => thing is Cable or Link or Protection or IsolatorSwitch or PlugAndSocket or Changeover;

@@ -66,7 +66,7 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
 
     private static string? ReturnNode(ElectricsView view, Network network, Protection device)
     {
-        HashSet<string> reaching = [.. SystemVoltage.Sources(view, device).Select(source => source.Id)];
+        HashSet<string> reaching = [.. view.SourcesReaching(device).Select(source => source.Id)];
         return network.Batteries.FirstOrDefault(battery => reaching.Contains(battery.Id))?.Minus
             ?? network.LimitedSources.FirstOrDefault(source => reaching.Contains(source.Id))?.Minus
             ?? network.Converters.FirstOrDefault(converter => reaching.Contains(converter.Id))?.OutMinus;
