@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Orlop.Boat;
-using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 
@@ -18,9 +17,9 @@ internal sealed record BenchEdit(string Name, bool MaySolve, Func<BoatModel, int
         Of<ElectricLoad>("one load's power", "cabin-lights", true, (load, step) => load with { RunningW = 20 + (step * 0.01), RunningA = null }),
         Of<Cable>("one cable's size", "heater-cable", true, (cable, step) => cable with { AreaMm2 = cable.AreaMm2.Value + (step * 1e-3) }),
         Of<Protection>("a fuse's rating", "panel-fuse", true, (fuse, step) => fuse with { RatedA = fuse.RatedA.Value + (step * 0.01) }),
-        new("a switch's position", true, (boat, step) => (With(WithStep(boat, step), boat.Find<IsolatorSwitch>("panel-switch")! with { OpenIn = step % 2 == 0 ? ["at-anchor"] : ["at-anchor", "at-berth"] }), null)),
+        new("a switch's position", true, (boat, step) => (With(boat, boat.Find<IsolatorSwitch>("panel-switch")! with { OpenIn = OpenIn(boat, step) }), null)),
         new("a circuit added", true, (boat, step) => (WithCircuit(boat, step), null)),
-        new("the winch draft opened", true, (boat, step) => (WithStep(boat, step), boat.Find<Alteration>("sampling-winch"))),
+        new("the winch draft opened", true, (boat, step) => (boat, WinchDraft(boat, step))),
     ];
 
     private static BenchEdit Of<T>(string name, string id, bool maySolve, Func<T, int, T> change)
@@ -28,11 +27,20 @@ internal sealed record BenchEdit(string Name, bool MaySolve, Func<BoatModel, int
 
     private static BoatModel With(BoatModel boat, Thing thing) => boat.WithThings(boat.Things.Select(other => other.Id == thing.Id ? thing : other));
 
-    // An edit that is always the same is made on a boat with a battery slightly different each time, so that nothing of it is remembered.
-    private static BoatModel WithStep(BoatModel boat, int step)
+    // Each step is another set of conditions: its binary digits.
+    private static ValueList<string> OpenIn(BoatModel boat, int step) =>
+        boat.All<Condition>().Select(condition => condition.Id).Where((_, index) => ((step >> index) & 1) == 1).ToValueList();
+
+    // Another running current each time, so that nothing of the draft is remembered.
+    private static Alteration WinchDraft(BoatModel boat, int step)
     {
-        BatteryBank bank = boat.All<BatteryBank>().First();
-        return With(boat, bank with { InternalResistanceOhm = bank.InternalResistanceOhm!.Value * (1 + (step * 1e-4)) });
+        Alteration draft = boat.Find<Alteration>("sampling-winch")!;
+        return draft with
+        {
+            Edits = draft.Edits.Select(edit => edit.Becomes is ElectricLoad winch
+                ? edit with { Becomes = winch with { RunningA = 60 + (step * 0.01), RunningW = null } }
+                : edit).ToValueList(),
+        };
     }
 
     // Another pair of cabin lights with its own breaker and cable, beside the first.
