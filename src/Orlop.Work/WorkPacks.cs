@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Work.Bring;
@@ -41,10 +42,21 @@ public static class WorkPacks
             Clashes = scope.Clashes,
             Bring = BringList.Of(scope, cuts, ends),
             Cuts = cuts,
-            Steps = [.. steps.Select(step => step with { Tick = alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key) })],
+            Steps = [.. WithOwnKeys(steps).Select(step => step with { Tick = alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key) })],
             Ends = ends,
             Labels = labels,
             Readings = readings,
         };
+    }
+
+    // A thing that was built and then edited again has its steps twice: the later ones are numbered.
+    private static IEnumerable<WorkStep> WithOwnKeys(IEnumerable<WorkStep> steps)
+    {
+        Dictionary<string, int> seen = new(StringComparer.Ordinal);
+        foreach (WorkStep step in steps)
+        {
+            int count = seen[step.Key] = seen.GetValueOrDefault(step.Key) + 1;
+            yield return count == 1 ? step : step with { Key = string.Create(CultureInfo.InvariantCulture, $"{step.Key}/{count}") };
+        }
     }
 }

@@ -15,6 +15,9 @@ internal static class NetworkBench
     private const double MostDifferenceRatio = 1e-6;
     private const double LeastSpeedRatio = 10;
 
+    // A point has two nodes, and every third cable a fuse with a node more.
+    private const double NodesPerPoint = 2.34;
+
     public static int Run(TextWriter output)
     {
         if (SpiceRun.Program is null)
@@ -51,8 +54,8 @@ internal static class NetworkBench
             return false;
         }
 
-        // Its clock ticks in milliseconds, so small networks are solved many times over in one process.
-        var spiceRepeats = Math.Max(1, 50_000 / nodeCount);
+        // Its clock ticks in milliseconds, so small networks are solved several times over in one process.
+        var spiceRepeats = Math.Max(1, 2_000 / nodeCount);
         var deck = new SpiceDeck(network, "n0", spiceRepeats);
         var spice = SpiceRun.Run(deck);
         var processMs = 1000 * (spiceRepeats == 1 ? spice : SpiceRun.Run(new SpiceDeck(network, "n0", 1))).ProcessS;
@@ -65,11 +68,8 @@ internal static class NetworkBench
     }
 
     /// <summary>A random network with as near to a number of nodes as whole points allow.</summary>
-    private static Network OfNodes(int seed, int nodeCount)
-    {
-        // A point has two nodes, and every third cable a fuse with a node more.
-        return RandomNetwork.Build(seed, (int)(nodeCount / 2.34), new RandomNetworkKind { LoadScaleFactor = 6 });
-    }
+    private static Network OfNodes(int seed, int nodeCount) =>
+        RandomNetwork.Build(seed, (int)(nodeCount / NodesPerPoint), new RandomNetworkKind { LoadScaleFactor = 6 });
 
     private static (double MedianMs, NetworkResult Result) Median(int repeatCount, Func<NetworkResult> solve)
     {

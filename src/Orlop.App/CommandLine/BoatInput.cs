@@ -10,7 +10,7 @@ internal static class BoatInput
 {
     public const string StandardStream = "-";
 
-    /// <summary>The boat, or a <see cref="CommandFailure"/> that tells everything wrong with it.</summary>
+    /// <summary>The boat, or a <see cref="CommandException"/> that tells everything wrong with it.</summary>
     public static BoatModel Read(string boat, CommandStreams streams)
     {
         if (boat == StandardStream)
@@ -35,7 +35,7 @@ internal static class BoatInput
         List<Alteration> all = [.. boat.All<Alteration>()];
         return all.FirstOrDefault(alteration => alteration.Id == named)
             ?? all.FirstOrDefault(alteration => string.Equals(alteration.Name, named, StringComparison.OrdinalIgnoreCase))
-            ?? throw new CommandFailure(all.Count == 0
+            ?? throw new CommandException(all.Count == 0
                 ? $"There is no alteration '{named}': the boat has none."
                 : $"There is no alteration '{named}'. The boat has: {string.Join(", ", all.Select(alteration => alteration.Id))}.");
     }
@@ -46,11 +46,11 @@ internal static class BoatInput
     {
         if (!File.Exists(path))
         {
-            throw new CommandFailure($"There is no file '{path}'. Check the name, or make a boat with: orlop new FILE.orlop");
+            throw new CommandException($"There is no file '{path}'. Check the name, or make a boat with: orlop new FILE.orlop");
         }
     }
 
-    private static BoatModel Boat(string source, BoatReadResult read) => read.Boat ?? throw new CommandFailure(
+    private static BoatModel Boat(string source, BoatReadResult read) => read.Boat ?? throw new CommandException(
         $"'{source}' is not a boat that can be used; {read.Problems.Count} {(read.Problems.Count == 1 ? "thing is" : "things are")} wrong in it:{Environment.NewLine}"
         + string.Join(Environment.NewLine, read.Problems));
 }

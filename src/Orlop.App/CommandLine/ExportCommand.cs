@@ -34,7 +34,7 @@ internal static class ExportCommand
 
         if (File.Exists(output))
         {
-            throw new CommandFailure($"'{output}' is there already and is not overwritten. Name another file, or - for standard output.");
+            throw new CommandException($"'{output}' is there already and is not overwritten. Name another file, or - for standard output.");
         }
 
         File.WriteAllText(output, text);

@@ -34,8 +34,8 @@ internal static class ImportCommand
             CommitResult result = store.Commit(head.Number, edits, $"Read from {Path.GetFileName(source)}");
             streams.Out.WriteLine(result switch
             {
-                Conflict conflict => throw new CommandFailure($"The boat was changed by another program meanwhile: {string.Join(", ", conflict.Clashes.Select(clash => clash.Id))}. Run the command again."),
-                Refused refused => throw new CommandFailure($"Nothing was kept; the boat would have {refused.Problems.Count} things wrong:{Environment.NewLine}{string.Join(Environment.NewLine, refused.Problems)}"),
+                Conflict conflict => throw new CommandException($"The boat was changed by another program meanwhile: {string.Join(", ", conflict.Clashes.Select(clash => clash.Id))}. Run the command again."),
+                Refused refused => throw new CommandException($"Nothing was kept; the boat would have {refused.Problems.Count} things wrong:{Environment.NewLine}{string.Join(Environment.NewLine, refused.Problems)}"),
                 _ => $"{edits.Count} {(edits.Count == 1 ? "thing" : "things")} changed; revision {result.Head.Number}.",
             });
             return ExitCode.Good;
@@ -49,6 +49,6 @@ internal static class ImportCommand
         TableImport import = ThingTable.Import(boat, kind, csv);
         return import.Problems.Count == 0
             ? import.Edits
-            : throw new CommandFailure($"'{source}' cannot be used; nothing was changed:{Environment.NewLine}{string.Join(Environment.NewLine, import.Problems)}");
+            : throw new CommandException($"'{source}' cannot be used; nothing was changed:{Environment.NewLine}{string.Join(Environment.NewLine, import.Problems)}");
     }
 }

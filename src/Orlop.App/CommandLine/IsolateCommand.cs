@@ -18,7 +18,7 @@ internal static class IsolateCommand
             string id = parsed.GetValue(part)!;
             if (model.Find(id) is null)
             {
-                throw new CommandFailure($"There is no thing '{id}' in the boat. Ids stand in: orlop export BOAT -o -");
+                throw new CommandException($"There is no thing '{id}' in the boat. Ids stand in: orlop export BOAT -o -");
             }
 
             IsolationView plan = IsolationView.Of(model, id);

@@ -50,6 +50,6 @@ internal static class NewCommand
         }
 
         QuantityReading read = QuantityText.Parse(typed, "M", units, UnitsOption.Culture);
-        return read.Quantity ?? throw new CommandFailure($"{option} '{typed}': {read.Refusal}");
+        return read.Quantity ?? throw new CommandException($"{option} '{typed}': {read.Refusal}");
     }
 }

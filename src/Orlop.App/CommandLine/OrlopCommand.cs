@@ -30,7 +30,7 @@ public static class OrlopCommand
         {
             return ExitCode.Stopped;
         }
-        catch (Exception failure) when (failure is CommandFailure or StoreException or IOException or UnauthorizedAccessException)
+        catch (Exception failure) when (failure is CommandException or StoreException or IOException or UnauthorizedAccessException)
         {
             await streams.Error.WriteLineAsync(failure.Message);
             return ExitCode.BadInput;

@@ -15,7 +15,7 @@ internal static class ReviewText
             {
                 string condition = row.Condition is null ? "" : $" [{row.Condition}]";
                 string was = row.Was is null ? "" : $" ({row.Was})";
-                output.WriteLine($"  {Wording.Of(row.Verdict),-8}{row.Use,8}  {row.SubjectTitle}: {row.Headline}{condition}{was}");
+                output.WriteLine($"  {Wording.Of(row.Verdict),-8}{row.Use,8}  {Said(row)}{condition}{was}");
             }
 
             output.WriteLine();
@@ -24,4 +24,8 @@ internal static class ReviewText
         output.WriteLine(view.Summary);
         output.WriteLine(FindingsView.Caution);
     }
+
+    // Most sentences begin with what they are about.
+    private static string Said(FindingRow row) =>
+        row.Headline.StartsWith(row.SubjectTitle, StringComparison.Ordinal) ? row.Headline : $"{row.SubjectTitle}: {row.Headline}";
 }

@@ -62,7 +62,7 @@ internal static class BoatOpening
         using Stream? demo = typeof(BoatOpening).Assembly.GetManifestResourceStream(DemoFile);
         if (demo is null)
         {
-            throw new CommandFailure("This build has no demo boat. Name a boat: orlop serve BOAT.orlop, or make one: orlop new BOAT.orlop");
+            throw new CommandException("This build has no demo boat. Name a boat: orlop serve BOAT.orlop, or make one: orlop new BOAT.orlop");
         }
 
         using StreamReader reader = new(demo);

@@ -24,7 +24,7 @@ internal static class WebHost
         }
         catch (IOException fault)
         {
-            throw new CommandFailure($"Port {port} cannot be used: {fault.Message} Choose another with --port, or --port 0 for any free one.");
+            throw new CommandException($"Port {port} cannot be used: {fault.Message} Choose another with --port, or --port 0 for any free one.");
         }
 
         string address = app.Urls.First();
@@ -61,6 +61,7 @@ internal static class WebHost
         WebApplication app = builder.Build();
         app.UseResponseCompression();
         app.UseMiddleware<SameOrigin>();
+        app.UseStatusCodePagesWithReExecute("/not-found");
         app.UseAntiforgery();
         app.MapStaticAssets();
         BoatFiles.Map(app);

@@ -32,14 +32,14 @@ public static class ChainEditing
         string linkId = ReadableId.Of($"{device.Id} link", id => boat.Find(id) is not null || id == device.Id);
         if (next is Cable or Link)
         {
-            Link link = new() { Id = linkId, From = Terminal.Parse(node), To = device.At(TerminalNames.In) };
+            Link link = new() { Id = linkId, Name = $"{device.Title} link", From = Terminal.Parse(node), To = device.At(TerminalNames.In) };
             return new ChainEdit([BoatEdits.Add(device), BoatEdits.Add(link), BoatEdits.Replace(next, Moved(next, node, device.At(TerminalNames.Out)))]);
         }
 
         if (behind >= 0 && chain.Out[behind].Thing is Cable or Link)
         {
             Thing before = chain.Out[behind].Thing;
-            Link link = new() { Id = linkId, From = device.At(TerminalNames.Out), To = Terminal.Parse(node) };
+            Link link = new() { Id = linkId, Name = $"{device.Title} link", From = device.At(TerminalNames.Out), To = Terminal.Parse(node) };
             return new ChainEdit([BoatEdits.Add(device), BoatEdits.Add(link), BoatEdits.Replace(before, Moved(before, node, device.At(TerminalNames.In)))]);
         }
 
@@ -55,7 +55,6 @@ public static class ChainEditing
             return ChainEdit.Refused("Only a fuse, breaker, switch or other device in the way out can be taken from the chain.");
         }
 
-        ChainItem item = chain.Out[at];
         string[] others = [.. device.TerminalNames.Select(name => device.At(name).ToString())
             .SelectMany(node => wiring.At(node)).Where(edge => edge.Owner.Id != deviceId
                 && edge.Owner.Id != Neighbour(chain, at - 1)?.Id && edge.Owner.Id != Neighbour(chain, at + 1)?.Id)
@@ -65,20 +64,25 @@ public static class ChainEditing
             return ChainEdit.Refused($"{string.Join(", ", others)} {(others.Length == 1 ? "is" : "are")} connected to {device.Title} too; move that first.");
         }
 
-        if (Neighbour(chain, at - 1) is Link before && Neighbour(chain, at + 1) is { } after and (Cable or Link))
+        ChainEdit? ahead = BoltedAhead(chain, at, device), behind = BoltedBehind(chain, at, device);
+        bool isBoltedBehind = Neighbour(chain, at + 1)?.Id.StartsWith($"{device.Id}-", StringComparison.Ordinal) == true;
+        if ((isBoltedBehind ? behind ?? ahead : ahead ?? behind) is { } edit)
         {
-            Terminal kept = Terminal.Parse(chain.Out[at - 1].EnteredAt);
-            return new ChainEdit([BoatEdits.Replace(after, Moved(after, item.LeftAt, kept)), BoatEdits.Remove(before), BoatEdits.Remove(device)]);
-        }
-
-        if (Neighbour(chain, at + 1) is Link behind && Neighbour(chain, at - 1) is { } ahead and (Cable or Link))
-        {
-            Terminal kept = Terminal.Parse(chain.Out[at + 1].LeftAt);
-            return new ChainEdit([BoatEdits.Replace(ahead, Moved(ahead, item.EnteredAt, kept)), BoatEdits.Remove(behind), BoatEdits.Remove(device)]);
+            return edit;
         }
 
         return ChainEdit.Refused($"Without {device.Title} two cables would meet with nothing to join them; lead one of them elsewhere in its own sheet first.");
     }
+
+    private static ChainEdit? BoltedAhead(Chain chain, int at, Part device) =>
+        Neighbour(chain, at - 1) is Link link && Neighbour(chain, at + 1) is { } next and (Cable or Link)
+            ? new ChainEdit([BoatEdits.Replace(next, Moved(next, chain.Out[at].LeftAt, Terminal.Parse(chain.Out[at - 1].EnteredAt))), BoatEdits.Remove(link), BoatEdits.Remove(device)])
+            : null;
+
+    private static ChainEdit? BoltedBehind(Chain chain, int at, Part device) =>
+        Neighbour(chain, at + 1) is Link link && Neighbour(chain, at - 1) is { } before and (Cable or Link)
+            ? new ChainEdit([BoatEdits.Replace(before, Moved(before, chain.Out[at].EnteredAt, Terminal.Parse(chain.Out[at + 1].LeftAt))), BoatEdits.Remove(link), BoatEdits.Remove(device)])
+            : null;
 
     private static Thing? Neighbour(Chain chain, int index) => index >= 0 && index < chain.Out.Length ? chain.Out[index].Thing : null;
 

@@ -37,7 +37,7 @@ public sealed record EditView(string Id, string Title, string Kind, string What,
                 .Select(field => (Field: field, Was: was is null ? null : field.Get(was), Becomes: becomes is null ? null : field.Get(becomes)))
                 .Where(pair => !Equals(pair.Was, pair.Becomes))
                 .Select(pair => new FieldDifference(
-                    pair.Field.Label, FieldText.Show(pair.Field, pair.Was, units, culture), FieldText.Show(pair.Field, pair.Becomes, units, culture)))
+                    FieldWords.Label(pair.Field), FieldText.Show(pair.Field, pair.Was, units, culture), FieldText.Show(pair.Field, pair.Becomes, units, culture)))
                 .Where(difference => difference.Was != difference.Becomes),
         ];
     }

@@ -42,7 +42,7 @@ public static class FieldText
         {
             return field.IsNullable && !field.IsRequired
                 ? new FieldReading(true, null)
-                : FieldReading.Refused($"{field.Label} cannot be left empty. Allowed: {Allowed(field)}.");
+                : FieldReading.Refused($"{FieldWords.Label(field)} cannot be left empty. Allowed: {Allowed(field)}.");
         }
 
         return field.Type switch
@@ -127,5 +127,5 @@ public static class FieldText
     }
 
     private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture) => string.Join(", ",
-        schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => $"{inner.Label.ToLowerInvariant()} {Show(inner, inner.Get(record), units, culture)}"));
+        schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => $"{FieldWords.Label(inner).ToLowerInvariant()} {Show(inner, inner.Get(record), units, culture)}"));
 }

@@ -64,7 +64,7 @@ public sealed record FindingWorking
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field));
         string text = thing is null || field is null || input.IsMissing ? "" : FieldText.Show(field, field.Get(thing), view.Units, view.Culture);
         return new InputRow(
-            input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, field?.Label ?? input.Field, text, input.IsGuess, input.IsMissing);
+            input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, field is null ? input.Field : FieldWords.Label(field), text, input.IsGuess, input.IsMissing);
     }
 
     // A field inside a record is written cores/plus/lengthM: the form opens at its first step.

@@ -52,7 +52,7 @@ public sealed class RecordDraft
                 values[field] = inner.Make(units, culture);
                 if (values[field] is null)
                 {
-                    _refusals[field] = $"{field.Label} is not complete.";
+                    _refusals[field] = $"{FieldWords.Label(field)} is not complete.";
                 }
 
                 continue;

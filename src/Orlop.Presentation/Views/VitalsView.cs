@@ -28,7 +28,7 @@ public static class VitalsView
         (PairedFinding? pair, Finding? most) = Most(review, checks, pair => pair.After);
         Finding? before = Most(review, checks, pair => pair.Before).Finding;
         string thing = pair is null ? "" : ElementIds.ThingOf(pair.SubjectId);
-        string value = most is null ? QuantityText.Unknown : $"{FindingRow.Share(most.UseFraction, culture)} of its limit";
+        string value = most is null ? QuantityText.Unknown : FindingRow.Share(most.UseFraction, culture);
         string was = before is null ? "none" : FindingRow.Share(before.UseFraction, culture);
         return new Vital
         {
@@ -46,7 +46,8 @@ public static class VitalsView
     private static (PairedFinding? Pair, Finding? Finding) Most(ReviewResult review, ImmutableArray<string> checks, Func<PairedFinding, FindingGroup?> side) => review.Findings
         .Where(pair => checks.Contains(pair.CheckId) && side(pair)?.Worst.UseFraction is { } use && double.IsFinite(use))
         .Select(pair => ((PairedFinding?)pair, (Finding?)side(pair)!.Worst))
-        .MaxBy(found => found.Item2!.UseFraction);
+        .OrderByDescending(found => found.Item2!.UseFraction)
+        .FirstOrDefault();
 
     private static Vital Count(string name, Verdict verdict, ReviewResult review, CultureInfo culture)
     {

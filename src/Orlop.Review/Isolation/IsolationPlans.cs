@@ -20,7 +20,10 @@ public static class IsolationPlans
     public static IsolationResult? Plan(BoatModel boat, string thingId)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        return boat.Find(thingId) is { } thing ? Plan(boat, Wiring.Of(boat), NodesOf(thing), _ => true) : null;
+        Wiring wiring = Wiring.Of(boat);
+        ImmutableArray<string> nodes = boat.Find(thingId) is { } thing ? NodesOf(thing) : [];
+        bool isWired = nodes.Any(node => wiring.At(node).Any(edge => edge.Owner.Id != thingId || edge.Kind is WiringEdgeKind.Joint or WiringEdgeKind.Link));
+        return isWired ? Plan(boat, wiring, nodes, _ => true) : null;
     }
 
     /// <summary>The plan that makes these nodes dead, opening only things that may be opened. Null when nothing is wired to any of them, or the boat has no source.</summary>

@@ -14,17 +14,23 @@ internal static class BringPages
             html.Put("p", "Nothing is left to bring: all is built.");
         }
 
-        foreach (IGrouping<BringKind, BringItem> kind in pack.Bring.GroupBy(item => item.Kind))
+        else
         {
-            html.Put("h3", PackText.Of(kind.Key)).Open("table").Open("thead").Open("tr")
+            html.Open("table").Open("thead").Open("tr")
                 .Put("th", "", ("class", "tick")).Put("th", "What", ("scope", "col")).Put("th", "Need", ("scope", "col")).Put("th", "Where it lies", ("scope", "col")).Put("th", "To buy", ("scope", "col"))
-                .Close().Close().Open("tbody");
-            foreach (BringItem item in kind)
+                .Close().Close();
+            foreach (IGrouping<BringKind, BringItem> kind in pack.Bring.GroupBy(item => item.Kind))
             {
-                Row(html, item, text);
+                html.Open("tbody").Open("tr").Put("th", PackText.Of(kind.Key), ("class", "kind"), ("colspan", "5"), ("scope", "rowgroup")).Close();
+                foreach (BringItem item in kind)
+                {
+                    Row(html, item, text);
+                }
+
+                html.Close();
             }
 
-            html.Close().Close();
+            html.Close();
         }
 
         html.Close();

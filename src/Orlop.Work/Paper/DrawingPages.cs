@@ -16,7 +16,7 @@ internal static class DrawingPages
     {
         if (!pack.Ends.IsEmpty)
         {
-            html.Open("section", ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
+            html.Open("section", ("class", "wide"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
             html.Markup(Diagram(pack, options)).Close();
         }
 

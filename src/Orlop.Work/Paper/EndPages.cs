@@ -14,7 +14,7 @@ internal static class EndPages
             return;
         }
 
-        html.Open("section", ("id", "ends")).Put("h2", "Make-up list");
+        html.Open("section", ("class", "follows"), ("id", "ends")).Put("h2", "Make-up list");
         html.Put("p", "Strip to the depth of the barrel in hand; the length here is a start. One test crimp of each kind is pulled to the force, on a spare and not on the cable. Write down the torque used.");
         foreach (IGrouping<string, CableEnd> cable in pack.Ends.GroupBy(end => end.CableId))
         {

@@ -10,7 +10,7 @@ internal static class PackStyle
     private const string Rules = """
         *{box-sizing:border-box}
         html{font:11.5pt/1.38 "Liberation Sans","Segoe UI",Arial,system-ui,sans-serif;color:#000;background:#fff;font-variant-numeric:tabular-nums}
-        body{margin:0 auto;max-width:190mm}
+        body{margin:0}
         h1{font-size:21pt;line-height:1.15;margin:0 0 2mm}
         h2{font-size:16pt;margin:0 0 3mm;padding-bottom:1mm;border-bottom:.7mm solid #000;break-after:avoid}
         h3{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
@@ -45,11 +45,14 @@ internal static class PackStyle
         .done{background:#eee}
         .write{border:.4mm solid #000;height:10mm;min-width:26mm;display:block}
         .blank{border-bottom:.3mm solid #000;display:inline-block;min-width:18mm}
-        .drawing{max-width:100%;height:auto}
+        .wide{page:wide}
+        .wide .drawing{max-width:100%;max-height:150mm;height:auto}
+        th.kind{font-size:12.5pt;padding-top:4mm;border-bottom:.3mm solid #000;break-after:avoid}
+        .accept{white-space:nowrap}
         .sheet{page:sheet;break-before:page;padding:0;line-height:0}
         .sheet>svg{max-width:none;display:block}
         .sheet h2{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);border:0;margin:0;line-height:1}
-        @media screen{body{padding:6mm;max-width:200mm}}
+        @media screen{body{padding:6mm;margin:0 auto;max-width:200mm}}
         """;
 
     /// <summary>All rules, with the page's size and its running foot.</summary>
@@ -60,6 +63,7 @@ internal static class PackStyle
             @page{size:{{size}} portrait;margin:13mm 11mm 17mm 14mm;
             @bottom-left{content:{{Quoted(foot)}};font:8.5pt "Liberation Sans",Arial,sans-serif}
             @bottom-right{content:"Page " counter(page) " of " counter(pages);font:8.5pt "Liberation Sans",Arial,sans-serif} }
+            @page wide{size:{{size}} landscape}
             @page sheet{margin:0;@bottom-left{content:none}@bottom-right{content:none} }
             {{Rules}}
             """;

@@ -17,16 +17,14 @@ public sealed class PackText(PaperOptions options)
     /// <summary>A sentence with its amounts.</summary>
     public string Of(Sentence sentence) => SentenceText.Of(sentence, options.Units, options.Culture);
 
-    /// <summary>An amount, or a dash where there is none.</summary>
-    public string Of(Amount? amount) => amount switch
-    {
-        null => "–",
-        { Suffix: "V" } => Voltage(amount.Value),
-        _ => QuantityText.Format(amount.Value, amount.Suffix, options.Units, options.Culture),
-    };
+    /// <summary>An amount.</summary>
+    public string Of(Amount amount) => QuantityText.Format(amount.Value, amount.Suffix, options.Units, options.Culture);
+
+    /// <summary>What a meter shows: a voltage below 1 V in millivolts.</summary>
+    public string Reading(Amount amount) => amount.Suffix == "V" ? Voltage(amount.Value) : Of(amount);
 
     /// <summary>The accepted range of a reading: "159 mV to 219 mV".</summary>
-    public string Range(Band band) => $"{Of(band.Least)} to {Of(band.Most)}";
+    public string Range(Band band) => $"{Reading(band.Least)} to {Reading(band.Most)}";
 
     /// <summary>Where a bring item stands.</summary>
     public static string Of(StockState state) => state switch

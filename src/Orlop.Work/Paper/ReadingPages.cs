@@ -39,7 +39,7 @@ internal static class ReadingPages
     {
         html.Open("tr").Put("td", number, ("class", "tick")).Open("td").Put("b", text.Of(reading.What)).Put("div", reading.Where, ("class", "small")).Close();
         _ = reading.Expected is { } band
-            ? html.Put("td", text.Of(band.Nominal), ("class", "num")).Put("td", text.Range(band))
+            ? html.Put("td", text.Reading(band.Nominal), ("class", "num")).Put("td", text.Range(band), ("class", "accept"))
             : html.Put("td", "unknown").Put("td", reading.WhyNot ?? "", ("class", "small"));
         html.Open("td").Put("span", "", ("class", "write")).Close().Close();
     }

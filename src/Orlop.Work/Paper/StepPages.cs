@@ -28,9 +28,17 @@ internal static class StepPages
         html.Close();
     }
 
-    /// <summary>A caution in its box.</summary>
-    public static void Boxed(HtmlText html, Caution caution) =>
-        html.Open("div", ("class", "caution"), ("role", "note")).Put("b", $"{PackText.Of(caution.Kind)}.").Text($" {caution.Text}").Close();
+    /// <summary>Cautions of one kind in their box.</summary>
+    public static void Boxed(HtmlText html, CautionKind kind, IReadOnlyList<string> texts)
+    {
+        html.Open("div", ("class", "caution"), ("role", "note")).Put("b", $"{PackText.Of(kind)}.").Text($" {texts[0]}");
+        foreach (string text in texts.Skip(1))
+        {
+            html.Put("div", text);
+        }
+
+        html.Close();
+    }
 
     private static void Step(HtmlText html, WorkStep step, int number, PackText text, Dictionary<string, int> firstSaid)
     {
@@ -40,9 +48,9 @@ internal static class StepPages
         html.Close().Put("div", number.ToString(CultureInfo.InvariantCulture), ("class", "no")).Open("div").Open("div", ("class", "what"));
         Sentence(html, step.Text, text);
         html.Close();
-        foreach (Caution caution in step.Cautions)
+        foreach (IGrouping<CautionKind, Caution> kind in step.Cautions.GroupBy(caution => caution.Kind))
         {
-            SayOnce(html, caution, number, firstSaid);
+            SayOnce(html, kind.Key, [.. kind.Select(caution => caution.Text)], number, firstSaid);
         }
 
         if (!step.Details.IsEmpty)
@@ -62,16 +70,17 @@ internal static class StepPages
     }
 
     // What may kill is said in full each time; the rest in full once and then by the step that said it.
-    private static void SayOnce(HtmlText html, Caution caution, int number, Dictionary<string, int> firstSaid)
+    private static void SayOnce(HtmlText html, CautionKind kind, IReadOnlyList<string> texts, int number, Dictionary<string, int> firstSaid)
     {
-        bool isGrave = caution.Kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead or CautionKind.StaysLive or CautionKind.StoredCharge;
-        if (isGrave || firstSaid.TryAdd(caution.Text, number))
+        string all = string.Join('\n', texts);
+        bool isGrave = kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead or CautionKind.StaysLive or CautionKind.StoredCharge;
+        if (isGrave || firstSaid.TryAdd(all, number))
         {
-            Boxed(html, caution);
+            Boxed(html, kind, texts);
         }
         else
         {
-            html.Put("div", string.Create(CultureInfo.InvariantCulture, $"{PackText.Of(caution.Kind)}: as in step {firstSaid[caution.Text]}."), ("class", "again"));
+            html.Put("div", string.Create(CultureInfo.InvariantCulture, $"{PackText.Of(kind)}: as in step {firstSaid[all]}."), ("class", "again"));
         }
     }
 

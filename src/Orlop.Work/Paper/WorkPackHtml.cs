@@ -59,7 +59,7 @@ public static class WorkPackHtml
 
         foreach (Caution caution in pack.Steps.SelectMany(step => step.Cautions).Where(caution => caution.Kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead).Distinct())
         {
-            StepPages.Boxed(html, caution);
+            StepPages.Boxed(html, caution.Kind, [caution.Text]);
         }
     }
 }

@@ -14,6 +14,9 @@ internal sealed class CommissioningReadings
     // A drop that can never show on a meter proves nothing.
     private const double LeastTellingV = 0.002;
 
+    // A clamp's own offset hides anything smaller.
+    private const double LeastClampA = 2 * MeterAccuracy.ClampA;
+
     private readonly PackScope _scope;
     private readonly HashSet<string> _new;
     private readonly Dictionary<string, ConditionPrediction> _predictions = new(StringComparer.Ordinal);
@@ -56,7 +59,7 @@ internal sealed class CommissioningReadings
         [
             Voltage(condition, $"supply/{source.Id}", Sentence.Of($"Voltage at {source.Title}"), giving.Plus, giving.Minus, [source.Id]),
             Voltage(condition, $"at/{taker.Id}", Sentence.Of($"Voltage at {taker.Title}, running"), taking.Plus, taking.Minus, [taker.Id]),
-            Current(condition, taker, chain),
+            .. new[] { Current(condition, taker, chain) }.Where(reading => reading.Expected is not { } band || band.Nominal.Value >= LeastClampA),
             .. edges.Where(edge => _new.Contains(edge.Owner.Id) && edge.Kind != WiringEdgeKind.Joint).Select(edge => Drop(condition, edge))
                 .Where(reading => reading.Expected is not { } band || band.Most.Value >= LeastTellingV),
         ];

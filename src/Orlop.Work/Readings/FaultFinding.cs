@@ -75,7 +75,9 @@ public static class FaultFinding
     private static Sentence Headline(DiagnosisResult result, ImmutableArray<FaultSuspect> suspects) => result.Status switch
     {
         DiagnosisStatus.NothingWrongSeen => Sentence.Of($"The readings agree with the circuit as drawn."),
-        DiagnosisStatus.Found => Sentence.Of($"The bad joint is {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much, {new Amount(suspects[0].WeightFraction, "Fraction")} likely."),
+        DiagnosisStatus.Found => suspects[0].PlusMinusOhm is { } plusMinus
+            ? Sentence.Of($"If one joint is bad, it is {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much, give or take {new Amount(plusMinus, "Ohm")}. Nothing else explains the readings.")
+            : Sentence.Of($"If one joint is bad, it is {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much. Nothing else explains the readings."),
         DiagnosisStatus.NotToldApart => Sentence.Of($"Something has {new Amount(suspects[0].ExtraOhm, "Ohm")} too much; {suspects.Length} places would explain it, first {suspects[0].Where}."),
         DiagnosisStatus.NotExplained => Sentence.Of($"No single bad joint explains the readings: more than one thing is wrong, or a reading or the drawing is."),
         _ => Sentence.Of($"The circuit as drawn cannot be solved, so nothing can be compared."),

@@ -53,6 +53,9 @@ internal sealed class PackScope
     /// <summary>How many pieces of the wiring lie between a node and the nearest source; large where none feeds it.</summary>
     public int StepsFrom(string node) => _stepsFromSource.GetValueOrDefault(node, int.MaxValue);
 
+    /// <summary>The part is a battery that the alteration adds: its leads go on last.</summary>
+    public bool IsNewBattery(string partId) => Changes.Any(change => change is { IsAddition: true, Thing: BatteryBank } && change.Id == partId);
+
     /// <summary>Changes of these kinds.</summary>
     public IEnumerable<WorkChange> Of(params ReadOnlySpan<ChangeKind> kinds)
     {

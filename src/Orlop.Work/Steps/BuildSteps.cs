@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
@@ -63,7 +62,7 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
         bool drills = thing is Way or Gear || change.Kind is ChangeKind.Fit or ChangeKind.Move;
         WorkStep step = change.Kind switch
         {
-            ChangeKind.Move => Building(change, "move", StepKind.Fit, Sentence.Of($"Move {thing.Title} to its new place: {PlaceWords(thing)}.")),
+            ChangeKind.Move => Building(change, "move", StepKind.Fit, MoveWords(thing)),
             ChangeKind.Exchange => Building(change, "exchange", StepKind.Fit, Sentence.Of($"Exchange or set anew: {scope.Words.Located(thing.Id)}.")),
             _ when thing is Way => Building(change, "fit", StepKind.Fit, Sentence.Of($"Make the cable way {thing.Title}.")),
             _ => Building(change, "fit", StepKind.Fit, Sentence.Of($"Fit {scope.Words.Located(thing.Id)}.")),
@@ -88,13 +87,13 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
         _ => [],
     };
 
-    private string PlaceWords(Thing thing)
+    private Sentence MoveWords(Thing thing)
     {
         Place? place = thing switch { Part part => part.Place, Gear gear => gear.Place, _ => null };
         string space = scope.Words.SpaceOf(thing.Id) is { } named ? PartWords.Small(named) : "space not given";
         return place is null
-            ? space
-            : string.Create(CultureInfo.InvariantCulture, $"{space}, {place.XM:0.##} m forward of the after perpendicular, {Math.Abs(place.YM):0.##} m to {(place.YM >= 0 ? "port" : "starboard")}, {place.ZM:0.##} m up");
+            ? Sentence.Of($"Move {thing.Title} to its new place: {space}.")
+            : Sentence.Of($"Move {thing.Title} to its new place: {space}, {new Amount(place.XM, "M")} forward of the after perpendicular, {new Amount(Math.Abs(place.YM), "M")} to {(place.YM >= 0 ? "port" : "starboard")}, {new Amount(place.ZM, "M")} up.");
     }
 
     private Space? SpaceOf(Thing thing) => thing switch
@@ -163,8 +162,9 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
         };
     }
 
-    private static Sentence Tighten(CableEnd end) => (end.Torque, end.IsTightened) switch
+    private Sentence Tighten(CableEnd end) => (end.Torque, end.IsTightened) switch
     {
+        _ when scope.IsNewBattery(end.At.Part) => Sentence.Of($"{PartWords.CoreName(end.CoreId)}: not on its post yet. Cap it and tie it back until it is switched on."),
         ({ } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.LeastNm, "Nm")} to {new Amount(torque.MostNm, "Nm")} ({torque.Connection}); the maker's figure goes first. Mark it."),
         (null, true) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: maker's torque. Mark it."),
         _ => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: until it clicks or seats; pull to prove."),

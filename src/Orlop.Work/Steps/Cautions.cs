@@ -13,6 +13,9 @@ internal static class Cautions
     /// <summary>Voltage from which only a licensed person works on it (the line that most practices draw for DC and AC on board).</summary>
     private const double LicensedFromV = 50;
 
+    /// <summary>1 lb in kilograms, exact (NIST SP 811). A caution is read as it stands, whatever units the reader has chosen.</summary>
+    private const double PoundKg = 0.45359237;
+
     public static Caution Battery { get; } = new(CautionKind.Battery,
         "A battery's posts cannot be switched off and can weld a spanner across them. Rings and watch off, insulated tools, goggles; cover the other post before you touch one.");
 
@@ -103,7 +106,7 @@ internal static class Cautions
         else if (mass?.Value > Allowances.LiftAloneKg)
         {
             yield return new Caution(CautionKind.Lifting,
-                $"{thing.Title} weighs {Math.Ceiling(mass.Value)} kg: not a lift for one. Tackle or a second person, a hand for the boat, and watch how she heels.");
+                $"{thing.Title} weighs {Math.Ceiling(mass.Value)} kg ({Math.Ceiling(mass.Value / PoundKg)} lb): not a lift for one. Tackle or a second person, a hand for the boat, and watch how she heels.");
         }
     }
 }

@@ -71,7 +71,7 @@ internal static class FinishSteps
     private static IEnumerable<WorkStep> Energise(PackScope scope, WorkIsolation isolation)
     {
         ImmutableArray<Part> devices = [.. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>()
-            .Where(part => part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover or PlugAndSocket)
+            .Where(part => scope.IsNewBattery(part.Id) || part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover or PlugAndSocket)
             .OrderBy(part => scope.StepsFrom(part.At(part.TerminalNames[0]).ToString()))];
         foreach (Opening opening in (isolation.Result?.Openings ?? []).Reverse())
         {
@@ -87,11 +87,12 @@ internal static class FinishSteps
                 Text = device switch
                 {
                     Protection { Means: ProtectionMeans.Fuse } fuse => Sentence.Of($"Put in the {new Amount(fuse.RatedA.Value, "A")} fuse: {scope.Words.Located(fuse.Id)}."),
+                    BatteryBank => Sentence.Of($"Put the leads on the posts of {scope.Words.Located(device.Id)}: plus first, minus last."),
                     PlugAndSocket => Sentence.Of($"Plug in {scope.Words.Located(device.Id)}."),
                     _ => Sentence.Of($"Switch on {scope.Words.Located(device.Id)}."),
                 },
                 Details = [Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity.")],
-                Cautions = [.. Cautions.AtNodes(scope, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind == CautionKind.Mains)],
+                Cautions = [.. Cautions.AtNodes(scope, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind is CautionKind.Mains or CautionKind.Battery)],
                 About = [device.Id],
             };
         }

@@ -151,5 +151,5 @@ internal static class IsolationSteps
     // One engine drives all its chargers: stopping it for one stops them all.
     private static IEnumerable<Caution> StaysLive(PackScope scope, IsolationResult plan) => plan.StaysLive
         .Where(source => !IsEngineDriven(scope, source.SourceId) || !plan.Openings.Any(opening => opening.Means is null && IsEngineDriven(scope, opening.Id)))
-        .Select(source => new Caution(CautionKind.StaysLive, $"Stays live: {scope.Words.Title(source.SourceId)}, {source.Because}. Nearest live point: {scope.Words.Node(source.NearestNode)}."));
+        .Select(source => new Caution(CautionKind.StaysLive, $"{scope.Words.Title(source.SourceId)}: {source.Because}. Nearest live point: {scope.Words.Node(source.NearestNode)}."));
 }

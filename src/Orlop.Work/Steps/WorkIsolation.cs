@@ -20,9 +20,6 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
     /// <summary>The boat that the plan was made on.</summary>
     public required BoatModel Boat { get; init; }
 
-    /// <summary>The nodes cannot all be made dead.</summary>
-    public bool LeavesLive => Result is { Status: IsolationStatus.CannotBeMadeDead or IsolationStatus.PartlyDead };
-
     public static WorkIsolation Of(PackScope scope)
     {
         HashSet<string> added = [.. scope.Changes.Where(change => change.IsAddition).Select(change => change.Id)];
@@ -35,12 +32,10 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
                 .SelectMany(thing => IsolationPlans.NodesOf(thing)).Distinct(StringComparer.Ordinal),
         ];
         Wiring wiring = Wiring.Of(boat);
-        IsolationResult? result = IsolationPlans.Plan(boat, wiring, nodes, id => !changed.Contains(id));
-        if (result is { Status: IsolationStatus.CannotBeMadeDead or IsolationStatus.PartlyDead })
-        {
-            result = IsolationPlans.Plan(boat, wiring, nodes, id => scope.AsBuilt.Find(id) is not null && !IsGone(scope, id));
-        }
-
+        // The narrowest choice of devices that leaves no more of the parts that were there before live than a wider one would.
+        Func<string, bool>[] choices = [id => !changed.Contains(id), id => !added.Contains(id) && !IsGone(scope, id), id => scope.AsBuilt.Find(id) is not null && !IsGone(scope, id)];
+        IsolationResult? result = choices.Select(mayOpen => IsolationPlans.Plan(boat, wiring, nodes, mayOpen))
+            .MinBy(plan => plan?.CannotBeMadeDead.Count(node => !added.Contains(ElementIds.ThingOf(node.Node))));
         return new WorkIsolation(result, nodes)
         {
             Boat = boat,

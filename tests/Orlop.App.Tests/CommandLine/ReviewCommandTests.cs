@@ -1,0 +1,71 @@
+using System.Text.Json;
+using Json.Schema;
+using Orlop.App.CommandLine;
+using Xunit;
+
+namespace Orlop.App.Tests.CommandLine;
+
+public sealed class ReviewCommandTests
+{
+    private static readonly string Demo = Repository.At("examples", "sandgrouse.json");
+
+    [Fact]
+    public async Task Review_DraftInTrouble_ExitsOneAndShowsNewTroubleFirst()
+    {
+        CommandRun run = await CommandRun.Of("review", Demo, "--alteration", "sampling-winch");
+
+        Assert.Equal(ExitCode.SomethingFails, run.Code);
+        Assert.StartsWith("New trouble:", run.Out, StringComparison.Ordinal);
+        Assert.Contains("fails", run.Out, StringComparison.Ordinal);
+        Assert.Contains("not a survey", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Review_EmptyBoat_SaysThatNothingCouldBeChecked()
+    {
+        CommandRun run = await CommandRun.WithInput("""{"formatVersion":1,"things":[]}""", "review", "-");
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        Assert.Contains("Nothing could be checked yet", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Review_Json_IsAsTheSchemaSays()
+    {
+        CommandRun run = await CommandRun.Of("review", Demo, "--alteration", "sampling-winch", "--json");
+        JsonSchema schema = JsonSchema.FromText(await File.ReadAllTextAsync(Repository.At("docs", "review.schema.json"), TestContext.Current.CancellationToken));
+        using JsonDocument json = JsonDocument.Parse(run.Out);
+
+        EvaluationResults results = schema.Evaluate(json.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(results.IsValid, string.Join('\n', results.Details?.Where(detail => detail.Errors is not null).Take(5).Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}") ?? []));
+        Assert.True(json.RootElement.GetProperty("counts").GetProperty("fails").GetInt32() > 0);
+        Assert.Equal("sampling-winch", json.RootElement.GetProperty("alteration").GetString());
+    }
+
+    [Fact]
+    public async Task Review_Twice_WritesTheSame()
+    {
+        CommandRun one = await CommandRun.Of("review", Demo, "--json"), two = await CommandRun.Of("review", Demo, "--json");
+
+        Assert.Equal(one.Out, two.Out);
+    }
+
+    [Fact]
+    public async Task Review_UnitsUs_ShowsOtherNumbers()
+    {
+        CommandRun metric = await CommandRun.Of("review", Demo), us = await CommandRun.Of("review", Demo, "--units", "us");
+
+        Assert.Equal(metric.Code, us.Code);
+        Assert.NotEqual(metric.Out, us.Out);
+        Assert.Contains(" ft", us.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Review_UnknownAlteration_NamesThoseThereAre()
+    {
+        CommandRun run = await CommandRun.Of("review", Demo, "--alteration", "mast");
+
+        Assert.Equal(ExitCode.BadInput, run.Code);
+        Assert.Contains("sampling-winch", run.Error, StringComparison.Ordinal);
+    }
+}

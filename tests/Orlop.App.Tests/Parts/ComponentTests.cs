@@ -1,0 +1,153 @@
+using System.Globalization;
+using Bunit;
+using Microsoft.Extensions.DependencyInjection;
+using Orlop.App.Parts;
+using Orlop.App.Sessions;
+using Orlop.App.Shell;
+using Orlop.App.Tests.Sessions;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
+using Xunit;
+
+namespace Orlop.App.Tests.Parts;
+
+public sealed class ComponentTests : IDisposable
+{
+    private static readonly CultureInfo Culture = CultureInfo.GetCultureInfo("en");
+
+    private readonly BunitContext _page = new();
+    private readonly OpenedBoat _demo = new(BoatJson.Read(File.ReadAllText(Repository.At("examples", "sandgrouse.json"))).Boat!);
+
+    public ComponentTests()
+    {
+        _page.JSInterop.Mode = JSRuntimeMode.Loose;
+        _page.Services.AddSingleton(_demo.Session);
+    }
+
+    private BoatSession Session => _demo.Session;
+
+    [Fact]
+    public void ThingForm_BadNumber_SaysSoBesideTheFieldAndKeepsTheText()
+    {
+        IRenderedComponent<ThingForm> form = Form("main-fuse");
+        form.Find("#field-main-fuse-ratedA").Change("lots");
+
+        Assert.Equal("lots", form.Find("#field-main-fuse-ratedA").GetAttribute("value"));
+        Assert.Equal("true", form.Find("#field-main-fuse-ratedA").GetAttribute("aria-invalid"));
+        Assert.Contains("lots", form.Find("#field-main-fuse-ratedA-note").TextContent, StringComparison.Ordinal);
+        Assert.Equal(250, Session.Now.Shown.Find<Protection>("main-fuse")!.RatedA.Value);
+    }
+
+    [Fact]
+    public void ThingForm_GoodNumber_IsKept()
+    {
+        Form("main-fuse").Find("#field-main-fuse-ratedA").Change("200 A");
+
+        Assert.Equal(200, Session.Now.AsBuilt.Find<Protection>("main-fuse")!.RatedA.Value);
+    }
+
+    [Fact]
+    public void ThingForm_ChangedElsewhereMeanwhile_ShowsBothAndKeepsWhatIsChosen()
+    {
+        IRenderedComponent<ThingForm> form = Form("main-fuse");
+        form.Find("#field-main-fuse-ratedA").Focus();
+        Protection seen = Session.Now.Shown.Find<Protection>("main-fuse")!;
+        Session.Edit("elsewhere", new ThingChange(seen, seen with { RatedA = 225 }));
+        form.Find("#field-main-fuse-ratedA").Change("200 A");
+
+        Assert.Contains("225 A", form.Find(".conflict").TextContent, StringComparison.Ordinal);
+        Assert.Contains("200 A", form.Find(".conflict").TextContent, StringComparison.Ordinal);
+        Assert.Equal(225, Session.Now.Shown.Find<Protection>("main-fuse")!.RatedA.Value);
+
+        form.Find(".conflict button").Click();
+        Assert.Equal(200, Session.Now.Shown.Find<Protection>("main-fuse")!.RatedA.Value);
+    }
+
+    [Fact]
+    public void ThingForm_ThingInUse_CannotBeRemovedAndSaysWhy()
+    {
+        IRenderedComponent<ThingForm> form = Form("main-plus");
+        form.FindAll("button")[^1].Click();
+
+        Assert.Contains("still in use", form.Find(".refusal").TextContent, StringComparison.Ordinal);
+        Assert.NotNull(Session.Now.Shown.Find("main-plus"));
+    }
+
+    [Fact]
+    public void ThingForm_HostileName_IsText()
+    {
+        Gear gear = Session.Now.Shown.All<Gear>().First();
+        Session.Edit("rename", new ThingChange(gear, gear with { Name = "<script>alert(1)</script>" }));
+
+        IRenderedComponent<ThingForm> form = Form(gear.Id);
+        Assert.Empty(form.FindAll("script"));
+        Assert.Equal("<script>alert(1)</script>", form.Find($"#field-{gear.Id}-name").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task FindingsList_DraftInTrouble_OpensToItsWorking()
+    {
+        FindingsView view = await Findings("sampling-winch");
+        IRenderedComponent<FindingsList> list = _page.Render<FindingsList>(parameters => parameters
+            .AddCascadingValue(Reader()).Add(one => one.View, view).Add(one => one.ThingHref, (thing, field) => $"/{thing}/{field}"));
+
+        Assert.Contains("New trouble", list.Find("h2").TextContent, StringComparison.Ordinal);
+        list.Find("details.finding").TriggerEvent("ontoggle", EventArgs.Empty);
+        Assert.NotEmpty(list.FindAll(".working"));
+        Assert.NotEmpty(list.FindAll(".working a[href]"));
+    }
+
+    [Fact]
+    public async Task ChainPanel_Winch_ShowsEveryItemWithVoltageAndItsTrouble()
+    {
+        FindingsView findings = await Findings("sampling-winch");
+        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, Culture);
+        ChainView view = ChainView.Of(circuits.ChainOf("winch")!, Session.Now.Shown, Session.Now.AsBuilt, findings, "lifting", Session.Engine.Memo);
+        IRenderedComponent<ChainPanel> panel = _page.Render<ChainPanel>(parameters => parameters
+            .AddCascadingValue(Reader()).Add(one => one.View, view).Add(one => one.Wiring, circuits.Wiring)
+            .Add(one => one.ThingHref, (thing, _) => $"/{thing}").Add(one => one.ConditionHref, condition => condition));
+
+        Assert.Equal(view.Items.Length, panel.FindAll(".chain > li").Count);
+        Assert.Contains("V", panel.Find(".chain li:last-child .volts").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(panel.FindAll(".chain .fails .trouble"));
+    }
+
+    [Fact]
+    public async Task ChainPanel_TypedFuse_IsPutIntoTheChain()
+    {
+        FindingsView findings = await Findings("sampling-winch");
+        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, Culture);
+        ChainView view = ChainView.Of(circuits.ChainOf("winch")!, Session.Now.Shown, Session.Now.AsBuilt, findings, null, Session.Engine.Memo);
+        IRenderedComponent<ChainPanel> panel = _page.Render<ChainPanel>(parameters => parameters
+            .AddCascadingValue(Reader()).Add(one => one.View, view).Add(one => one.Wiring, circuits.Wiring)
+            .Add(one => one.ThingHref, (thing, _) => $"/{thing}").Add(one => one.ConditionHref, condition => condition));
+        panel.Find(".insert button").Click();
+        panel.Find(".insert input").Input("rope 4 m");
+        panel.Find(".insert form").Submit();
+        Assert.Contains("fuse 200 A", panel.Find(".insert .refusal").TextContent, StringComparison.Ordinal);
+
+        panel.Find(".insert input").Input("fuse 200 A");
+        panel.Find(".insert form").Submit();
+        Assert.Equal(200, Session.Now.Draft!.Edits.Select(edit => edit.Becomes).OfType<Protection>().Single(device => device.Id == "winch-fuse-2").RatedA.Value);
+    }
+
+    public void Dispose()
+    {
+        _page.Dispose();
+        _demo.Dispose();
+    }
+
+    private static Reader Reader() => new(DisplayUnits.Metric, Culture, _ => { });
+
+    private IRenderedComponent<ThingForm> Form(string thing) =>
+        _page.Render<ThingForm>(parameters => parameters.AddCascadingValue(Reader()).Add(form => form.ThingId, thing));
+
+    private async Task<FindingsView> Findings(string draft)
+    {
+        Session.OpenDraft(draft);
+        BoatSnapshot now = await _demo.WhenReviewed();
+        return new FindingsView(now.Review!, Session.Engine.Checks, DisplayUnits.Metric, Culture);
+    }
+}

@@ -1,0 +1,54 @@
+using Orlop.App.Sessions;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review;
+using Orlop.Review.Electrics;
+using Orlop.Store;
+
+namespace Orlop.App.Tests.Sessions;
+
+/// <summary>A small boat in a file of its own, opened.</summary>
+internal sealed class OpenedBoat : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public OpenedBoat(BoatModel boat)
+    {
+        Store = BoatStore.Create(_folder.At("boat.orlop"), boat);
+        Session = new BoatSession(Store, new ReviewEngine([new ElectricsDiscipline()]));
+    }
+
+    public BoatStore Store { get; }
+
+    public BoatSession Session { get; }
+
+    public static BoatModel Small { get; } = new()
+    {
+        Things =
+        [
+            new Gear { Id = "chest", Name = "Tool chest", MassKg = 40 },
+            new Alteration { Id = "draft", Name = "Move the chest" },
+        ],
+    };
+
+    public Gear Chest => Session.Now.Shown.Find<Gear>("chest")!;
+
+    /// <summary>Another process working on the same file.</summary>
+    public BoatStore OpenAgain() => BoatStore.Open(Store.Path);
+
+    public async Task<BoatSnapshot> WhenReviewed()
+    {
+        for (int i = 0; i < 200 && (Session.Now.IsReviewing || Session.Now.Review is null); i++)
+        {
+            await Task.Delay(25);
+        }
+
+        return Session.Now;
+    }
+
+    public void Dispose()
+    {
+        Session.Dispose();
+        _folder.Dispose();
+    }
+}

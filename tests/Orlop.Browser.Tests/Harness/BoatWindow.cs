@@ -1,0 +1,69 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Orlop.Browser.Tests.Harness;
+
+/// <summary>A window on the pages of a boat, with what a person does in it.</summary>
+internal sealed partial class BoatWindow(ServedBoat boat, IPage page)
+{
+    public IPage Page => page;
+
+    /// <summary>The page proper, without head and foot.</summary>
+    public ILocator Main => page.Locator("main");
+
+    /// <summary>The line that sums up the review on the Boat page.</summary>
+    public ILocator ReviewState => page.Locator(".review-state");
+
+    /// <summary>The sheet of the chosen thing.</summary>
+    public ILocator Sheet => page.GetByRole(AriaRole.Complementary, new() { Name = "The chosen thing" });
+
+    /// <summary>Opens an address of the boat and waits until the page takes input.</summary>
+    public async Task GoAsync(string path)
+    {
+        await page.GotoAsync(boat.Address + path);
+        await ReadyAsync();
+    }
+
+    /// <summary>Goes to a page by the navigation at the head.</summary>
+    public async Task TurnToAsync(string name)
+    {
+        await page.GetByRole(AriaRole.Navigation, new() { Name = "Pages", Exact = true }).GetByRole(AriaRole.Link, new() { Name = name, Exact = true }).ClickAsync();
+        await Expect(page).ToHaveTitleAsync(new Regex(name == "Boat" ? ".+" : name));
+    }
+
+    /// <summary>Waits until the page takes input.</summary>
+    public async Task ReadyAsync() => await page.Locator("main[data-ready=yes]").WaitForAsync();
+
+    /// <summary>Waits until the review on the Boat page is of this moment.</summary>
+    public async Task<string> ReviewedAsync()
+    {
+        await Expect(ReviewState).ToContainTextAsync(ReviewCounts());
+        await Expect(ReviewState).Not.ToContainTextAsync("Working out");
+        return await ReviewState.InnerTextAsync();
+    }
+
+    /// <summary>Types into a box and leaves it, as a person does; the page then has the value.</summary>
+    public static async Task TypeAsync(ILocator box, string text)
+    {
+        await box.FillAsync(text);
+        await box.BlurAsync();
+    }
+
+    /// <summary>Types into the box with that label in the open sheet and waits for what it shows back.</summary>
+    public async Task TypeAsync(string label, string text, string shownBack)
+    {
+        ILocator box = Sheet.GetByLabel(label, new() { Exact = true });
+        await TypeAsync(box, text);
+        await Expect(box).ToHaveValueAsync(shownBack);
+    }
+
+    /// <summary>The findings under a heading of the review.</summary>
+    public ILocator Group(string heading) => page.Locator("section.group", new() { Has = page.Locator($"h2:text-matches('^{heading}')") }).Locator(".finding");
+
+    /// <summary>How much wider than the window the page is, in px; 0 when it does not scroll sideways.</summary>
+    public async Task<int> SidewaysAsync() => await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+
+    [GeneratedRegex(@"\d+ fail, \d+ tight, \d+ unknown, \d+ hold|Nothing could be checked")]
+    private static partial Regex ReviewCounts();
+}

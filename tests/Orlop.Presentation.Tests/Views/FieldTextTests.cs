@@ -1,0 +1,95 @@
+using System.Globalization;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
+using Xunit;
+
+namespace Orlop.Presentation.Tests.Views;
+
+public sealed class FieldTextTests
+{
+    private static readonly CultureInfo Culture = CultureInfo.GetCultureInfo("en");
+
+    [Theory]
+    [InlineData("10 AWG", 5.26)]
+    [InlineData("16 mm2", 16)]
+    public void Read_AnyUnit_IsKeptAsTyped(string typed, double areaMm2)
+    {
+        FieldReading read = Read("cable", "areaMm2", typed);
+        Quantity area = Assert.IsType<Quantity>(read.Value);
+
+        Assert.Equal(areaMm2, area.Value, 2);
+        Assert.Equal(typed, FieldText.Edit(Field("cable", "areaMm2"), area, DisplayUnits.Metric, Culture));
+    }
+
+    [Theory]
+    [InlineData("cable", "areaMm2", "lots", "lots")]
+    [InlineData("cable", "areaMm2", "900 mm2", "0.2 to 500 mm2")]
+    [InlineData("cable", "areaMm2", "", "cannot be left empty")]
+    [InlineData("cable", "strands", "woven", "flexible5")]
+    [InlineData("reading", "on", "yesterday", "2026-04-30")]
+    [InlineData("particulars", "builtYear", "19x", "whole number")]
+    [InlineData("link", "from", "bank", "part.terminal")]
+    public void Read_BadText_SaysWhatIsAllowed(string kind, string field, string typed, string said)
+    {
+        FieldReading read = Read(kind, field, typed);
+
+        Assert.False(read.IsGood);
+        Assert.Contains(said, read.Refusal, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_EmptyText_EmptiesAFieldThatMayBe()
+    {
+        FieldReading read = Read("cable", "lengthM", " ");
+
+        Assert.True(read.IsGood);
+        Assert.Null(read.Value);
+    }
+
+    [Fact]
+    public void Edit_Guess_ReadsBackAsAGuess()
+    {
+        FieldSchema field = Field("cable", "lengthM");
+        string text = FieldText.Edit(field, new Quantity(5.2, Knowledge.Guessed), DisplayUnits.Metric, Culture);
+
+        Assert.Equal(Knowledge.Guessed, Assert.IsType<Quantity>(FieldText.Read(field, text, DisplayUnits.Metric, Culture).Value).Known);
+    }
+
+    [Theory]
+    [InlineData("protection", "ratedA", "Rated current")]
+    [InlineData("battery", "nominalV", "Nominal voltage")]
+    [InlineData("reading", "voltageV", "Voltage")]
+    [InlineData("cable", "lengthM", "Length")]
+    public void Label_UnitStandsForANoun_SaysTheNoun(string kind, string field, string label) => Assert.Equal(label, FieldWords.Label(Field(kind, field)));
+
+    [Fact]
+    public void Draft_MissingAndBadFields_RefusesEachAndMakesNothing()
+    {
+        RecordDraft draft = new(ThingSchema.Of("space"));
+        draft[Of(draft, "id")] = "locker";
+
+        Assert.Null(draft.Make(DisplayUnits.Metric, Culture));
+        Assert.NotNull(draft.Refusal(Of(draft, "from")));
+        Assert.Null(draft.Refusal(Of(draft, "id")));
+    }
+
+    [Fact]
+    public void Draft_AllGiven_MakesTheThing()
+    {
+        RecordDraft draft = new(ThingSchema.Of("protection"));
+        draft[Of(draft, "id")] = "fuse";
+        draft[Of(draft, "ratedA")] = "10 A";
+
+        Protection fuse = Assert.IsType<Protection>(draft.Make(DisplayUnits.Metric, Culture));
+        Assert.Equal((ProtectionMeans.Fuse, 10), (fuse.Means, fuse.RatedA.Value));
+    }
+
+    private static FieldSchema Of(RecordDraft draft, string name) => draft.Fields.Single(field => field.Name == name);
+
+    private static FieldSchema Field(string kind, string name) => ThingSchema.Of(kind).Field(name)!;
+
+    private static FieldReading Read(string kind, string field, string typed) => FieldText.Read(Field(kind, field), typed, DisplayUnits.Metric, Culture);
+}

@@ -1,0 +1,115 @@
+using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Work.Bring;
+using Orlop.Work.Tables;
+using Xunit;
+
+namespace Orlop.Work.Tests.Bring;
+
+public class BringListTests
+{
+    private static readonly WorkPack Pack = Boats.PumpPack;
+
+    [Fact]
+    public void Cuts_SheathedTwin_IsOneLengthOfRunTailsAndLoop()
+    {
+        CableCut cut = Assert.Single(Pack.Cuts, cut => cut.CableId == "pump-cable");
+        Assert.Equal(5, cut.RunM);
+        Assert.Equal((2 * Allowances.EndTailM) + Allowances.ServiceLoopM, cut.AllowanceM, 9);
+        Assert.Equal(5.5, cut.CutM!.Value, 9);
+        Assert.Equal("reel-4", cut.StockId);
+    }
+
+    [Theory]
+    [InlineData(5.0, 5.5)]
+    [InlineData(5.01, 5.6)]
+    [InlineData(5.1, 5.6)]
+    [InlineData(0.05, 0.6)]
+    public void Cuts_AnyLength_IsRoundedUpToATenth(double lengthM, double cutM) => Assert.Equal(cutM, CutOf(cable => cable with { LengthM = lengthM, Run = [] }).CutM!.Value, 9);
+
+    [Fact]
+    public void Cuts_LengthKnownToTwentyCentimetres_IsCutFortyLonger() =>
+        Assert.Equal(5.9, CutOf(cable => cable with { LengthM = new Quantity(5, Knowledge.Estimated, 0.2) }).CutM!.Value, 9);
+
+    [Fact]
+    public void Cuts_RunLongerThanTheLength_GoesByTheRun() =>
+        Assert.Equal(7, CutOf(cable => cable with { Run = [new RunLeg { Way = "tray", LengthM = 7 }] }).RunM);
+
+    [Fact]
+    public void Cuts_NoLengthAndNoRun_IsUnknownAndNotInStock()
+    {
+        CableCut cut = CutOf(cable => cable with { LengthM = null, Run = [] });
+        Assert.Null(cut.CutM);
+        Assert.Null(cut.StockId);
+        Assert.NotNull(cut.Remark);
+    }
+
+    [Fact]
+    public void Cuts_LongerThanAnyReel_AreBought()
+    {
+        WorkPack pack = With(cable => cable with { LengthM = 25 });
+        BringItem line = Assert.Single(pack.Bring, item => item.Kind == BringKind.Cable && item.For.Contains("pump-cable"));
+        Assert.Equal(StockState.ToBuy, line.State);
+        Assert.Equal(25.5, line.ToBuy!.Value, 9);
+    }
+
+    [Fact]
+    public void Terminations_ThreeOfFiveInStock_TwoAreBought()
+    {
+        BringItem rings = Assert.Single(Pack.Bring, item => item.Kind == BringKind.Termination && item.For.Contains("pump-cable"));
+        Assert.Equal(5, rings.Needed!.Value);
+        Assert.Equal(2, rings.ToBuy!.Value);
+        Assert.Equal(StockState.Partly, rings.State);
+    }
+
+    [Fact]
+    public void Terminations_AnotherStud_IsNotTakenFromStock()
+    {
+        WorkPack pack = With(cable => cable with { Cores = cable.Cores.Select(core => core with { FromEnd = core.FromEnd! with { StudMm = 8 }, ToEnd = core.ToEnd! with { StudMm = 8 } }).ToValueList() });
+        Assert.Equal(StockState.ToBuy, pack.Bring.Single(item => item.Kind == BringKind.Termination && item.For.Contains("pump-cable")).State);
+    }
+
+    [Fact]
+    public void Terminations_NotSaidHow_AreNeverCovered()
+    {
+        WorkPack pack = With(cable => cable with { Cores = cable.Cores.Select(core => core with { FromEnd = null, ToEnd = null }).ToValueList() });
+        BringItem ends = pack.Bring.Single(item => item.Kind == BringKind.Termination && item.For.Contains("pump-cable"));
+        Assert.Equal(StockState.ToBuy, ends.State);
+        Assert.NotEmpty(ends.Remarks);
+    }
+
+    [Fact]
+    public void Fuses_OneAndASpare_AreInStock()
+    {
+        BringItem fuse = Assert.Single(Pack.Bring, item => item.Key == "part:fuse:20");
+        Assert.Equal(2, fuse.Needed!.Value);
+        Assert.Equal(StockState.InStock, fuse.State);
+    }
+
+    [Fact]
+    public void Tools_CrimperTooSmallForFour_IsMissingForFourAndThereForTwoAndAHalf()
+    {
+        Assert.Equal(StockState.ToBuy, Pack.Bring.Single(item => item.Key == "tool:crimping:4").State);
+        Assert.Equal(StockState.InStock, Pack.Bring.Single(item => item.Key == "tool:crimping:crimper").State);
+    }
+
+    [Fact]
+    public void Bring_AllBuilt_IsEmpty()
+    {
+        Alteration built = Boats.Pump with { Edits = Boats.Pump.Edits.Select(edit => edit with { BuiltOn = Boats.Day }).ToValueList() };
+        BoatModel boat = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        WorkPack pack = Boats.Plan(boat, built);
+        Assert.Empty(pack.Bring);
+        Assert.Empty(pack.Cuts);
+        Assert.Equal(Pack.Steps.Select(step => step.Key), pack.Steps.Select(step => step.Key));
+    }
+
+    private static CableCut CutOf(Func<Cable, Cable> change) => With(change).Cuts.Single(cut => cut.CableId == "pump-cable");
+
+    private static WorkPack With(Func<Cable, Cable> change) => Boats.Plan(Boats.Small, Boats.Pump with
+    {
+        Edits = Boats.Pump.Edits.Select(edit => edit.Id == "pump-cable" ? BoatEdits.Add(change(Boats.PumpCable)) : edit).ToValueList(),
+    });
+}

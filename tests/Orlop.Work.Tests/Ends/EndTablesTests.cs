@@ -1,0 +1,60 @@
+using Orlop.Boat.Things;
+using Orlop.Work.Tables;
+using Xunit;
+
+namespace Orlop.Work.Tests.Ends;
+
+public class EndTablesTests
+{
+    /// <summary>UL 486A as printed in newtons beside the pounds, in two public application specifications for crimp terminals: 10 AWG 356.0 N, 4 AWG 623.0 N, 1/0 1112.5 N.</summary>
+    [Theory]
+    [InlineData(5.26, 356.0, "10 AWG")]
+    [InlineData(21.15, 623.0, "4 AWG")]
+    [InlineData(53.49, 1112.5, "1/0 AWG")]
+    [InlineData(35, 801, "2 AWG")]
+    [InlineData(4, 311.5, "12 AWG")]
+    public void Pull_OfASize_IsThatOfTheLargestGaugeNotLarger(double areaMm2, double publishedN, string gauge)
+    {
+        Work.Ends.PullForce pull = EndTables.Pull(areaMm2, TerminationMeans.Ring)!;
+        Assert.Equal(publishedN, pull.ForceN, publishedN * 0.001);
+        Assert.Equal(gauge, pull.Gauge);
+    }
+
+    [Theory]
+    [InlineData(0.05, TerminationMeans.Ring)]
+    [InlineData(150, TerminationMeans.Ring)]
+    [InlineData(4, TerminationMeans.Screw)]
+    public void Pull_OutsideTheTableOrNotCrimped_IsUnknown(double areaMm2, TerminationMeans means) => Assert.Null(EndTables.Pull(areaMm2, means));
+
+    /// <summary>A public AGM battery manual, stud M8: 6.6 to 8.5 N·m.</summary>
+    [Fact]
+    public void Torque_OnABatteryStudM8_IsTheTables()
+    {
+        BatteryBank bank = Boats.Small.Find<BatteryBank>("bank")!;
+        Work.Ends.TerminalTorque torque = EndTables.Torque(bank, 8)!;
+        Assert.Equal((6.6, 8.5), (torque.LeastNm, torque.MostNm));
+    }
+
+    [Fact]
+    public void Torque_WhereNoTableHasIt_IsLeftToTheMaker()
+    {
+        Assert.Null(EndTables.Torque(Boats.Small.Find<BatteryBank>("bank"), 5));
+        Assert.Null(EndTables.Torque(Boats.Small.Find<Protection>("main-fuse"), 8));
+        Assert.Null(EndTables.Torque(Boats.Small.Find<Busbar>("plus"), null));
+    }
+
+    [Fact]
+    public void StripMm_BeyondTheTable_IsUnknown() => Assert.Null(EndTables.StripMm(150, TerminationMeans.Ring));
+
+    [Fact]
+    public void Ends_OfEachCable_AreTwoACore() => Assert.Equal(8, Boats.PumpPack.Ends.Length);
+
+    [Fact]
+    public void Labels_OfThePumpCable_NameEndsSizeAndFuse()
+    {
+        Work.Labels.WorkLabel label = Boats.PumpPack.Labels.Single(label => label.Key == "pump-cable.minus@to");
+        Assert.Equal("pump-cable.minus", label.Id);
+        Assert.Equal("minus.bar → pump.-", label.Line);
+        Assert.Equal("4 Mm2, fuse 20 A", label.Facts.ToString());
+    }
+}

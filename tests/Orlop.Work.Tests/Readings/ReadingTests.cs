@@ -1,0 +1,136 @@
+using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Electrics.Diagnosis;
+using Orlop.Work.Readings;
+using Xunit;
+
+namespace Orlop.Work.Tests.Readings;
+
+public class ReadingTests
+{
+    private static readonly WorkPack Pack = Boats.PumpPack;
+
+    [Fact]
+    public void Bands_HoldTheirNominalValue() =>
+        Assert.All(Pack.Readings, reading => Assert.True(reading.Expected!.Contains(reading.Expected.Nominal.Value), reading.Key));
+
+    [Fact]
+    public void Readings_OfThePump_AreSourceLoadCurrentAndEveryNewDrop()
+    {
+        string[] keys = [.. Pack.Readings.Select(reading => reading.Key)];
+        Assert.Superset(
+            new HashSet<string>(["at-anchor/supply/bank", "at-anchor/at/pump", "at-anchor/current/pump-cable.plus", "at-anchor/drop/pump-cable.plus", "at-anchor/drop/pump-cable.minus", "at-anchor/drop/pump-fuse"]),
+            keys.ToHashSet());
+        Assert.Distinct(keys);
+    }
+
+    /// <summary>By hand: 5 m of 4 mm² at 20 °C, class 5 tinned, is 5.09 mΩ/m (IEC 60228 table 3), two joints 0.4 mΩ: 25.9 mΩ; about 10 A: 0.25 V to 0.28 V with a warm core.</summary>
+    [Fact]
+    public void Drop_AlongThePumpCore_IsWhatAHandCalculationGives()
+    {
+        Band drop = Expected("at-anchor/drop/pump-cable.plus");
+        double currentA = Expected("at-anchor/current/pump-cable.plus").Nominal.Value;
+        Assert.InRange(drop.Nominal.Value / currentA, 0.0258, 0.0285);
+        Assert.InRange(currentA, 9, 11);
+    }
+
+    [Fact]
+    public void Readings_LengthOfThePumpCableMissing_AreUnknownAndSayWhy()
+    {
+        WorkPack pack = Boats.Plan(Boats.Small, Boats.Pump with
+        {
+            Edits = Boats.Pump.Edits.Select(edit => edit.Id == "pump-cable" ? BoatEdits.Add(Boats.PumpCable with { LengthM = null }) : edit).ToValueList(),
+        });
+        PredictedReading drop = pack.Readings.Single(reading => reading.Key == "at-anchor/drop/pump-cable.plus");
+        Assert.Null(drop.Expected);
+        Assert.Contains("length of Pump cable", drop.WhyNot, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compare_SolutionItself_IsWithin_AndATenthOfAnOhmMoreIsAbove()
+    {
+        double dropV = Expected("at-anchor/drop/pump-cable.plus").Nominal.Value;
+        Assert.Equal(ReadingStanding.Within, Compare(Drop("good", "pump-fuse.out", "pump.+", dropV)).Standing);
+        Assert.Equal(ReadingStanding.Above, Compare(Drop("bad", "pump-fuse.out", "pump.+", dropV + 0.5)).Standing);
+        Assert.Equal(ReadingStanding.Below, Compare(Drop("low", "pump-fuse.out", "pump.+", dropV - 0.2)).Standing);
+    }
+
+    [Fact]
+    public void Compare_ClampTurnedRound_IsWithin()
+    {
+        double currentA = Expected("at-anchor/current/pump-cable.plus").Nominal.Value;
+        Assert.Equal(ReadingStanding.Within, Compare(new Reading { Id = "i", Condition = "at-anchor", Through = "pump-cable.plus", CurrentA = -currentA }).Standing);
+    }
+
+    [Theory]
+    [MemberData(nameof(Incomparable))]
+    public void Compare_WhatCannotBeCompared_SaysWhy(Reading reading)
+    {
+        ComparedReading compared = Compare(reading);
+        Assert.Equal(ReadingStanding.CannotCompare, compared.Standing);
+        Assert.False(string.IsNullOrWhiteSpace(compared.WhyNot));
+    }
+
+    public static TheoryData<Reading> Incomparable() =>
+    [
+        new Reading { Id = "no-condition", Condition = "at-sea", Through = "pump-cable.plus", CurrentA = 1 },
+        new Reading { Id = "no-probe", Condition = "at-anchor", Plus = Terminal.Parse("pump.+"), VoltageV = 12 },
+        new Reading { Id = "not-a-number", Condition = "at-anchor", Through = "pump-cable.plus", CurrentA = double.NaN },
+        new Reading { Id = "no-such-node", Condition = "at-anchor", Plus = Terminal.Parse("kite.+"), Minus = Terminal.Parse("pump.-"), VoltageV = 12 },
+    ];
+
+    [Fact]
+    public void Diagnose_PlantedBadCrimp_IsFoundWithItsResistance()
+    {
+        BoatModel drawn = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(drawn, Taken(WithBadCrimp(drawn, 0.03)), TestContext.Current.CancellationToken));
+        Assert.Equal(DiagnosisStatus.Found, report.Status);
+        Assert.Equal("pump-cable.minus@to", report.Suspects[0].ElementId);
+        Assert.Equal(0.03, report.Suspects[0].ExtraOhm, 0.004);
+        Assert.Contains("Pump cable", report.Suspects[0].Where, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Diagnose_SoundBoat_SeesNothingWrong()
+    {
+        BoatModel drawn = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(drawn, Taken(drawn), TestContext.Current.CancellationToken));
+        Assert.Equal(DiagnosisStatus.NothingWrongSeen, report.Status);
+        Assert.Empty(report.Suspects);
+    }
+
+    [Fact]
+    public void Diagnose_NothingUsable_SaysSo()
+    {
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(Boats.Small, [new Reading { Id = "r", Condition = "at-anchor" }], TestContext.Current.CancellationToken));
+        Assert.Equal(DiagnosisStatus.NotSolvable, report.Status);
+        Assert.Equal("r", Assert.Single(report.LeftOut).ReadingId);
+    }
+
+    // The crimp is bad between the bar of the network inside it and its terminal: both sides of it are read.
+    private static Reading[] Taken(BoatModel boat)
+    {
+        ConditionPrediction truth = ConditionPrediction.Of(boat, Orlop.Boat.Topology.Wiring.Of(boat), null, boat.Find<Condition>("at-anchor")!, default);
+        (string Plus, string Minus)[] probes =
+        [
+            ("bank.+", "bank.-"), ("pump.+", "pump.-"), ("pump-fuse.out", "pump.+"), ("pump-cable.minus@to", "minus.bar"), ("pump.-", "pump-cable.minus@to"),
+        ];
+        return [.. probes.Select((probe, index) => Drop($"r{index}", probe.Plus, probe.Minus, truth.Nominal.BetweenV(probe.Plus, probe.Minus)!.Value))];
+    }
+
+    private static BoatModel WithBadCrimp(BoatModel boat, double extraOhm) => boat.WithThings(boat.Things.Select(thing => thing.Id == "pump-cable"
+        ? Boats.PumpCable with
+        {
+            Cores = Boats.PumpCable.Cores.Select(core => core.Id == "minus" ? core with { ToEnd = core.ToEnd! with { ResistanceOhm = 0.0002 + extraOhm } } : core).ToValueList(),
+        }
+        : thing));
+
+    private static Band Expected(string key) => Pack.Readings.Single(reading => reading.Key == key).Expected!;
+
+    private static ComparedReading Compare(Reading reading) => Assert.Single(ReadingComparison.Compare(BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat, [reading]));
+
+    private static Reading Drop(string id, string plus, string minus, double voltageV) =>
+        new() { Id = id, Condition = "at-anchor", Plus = Terminal.Parse(plus), Minus = Terminal.Parse(minus), VoltageV = voltageV };
+}

@@ -1,0 +1,137 @@
+using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Work.Steps;
+using Xunit;
+
+namespace Orlop.Work.Tests.Steps;
+
+public class WorkStepTests
+{
+    private static readonly WorkPack Pack = Boats.PumpPack;
+
+    [Fact]
+    public void Plan_EveryEdit_IsBuiltByExactlyOneStep()
+    {
+        IEnumerable<string> built = Pack.Steps.SelectMany(step => step.Builds);
+        Assert.Equal(Boats.Pump.Edits.Select(edit => edit.Id).Order(), built.Order());
+    }
+
+    [Fact]
+    public void Plan_Keys_AreUnique() => Assert.Distinct(Pack.Steps.Select(step => step.Key));
+
+    [Fact]
+    public void Plan_Isolation_ComesBeforeAnythingIsTouched()
+    {
+        int lastIsolation = Pack.Steps.Select((step, index) => step.Kind is StepKind.Isolate or StepKind.ProveDead ? index : -1).Max();
+        int firstHand = Pack.Steps.Select((step, index) => step.Kind is StepKind.Remove or StepKind.Fit or StepKind.Connect ? index : int.MaxValue).Min();
+        Assert.InRange(lastIsolation, 0, firstHand - 1);
+    }
+
+    [Fact]
+    public void Plan_Steps_ComeInTheOrderOfAVisit() =>
+        Assert.Equal(Pack.Steps.Where(step => step.Kind != StepKind.Confirm).Select(step => step.Kind).Order(), Pack.Steps.Where(step => step.Kind != StepKind.Confirm).Select(step => step.Kind));
+
+    [Fact]
+    public void Plan_WhatIsOpened_IsRestoredInReverse()
+    {
+        string[] opened = [.. Pack.Steps.Where(step => step.Kind == StepKind.Isolate && step.About.Length > 0).Select(step => step.Key.Split(':', 2)[1])];
+        string[] restored = [.. Pack.Steps.Where(step => step.Key.StartsWith("restore:", StringComparison.Ordinal)).Select(step => step.Key.Split(':', 2)[1])];
+        Assert.NotEmpty(opened);
+        Assert.Equal(opened.Reverse(), restored);
+    }
+
+    [Fact]
+    public void Plan_MainFuseExchanged_LeadComesOffTheBatteryWithItsCaution()
+    {
+        WorkStep step = Assert.Single(Pack.Steps, step => step.Key == "isolate:bank-fuse.one@from");
+        Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.Battery);
+    }
+
+    [Fact]
+    public void Plan_SolarWithoutAnyDevice_IsToldAsNotDead()
+    {
+        Assert.Contains(Pack.Steps.Where(step => step.Kind == StepKind.ProveDead).SelectMany(step => step.Cautions), caution => caution.Kind == CautionKind.NotDead && caution.Text.Contains("light falls", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Plan_HeavyChest_IsCautioned() =>
+        Assert.Contains(Pack.Steps.Single(step => step.Key == "move:chest").Cautions, caution => caution.Kind == CautionKind.Lifting);
+
+    [Fact]
+    public void Plan_MassNotGiven_IsCautionedToo() =>
+        Assert.Contains(Pack.Steps.Single(step => step.Key == "remove:old-shelf").Cautions, caution => caution is { Kind: CautionKind.Lifting } && caution.Text.StartsWith("Nobody has said", StringComparison.Ordinal));
+
+    [Fact]
+    public void Plan_EngineSpaceWhoseLiningNobodyNamed_WarnsOfHeatDrillingAndHotWork()
+    {
+        IEnumerable<CautionKind> kinds = Pack.Steps.Single(step => step.Key == "fit:pump").Cautions.Select(caution => caution.Kind);
+        Assert.Equal([CautionKind.HotSurface, CautionKind.Drilling, CautionKind.HotWork], kinds);
+    }
+
+    [Fact]
+    public void Plan_InverterAdded_IsForALicensedPerson()
+    {
+        Alteration inverter = new() { Id = "inv", Edits = [BoatEdits.Add(new Inverter { Id = "inverter", RatedW = 1000, OutputV = 230 }), BoatEdits.Add(Boats.Wire("inv-plus", "plus.bar", "inverter.in+", 35, 1, 8))] };
+        WorkPack pack = Boats.Plan(Boats.Small, inverter);
+        Assert.Contains(pack.Steps.Single(step => step.Key == "connect:inv-plus").Cautions, caution => caution.Kind == CautionKind.Mains);
+        Assert.Contains(pack.Steps.Single(step => step.Key == "connect:inv-plus").Cautions, caution => caution.Kind == CautionKind.StoredCharge);
+    }
+
+    [Fact]
+    public void Plan_SameInput_GivesTheSamePack()
+    {
+        WorkPack again = Boats.Plan(Boats.Small, Boats.Pump);
+        Assert.Equal(Orlop.Work.Paper.PackJson.Write(Pack, new(Boats.Day, "1")), Orlop.Work.Paper.PackJson.Write(again, new(Boats.Day, "1")));
+    }
+
+    [Fact]
+    public void Plan_HalfBuilt_KeepsKeysAndTicks()
+    {
+        IReadOnlyList<Edit> done = AlteredBoat.Build(Boats.Small.WithThings([.. Boats.Small.Things, Boats.Pump]), Boats.Pump, ["pump", "pump-fuse"], Boats.Day);
+        BoatModel halfBuilt = BoatEdits.Apply(Boats.Small.WithThings([.. Boats.Small.Things, Boats.Pump]), done).Boat;
+        Alteration recorded = halfBuilt.Find<Alteration>("pump-work")! with { Ticks = [new StepTick("run:pump-cable", Boats.Day)] };
+        WorkPack pack = Boats.Plan(halfBuilt, recorded);
+        Assert.Equal(Pack.Steps.Select(step => step.Key), pack.Steps.Select(step => step.Key));
+        Assert.Equal(["fit:pump", "fit:pump-fuse", "run:pump-cable"], pack.Steps.Where(step => step.IsDone).Select(step => step.Key).Order());
+    }
+
+    [Fact]
+    public void Plan_NewBattery_ItsLeadsGoOnWhenItIsSwitchedOn()
+    {
+        BatteryBank second = Boats.Small.Find<BatteryBank>("bank")! with { Id = "second", Name = "Second bank" };
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Add(second), BoatEdits.Add(Boats.Wire("second-plus", "second.+", "plus.bar", 25, 1, 8)), BoatEdits.Add(Boats.Wire("second-minus", "second.-", "minus.bar", 25, 1, 8))] };
+        WorkPack pack = Boats.Plan(Boats.Small, work);
+        Assert.Contains(pack.Steps.Single(step => step.Key == "connect:second-plus").Details, detail => detail.ToString().Contains("not on its post yet", StringComparison.Ordinal));
+        WorkStep leads = pack.Steps.Single(step => step.Key == "switch-on:second");
+        Assert.Contains(leads.Cautions, caution => caution.Kind == CautionKind.Battery);
+        Assert.DoesNotContain(pack.Steps.SelectMany(step => step.Cautions), caution => caution.Kind == CautionKind.NotDead && caution.Text.Contains("Second bank", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Plan_ThingEditedAgainAfterItWasBuilt_KeepsKeysApart()
+    {
+        Gear chest = Boats.Small.Find<Gear>("chest")!, there = chest with { Place = new(1.5, 0, 0) };
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Replace(chest, there) with { BuiltOn = Boats.Day }, BoatEdits.Replace(there, chest)] };
+        WorkPack pack = Boats.Plan(BoatEdits.Apply(Boats.Small, [work.Edits[0]]).Boat, work);
+        Assert.Equal(["move:chest", "move:chest/2"], pack.Steps.Where(step => step.Builds.Contains("chest")).Select(step => step.Key));
+    }
+
+    [Fact]
+    public void Plan_BoatHasMovedOn_SaysWhichEditsClash()
+    {
+        BoatModel moved = Boats.Small.WithThings(Boats.Small.Things.Select(thing => thing.Id == "chest" ? (Gear)thing with { MassKg = 50 } : thing));
+        Assert.Equal("chest", Assert.Single(Boats.Plan(moved, Boats.Pump).Clashes).Id);
+    }
+
+    [Fact]
+    public void Plan_BoatWithoutAnySource_IsNeverTakenAsDead()
+    {
+        BoatModel bare = new() { Things = [new Busbar { Id = "bar" }] };
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Add(new Link { Id = "strap", From = Terminal.Parse("bar.bar"), To = Terminal.Parse("bar.bar") })] };
+        WorkStep first = Boats.Plan(bare, work).Steps[0];
+        Assert.Equal("isolate:unknown", first.Key);
+        Assert.Equal(CautionKind.NotDead, first.Cautions[0].Kind);
+    }
+}
