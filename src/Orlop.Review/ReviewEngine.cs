@@ -55,7 +55,7 @@ public sealed class ReviewEngine(IEnumerable<IDiscipline> disciplines)
 
     private IEnumerable<Finding> Judge(BoatModel boat, CancellationToken token)
     {
-        Practice? practice = Practice.Of(boat.All<PracticeChoice>().FirstOrDefault());
+        Practice? practice = Practice.Of(boat, Memo);
         return _disciplines.SelectMany(discipline => discipline.Review(boat, practice, Memo, token));
     }
 }

@@ -1,5 +1,4 @@
 using Orlop.Boat.Things;
-using Orlop.Boat.Topology;
 
 namespace Orlop.Review.Electrics;
 
@@ -25,36 +24,5 @@ internal static class SystemVoltage
     };
 
     /// <summary>Null when no source reaches the device.</summary>
-    public static double? Of(ElectricsView view, Part device) => Sources(view, device).Select(NominalV).Max();
-
-    /// <summary>The sources that reach any terminal of a device without passing a grounded node.</summary>
-    public static IEnumerable<Part> Sources(ElectricsView view, Part device)
-    {
-        Dictionary<string, Part> giving = new(StringComparer.Ordinal);
-        foreach (Part part in view.Boat.All<Part>())
-        {
-            if (Poles.Giving(part) is { } poles)
-            {
-                giving.TryAdd(poles.Plus, part);
-            }
-        }
-
-        Queue<string> queue = new(device.TerminalNames.Select(name => device.At(name).ToString()).Where(node => !view.Grounding.IsGrounded(node)));
-        HashSet<string> seen = [.. queue];
-        while (queue.TryDequeue(out string? node))
-        {
-            if (giving.TryGetValue(node, out Part? source))
-            {
-                yield return source;
-            }
-
-            foreach (string next in view.Wiring.At(node).Select(edge => edge.Other(node)))
-            {
-                if (!view.Grounding.IsGrounded(next) && seen.Add(next))
-                {
-                    queue.Enqueue(next);
-                }
-            }
-        }
-    }
+    public static double? Of(ElectricsView view, Part device) => view.SourcesReaching(device).Select(NominalV).Max();
 }

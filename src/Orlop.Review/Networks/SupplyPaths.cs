@@ -1,4 +1,3 @@
-using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 
@@ -25,14 +24,14 @@ public sealed class SupplyPaths
     /// <summary>The takers that an element feeds, those behind a converter among them.</summary>
     public IReadOnlySet<string> TakersBehind(string elementId) => _takersOf.GetValueOrDefault(elementId, None);
 
-    /// <summary>The supply paths of a boat in a condition.</summary>
-    public static SupplyPaths Of(BoatModel boat, Wiring wiring, string conditionId)
+    /// <summary>The supply paths of the parts of a boat in a condition.</summary>
+    public static SupplyPaths Of(IReadOnlyCollection<Part> parts, Wiring wiring, string conditionId)
     {
         SupplyPaths paths = new();
         Dictionary<string, int> loops = WiringLoops.Of(wiring, conditionId);
         ILookup<int, string> byLoop = loops.ToLookup(pair => pair.Value, pair => pair.Key);
         Dictionary<string, Part> giving = new(StringComparer.Ordinal);
-        foreach (Part part in boat.All<Part>())
+        foreach (Part part in parts)
         {
             if (Poles.Giving(part) is { } poles)
             {
@@ -41,7 +40,7 @@ public sealed class SupplyPaths
             }
         }
 
-        foreach (Part part in boat.All<Part>())
+        foreach (Part part in parts)
         {
             if (Poles.Taking(part) is { } poles)
             {

@@ -86,7 +86,7 @@ public static class FaultFinding
     // What carries power to the part that most of the probes sit around, and lies within its group.
     private static ImmutableArray<string> Candidates(BoatModel boat, Wiring wiring, ConditionPrediction prediction, Evidence evidence)
     {
-        SupplyPaths paths = SupplyPaths.Of(boat, wiring, prediction.Condition.Id);
+        SupplyPaths paths = SupplyPaths.Of([.. boat.All<Part>()], wiring, prediction.Condition.Id);
         HashSet<string> near = [.. evidence.Nodes.SelectMany(node => wiring.At(node)).Select(edge => edge.Id), .. evidence.Currents.Select(current => current.ElementId)];
         string? taker = near.SelectMany(element => paths.TakersBehind(element)).Distinct(StringComparer.Ordinal)
             .Where(id => prediction.Nominal.LoadA(id) is not null)

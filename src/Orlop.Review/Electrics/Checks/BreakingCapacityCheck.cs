@@ -26,7 +26,7 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
 
     private Finding? Judge(SolvedNetwork solved, Dictionary<string, FaultCurrentResult> faults, Protection device, Condition condition)
     {
-        if (solved.GroupOf(device.Id) is not { } group || !faults.TryGetValue(device.Id, out FaultCurrentResult? fault))
+        if (solved.NetworkOf(device.Id) is not { } network || !faults.TryGetValue(device.Id, out FaultCurrentResult? fault))
         {
             return null;
         }
@@ -36,7 +36,7 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the greatest current it can break is not known"), [new FindingInput(device.Id, "breakingA", IsMissing: true)]);
         }
 
-        FindingInput[] missing = [.. group.Network.Batteries.SelectMany(battery => solved.Built.Gaps.GetValueOrDefault(battery.Id, []))];
+        FindingInput[] missing = [.. network.Batteries.SelectMany(battery => solved.Built.Gaps.GetValueOrDefault(battery.Id, []))];
         if (missing.Length > 0)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the worst fault behind it cannot be told"), [.. missing]);
@@ -60,31 +60,26 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
                 new WorkingLine("Breaking capacity", "", A(breaking.Value), breaking.Method ?? "as typed"),
                 Use(fault.CurrentA, breaking.Value),
             ],
-            Inputs = [new FindingInput(device.Id, "breakingA"), .. group.Network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm"))],
+            Inputs = [new FindingInput(device.Id, "breakingA"), .. network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm"))],
         };
     }
 
-    private static string? ReturnNode(ElectricsView view, SolvedGroup group, Protection device)
+    private static string? ReturnNode(ElectricsView view, Network network, Protection device)
     {
-        HashSet<string> reaching = [.. SystemVoltage.Sources(view, device).Select(source => source.Id)];
-        return group.Network.Batteries.FirstOrDefault(battery => reaching.Contains(battery.Id))?.Minus
-            ?? group.Network.LimitedSources.FirstOrDefault(source => reaching.Contains(source.Id))?.Minus
-            ?? group.Network.Converters.FirstOrDefault(converter => reaching.Contains(converter.Id))?.OutMinus;
+        HashSet<string> reaching = [.. view.SourcesReaching(device).Select(source => source.Id)];
+        return network.Batteries.FirstOrDefault(battery => reaching.Contains(battery.Id))?.Minus
+            ?? network.LimitedSources.FirstOrDefault(source => reaching.Contains(source.Id))?.Minus
+            ?? network.Converters.FirstOrDefault(converter => reaching.Contains(converter.Id))?.OutMinus;
     }
 
     // For each device the worse of its two sides: a device between two sources sees the larger. One factorisation for each group.
     private static Dictionary<string, FaultCurrentResult> Faults(ElectricsView view, SolvedNetwork solved)
     {
         Dictionary<string, FaultCurrentResult> worst = new(StringComparer.Ordinal);
-        foreach (IGrouping<SolvedGroup, Protection> devices in view.Boat.All<Protection>().Where(device => solved.GroupOf(device.Id) is not null).GroupBy(device => solved.GroupOf(device.Id)!))
+        foreach (IGrouping<Network, Protection> devices in view.Boat.All<Protection>().Where(device => solved.NetworkOf(device.Id) is not null).GroupBy(device => solved.NetworkOf(device.Id)!))
         {
-            if (devices.Key.Result.Status == SolveStatus.FaultyNetwork)
-            {
-                continue;
-            }
-
             (string Device, string Plus, string Minus)[] pairs = [.. devices.SelectMany(device => Sides(view, devices.Key, device))];
-            var currents = view.FaultsIn(devices.Key.Network, [.. pairs.Select(pair => (pair.Plus, pair.Minus))]);
+            var currents = view.FaultsIn(devices.Key, [.. pairs.Select(pair => (pair.Plus, pair.Minus))]);
             foreach ((var pair, FaultCurrentResult? fault) in pairs.Zip(currents))
             {
                 if (fault is not null && (!worst.TryGetValue(pair.Device, out FaultCurrentResult? known) || fault.CurrentA > known.CurrentA))
@@ -97,8 +92,8 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
         return worst;
     }
 
-    private static IEnumerable<(string Device, string Plus, string Minus)> Sides(ElectricsView view, SolvedGroup group, Protection device) =>
-        ReturnNode(view, group, device) is { } minus
+    private static IEnumerable<(string Device, string Plus, string Minus)> Sides(ElectricsView view, Network network, Protection device) =>
+        ReturnNode(view, network, device) is { } minus
             ? new[] { TerminalNames.In, TerminalNames.Out }.Select(name => (device.Id, device.At(name).ToString(), minus))
             : [];
 }

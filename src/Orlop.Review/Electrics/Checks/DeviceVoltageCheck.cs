@@ -22,7 +22,7 @@ public sealed class DeviceVoltageCheck : IElectricsCheck
     private Finding Judge(ElectricsView view, Part device)
     {
         Quantity? rated = device is Protection protection ? protection.RatedV : ((PlugAndSocket)device).RatedV;
-        double? volts = SystemVoltage.Sources(view, device).Select(SystemVoltage.GreatestV).Max();
+        double? volts = view.SourcesReaching(device).Select(SystemVoltage.GreatestV).Max();
         if (rated is null || volts is null)
         {
             Sentence headline = rated is null ? Sentence.Of($"{device.Title}: the voltage it is rated for is not known") : Sentence.Of($"{device.Title}: no source reaches it, so its voltage is not known");

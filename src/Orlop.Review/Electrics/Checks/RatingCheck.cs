@@ -79,7 +79,7 @@ public sealed class RatingCheck : IElectricsCheck
         if (part is Busbar bar)
         {
             string node = bar.At(TerminalNames.Bar).ToString();
-            double?[] currents = [.. view.Wiring.At(node).Where(edge => edge.IsClosedIn(solved.Built.Case.ConditionId)).Select(edge => solved.BranchA(edge.Id))];
+            double?[] currents = [.. view.Wiring.At(node).Where(edge => edge.IsClosedIn(solved.Case.ConditionId)).Select(edge => solved.BranchA(edge.Id))];
             return currents.Length > 0 && currents.All(current => current is not null) ? currents.Sum(current => Math.Abs(current!.Value)) / 2 : null;
         }
 

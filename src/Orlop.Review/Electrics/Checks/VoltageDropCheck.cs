@@ -37,11 +37,11 @@ public sealed class VoltageDropCheck : IElectricsCheck
             return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: the voltage lost on the way {In(condition)} cannot be told"), missing);
         }
 
-        Chain? chain = Chain.Trace(view.Boat, view.Wiring, load, condition.Id);
+        Part? source = view.SourceOf(load, condition);
         (double SourceV, double LoadV)? worst = new[] { ChargeCase.Normal, ChargeCase.Lowest }
-            .Select(charge => Ends(view.Solve(condition, charge), chain, load))
+            .Select(charge => Ends(view.Solve(condition, charge), source, load))
             .MaxBy(ends => ends is { } found ? found.SourceV - found.LoadV : double.PositiveInfinity);
-        if (chain?.Source is not { } source || worst is not { } at)
+        if (source is null || worst is not { } at)
         {
             return NotSolved(Description, load.Id, condition, load.Title);
         }
@@ -68,8 +68,8 @@ public sealed class VoltageDropCheck : IElectricsCheck
         };
     }
 
-    private static (double SourceV, double LoadV)? Ends(SolvedNetwork solved, Chain? chain, ElectricLoad load) =>
-        chain?.Source is { } source && Poles.Giving(source) is { } giving
+    private static (double SourceV, double LoadV)? Ends(SolvedNetwork solved, Part? source, ElectricLoad load) =>
+        source is not null && Poles.Giving(source) is { } giving
             && solved.BetweenV(giving.Plus, giving.Minus) is { } sourceV && solved.LoadV(load.Id) is { } loadV
             ? (sourceV, loadV)
             : null;
