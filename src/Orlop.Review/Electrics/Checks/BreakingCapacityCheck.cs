@@ -20,13 +20,23 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
         let solved = view.Solve(condition, ChargeCase.Full)
         let faults = Faults(view, solved)
         from device in view.Boat.All<Protection>()
-        let finding = Judge(solved, faults, device, condition)
+        let finding = Judge(view, solved, faults, device, condition)
         where finding is not null
         select finding;
 
-    private Finding? Judge(SolvedNetwork solved, Dictionary<string, FaultCurrentResult> faults, Protection device, Condition condition)
+    private Finding? Judge(ElectricsView view, SolvedNetwork solved, Dictionary<string, FaultCurrentResult> faults, Protection device, Condition condition)
     {
-        if (solved.GroupOf(device.Id) is not { } group || !faults.TryGetValue(device.Id, out FaultCurrentResult? fault))
+        if (solved.GroupOf(device.Id) is not { } group)
+        {
+            return null;
+        }
+
+        if (group.Result.Status == SolveStatus.FaultyNetwork)
+        {
+            return NotSolved(Description, device.Id, condition, device.Title);
+        }
+
+        if (!faults.TryGetValue(device.Id, out FaultCurrentResult? fault))
         {
             return null;
         }
@@ -36,13 +46,26 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the greatest current it can break is not known"), [new FindingInput(device.Id, "breakingA", IsMissing: true)]);
         }
 
-        FindingInput[] missing = [.. group.Network.Batteries.SelectMany(battery => solved.Built.Gaps.GetValueOrDefault(battery.Id, []))];
+        HashSet<string> reaching = [.. SystemVoltage.Sources(view, device).Select(source => source.Id)];
+        FindingInput[] missing = [.. group.Network.Batteries.Select(battery => battery.Id).Concat(group.Network.LimitedSources.Select(source => source.Id).Where(reaching.Contains))
+            .SelectMany(id => solved.Built.Gaps.GetValueOrDefault(id, []))];
+        double use = fault.CurrentA / breaking.Value;
+        // A length that is not given counts as nothing here: what holds so holds with any length, what does not cannot be told.
+        FindingInput[] lengths =
+        [
+            .. group.Network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.Sources(view, device, contact.Id).Count() < reaching.Count)
+                .SelectMany(contact => solved.Built.Gaps[contact.Id]).Where(gap => gap.Field == "lengthM"),
+        ];
+        if (Verdicts.OfUse(use) != Verdict.Holds)
+        {
+            missing = [.. missing, .. lengths];
+        }
+
         if (missing.Length > 0)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the worst fault behind it cannot be told"), [.. missing]);
         }
 
-        double use = fault.CurrentA / breaking.Value;
         return new Finding
         {
             CheckId = Description.Id,
@@ -64,12 +87,18 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
         };
     }
 
-    private static string? ReturnNode(ElectricsView view, SolvedGroup group, Protection device)
+    // The minus of every battery that reaches the device; without a battery, of the other sources.
+    private static string[] ReturnNodes(ElectricsView view, SolvedGroup group, Protection device)
     {
         HashSet<string> reaching = [.. SystemVoltage.Sources(view, device).Select(source => source.Id)];
-        return group.Network.Batteries.FirstOrDefault(battery => reaching.Contains(battery.Id))?.Minus
-            ?? group.Network.LimitedSources.FirstOrDefault(source => reaching.Contains(source.Id))?.Minus
-            ?? group.Network.Converters.FirstOrDefault(converter => reaching.Contains(converter.Id))?.OutMinus;
+        string[] batteries = [.. group.Network.Batteries.Where(battery => reaching.Contains(battery.Id)).Select(battery => battery.Minus)];
+        return batteries.Length > 0
+            ? batteries
+            :
+            [
+                .. group.Network.LimitedSources.Where(source => reaching.Contains(source.Id)).Select(source => source.Minus),
+                .. group.Network.Converters.Where(converter => reaching.Contains(converter.Id)).Select(converter => converter.OutMinus),
+            ];
     }
 
     // For each device the worse of its two sides: a device between two sources sees the larger. One factorisation for each group.
@@ -98,7 +127,5 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
     }
 
     private static IEnumerable<(string Device, string Plus, string Minus)> Sides(ElectricsView view, SolvedGroup group, Protection device) =>
-        ReturnNode(view, group, device) is { } minus
-            ? new[] { TerminalNames.In, TerminalNames.Out }.Select(name => (device.Id, device.At(name).ToString(), minus))
-            : [];
+        ReturnNodes(view, group, device).SelectMany(minus => new[] { TerminalNames.In, TerminalNames.Out }.Select(name => (device.Id, device.At(name).ToString(), minus)));
 }
