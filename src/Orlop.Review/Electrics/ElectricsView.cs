@@ -21,6 +21,7 @@ public sealed class ElectricsView
     private readonly Dictionary<(string Cable, string Condition), AmpacityOfCable> _ampacities = [];
     private readonly Dictionary<(string Cable, string Condition), int> _loadedCores = [];
     private readonly Dictionary<(string Way, string Condition), int> _loadedInWay = [];
+    private readonly Dictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
@@ -89,6 +90,12 @@ public sealed class ElectricsView
     /// <summary>How many cores are loaded in a way in a condition.</summary>
     internal int LoadedCoresIn(string way, Condition condition) =>
         Cached(_loadedInWay, (way, condition.Id), () => Boat.All<Cable>().Where(cable => cable.Run.Any(leg => leg.Way == way)).Sum(cable => LoadedCoresOf(cable, condition)));
+
+    /// <summary>Highest nominal voltage of the sources that reach a cable, with everything closed; null when none does.</summary>
+    internal double? SystemV(Cable cable) => Cached(_systemV, cable.Id, () => new SystemVolts(SystemVoltage
+        .Sources(this, cable.Cores.SelectMany(core => new[] { core.From.ToString(), core.To.ToString() })).Select(SystemVoltage.NominalV).Max())).NominalV;
+
+    private sealed record SystemVolts(double? NominalV);
 
     private sealed record FaultCurrents(ImmutableArray<FaultCurrentResult?> Each);
 

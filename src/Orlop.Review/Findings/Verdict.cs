@@ -22,11 +22,11 @@ public static class Verdicts
     /// <summary>Use from which a finding is tight.</summary>
     public const double TightFromFraction = 0.9;
 
-    /// <summary>Fails above 1, tight from 0.9, holds below; unknown when there is no number or it is not finite.</summary>
+    /// <summary>Fails above 1, tight from 0.9, holds below; unknown when there is no number, or it is not finite or below 0.</summary>
     public static Verdict OfUse(double? useFraction) => useFraction switch
     {
         null => Verdict.Unknown,
-        { } use when !double.IsFinite(use) => Verdict.Unknown,
+        { } use when !double.IsFinite(use) || use < 0 => Verdict.Unknown,
         > 1 => Verdict.Fails,
         >= TightFromFraction => Verdict.Tight,
         _ => Verdict.Holds,

@@ -17,7 +17,7 @@ internal sealed record ConductorSet(
 /// <summary>Turns edges of the wiring into conductors and contacts of the engine.</summary>
 internal sealed class ConductorElements(BoatModel boat, Practice? practice, Condition condition, bool isForGreatestFault)
 {
-    /// <summary>Length that stands in for one that is not given, so that the network stays whole; its results are told as unknown.</summary>
+    /// <summary>Length that stands in for one that is not given, so that the network stays whole; its results are told as unknown. Nothing, for the greatest fault.</summary>
     private const double StandInLengthM = 1;
 
     private readonly Dictionary<string, (ConductorHeating? Heating, ImmutableArray<FindingInput> Missing)> _heating = new(StringComparer.Ordinal);
@@ -98,7 +98,7 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
         {
             Subject = $"cable '{cable.Id}'",
             AreaMm2 = cable.AreaMm2.Value,
-            LengthM = length?.Value ?? StandInLengthM,
+            LengthM = length?.Value ?? (isForGreatestFault ? 0 : StandInLengthM),
             Strand = StrandOf(cable),
             IsTinned = IsTinned(cable),
             ConductorC = 20,

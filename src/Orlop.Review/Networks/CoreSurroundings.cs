@@ -52,6 +52,11 @@ public static class CoreSurroundings
         double? ambient = condition.EngineRuns && space.EngineRunningC is { } running ? running.Value : space.AmbientC?.Value;
         bool isHotEngine = space.Use == SpaceUse.Engine && condition.EngineRuns;
         double? floor = isHotEngine ? practice?.Find(LimitIds.EngineSpaceC)?.Value : null;
+        if (isHotEngine && practice is not null && floor is null)
+        {
+            return new Surroundings(null, space.Id, true, [new FindingInput("practice", LimitIds.EngineSpaceC, IsMissing: true)]);
+        }
+
         double? reckoned = floor is { } least ? Math.Max(least, ambient ?? least) : ambient;
         return reckoned is null
             ? new Surroundings(null, space.Id, isHotEngine, [new FindingInput(space.Id, "ambientC", IsMissing: true)])

@@ -3,7 +3,6 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Working;
 using Orlop.Review.Findings;
-using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 using static Orlop.Review.Electrics.FindingLines;
 
@@ -55,7 +54,7 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
 
         double allowed = ampacity.IsTooHot ? 0 : ampacity.CurrentA ?? 0;
         bool fails = current > allowed;
-        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, view.Solve(condition, ChargeCase.Normal), condition, fullest.Id);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, cable.Cores.Where(core => !IsEarth(core)).Select(core => ElementIds.Core(cable, core)));
         if (missing.Length > 0 && !fails)
         {
             return Unknown(Description, cable.Id, condition.Id, Sentence.Of($"{cable.Title} carries at least {A(current)} of {A(allowed)} {In(condition)}; what else it feeds is not known"), missing);

@@ -29,7 +29,7 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
     private Finding? Judge(ElectricsView view, Cable cable, WiringEdge edge, Condition condition)
     {
         double feedA = view.ReachIn(condition).WorstFeedA(edge.A);
-        if (feedA == 0 || IsCrankingLead(view, edge, condition))
+        if (feedA == 0 || CrankingWay.IsOnlyThat(view, edge.Id, condition))
         {
             return null;
         }
@@ -43,12 +43,6 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
         }
 
         return feedA <= allowed.MostA ? Protected(cable, edge, condition, feedA, allowed) : Stretch(view, cable, edge, condition, feedA, allowed);
-    }
-
-    private static bool IsCrankingLead(ElectricsView view, WiringEdge edge, Condition condition)
-    {
-        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(edge.Id);
-        return takers.Count > 0 && takers.All(id => view.Boat.Find<ElectricLoad>(id) is { IsCrankingMotor: true });
     }
 
     private Finding Protected(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice allowed) => new()

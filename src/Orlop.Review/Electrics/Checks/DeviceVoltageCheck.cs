@@ -22,7 +22,14 @@ public sealed class DeviceVoltageCheck : IElectricsCheck
     private Finding Judge(ElectricsView view, Part device)
     {
         Quantity? rated = device is Protection protection ? protection.RatedV : ((PlugAndSocket)device).RatedV;
-        double? volts = view.SourcesReaching(device).Select(SystemVoltage.GreatestV).Max();
+        Part[] sources = [.. view.SourcesReaching(device)];
+        FindingInput[] unknown = [.. sources.Where(source => SystemVoltage.GreatestV(source) is null).Select(source => new FindingInput(source.Id, "openCircuit", IsMissing: true))];
+        double? volts = sources.Select(SystemVoltage.GreatestV).Max();
+        if (unknown.Length > 0 && rated is not null && !(volts > rated.Value))
+        {
+            return Unknown(Description, device.Id, null, Sentence.Of($"{device.Title}: the highest voltage it may see is not known"), [.. unknown]);
+        }
+
         if (rated is null || volts is null)
         {
             Sentence headline = rated is null ? Sentence.Of($"{device.Title}: the voltage it is rated for is not known") : Sentence.Of($"{device.Title}: no source reaches it, so its voltage is not known");

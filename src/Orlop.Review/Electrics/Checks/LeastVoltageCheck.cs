@@ -26,6 +26,9 @@ public sealed class LeastVoltageCheck : IElectricsCheck
         where finding is not null
         select finding;
 
+    // What has no nominal voltage above its least one is reckoned as if that were nine tenths of nominal.
+    private const double StandInLeastFraction = 0.9;
+
     /// <summary>The least voltage of a part: its own figure or the practice's, with where it is from; null when there is none.</summary>
     internal static (double LeastV, double NominalV, WorkingLine Line)? LeastOf(ElectricsView view, Part part)
     {
@@ -38,13 +41,16 @@ public sealed class LeastVoltageCheck : IElectricsCheck
         };
         if (own is not null)
         {
-            return (own.Value, nominal ?? own.Value / 0.9, new WorkingLine("Works down to", field, V(own.Value), own.Method ?? "as typed"));
+            return (own.Value, nominal > own.Value ? nominal.Value : own.Value / StandInLeastFraction, new WorkingLine("Works down to", field, V(own.Value), own.Method ?? "as typed"));
         }
 
         return nominal is { } volts && view.Practice?.Find(LimitIds.LeastVoltageFraction) is { } limit
             ? (limit.Value * volts, volts, new WorkingLine("Works down to", $"{N(limit.Value)} × {N(volts)}", V(limit.Value * volts), limit.Source, limit.IsFromMemory))
             : null;
     }
+
+    /// <summary>The field that holds a part's own least voltage.</summary>
+    internal static string FieldOf(Part part) => part is Inverter ? "cutOffV" : part is DcConverter ? "leastInputV" : "leastV";
 
     private Finding? Judge(ElectricsView view, Part part, Condition condition)
     {
@@ -56,8 +62,7 @@ public sealed class LeastVoltageCheck : IElectricsCheck
 
         if (LeastOf(view, part) is not { } least)
         {
-            string field = part is Inverter ? "cutOffV" : part is DcConverter ? "leastInputV" : "leastV";
-            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: the least voltage it works at is not known"), [new FindingInput(part.Id, field, IsMissing: true)]);
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: the least voltage it works at is not known"), [new FindingInput(part.Id, FieldOf(part), IsMissing: true)]);
         }
 
         ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, solved, condition, part.Id);
@@ -91,7 +96,5 @@ public sealed class LeastVoltageCheck : IElectricsCheck
     }
 
     /// <summary>How far a voltage is below nominal, over how far it may be; 0 at or above nominal.</summary>
-    internal static double UseOf(double volts, double leastV, double nominalV) => nominalV > leastV
-        ? Math.Max(0, (nominalV - volts) / (nominalV - leastV))
-        : leastV / volts;
+    internal static double UseOf(double volts, double leastV, double nominalV) => Math.Max(0, (nominalV - volts) / (nominalV - leastV));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
@@ -26,9 +27,15 @@ public sealed class RatingCheck : IElectricsCheck
 
     private Finding? Judge(ElectricsView view, Part part, Condition condition)
     {
-        if (GreatestA(view, part, condition) is not { } current)
+        string[] elements = [.. ElementsOf(view, part, condition).Where(id => view.Solve(condition, ChargeCase.Normal).GroupOf(id) is not null)];
+        if (elements.Length == 0)
         {
             return null;
+        }
+
+        if (GreatestA(view, part, condition) is not { } current)
+        {
+            return NotSolved(Description, part.Id, condition, part.Title);
         }
 
         (Quantity? rated, string field) = part switch
@@ -45,6 +52,12 @@ public sealed class RatingCheck : IElectricsCheck
         }
 
         double use = current / rated.Value;
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, elements);
+        if (missing.Length > 0 && use <= 1)
+        {
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} carries at least {A(current)} {In(condition)}; what else runs through it is not known"), missing);
+        }
+
         return new Finding
         {
             CheckId = Description.Id,
@@ -62,6 +75,13 @@ public sealed class RatingCheck : IElectricsCheck
             Inputs = [new FindingInput(part.Id, field, IsGuess: rated.Known is Knowledge.Guessed or Knowledge.Estimated)],
         };
     }
+
+    private static IEnumerable<string> ElementsOf(ElectricsView view, Part part, Condition condition) => part switch
+    {
+        BatteryBank => [part.Id],
+        Busbar => view.Wiring.At(part.At(TerminalNames.Bar).ToString()).Where(edge => edge.IsClosedIn(condition.Id)).Select(edge => edge.Id),
+        _ => Wiring.EdgesOf(part).Where(edge => edge.IsClosedIn(condition.Id)).Select(edge => edge.Id),
+    };
 
     private static double? GreatestA(ElectricsView view, Part part, Condition condition)
     {

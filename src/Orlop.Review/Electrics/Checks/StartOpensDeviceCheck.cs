@@ -38,19 +38,21 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
             return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: no operating times are known for it, so whether it holds while {load.Title} starts cannot be told"), [new FindingInput(device.Id, "gates", IsMissing: true)]);
         }
 
-        SolvedNetwork solved = view.Solve(new NetworkCase(condition.Id, ChargeCase.Normal, load.Id));
-        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, solved, condition, device.Id);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, device.Id);
         if (missing.Length > 0)
         {
             return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: its current while {load.Title} starts cannot be told"), missing);
         }
 
-        if (solved.BranchA(device.Id) is not { } signed)
+        // A charger helps at normal charge and takes current off the battery's own fuse; at the lowest none helps.
+        double?[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }
+            .Select(charge => view.Solve(new NetworkCase(condition.Id, charge, load.Id)).BranchA(device.Id) is { } signed ? (double?)Math.Abs(signed) : null)];
+        if (both.Any(each => each is null))
         {
             return NotSolved(Description, subject, condition, device.Title);
         }
 
-        double current = Math.Abs(signed), ratio = current / device.RatedA.Value;
+        double current = both.Max()!.Value, ratio = current / device.RatedA.Value;
         StartHoldingResult holding = StartHolding.Calculate(gates, [new ProfileStep(ratio, duration.Value)]);
         return new Finding
         {
@@ -62,7 +64,7 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
             Headline = HeadlineOf(holding, device, load, current, ratio, duration.Value),
             Working =
             [
-                new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running", A(current), "solved network"),
+                new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running, the larger of normal and lowest charge", A(current), "solved network"),
                 new WorkingLine("Share of the rating", $"{N(current)} ÷ {N(device.RatedA.Value)}", Fraction(ratio), ""),
                 .. holding.Working.Select(step => Line(step, gates.IsFromMemory && step.Source == gates.Source)),
                 .. holding.Assumptions.Select(assumption => new WorkingLine("Assumed", assumption, null, "")),

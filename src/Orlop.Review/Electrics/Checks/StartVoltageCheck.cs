@@ -48,7 +48,8 @@ public sealed class StartVoltageCheck : IElectricsCheck
             return NotSolved(Description, load.Id, condition, load.Title);
         }
 
-        var victims = TakersIn(view, group)
+        Part[] sharing = [.. Sharing(view, group, condition, load)];
+        var victims = sharing
             .Select(part => (Part: part, Least: LeastVoltageCheck.LeastOf(view, part), Volts: solved.LoadV(part.Id)))
             .Where(at => at.Least is not null && at.Volts is not null)
             .Select(at => (at.Part, Least: at.Least!.Value, Volts: at.Volts!.Value, Use: LeastVoltageCheck.UseOf(at.Volts!.Value, at.Least!.Value.LeastV, at.Least!.Value.NominalV)))
@@ -61,6 +62,16 @@ public sealed class StartVoltageCheck : IElectricsCheck
         }
 
         var worst = victims[0];
+        FindingInput[] untold =
+        [
+            .. sharing.Where(part => LeastVoltageCheck.LeastOf(view, part) is null).Select(part => new FindingInput(part.Id, LeastVoltageCheck.FieldOf(part), IsMissing: true)),
+            .. sharing.SelectMany(part => MissingInputs.OfVoltage(view, solved, condition, part.Id)),
+        ];
+        if (untold.Length > 0 && worst.Use <= 1)
+        {
+            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: whether something drops out while it starts {In(condition)} cannot be told"), [.. untold.Distinct()]);
+        }
+
         bool isItself = worst.Part.Id == load.Id;
         return new Finding
         {
@@ -80,8 +91,32 @@ public sealed class StartVoltageCheck : IElectricsCheck
                 new WorkingLine("Use", $"({N(worst.Least.NominalV)} − {N(worst.Volts)}) ÷ ({N(worst.Least.NominalV)} − {N(worst.Least.LeastV)})", Fraction(worst.Use), ""),
                 .. victims.Skip(1).Take(4).Select(at => new WorkingLine($"At {at.Part.Title}", $"works down to {N(at.Least.LeastV)} V", V(at.Volts), "solved network")),
             ],
-            Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(worst.Part.Id, worst.Part is Inverter ? "cutOffV" : "leastV"), .. MissingInputs.AssumedOnWay(view, solved, condition, load.Id)],
+            Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(worst.Part.Id, LeastVoltageCheck.FieldOf(worst.Part)), .. MissingInputs.AssumedOnWay(view, solved, condition, load.Id)],
         };
+    }
+
+    // What the start can pull down: all that shares a stretch of its way or a source with it.
+    private static IEnumerable<Part> Sharing(ElectricsView view, SolvedGroup group, Condition condition, ElectricLoad load)
+    {
+        SupplyPaths paths = view.PathsIn(condition);
+        HashSet<string> way = Reached(paths, load.Id);
+        return TakersIn(view, group).Where(part => part is ElectricLoad or DcConverter or Inverter && (part.Id == load.Id || paths.ElementsTo(part.Id).Overlaps(way)));
+    }
+
+    // The way to a load, on through the converters that feed it.
+    private static HashSet<string> Reached(SupplyPaths paths, string takerId)
+    {
+        HashSet<string> way = [];
+        Queue<string> queue = new([takerId]);
+        while (queue.TryDequeue(out string? id))
+        {
+            foreach (string element in paths.ElementsTo(id).Where(way.Add))
+            {
+                queue.Enqueue(element);
+            }
+        }
+
+        return way;
     }
 
     private static IEnumerable<Part> TakersIn(ElectricsView view, SolvedGroup group) => group.Network.Loads.Select(item => item.Id)

@@ -31,7 +31,7 @@ public sealed class VoltageDropCheck : IElectricsCheck
             return NoLimit(Description, load.Id, condition.Id, load.Title, limitId);
         }
 
-        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, view.Solve(condition, ChargeCase.Normal), condition, load.Id);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, condition, load.Id);
         if (missing.Length > 0)
         {
             return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: the voltage lost on the way {In(condition)} cannot be told"), missing);
