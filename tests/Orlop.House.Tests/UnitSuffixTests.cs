@@ -37,6 +37,6 @@ public sealed partial class UnitSuffixTests
     private static string[] SuffixesInDocs() =>
         [.. SuffixRow().Matches(File.ReadAllText(Path.Combine(House.Root, "docs", "conventions.md"))).Select(match => match.Groups[1].Value)];
 
-    [GeneratedRegex(@"^\| `([A-Za-z0-9]+)` \|", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^\| ([A-Z][A-Za-z0-9]*) \| ", RegexOptions.Multiline)]
     private static partial Regex SuffixRow();
 }
