@@ -22,6 +22,7 @@ public sealed class RecordTests : IDisposable
     {
         _page.JSInterop.Mode = JSRuntimeMode.Loose;
         _page.Services.AddSingleton(_demo.Session);
+        _page.Renderer.SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", isInteractive: true));
     }
 
     private BoatSession Session => _demo.Session;
@@ -59,7 +60,7 @@ public sealed class RecordTests : IDisposable
     {
         WorkPack pack = Pack();
         IRenderedComponent<ReadingsPanel> panel = _page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
-        panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(20));
+        panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(60));
         int before = Session.Now.AsBuilt.All<Reading>().Count();
         AngleSharp.Dom.IElement empty = panel.FindAll(".meter input").First(box => string.IsNullOrEmpty(box.GetAttribute("value")));
         empty.Change("wet");
