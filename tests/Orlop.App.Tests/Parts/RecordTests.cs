@@ -22,6 +22,7 @@ public sealed class RecordTests : IDisposable
     {
         _page.JSInterop.Mode = JSRuntimeMode.Loose;
         _page.Services.AddSingleton(_demo.Session);
+        _page.Renderer.SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", isInteractive: true));
     }
 
     private BoatSession Session => _demo.Session;
@@ -44,9 +45,9 @@ public sealed class RecordTests : IDisposable
     {
         Edit edit = Locker.Edits.First(edit => edit.BuiltOn is null && edit.Becomes is not null);
         IRenderedComponent<StepsPanel> panel = Steps();
-        foreach (AngleSharp.Dom.IElement box in panel.FindAll(".built input"))
+        for (int i = 0; i < panel.FindAll(".built input").Count; i++)
         {
-            box.Change(true);
+            panel.FindAll(".built input")[i].Change(true);
         }
 
         panel.Find(".built button").Click();
@@ -59,6 +60,7 @@ public sealed class RecordTests : IDisposable
     {
         WorkPack pack = Pack();
         IRenderedComponent<ReadingsPanel> panel = _page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
+        panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(60));
         int before = Session.Now.AsBuilt.All<Reading>().Count();
         AngleSharp.Dom.IElement empty = panel.FindAll(".meter input").First(box => string.IsNullOrEmpty(box.GetAttribute("value")));
         empty.Change("wet");
@@ -76,15 +78,15 @@ public sealed class RecordTests : IDisposable
     public void AlterationPanel_BoatHasMovedOn_ShowsTheClashAndSettlesIt()
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
-        Edit edit = draft.Edits.First(edit => edit.Was is Gear && edit.Becomes is not null);
-        Gear was = (Gear)edit.Was!;
-        Session.EditAsBuilt("moved on", new ThingChange(was, was with { Note = "seen since" }));
+        Edit edit = draft.Edits.First(edit => edit.Was is Part && edit.Becomes is not null);
+        Part was = (Part)edit.Was!;
+        Session.EditAsBuilt("moved on", new ThingChange(was, was with { Name = "Seen since" }));
         IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
 
-        Assert.Contains("seen since", panel.Find(".conflict").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Seen since", panel.Find(".conflict").TextContent, StringComparison.Ordinal);
         panel.FindAll(".conflict button").Single(button => button.TextContent == "Keep both changes").Click();
-        Gear becomes = (Gear)Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Edits.First(one => one.Id == edit.Id).Becomes!;
-        Assert.Equal(("seen since", ((Gear)edit.Becomes!).Place), (becomes.Note, becomes.Place));
+        Part becomes = (Part)Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Edits.First(one => one.Id == edit.Id).Becomes!;
+        Assert.Equal(("Seen since", ((Part)edit.Becomes!).Place), (becomes.Name, becomes.Place));
     }
 
     public void Dispose()

@@ -45,7 +45,7 @@ public sealed class WebHostTests : IAsyncLifetime
         Assert.Contains("<h1", html, StringComparison.Ordinal);
         Assert.DoesNotContain("src=\"http", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<link rel=\"stylesheet\" href=\"http", html, StringComparison.OrdinalIgnoreCase);
-        Assert.Contains("default-src 'self'", page.Headers.GetValues("Content-Security-Policy").Single(), StringComparison.Ordinal);
+        Assert.Contains(page.Headers.GetValues("Content-Security-Policy"), policy => policy.Contains("default-src 'self'", StringComparison.Ordinal));
     }
 
     [Fact]
