@@ -24,18 +24,20 @@ public static class MissingInputs
     {
         SupplyPaths paths = view.PathsIn(condition);
         IReadOnlySet<string> takers = paths.TakersBehind(elementId);
-        HashSet<string> counting = [.. takers, .. paths.LoopOf(elementId)];
-        foreach (string taker in takers)
+        return GapsWhere(solved, id => takers.Contains(id) || paths.LoopOf(elementId).Contains(id) || SharesIn(view, solved, paths, takers, elementId, id));
+    }
+
+    // A source shares in a current when it feeds any of the same takers; where nothing is fed, when it is a battery of the same group.
+    private static bool SharesIn(ElectricsView view, SolvedNetwork solved, SupplyPaths paths, IReadOnlySet<string> takers, string elementId, string sourceId)
+    {
+        if (view.Boat.Find<Part>(sourceId) is not { } part || Poles.Giving(part) is null)
         {
-            counting.UnionWith(paths.ElementsTo(taker).Where(id => view.Boat.Find<Part>(id) is { } part && Poles.Giving(part) is not null));
+            return false;
         }
 
-        if (solved.GroupOf(elementId) is { } group && takers.Count == 0)
-        {
-            counting.UnionWith(group.Network.Batteries.Select(battery => battery.Id));
-        }
-
-        return GapsWhere(solved, counting.Contains);
+        return takers.Count > 0
+            ? takers.Any(taker => paths.ElementsTo(taker).Contains(sourceId))
+            : solved.NetworkOf(elementId) is { } network && network.Batteries.Any(battery => battery.Id == sourceId);
     }
 
     private static readonly ChargeCase[] Charges = [ChargeCase.Normal, ChargeCase.Lowest];
@@ -43,7 +45,6 @@ public static class MissingInputs
     /// <summary>What is missing for the voltage at a taker at normal and at lowest charge.</summary>
     public static ImmutableArray<FindingInput> OfVoltage(ElectricsView view, Condition condition, string takerId) =>
         [.. Charges.SelectMany(charge => OfVoltage(view, view.Solve(condition, charge), condition, takerId)).Distinct()];
-
 
     /// <summary>What is missing for the voltage at a taker: anything on the way, and the draw of anything that shares that way.</summary>
     public static ImmutableArray<FindingInput> OfVoltage(ElectricsView view, SolvedNetwork solved, Condition condition, string takerId)

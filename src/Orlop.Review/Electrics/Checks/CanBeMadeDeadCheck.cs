@@ -18,11 +18,9 @@ public sealed class CanBeMadeDeadCheck : IElectricsCheck
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
-        from part in view.Boat.All<Part>()
-        where part is ElectricLoad or DcConverter or Inverter or Busbar { IsBonded: false }
-        let plan = IsolationPlans.Plan(view.Boat, view.Wiring, IsolationPlans.NodesOf(part), _ => true)
-        where part is not Busbar || plan is not { Status: IsolationStatus.AlreadyDead }
-        select Judge(view, part, plan);
+        from found in IsolationPlans.PlanEach(view.Boat, view.Wiring, view.Boat.All<Part>().Where(part => part is ElectricLoad or DcConverter or Inverter or Busbar { IsBonded: false }))
+        where found.Part is not Busbar || found.Plan is not { Status: IsolationStatus.AlreadyDead }
+        select Judge(view, found.Part, found.Plan);
 
     private Finding Judge(ElectricsView view, Part part, IsolationResult? found)
     {
