@@ -68,7 +68,7 @@ public static class FindingPairs
             (true, true) when becomes > was || (becomes == was && moved > SameUseFraction) => Change.Worse,
             (true, true) when becomes < was || moved < -SameUseFraction => Change.Better,
             (true, true) => Change.AsBefore,
-            (false, _) when after.Verdict == Verdict.Unknown => Change.Unknown,
+            (false, _) when after.Verdict == Verdict.Unknown => before?.Verdict == Verdict.Unknown ? Change.AsBefore : Change.Unknown,
             (false, true) => Change.Better,
             _ => before?.Verdict == Verdict.Unknown ? Change.Better : Change.Holds,
         };

@@ -18,6 +18,7 @@ public sealed class FindingPairsTests
     [InlineData(double.NaN, 1.2, Change.NewTrouble)]
     [InlineData(double.NaN, 0.5, Change.Better)]
     [InlineData(0.5, 0.6, Change.Holds)]
+    [InlineData(double.NaN, double.NaN, Change.AsBefore)]
     [InlineData(1.2, null, Change.Gone)]
     public void OneFinding_BeforeAndAfter_IsPaired(double? before, double? after, Change change) =>
         Assert.Equal(change, Assert.Single(FindingPairs.Of(Of(before), Of(after))).Change);
