@@ -9,7 +9,7 @@ namespace Orlop.Review.Tests;
 /// <summary>What an engine remembers never shows: after any edit its findings are those of an engine that has seen nothing before.</summary>
 public sealed class WarmReviewTests
 {
-    private const int EditCount = 150;
+    private const int EditCount = 40;
     private const double HalfChance = 0.5;
 
     private static readonly BoatModel Demo = ExampleBoats.Read("sandgrouse");

@@ -19,6 +19,10 @@ internal static class LoadedCurrents
         return normal is { } n && lowest is { } l ? Math.Max(Math.Abs(n), Math.Abs(l)) : null;
     }
 
+    /// <summary>The case in which an element carries its greatest current, with every load that is on.</summary>
+    public static SolvedNetwork GreatestCase(ElectricsView view, Condition condition, string elementId) =>
+        new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => view.Solve(condition, charge)).MaxBy(solved => Math.Abs(solved.BranchA(elementId) ?? 0))!;
+
     /// <summary>The greatest of several elements; null where the network of one has no answer.</summary>
     public static double? GreatestA(ElectricsView view, Condition condition, IReadOnlyCollection<string> elementIds)
     {

@@ -27,16 +27,6 @@ public sealed class FindingPairsTests
     public void AnotherConditionFailsOnlyNow_IsWorse() => Assert.Equal(
         Change.Worse, Assert.Single(FindingPairs.Of([Of(1.2, "a"), Of(0.5, "b")], [Of(1.2, "a"), Of(1.1, "b")])).Change);
 
-    [Theory]
-    [InlineData(0.8999, Verdict.Holds)]
-    [InlineData(0.9, Verdict.Tight)]
-    [InlineData(1, Verdict.Tight)]
-    [InlineData(1.0001, Verdict.Fails)]
-    [InlineData(double.NaN, Verdict.Unknown)]
-    [InlineData(double.PositiveInfinity, Verdict.Unknown)]
-    [InlineData(-0.1, Verdict.Unknown)]
-    public void Use_AtItsLimits_GivesTheVerdict(double use, Verdict verdict) => Assert.Equal(verdict, Verdicts.OfUse(use));
-
     private static Finding[] Of(double? use) => use is { } value ? [Of(value, "a")] : [];
 
     private static Finding Of(double use, string condition) => new()

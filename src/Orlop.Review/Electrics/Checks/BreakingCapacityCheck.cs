@@ -49,14 +49,14 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
         HashSet<string> reaching = [.. view.SourcesReaching(device).Select(source => source.Id)];
         FindingInput[] missing = [.. network.Batteries.Select(battery => battery.Id).Concat(network.LimitedSources.Select(source => source.Id).Where(reaching.Contains))
             .SelectMany(id => solved.Built.Gaps.GetValueOrDefault(id, []))];
-        double use = fault.CurrentA / breaking.Value;
+        Verdict verdict = Verdicts.Of(fault.CurrentA, breaking.Value);
         // A length that is not given counts as nothing here: what holds so holds with any length, what does not cannot be told.
         FindingInput[] lengths =
         [
             .. network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.Sources(view, device, contact.Id).Count() < reaching.Count)
                 .SelectMany(contact => solved.Built.Gaps[contact.Id]).Where(gap => gap.Field == "lengthM"),
         ];
-        if (Verdicts.OfUse(use) != Verdict.Holds)
+        if (verdict != Verdict.Holds)
         {
             missing = [.. missing, .. lengths];
         }
@@ -71,12 +71,12 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = device.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(use),
-            UseFraction = use,
+            Verdict = verdict,
+            UseFraction = Verdicts.UseOf(fault.CurrentA, breaking.Value),
             Headline = Sentence.Of($"{device.Title} can break {A(breaking.Value)}; the worst fault behind it is {A(fault.CurrentA)}"),
             Working =
             [
-                new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), "solved network"),
+                new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), Solved(solved, device.Id)),
                 new WorkingLine("Resistance of sources and way", "cold conductors of ideal copper, unknown joints taken as nothing", double.IsFinite(fault.SourceOhm) ? new Amount(fault.SourceOhm, "Ohm") : null, "theorem of Thévenin"),
                 new WorkingLine("Chargers and converters add", "their limits", A(fault.LimitedA), ""),
                 new WorkingLine("Prospective fault current", $"{N(fault.OpenCircuitV)} ÷ {N(fault.SourceOhm)} + {N(fault.LimitedA)}", A(fault.CurrentA), ""),

@@ -43,7 +43,7 @@ public sealed class ConverterLoadCheck : IElectricsCheck
     private Finding Running(ElectricsView view, Part part, Condition condition, double ratedW)
     {
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, part.Id);
-        if (OutputW(view, part, condition, null) is not { } outputW)
+        if (Output(view, part, condition, null) is not (var solved, var outputW))
         {
             return NotSolved(Description, part.Id, condition, part.Title);
         }
@@ -58,12 +58,12 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = part.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(outputW / ratedW),
-            UseFraction = outputW / ratedW,
+            Verdict = Verdicts.Of(outputW, ratedW),
+            UseFraction = Verdicts.UseOf(outputW, ratedW),
             Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} of {new Amount(ratedW, "W")} {In(condition)}"),
             Working =
             [
-                new WorkingLine("Output", "everything on that it feeds", new Amount(outputW, "W"), "solved network"),
+                new WorkingLine("Output", "everything on that it feeds", new Amount(outputW, "W"), Solved(solved, part.Id)),
                 new WorkingLine("Rating", "continuous", new Amount(ratedW, "W"), "as typed"),
                 Use(outputW, ratedW),
             ],
@@ -72,11 +72,12 @@ public sealed class ConverterLoadCheck : IElectricsCheck
     }
 
     // The greater of normal and lowest charge: a charger on its output takes work off it.
-    private static double? OutputW(ElectricsView view, Part part, Condition condition, string? startingId)
+    private static (SolvedNetwork Solved, double OutputW)? Output(ElectricsView view, Part part, Condition condition, string? startingId)
     {
-        double?[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }
-            .Select(charge => view.Solve(new NetworkCase(condition.Id, charge, startingId)).ConverterOutputW(part.Id))];
-        return both.All(outputW => outputW is not null) ? both.Max() : null;
+        var both = new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => view.Solve(new NetworkCase(condition.Id, charge, startingId)))
+            .Select(solved => (Solved: solved, OutputW: solved.ConverterOutputW(part.Id)))
+            .ToArray();
+        return both.All(each => each.OutputW is not null) ? both.Select(each => (each.Solved, each.OutputW!.Value)).MaxBy(each => each.Value) : null;
     }
 
     private Finding Starting(ElectricsView view, Part part, Condition condition, ElectricLoad load, double ratedW)
@@ -86,7 +87,7 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{load.Title}: how long its start lasts is not known"), [new FindingInput(load.Id, "startS", IsMissing: true)]);
         }
 
-        if (OutputW(view, part, condition, load.Id) is not { } outputW)
+        if (Output(view, part, condition, load.Id) is not (var solved, var outputW))
         {
             return NotSolved(Description, part.Id, condition, part.Title);
         }
@@ -106,12 +107,12 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = part.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(outputW / allowedW),
-            UseFraction = outputW / allowedW,
+            Verdict = Verdicts.Of(outputW, allowedW),
+            UseFraction = Verdicts.UseOf(outputW, allowedW),
             Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} for {Seconds(duration.Value)} while {load.Title} starts; it bears {new Amount(allowedW, "W")} that long"),
             Working =
             [
-                new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), "solved network"),
+                new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), Solved(solved, part.Id)),
                 new WorkingLine("Bears", $"{N(ratio)} × {N(ratedW)} for at least {N(duration.Value)} s", new Amount(allowedW, "W"), "as typed"),
                 Use(outputW, allowedW),
             ],

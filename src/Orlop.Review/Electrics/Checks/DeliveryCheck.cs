@@ -61,7 +61,7 @@ public sealed class DeliveryCheck : IElectricsCheck
         SubjectId = ElementIds.ThingOf(shortfall.LoadId),
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
-        UseFraction = shortfall.MostW > 0 ? shortfall.AskedW / shortfall.MostW : null,
+        UseFraction = Verdicts.UseOf(shortfall.AskedW, shortfall.MostW),
         Headline = Sentence.Of($"{Title(view, shortfall.LoadId)} asks {new Amount(shortfall.AskedW, "W")} {In(condition)}; the most it could get is {new Amount(shortfall.MostW, "W")}"),
         Working =
         [

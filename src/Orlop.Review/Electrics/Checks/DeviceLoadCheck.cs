@@ -41,9 +41,11 @@ public sealed class DeviceLoadCheck : IElectricsCheck
                 : NotSolved(Description, device.Id, condition, device.Title);
         }
 
-        double allowed = limit.Value * device.RatedA.Value, use = current / allowed;
+        string fullest = poles.MaxBy(id => LoadedCurrents.GreatestA(view, condition, id))!;
+        double allowed = limit.Value * device.RatedA.Value;
+        Verdict verdict = Verdicts.Of(current, allowed);
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, poles);
-        if (missing.Length > 0 && use <= 1)
+        if (missing.Length > 0 && verdict != Verdict.Fails)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title} carries at least {A(current)} {In(condition)}; what else it feeds is not known"), missing);
         }
@@ -53,12 +55,12 @@ public sealed class DeviceLoadCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = device.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(use),
-            UseFraction = use,
+            Verdict = verdict,
+            UseFraction = Verdicts.UseOf(current, allowed),
             Headline = Sentence.Of($"{device.Title} carries {A(current)} of the {A(allowed)} it may for long {In(condition)}"),
             Working =
             [
-                new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), "solved network"),
+                new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest), fullest)),
                 new WorkingLine("Rating", "", A(device.RatedA.Value), "as typed"),
                 Line(limit, "Share it may carry for long", "Fraction"),
                 new WorkingLine("Allowed", $"{N(limit.Value)} × {N(device.RatedA.Value)}", A(allowed), ""),

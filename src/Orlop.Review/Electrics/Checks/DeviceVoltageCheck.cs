@@ -36,14 +36,13 @@ public sealed class DeviceVoltageCheck : IElectricsCheck
             return Unknown(Description, device.Id, null, headline, [new FindingInput(device.Id, rated is null ? "ratedV" : "id", IsMissing: rated is null)]);
         }
 
-        double use = volts.Value / rated.Value;
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = device.Id,
             // A rating is a step of a series, not a quantity with a margin: at or below it the device is within its rating.
-            Verdict = use > 1 ? Verdict.Fails : Verdict.Holds,
-            UseFraction = use,
+            Verdict = volts.Value > rated.Value ? Verdict.Fails : Verdict.Holds,
+            UseFraction = Verdicts.UseOf(volts.Value, rated.Value),
             Headline = Sentence.Of($"{device.Title} is rated {V(rated.Value)} and may see {V(volts.Value)}"),
             Working =
             [

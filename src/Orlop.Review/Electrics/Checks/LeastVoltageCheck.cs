@@ -76,25 +76,28 @@ public sealed class LeastVoltageCheck : IElectricsCheck
             return solved.GroupOf(part.Id) is null ? null : NotSolved(Description, part.Id, condition, part.Title);
         }
 
-        double use = UseOf(volts, least.LeastV, least.NominalV);
+        (double asked, double allowed) = BelowNominal(volts, least.LeastV, least.NominalV);
+        double? use = Verdicts.UseOf(asked, allowed);
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = part.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(use),
+            Verdict = Verdicts.Of(asked, allowed),
             UseFraction = use,
             Headline = Sentence.Of($"{part.Title} gets {V(volts)} {In(condition)} at the lowest charge; it works down to {V(least.LeastV)}"),
             Working =
             [
-                new WorkingLine("Voltage at the lowest charge", "between its terminals, everything on, no charger helping", V(volts), "solved network"),
+                new WorkingLine("Voltage at the lowest charge", "between its terminals, everything on, no charger helping", V(volts), Solved(solved, part.Id)),
                 least.Line,
-                new WorkingLine("Use", $"({N(least.NominalV)} − {N(volts)}) ÷ ({N(least.NominalV)} − {N(least.LeastV)}), below nominal over what is allowed below it", Fraction(use), ""),
+                new WorkingLine("Use", $"({N(least.NominalV)} − {N(volts)}) ÷ ({N(least.NominalV)} − {N(least.LeastV)}), below nominal over what is allowed below it", use is { } share ? Fraction(share) : null, ""),
             ],
             Inputs = [new FindingInput(condition.Id, "lowestChargeFraction"), .. MissingInputs.AssumedOnWay(view, solved, condition, part.Id)],
         };
     }
 
-    /// <summary>How far a voltage is below nominal, over how far it may be; 0 at or above nominal.</summary>
-    internal static double UseOf(double volts, double leastV, double nominalV) => Math.Max(0, (nominalV - volts) / (nominalV - leastV));
+    /// <summary>How far a voltage is below nominal, and how far it may be; a least voltage at or above nominal leaves no room.</summary>
+    internal static (double AskedV, double AllowedV) BelowNominal(double volts, double leastV, double nominalV) => leastV < nominalV
+        ? (Math.Max(0, nominalV - volts), nominalV - leastV)
+        : (Math.Max(0, leastV - volts), 0);
 }

@@ -40,7 +40,8 @@ public sealed class PlugMatingCheck : IElectricsCheck
 
             if (!hasTwin)
             {
-                yield return Fits(plug, Sentence.Of($"{plug.Title} fits no other socket on board"), []);
+                yield return Fits(plug, Sentence.Of($"{plug.Title} fits no other socket on board"),
+                    [new WorkingLine("Sockets of the same keying", $"none among {plugs.Count - 1} others", null, "")]);
             }
         }
     }
@@ -90,7 +91,7 @@ public sealed class PlugMatingCheck : IElectricsCheck
         ];
         if (!isOtherArrangement && !isOtherVoltage && !isTooStrong && (untold.Length > 0 || view.Conditions.IsEmpty))
         {
-            return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title} also mates with {other.Title}; whether it bears that is not known"), [.. untold]);
+            return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title} also mates with {other.Title}; whether it bears that is not known"), [.. untold]) with { Working = [.. working] };
         }
 
         if (!isOtherArrangement && !isOtherVoltage && !isTooStrong)

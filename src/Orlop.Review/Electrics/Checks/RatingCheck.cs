@@ -33,7 +33,7 @@ public sealed class RatingCheck : IElectricsCheck
             return null;
         }
 
-        if (GreatestA(view, part, condition) is not { } current)
+        if (Greatest(view, part, condition) is not (var solved, var current))
         {
             return NotSolved(Description, part.Id, condition, part.Title);
         }
@@ -51,9 +51,9 @@ public sealed class RatingCheck : IElectricsCheck
             return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} carries {A(current)} {In(condition)}; what it may carry is not known"), [new FindingInput(part.Id, field, IsMissing: true)]);
         }
 
-        double use = current / rated.Value;
+        Verdict verdict = Verdicts.Of(current, rated.Value);
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, elements);
-        if (missing.Length > 0 && use <= 1)
+        if (missing.Length > 0 && verdict != Verdict.Fails)
         {
             return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} carries at least {A(current)} {In(condition)}; what else runs through it is not known"), missing);
         }
@@ -63,12 +63,12 @@ public sealed class RatingCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = part.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(use),
-            UseFraction = use,
+            Verdict = verdict,
+            UseFraction = Verdicts.UseOf(current, rated.Value),
             Headline = Sentence.Of($"{part.Title} carries {A(current)} of {A(rated.Value)} {In(condition)}"),
             Working =
             [
-                new WorkingLine("Greatest running current", part is Busbar ? "half the sum of all currents at the bar" : "the larger of normal and lowest charge", A(current), "solved network"),
+                new WorkingLine("Greatest running current", part is Busbar ? "half the sum of all currents at the bar" : "the larger of normal and lowest charge", A(current), Solved(solved, elements[0])),
                 new WorkingLine("Rating", "", A(rated.Value), rated.Method ?? "as typed"),
                 Use(current, rated.Value),
             ],
@@ -83,10 +83,12 @@ public sealed class RatingCheck : IElectricsCheck
         _ => Wiring.EdgesOf(part).Where(edge => edge.IsClosedIn(condition.Id)).Select(edge => edge.Id),
     };
 
-    private static double? GreatestA(ElectricsView view, Part part, Condition condition)
+    private static (SolvedNetwork Solved, double CurrentA)? Greatest(ElectricsView view, Part part, Condition condition)
     {
-        double?[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => ThroughA(view, view.Solve(condition, charge), part))];
-        return both.All(current => current is not null) ? both.Max() : null;
+        var both = new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => view.Solve(condition, charge))
+            .Select(solved => (Solved: solved, CurrentA: ThroughA(view, solved, part)))
+            .ToArray();
+        return both.All(each => each.CurrentA is not null) ? both.Select(each => (each.Solved, each.CurrentA!.Value)).MaxBy(each => each.Value) : null;
     }
 
     private static double? ThroughA(ElectricsView view, SolvedNetwork solved, Part part)

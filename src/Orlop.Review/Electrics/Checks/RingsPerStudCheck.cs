@@ -49,7 +49,7 @@ public sealed class RingsPerStudCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = stud.ToString(),
             Verdict = count > limit.Value ? Verdict.Fails : Verdict.Holds,
-            UseFraction = count / limit.Value,
+            UseFraction = Verdicts.UseOf(count, limit.Value),
             Headline = Sentence.Of($"{title}: {count} terminals on one stud, at most {new Amount(limit.Value, "Count")} allowed"),
             Working = [Line(limit, "Terminals on one stud", "Count"), Use(count, limit.Value)],
             Inputs = [new FindingInput(stud.Part, "id")],

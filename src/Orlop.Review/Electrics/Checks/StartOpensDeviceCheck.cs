@@ -45,14 +45,14 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
         }
 
         // A charger helps at normal charge and takes current off the battery's own fuse; at the lowest none helps.
-        double?[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }
-            .Select(charge => view.Solve(new NetworkCase(condition.Id, charge, load.Id)).BranchA(device.Id) is { } signed ? (double?)Math.Abs(signed) : null)];
-        if (both.Any(each => each is null))
+        SolvedNetwork[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => view.Solve(new NetworkCase(condition.Id, charge, load.Id)))];
+        if (both.Any(each => each.BranchA(device.Id) is null))
         {
             return NotSolved(Description, subject, condition, device.Title);
         }
 
-        double current = both.Max()!.Value, ratio = current / device.RatedA.Value;
+        SolvedNetwork greatest = both.MaxBy(each => Math.Abs(each.BranchA(device.Id)!.Value))!;
+        double current = Math.Abs(greatest.BranchA(device.Id)!.Value), ratio = current / device.RatedA.Value;
         StartHoldingResult holding = StartHolding.Calculate(gates, [new ProfileStep(ratio, duration.Value)]);
         return new Finding
         {
@@ -60,11 +60,11 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
             SubjectId = subject,
             ConditionId = condition.Id,
             Verdict = VerdictOf(holding),
-            UseFraction = holding.UsedFraction,
+            UseFraction = holding.UsedFraction is { } used && double.IsFinite(used) ? used : null,
             Headline = HeadlineOf(holding, device, load, current, ratio, duration.Value),
             Working =
             [
-                new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running, the larger of normal and lowest charge", A(current), "solved network"),
+                new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running, the larger of normal and lowest charge", A(current), Solved(greatest, device.Id)),
                 new WorkingLine("Share of the rating", $"{N(current)} ÷ {N(device.RatedA.Value)}", Fraction(ratio), ""),
                 .. holding.Working.Select(step => Line(step, gates.IsFromMemory && step.Source == gates.Source)),
                 .. holding.Assumptions.Select(assumption => new WorkingLine("Assumed", assumption, null, "")),
