@@ -32,6 +32,7 @@ internal static class BoatFiles
             context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
             return Results.Bytes(bytes, attachment!.MediaType);
         });
+        app.MapGet("/favicon.ico", () => Results.Redirect("/favicon.svg"));
         app.MapGet("/packs/{alteration}.pdf", PdfAsync);
         app.MapGet("/packs/{alteration}", (string alteration, BoatSession session, HttpContext context) =>
             PackHtml(alteration, session, context) is { } html ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound());

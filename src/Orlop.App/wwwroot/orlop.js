@@ -91,3 +91,12 @@ export function goToField(id) {
 export function printPage() {
   window.print();
 }
+
+// A skip link moves the focus only; the router would take its address for another page.
+document.addEventListener("click", event => {
+  const skip = event.target.closest?.("a.skip");
+  if (!skip) return;
+  event.preventDefault();
+  event.stopPropagation();
+  document.getElementById(skip.hash.slice(1))?.focus();
+}, true);

@@ -53,16 +53,46 @@ internal sealed partial class BoatWindow(ServedBoat boat, IPage page)
     /// <summary>Types into the box with that label in the open sheet and waits for what it shows back.</summary>
     public async Task TypeAsync(string label, string text, string shownBack)
     {
-        ILocator box = Sheet.GetByLabel(label, new() { Exact = true });
+        ILocator box = Sheet.GetByLabel(label, new() { Exact = true }).First;
         await TypeAsync(box, text);
         await Expect(box).ToHaveValueAsync(shownBack);
     }
+
+    /// <summary>Adds a thing on the Boat page: its name and the fields that it cannot be without; its sheet is then open.</summary>
+    public async Task AddAsync(string kind, string name, params (string Field, string Text)[] fields)
+    {
+        await TurnToAsync("Boat");
+        ILocator form = page.Locator("details.add");
+        await form.GetByText("Add a thing").ClickAsync();
+        await form.GetByLabel("Kind", new() { Exact = true }).SelectOptionAsync(kind);
+        await TypeAsync(form.GetByLabel("Name", new() { Exact = true }), name);
+        foreach ((string field, string text) in fields)
+        {
+            await TypeAsync(form.Locator($"#add-{field}"), text);
+        }
+
+        await form.GetByRole(AriaRole.Button, new() { NameRegex = AddButton() }).ClickAsync();
+        await Expect(Sheet.GetByRole(AriaRole.Heading, new() { Name = name, Exact = true })).ToBeVisibleAsync();
+    }
+
+    /// <summary>Chooses in a drop-down of the open sheet.</summary>
+    public async Task ChooseAsync(string label, string choice)
+    {
+        ILocator box = Sheet.GetByLabel(label, new() { Exact = true }).First;
+        await box.SelectOptionAsync(new SelectOptionValue { Label = choice });
+    }
+
+    /// <summary>Closes the sheet: the findings are there again.</summary>
+    public async Task CloseSheetAsync() => await Sheet.GetByRole(AriaRole.Link, new() { Name = "Close", Exact = true }).ClickAsync();
 
     /// <summary>The findings under a heading of the review.</summary>
     public ILocator Group(string heading) => page.Locator("section.group", new() { Has = page.Locator($"h2:text-matches('^{heading}')") }).Locator(".finding");
 
     /// <summary>How much wider than the window the page is, in px; 0 when it does not scroll sideways.</summary>
     public async Task<int> SidewaysAsync() => await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+
+    [GeneratedRegex("^Add to ")]
+    private static partial Regex AddButton();
 
     [GeneratedRegex(@"\d+ fail, \d+ tight, \d+ unknown, \d+ hold|Nothing could be checked")]
     private static partial Regex ReviewCounts();

@@ -34,10 +34,10 @@ public abstract class PageTest(ChromiumFixture chromium) : IAsyncLifetime
     /// <summary>A window of its own, with its own cookies.</summary>
     private protected async Task<BoatWindow> OpenAsync(ServedBoat boat, string path = "/", ViewportSize? size = null)
     {
-        bool isPhone = size?.Width == ScreenSize.Phone.Width;
+        bool isPhone = size?.Width == Screens.Phone.Width;
         IBrowserContext context = await chromium.Browser!.NewContextAsync(new()
         {
-            ViewportSize = size ?? ScreenSize.Desk,
+            ViewportSize = size ?? Screens.Desk,
             HasTouch = isPhone,
             IsMobile = isPhone,
             ReducedMotion = ReducedMotion.Reduce,

@@ -4,5 +4,5 @@ namespace Orlop.Browser.Tests.Harness;
 internal static class Waiting
 {
     /// <summary>Long, for a busy machine: a condition that comes is not waited for any longer.</summary>
-    public const float MostMs = 40_000;
+    public const float MostMs = 60_000;
 }

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Orlop.Browser.Tests.Harness;
 
 /// <summary>The two places where the pages are used.</summary>
-internal static class ScreenSize
+internal static class Screens
 {
     /// <summary>At the table.</summary>
     public static ViewportSize Desk => new() { Width = 1280, Height = 800 };

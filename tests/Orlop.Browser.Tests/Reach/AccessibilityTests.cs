@@ -1,0 +1,71 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using Orlop.Browser.Tests.Harness;
+using static Microsoft.Playwright.Assertions;
+
+namespace Orlop.Browser.Tests.Reach;
+
+/// <summary>Every page and its main states, scanned at both sizes.</summary>
+public sealed class AccessibilityTests(ChromiumFixture chromium) : PageTest(chromium)
+{
+    // A finding open, a form open, a draft open, a new circuit, the diagram, each part of the record, a page that is not there.
+    private static readonly string[] States =
+    [
+        "/", "/?thing=solar-fuse", "/?thing=bank", "/electrics?circuit=stern-light", "/electrics?circuit=stern-light&thing=stern-light-cable", "/electrics?new=circuit",
+        "/electrics?view=diagram&thing=main-fuse", "/alterations?alteration=drying-locker", "/record?alteration=drying-locker&part=steps",
+        "/record?alteration=drying-locker&part=readings", "/record?alteration=drying-locker&part=photographs", "/record?part=history", "/not-found",
+    ];
+
+    [Fact]
+    public async Task EveryPage_AtTheTable_HasNoViolation() => await ScanAsync(Screens.Desk);
+
+    [Fact]
+    public async Task EveryPage_OnAPhone_HasNoViolation() => await ScanAsync(Screens.Phone);
+
+    private async Task ScanAsync(ViewportSize size)
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", size);
+        List<string> violations = [];
+        await window.ReviewedAsync();
+        foreach (string state in States)
+        {
+            await window.GoAsync(state);
+            await SettledAsync(window);
+            await OpenFirstAsync(window);
+            violations.AddRange(await ViolationsAsync(window, state));
+        }
+
+        await window.GoAsync("/");
+        await window.Page.GetByLabel("Edits go into").SelectOptionAsync("sampling-winch");
+        await Expect(window.ReviewState).ToContainTextAsync("With “Sampling winch”");
+        await OpenFirstAsync(window);
+        violations.AddRange(await ViolationsAsync(window, "the boat with a draft open"));
+        await window.GoAsync("/alterations?alteration=sampling-winch");
+        await SettledAsync(window);
+        violations.AddRange(await ViolationsAsync(window, "a draft"));
+        Assert.Empty(violations);
+    }
+
+    private static async Task SettledAsync(BoatWindow window) =>
+        await Expect(window.Main).Not.ToContainTextAsync(new System.Text.RegularExpressions.Regex("being worked out"));
+
+    private static async Task OpenFirstAsync(BoatWindow window)
+    {
+        foreach (string state in new[] { ".finding", "details.add", "details.list", "details.folded", "details.edit" })
+        {
+            ILocator closed = window.Main.Locator($"{state}:not([open]) > summary").First;
+            if (await closed.IsVisibleAsync())
+            {
+                await closed.ClickAsync();
+                await Expect(window.Main.Locator($"{state}[open]").First).ToBeVisibleAsync();
+            }
+        }
+    }
+
+    private static async Task<IEnumerable<string>> ViolationsAsync(BoatWindow window, string state)
+    {
+        AxeResult result = await window.Page.RunAxe();
+        return result.Violations.SelectMany(violation => violation.Nodes.Take(3).Select(node => $"{state}: {violation.Id}: {violation.Help}: {node.Html}"));
+    }
+}

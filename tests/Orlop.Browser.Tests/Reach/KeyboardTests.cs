@@ -1,0 +1,79 @@
+using Microsoft.Playwright;
+using Orlop.Browser.Tests.Harness;
+using static Microsoft.Playwright.Assertions;
+
+namespace Orlop.Browser.Tests.Reach;
+
+/// <summary>Everything by keys alone.</summary>
+public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
+{
+    // Far more stops than any page has before what is looked for: a trap would be found by it.
+    private const int MostTabs = 200;
+
+    [Fact]
+    public async Task ByKeysAlone_APageIsTurnedAFindingOpenedAndAFieldTyped()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync());
+        IPage page = window.Page;
+        await window.ReviewedAsync();
+
+        await TabToAsync(page, page.GetByRole(AriaRole.Link, new() { Name = "Skip to the page" }), "Shift+Tab");
+        await Expect(page.Locator("a.skip[href='#main']")).ToBeInViewportAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(window.Main).ToBeFocusedAsync();
+        await TabToAsync(page, page.GetByRole(AriaRole.Link, new() { Name = "Skip the drawing" }));
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("#side")).ToBeFocusedAsync();
+
+        ILocator finding = window.Group("Fails or is tight").First;
+        await TabToAsync(page, finding.Locator("summary"));
+        await AssertFocusShownAsync(page);
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(finding.Locator(".working")).ToBeVisibleAsync();
+        await TabToAsync(page, finding.Locator(".working a").First);
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(window.Sheet).ToBeVisibleAsync();
+
+        ILocator name = window.Sheet.GetByLabel("Name", new() { Exact = true });
+        await TabToAsync(page, name);
+        await AssertFocusShownAsync(page);
+        await page.Keyboard.PressAsync("Control+a");
+        await page.Keyboard.TypeAsync("By keys alone");
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("By keys alone");
+
+        await window.GoAsync("/");
+        await Expect(page.Locator("h1")).ToBeFocusedAsync();
+        await TabToAsync(page, page.Locator("nav.head").GetByRole(AriaRole.Link, new() { Name = "Electrics" }), "Shift+Tab");
+        await AssertFocusShownAsync(page);
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page).ToHaveTitleAsync("Electrics");
+        await TabToAsync(page, page.GetByRole(AriaRole.Link, new() { Name = "One-line diagram" }));
+        await page.Keyboard.PressAsync("Enter");
+        ILocator part = page.Locator("g.thing[data-id=main-fuse]").First;
+        await Expect(part).ToBeVisibleAsync();
+        await TabToAsync(page, part);
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Main fuse");
+    }
+
+    private static async Task TabToAsync(IPage page, ILocator target, string key = "Tab")
+    {
+        for (int i = 0; i < MostTabs; i++)
+        {
+            await page.Keyboard.PressAsync(key);
+            if (await target.EvaluateAsync<bool>("element => element === document.activeElement"))
+            {
+                return;
+            }
+        }
+
+        Assert.Fail($"{MostTabs} tabs do not reach {target}.");
+    }
+
+    private static async Task AssertFocusShownAsync(IPage page)
+    {
+        string outline = await page.EvaluateAsync<string>("getComputedStyle(document.activeElement).outlineStyle + ' ' + parseFloat(getComputedStyle(document.activeElement).outlineWidth)");
+        Assert.Equal("solid 3", outline);
+    }
+}
