@@ -22,7 +22,7 @@ public static class WorkPackHtml
             .Open("body").Open("main");
         Head(html, pack, options);
         BringPages.Write(html, pack, text);
-        StepPages.Write(html, pack, text);
+        StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
         DrawingPages.Write(html, pack, options);
@@ -43,7 +43,7 @@ public static class WorkPackHtml
         [
             ("Boat", pack.BoatTitle), ("Alteration", pack.Alteration.Title), ("Why", pack.Alteration.Purpose ?? "not said"),
             ("Date", Date(options)), ("Revision", options.Revision),
-            ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDone)} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
+            ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDoneOn(options.On))} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
             ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."),
         ];
         foreach ((string name, string value) in rows)
