@@ -1,6 +1,5 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
-using Orlop.Review.Findings;
 using Xunit;
 
 namespace Orlop.Review.Tests.Electrics;
