@@ -121,7 +121,9 @@ public sealed class NetworkGroupsTests
 
         return new Network
         {
-            Batteries = Mixed(circuit => circuit.Batteries), Conductors = Mixed(circuit => circuit.Conductors), Loads = Mixed(circuit => circuit.Loads),
+            Batteries = Mixed(circuit => circuit.Batteries),
+            Conductors = Mixed(circuit => circuit.Conductors),
+            Loads = Mixed(circuit => circuit.Loads),
         };
     }
 }
