@@ -43,8 +43,9 @@ internal static class FindingLines
             _ => "normal charge",
         };
         int on = solved.NetworkOf(elementId)?.Loads.Length ?? 0;
+        string loads = on == 1 ? "load" : "loads";
         string starting = solved.Case.StartingLoadId is { } id ? $", {id} starting" : "";
-        return string.Create(CultureInfo.InvariantCulture, $"solved network, {on} loads on, {charge}{starting}");
+        return string.Create(CultureInfo.InvariantCulture, $"solved network, {on} {loads} on, {charge}{starting}");
     }
 
     /// <summary>A limit as a line of working.</summary>

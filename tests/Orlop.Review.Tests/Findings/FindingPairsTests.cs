@@ -31,6 +31,11 @@ public sealed class FindingPairsTests
 
     private static Finding Of(double use, string condition) => new()
     {
-        CheckId = "check", SubjectId = "thing", ConditionId = condition, Verdict = Verdicts.OfUse(use), UseFraction = double.IsFinite(use) ? use : null, Headline = Sentence.Of($"a"),
+        CheckId = "check",
+        SubjectId = "thing",
+        ConditionId = condition,
+        Verdict = Verdicts.OfUse(use),
+        UseFraction = double.IsFinite(use) ? use : null,
+        Headline = Sentence.Of($"a"),
     };
 }

@@ -37,7 +37,13 @@ public sealed class PlugMatingCheckTests
 
     private static PlugAndSocket Plug(string id) => new()
     {
-        Id = id, RatedA = 50, RatedV = 60, Keying = "grey", Arrangement = "plus left", LooseLeadM = 2, Place = new Place(id == "one" ? 0 : 1, 0, 0),
+        Id = id,
+        RatedA = 50,
+        RatedV = 60,
+        Keying = "grey",
+        Arrangement = "plus left",
+        LooseLeadM = 2,
+        Place = new Place(id == "one" ? 0 : 1, 0, 0),
     };
 
     private static Cable Feed(string id, string plugId) => SmallBoat.LampCable(id, plugId) with
