@@ -21,6 +21,7 @@ public static class WorkPackHtml
             .Open("style").Markup(PackStyle.For(options, Foot(pack, options))).Close().Close()
             .Open("body").Open("main");
         Head(html, pack, options);
+        Parts(html, pack);
         BringPages.Write(html, pack, text);
         StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
@@ -28,6 +29,23 @@ public static class WorkPackHtml
         DrawingPages.Write(html, pack, options);
         SourcePage.Write(html, pack);
         return html.Close().Close().Close().ToString();
+    }
+
+    // For a screen only; paper has its headings.
+    private static void Parts(HtmlText html, WorkPack pack)
+    {
+        (string Id, string Name, bool IsIn)[] parts =
+        [
+            ("bring", "Bring", true), ("cut", "Cut", !pack.Cuts.IsEmpty), ("steps", "Steps", true), ("ends", "Make-up list", !pack.Ends.IsEmpty),
+            ("readings", "Readings", !pack.Readings.IsEmpty), ("drawing", "Diagram", !pack.Ends.IsEmpty), ("labels", "Labels", !pack.Labels.IsEmpty),
+        ];
+        html.Open("nav", ("class", "parts"), ("aria-label", "Parts of the pack"));
+        foreach ((string id, string name, _) in parts.Where(part => part.IsIn))
+        {
+            html.Put("a", name, ("href", $"#{id}"));
+        }
+
+        html.Close();
     }
 
     private static string Date(PaperOptions options) => options.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
