@@ -35,7 +35,8 @@ public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Sheet).ToBeVisibleAsync();
 
         ILocator name = window.Sheet.GetByLabel("Name", new() { Exact = true });
-        await TabToAsync(page, name);
+        await Expect(window.Sheet.Locator(":focus")).ToHaveCountAsync(1);
+        await TabToAsync(page, name, "Shift+Tab");
         await AssertFocusShownAsync(page);
         await page.Keyboard.PressAsync("Control+a");
         await page.Keyboard.TypeAsync("By keys alone");
@@ -55,6 +56,7 @@ public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
         await TabToAsync(page, part);
         await page.Keyboard.PressAsync("Enter");
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Main fuse");
+        await Expect(window.Sheet.Locator("#sheet-title")).ToBeFocusedAsync();
     }
 
     private static async Task TabToAsync(IPage page, ILocator target, string key = "Tab")
