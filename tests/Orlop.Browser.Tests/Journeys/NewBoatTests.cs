@@ -20,7 +20,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         // What was left out is unknown, never a pass.
         await window.TurnToAsync("Boat");
         await Expect(window.ReviewState).ToContainTextAsync(UnknownAndNoFailure());
-        ILocator unknown = window.Group("Cannot tell yet").Filter(new() { HasText = "voltage lost on the way" });
+        ILocator unknown = window.Group("Fails, unknown or tight").Filter(new() { HasText = "voltage lost on the way" });
         await unknown.Locator("summary").ClickAsync();
         await Expect(unknown.GetByText("not given yet").First).ToBeVisibleAsync();
         await unknown.GetByRole(AriaRole.Link, new() { Name = "Cabin lamp feed: length" }).ClickAsync();
@@ -30,7 +30,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
 
         // A fuse of 30 A is too big for 16 AWG (1.31 mm²); one of 10 A protects it and carries the lamp's 5 A.
         await window.CloseSheetAsync();
-        ILocator failing = window.Group("Fails or is tight").Filter(new() { HasText = "Cabin lamp feed, plus" });
+        ILocator failing = window.Group("Fails, unknown or tight").Filter(new() { HasText = "Cabin lamp feed, plus" });
         await Expect(failing.GetByRole(AriaRole.Img, new() { Name = "fails" })).ToBeVisibleAsync();
         await window.GoAsync("/?thing=cabin-lamp-fuse");
         await window.TypeAsync("Rated current", "10 A", "10 A");

@@ -64,7 +64,7 @@ public sealed class CanBeMadeDeadCheck : IElectricsCheck
         (IsolationStatus.PartlyDead or IsolationStatus.CannotBeMadeDead, _) => Sentence.Of($"{part.Title} cannot be made dead: nothing that can be opened stands between it and {Title(view, plan.CannotBeMadeDead[0].SourceId)}"),
         (_, Verdict.Fails) => Sentence.Of($"{part.Title} is made dead only by lifting a battery lead"),
         (_, Verdict.Tight) => Sentence.Of($"{part.Title} is made dead only by pulling a fuse"),
-        _ => Sentence.Of($"{part.Title} is made dead in {plan.Openings.Length} steps"),
+        _ => Sentence.Of($"{part.Title} is made dead in {plan.Openings.Length} {(plan.Openings.Length == 1 ? "step" : "steps")}"),
     };
 
     private static string HowText(ElectricsView view, Opening opening) => opening.Means switch
