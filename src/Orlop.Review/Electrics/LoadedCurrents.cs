@@ -1,6 +1,6 @@
-using Orlop.Review.Electrics.Checks;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Review.Electrics.Checks;
 using Orlop.Review.Networks;
 
 namespace Orlop.Review.Electrics;

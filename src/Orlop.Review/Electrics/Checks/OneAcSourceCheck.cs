@@ -56,10 +56,10 @@ public sealed class OneAcSourceCheck : IElectricsCheck
                     }
 
                     // Only a way that came in by a side is kept from the other; from its common side either can be reached.
-                if (node == edge.A)
-                {
-                    enteredBy.TryAdd(changeover.Id, edge.Position);
-                }
+                    if (node == edge.A)
+                    {
+                        enteredBy.TryAdd(changeover.Id, edge.Position);
+                    }
                 }
 
                 if (seen.Add(next))
