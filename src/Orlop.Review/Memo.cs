@@ -16,10 +16,14 @@ public sealed class Memo(int capacity = 4096)
     }
 
     private readonly ConcurrentDictionary<(Type Kind, object Key), Entry> _entries = new();
-    private long _computedCount;
+    private readonly ConcurrentDictionary<Type, long> _computedCounts = new();
 
     /// <summary>How many results were computed, not remembered, since this memo was made.</summary>
-    public long ComputedCount => Interlocked.Read(ref _computedCount);
+    public long ComputedCount => _computedCounts.Values.Sum();
+
+    /// <summary>How many results of one kind were computed.</summary>
+    public long ComputedCountOf<T>()
+        where T : class => _computedCounts.GetValueOrDefault(typeof(T));
 
     /// <summary>The remembered result for a key that is equal for equal inputs, or the computed one.</summary>
     public T Get<T>(object key, Func<T> compute)
@@ -32,7 +36,7 @@ public sealed class Memo(int capacity = 4096)
         }
 
         T value = compute();
-        Interlocked.Increment(ref _computedCount);
+        _computedCounts.AddOrUpdate(typeof(T), 1, (_, count) => count + 1);
         if (_entries.Count >= capacity)
         {
             Forget();

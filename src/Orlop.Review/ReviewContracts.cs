@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
 
@@ -24,6 +25,9 @@ public interface IDiscipline
 
     /// <summary>Its checks, in the order of the docs.</summary>
     ImmutableArray<CheckDescription> Checks { get; }
+
+    /// <summary>Its findings rest on this thing. A thing that it does not read is not in the boat it reviews; the practice always is.</summary>
+    bool Reads(Thing thing);
 
     /// <summary>All findings of its checks on a boat, in every condition.</summary>
     IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token);

@@ -46,16 +46,13 @@ public sealed class ReviewEngine(IEnumerable<IDiscipline> disciplines)
         };
     }
 
-    private ImmutableArray<Finding> FindingsOf(BoatModel boat, CancellationToken token)
-    {
-        // Alterations, readings and photographs are not part of what is judged: writing one down must not solve anything again.
-        BoatModel judged = boat.WithThings(boat.Things.Where(thing => thing is not (Alteration or Reading or Photograph or StockItem or Tool)));
-        return Memo.Get(judged, () => new FindingsOfBoat([.. Judge(judged, token)])).Findings;
-    }
-
-    private IEnumerable<Finding> Judge(BoatModel boat, CancellationToken token)
-    {
-        Practice? practice = Practice.Of(boat.All<PracticeChoice>().FirstOrDefault());
-        return _disciplines.SelectMany(discipline => discipline.Review(boat, practice, Memo, token));
-    }
+    // Each discipline judges only what it reads, so that moving a crate, or writing down a reading, judges no circuit again.
+    private ImmutableArray<Finding> FindingsOf(BoatModel boat, CancellationToken token) =>
+    [
+        .. _disciplines.SelectMany(discipline =>
+        {
+            BoatModel read = boat.WithThings(boat.Things.Where(discipline.Reads));
+            return Memo.Get((discipline.Id, read), () => new FindingsOfBoat([.. discipline.Review(read, Practice.Of(read, Memo), Memo, token)])).Findings;
+        }),
+    ];
 }

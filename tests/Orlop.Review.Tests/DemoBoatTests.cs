@@ -30,6 +30,11 @@ public sealed class DemoBoatTests
         Assert.InRange(trouble, 5, review.Findings.Length / 20);
     }
 
+    // A charger of 28.4 V on 24 V loads is at 1.18 of nominal.
+    [Fact]
+    public void AsBuilt_NoLoadSeesTooMuchVoltage() => Assert.All(
+        AsBuilt().Findings.Where(finding => finding.CheckId == "voltage-not-too-high"), finding => Assert.Equal(Verdict.Holds, finding.After!.Worst.Verdict));
+
     [Theory]
     [InlineData("start-opens-device", "winch-fuse")]
     [InlineData("voltage-while-starting", "winch")]

@@ -7,7 +7,7 @@ namespace Orlop.Review.Tests;
 /// <summary>The boats in the examples folder.</summary>
 internal static class ExampleBoats
 {
-    public static string Text(string name) => File.ReadAllText(Path.Combine(Folder(), name + ".json"));
+    public static string Text(string name) => File.ReadAllText(Path.Combine(Root(), "examples", name + ".json"));
 
     public static BoatModel Read(string name)
     {
@@ -16,7 +16,7 @@ internal static class ExampleBoats
         return read.Boat;
     }
 
-    private static string Folder()
+    public static string Root()
     {
         DirectoryInfo? at = new(AppContext.BaseDirectory);
         while (at is not null && !File.Exists(Path.Combine(at.FullName, "Orlop.slnx")))
@@ -24,6 +24,6 @@ internal static class ExampleBoats
             at = at.Parent;
         }
 
-        return Path.Combine(at?.FullName ?? throw new DirectoryNotFoundException("No folder above the tests holds Orlop.slnx."), "examples");
+        return at?.FullName ?? throw new DirectoryNotFoundException("No folder above the tests holds Orlop.slnx.");
     }
 }

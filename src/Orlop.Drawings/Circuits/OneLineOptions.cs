@@ -12,6 +12,9 @@ public sealed record OneLineOptions
     /// <summary>Every part and cable can be reached by keyboard and clicked.</summary>
     public bool IsInteractive { get; init; }
 
+    /// <summary>Names and ratings take the room they need; otherwise a long one is cut.</summary>
+    public bool AreNamesWhole { get; init; }
+
     /// <summary>Units of the labels.</summary>
     public DisplayUnits Units { get; init; } = DisplayUnits.Metric;
 

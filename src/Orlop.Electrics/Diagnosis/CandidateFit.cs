@@ -16,6 +16,14 @@ internal sealed class CandidateFit(DiagnosisInput input, Func<Network, NetworkRe
     /// <summary>Beyond a hundred times the resistance that would take the whole voltage an element is as good as broken.</summary>
     private const double BrokenFactor = 100;
 
+    private const int MostStepCount = 8;
+    private const double FirstStepOhm = 1e-5;
+
+    /// <summary>Settled when the next step is this small a share of the resistance's own uncertainty.</summary>
+    private const double SettledFraction = 1e-3;
+
+    private static readonly double[] FartherFractions = [1e-4, 1e-2, 1];
+
     public int SolveCount { get; private set; }
 
     public int ReadingCount => input.Voltages.Length + input.Currents.Length;
@@ -34,7 +42,59 @@ internal sealed class CandidateFit(DiagnosisInput input, Func<Network, NetworkRe
     public double Distance(OperatingPoint one, OperatingPoint other) =>
         Misfits(one).Zip(Misfits(other), (a, b) => (a - b) * (a - b)).Sum();
 
-    public FittedCandidate Best(string id, OperatingPoint asDrawn)
+    /// <summary>
+    /// The extra resistance that fits best: Gauss-Newton steps from nothing (some five solutions), and the search of the whole range only where those
+    /// do not settle, or where they settle at nothing while some larger resistance would fit better.
+    /// </summary>
+    public FittedCandidate Best(string id, OperatingPoint asDrawn) =>
+        Step(id, asDrawn) is { } settled && (settled.ExtraOhm > 0 || !IsBetterFarther(id, asDrawn, settled)) ? settled : Search(id, asDrawn);
+
+    /// <summary>Misfit of each reading, voltages first, in its standard uncertainties: predicted less read.</summary>
+    public IEnumerable<double> Misfits(OperatingPoint point) =>
+        input.Voltages.Select(reading => (point.NodeV[reading.PlusNode] - point.NodeV[reading.MinusNode] - reading.VoltageV) / reading.StandardUncertaintyV)
+            .Concat(input.Currents.Select(reading => (Current(point, reading.ElementId)!.Value - reading.CurrentA) / reading.StandardUncertaintyA));
+
+    private FittedCandidate? Step(string id, OperatingPoint asDrawn)
+    {
+        double extra = 0, stepOhm = FirstStepOhm;
+        var point = asDrawn;
+        for (var i = 0; i < MostStepCount; i++)
+        {
+            if (Predict(id, extra + stepOhm) is not { } beside)
+            {
+                return null;
+            }
+
+            double[] here = [.. Misfits(point)];
+            double[] slopes = [.. Misfits(beside).Zip(here, (there, now) => (there - now) / stepOhm)];
+            var curvature = slopes.Sum(slope => slope * slope);
+            double? uncertainty = Math.Sqrt(curvature) * stepOhm > 1e-9 ? 1 / Math.Sqrt(curvature) : null;
+            if (uncertainty is null)
+            {
+                return extra == 0 ? new FittedCandidate(id, 0, null, ChiSquare(point), point) : null;
+            }
+
+            var next = Math.Max(0, extra - (slopes.Zip(here, (slope, misfit) => slope * misfit).Sum() / curvature));
+            if (Math.Abs(next - extra) < SettledFraction * uncertainty)
+            {
+                return new FittedCandidate(id, extra, uncertainty, ChiSquare(point), point);
+            }
+
+            if (Predict(id, next) is not { } moved || ChiSquare(moved) >= ChiSquare(point))
+            {
+                return null;
+            }
+
+            (extra, point, stepOhm) = (next, moved, Math.Max(1e-3 * next, FirstStepOhm));
+        }
+
+        return null;
+    }
+
+    private bool IsBetterFarther(string id, OperatingPoint asDrawn, FittedCandidate settled) => settled.UncertaintyOhm is not null
+        && FartherFractions.Any(share => ChiSquare(Predict(id, share * BrokenOhm(id, asDrawn))) < settled.ChiSquare);
+
+    private FittedCandidate Search(string id, OperatingPoint asDrawn)
     {
         var most = BrokenOhm(id, asDrawn);
         var s = ScalarMinimum.Find(s => ChiSquare(Predict(id, Extra(s))), 0, Math.Log(1 + (most / UnitOhm)), ScanCount, 1e-5);
@@ -60,10 +120,6 @@ internal sealed class CandidateFit(DiagnosisInput input, Func<Network, NetworkRe
     }
 
     private static double Extra(double s) => UnitOhm * (Math.Exp(s) - 1);
-
-    private IEnumerable<double> Misfits(OperatingPoint point) =>
-        input.Voltages.Select(reading => (point.NodeV[reading.PlusNode] - point.NodeV[reading.MinusNode] - reading.VoltageV) / reading.StandardUncertaintyV)
-            .Concat(input.Currents.Select(reading => (Current(point, reading.ElementId)!.Value - reading.CurrentA) / reading.StandardUncertaintyA));
 
     private static double? Current(OperatingPoint point, string id) =>
         point.BranchA.TryGetValue(id, out var branch) ? branch

@@ -38,6 +38,9 @@ public sealed record DiagnosisResult
     /// <summary>Candidates that the readings cannot tell apart, the likeliest group first; ids in the order of <see cref="Suspects"/>.</summary>
     public ImmutableArray<SuspectGroup> Groups { get; init; } = [];
 
+    /// <summary>Predicted less read at the best fit, in the reading's standard uncertainties: voltages in the order given, then currents.</summary>
+    public ImmutableArray<double> ResidualRatios { get; init; } = [];
+
     /// <summary>What to read next to tell the likely candidates apart; null when there is nothing to tell apart or no reading would.</summary>
     public NextReading? Next { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using Orlop.Electrics.Networks;
 
 namespace Orlop.Electrics.Diagnosis;
@@ -30,8 +31,9 @@ public static class JointDiagnosis
         "Every candidate, and \"nothing is wrong\", is taken as equally likely before the readings.",
     ];
 
-    /// <summary>Diagnoses with any solver of the network; solves it some 40 times for each candidate.</summary>
-    public static DiagnosisResult Solve(DiagnosisInput input, Func<Network, NetworkResult> solve, CancellationToken cancellation = default)
+    /// <summary>Diagnoses with any solver of the network; solves it some ten times for each candidate that the readings feel.</summary>
+    [SuppressMessage("Design", "CA1068", Justification = "Cancelling is asked for more often than progress.")]
+    public static DiagnosisResult Solve(DiagnosisInput input, Func<Network, NetworkResult> solve, CancellationToken cancellation = default, IProgress<double>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(solve);
@@ -49,6 +51,7 @@ public static class JointDiagnosis
         {
             cancellation.ThrowIfCancellationRequested();
             fits.Add(fit.Best(id, asDrawn));
+            progress?.Report((double)fits.Count / input.CandidateIds.Length);
         }
 
         var ranked = fits.OrderBy(candidate => candidate.ChiSquare).ThenBy(candidate => candidate.Id, StringComparer.Ordinal).ToImmutableArray();
@@ -62,6 +65,7 @@ public static class JointDiagnosis
             Suspects = [.. ranked.Select((candidate, i) => new Suspect(candidate.Id, candidate.ExtraOhm, candidate.UncertaintyOhm, candidate.ChiSquare, weights[i]))],
             Groups = groups,
             Next = NextReadingChoice.Of(input, [.. ranked.Where((_, i) => weights[i] >= LikelyFraction)], [.. weights.Where((weight, i) => i < ranked.Length && weight >= LikelyFraction)]),
+            ResidualRatios = [.. fit.Misfits(nothingWrong <= ranked[0].ChiSquare ? asDrawn : ranked[0].Point)],
             Assumptions = Assumptions,
             SolveCount = fit.SolveCount,
         };
@@ -105,7 +109,8 @@ public static class JointDiagnosis
             return nothingWrong <= most ? DiagnosisStatus.NothingWrongSeen : DiagnosisStatus.NotExplained;
         }
 
-        if (ranked[0].ChiSquare > most)
+        // The resistance that was fitted has used up one reading.
+        if (ranked[0].ChiSquare > LargestCredibleChiSquare(Math.Max(1, readingCount - 1)))
         {
             return DiagnosisStatus.NotExplained;
         }

@@ -1,3 +1,5 @@
+using Orlop.Electrics.Conductors;
+
 namespace Orlop.Electrics.Networks;
 
 /// <summary>
@@ -6,7 +8,7 @@ namespace Orlop.Electrics.Networks;
 internal sealed class BranchLaws
 {
     /// <summary>Temperature coefficient of annealed copper at 20 °C, 1/K. [NBS-HB100] part 1.</summary>
-    public const double CopperPerK = 0.00393;
+    public const double CopperPerK = 1 / (AnnealedCopper.ZeroResistanceOffsetK + 20);
 
     /// <summary>Freezing point of copper, a fixed point of the International Temperature Scale of 1990.</summary>
     public const double CopperMeltsC = 1084.62;

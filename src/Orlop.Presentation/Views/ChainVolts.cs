@@ -17,7 +17,7 @@ internal sealed record ChainVolts(
 
     public static ChainVolts Of(Chain chain, BoatModel boat, Condition condition, Memo memo)
     {
-        ElectricsView view = new(boat, Practice.Of(boat.All<PracticeChoice>().FirstOrDefault()), memo, CancellationToken.None);
+        ElectricsView view = new(boat, Practice.Of(boat, memo), memo, CancellationToken.None);
         SolvedNetwork running = view.Solve(condition, ChargeCase.Lowest);
         SolvedNetwork? starting = chain.Taker is ElectricLoad { StartRatio.Value: > 1 } ? view.Solve(new NetworkCase(condition.Id, ChargeCase.Lowest, chain.Taker.Id)) : null;
         return new ChainVolts(

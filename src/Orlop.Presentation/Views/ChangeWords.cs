@@ -11,14 +11,14 @@ public static class ChangeWords
         Change.NewTrouble => "New trouble",
         Change.Worse => "Gets worse",
         Change.Unknown => "Cannot tell yet",
-        Change.AsBefore => "In trouble as before",
+        Change.AsBefore => "As before: fails, unknown or tight",
         Change.Better => "Gets better",
         Change.Holds => "Holds",
         _ => "Gone",
     };
 
     /// <summary>Heading of a group in a review of the boat as built alone.</summary>
-    public static string TitleAsBuilt(Change change) => change == Change.AsBefore ? "Fails or is tight" : Title(change);
+    public static string TitleAsBuilt(Change change) => change == Change.AsBefore ? "Fails, unknown or tight" : Title(change);
 
     /// <summary>The word in JSON: <c>new-trouble</c>.</summary>
     public static string Id(Change change) => change switch

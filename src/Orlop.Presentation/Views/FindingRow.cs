@@ -34,7 +34,7 @@ public sealed record FindingRow
     /// <summary>Use as a percentage; empty when there is none.</summary>
     public required string Use { get; init; }
 
-    /// <summary>What it was as built: "was 61 %", "was none"; null without an alteration or where nothing changed.</summary>
+    /// <summary>What it was as built: "was 61 %", "new"; null without an alteration or where nothing changed.</summary>
     public string? Was { get; init; }
 
     /// <summary>The line for a paired finding.</summary>
@@ -68,7 +68,7 @@ public sealed record FindingRow
     {
         if (pair.Before is null)
         {
-            return "was none";
+            return "new";
         }
 
         if (pair.After is null || pair.Before.Worst == pair.After.Worst)

@@ -24,8 +24,8 @@ public sealed record Vital
     public Verdict? Verdict { get; init; }
 
     /// <summary>How far a bar is filled, 0 to 1 at the limit; null for a number without a limit.</summary>
-    public double? Fill { get; init; }
+    public double? FillFraction { get; init; }
 
     /// <summary>How far it was filled as built.</summary>
-    public double? WasFill { get; init; }
+    public double? WasFillFraction { get; init; }
 }

@@ -38,8 +38,8 @@ public static class VitalsView
             ThingId = thing.Length == 0 ? null : thing,
             Was = review.AlterationId is null || before?.UseFraction == most?.UseFraction ? null : was,
             Verdict = most?.Verdict ?? Verdict.Unknown,
-            Fill = most?.UseFraction,
-            WasFill = review.AlterationId is null ? null : before?.UseFraction,
+            FillFraction = most?.UseFraction,
+            WasFillFraction = review.AlterationId is null ? null : before?.UseFraction,
         };
     }
 

@@ -22,7 +22,7 @@ internal sealed record AllowedDevice(double MostA, ImmutableArray<WorkingLine> W
         }
 
         double nominal = AmpacityOfCable.NominalV(view, condition, cable);
-        string ratioId = nominal >= HigherVoltageV && double.IsFinite(nominal) ? LimitIds.DeviceOverAmpacityFrom50VRatio : LimitIds.DeviceOverAmpacityBelow50VRatio;
+        string ratioId = nominal >= HigherVoltageV ? LimitIds.DeviceOverAmpacityFrom50VRatio : LimitIds.DeviceOverAmpacityBelow50VRatio;
         if (practice.Find(ratioId) is not { } ratio)
         {
             return null;

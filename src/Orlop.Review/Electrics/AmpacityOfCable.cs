@@ -29,7 +29,7 @@ internal sealed record AmpacityOfCable(AmpacityResult? Result, double AmbientC, 
             return new AmpacityOfCable(null, surroundings.AmbientC ?? 0, space, missing);
         }
 
-        bool isGrouped = practice.Find(LimitIds.GroupingFromV) is { } from && NominalV(view, condition, cable) >= from.Value;
+        bool isGrouped = practice.Find(LimitIds.GroupingFromV) is not { } from || NominalV(view, condition, cable) >= from.Value;
         AmpacityResult result = Ampacity.Calculate(new AmpacityInput
         {
             Subject = $"cable '{cable.Id}'",
@@ -43,13 +43,14 @@ internal sealed record AmpacityOfCable(AmpacityResult? Result, double AmbientC, 
         return new AmpacityOfCable(result, ambient, space, []);
     }
 
-    /// <summary>Nominal voltage of what a cable feeds; infinite when that is not known, so that grouping applies.</summary>
+    /// <summary>The higher of the nominal voltages of what a cable feeds and of the sources that reach it; infinite when neither is known, so that the stricter rule applies.</summary>
     public static double NominalV(ElectricsView view, Condition condition, Cable cable)
     {
         SupplyPaths paths = view.PathsIn(condition);
         double[] nominal = [.. cable.Cores
             .SelectMany(core => paths.TakersBehind(ElementIds.Core(cable, core)))
             .Select(id => view.Boat.Find<ElectricLoad>(id)?.NominalV.Value)
+            .Append(view.SystemV(cable))
             .OfType<double>()];
         return nominal.Length == 0 ? double.PositiveInfinity : nominal.Max();
     }

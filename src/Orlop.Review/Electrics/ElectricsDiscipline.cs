@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat;
+using Orlop.Boat.Things;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
 
@@ -19,6 +20,8 @@ public sealed class ElectricsDiscipline : IDiscipline
     public string Id => "electrics";
 
     public ImmutableArray<CheckDescription> Checks => [.. _checks.Select(check => check.Description)];
+
+    public bool Reads(Thing thing) => thing is Part or Cable or Link or Space or Way or Condition or PracticeChoice;
 
     public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {

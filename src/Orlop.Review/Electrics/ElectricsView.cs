@@ -12,24 +12,27 @@ namespace Orlop.Review.Electrics;
 public sealed class ElectricsView
 {
     private readonly Memo _memo;
-    private readonly CancellationToken _token;
+    private readonly ElectricThings _things;
+    private ReachingSources? _reaching;
+    private readonly CaseNetworks _cases;
     private readonly Dictionary<NetworkCase, SolvedNetwork> _solved = [];
     private readonly Dictionary<string, SupplyPaths> _paths = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ProtectionReach> _reaches = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Cable, string Condition), AmpacityOfCable> _ampacities = [];
     private readonly Dictionary<(string Cable, string Condition), int> _loadedCores = [];
     private readonly Dictionary<(string Way, string Condition), int> _loadedInWay = [];
-    private readonly Dictionary<string, NetworkBuilder> _builders = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
         Boat = boat;
         Practice = practice;
-        Wiring = Wiring.Of(boat);
-        Conditions = [.. boat.All<Condition>()];
-        Grounding = Grounding.Of(boat, Wiring);
         _memo = memo;
-        _token = token;
+        _things = new ElectricThings(boat, memo);
+        Wiring = memo.Get(_things.Wired, () => Wiring.Of(boat));
+        Conditions = [.. boat.All<Condition>()];
+        Grounding = memo.Get((Wiring, _things.Supplying), () => Grounding.Of(boat, Wiring));
+        _cases = new CaseNetworks(boat, _things, Wiring, practice, memo, token);
     }
 
     public BoatModel Boat { get; }
@@ -44,18 +47,12 @@ public sealed class ElectricsView
     /// <summary>Which nodes stay at the hull's potential.</summary>
     public Grounding Grounding { get; }
 
-    /// <summary>The network of a case, solved.</summary>
+    /// <summary>The network of a case; its groups are solved when first asked.</summary>
     public SolvedNetwork Solve(NetworkCase networkCase)
     {
         if (!_solved.TryGetValue(networkCase, out SolvedNetwork? solved))
         {
-            BuiltNetwork built = BuilderOf(networkCase.ConditionId).Build(networkCase);
-            if (networkCase.StartingLoadId is not null)
-            {
-                built = built with { Network = StartTemperatures.Hold(built.Network, Solve(networkCase with { StartingLoadId = null })) };
-            }
-
-            _solved[networkCase] = solved = new SolvedNetwork(built, GroupsOf(built.Network));
+            _solved[networkCase] = solved = _cases.Solve(networkCase, Conditions.Single(condition => condition.Id == networkCase.ConditionId));
         }
 
         return solved;
@@ -65,10 +62,22 @@ public sealed class ElectricsView
     public SolvedNetwork Solve(Condition condition, ChargeCase charge) => Solve(new NetworkCase(condition.Id, charge));
 
     /// <summary>What carries power to what in a condition.</summary>
-    public SupplyPaths PathsIn(Condition condition) => Cached(_paths, condition.Id, () => SupplyPaths.Of(Boat, Wiring, condition.Id));
+    public SupplyPaths PathsIn(Condition condition) => Cached(_paths, condition.Id, () => _memo.Get(
+        _things.ShapeIn(Wiring, condition.Id), () => SupplyPaths.Of([.. Boat.All<Part>()], Wiring, condition.Id)));
 
     /// <summary>How well each node is protected in a condition.</summary>
-    public ProtectionReach ReachIn(Condition condition) => Cached(_reaches, condition.Id, () => ProtectionReach.Of(this, condition.Id));
+    public ProtectionReach ReachIn(Condition condition) => Cached(_reaches, condition.Id, () => _memo.Get(
+        (Wiring, _things.Supplying, condition.Id), () => new ProtectionReach([.. _things.Supplying.Things.OfType<Part>()], Wiring, Grounding, condition.Id)));
+
+    /// <summary>The sources that reach any terminal of a part without passing a grounded node, with everything closed.</summary>
+    internal IEnumerable<Part> SourcesReaching(Part part) => (_reaching ??= _memo.Get(
+        (Wiring, _things.Supplying), () => new ReachingSources(_things.Supplying.Things.OfType<Part>(), Wiring, Grounding))).To(part);
+
+    private sealed record Feed(Part? Source);
+
+    /// <summary>The source at the end of the shortest way from a load in a condition; null when none feeds it.</summary>
+    internal Part? SourceOf(ElectricLoad load, Condition condition) => _memo.Get(
+        (Wiring, _things.Supplying, load.Id, load.IsAc, condition.Id), () => new Feed(Chain.Trace(Boat, Wiring, load, condition.Id)?.Source)).Source;
 
     /// <summary>What a cable may carry in a condition.</summary>
     internal AmpacityOfCable AmpacityOf(Cable cable, Condition condition) =>
@@ -82,14 +91,17 @@ public sealed class ElectricsView
     internal int LoadedCoresIn(string way, Condition condition) =>
         Cached(_loadedInWay, (way, condition.Id), () => Boat.All<Cable>().Where(cable => cable.Run.Any(leg => leg.Way == way)).Sum(cable => LoadedCoresOf(cable, condition)));
 
+    /// <summary>Highest nominal voltage of the sources that reach a cable, with everything closed; null when none does.</summary>
+    internal double? SystemV(Cable cable) => Cached(_systemV, cable.Id, () => new SystemVolts(SystemVoltage
+        .Sources(this, cable.Cores.SelectMany(core => new[] { core.From.ToString(), core.To.ToString() })).Select(SystemVoltage.NominalV).Max())).NominalV;
+
+    private sealed record SystemVolts(double? NominalV);
+
     private sealed record FaultCurrents(ImmutableArray<FaultCurrentResult?> Each);
 
-    /// <summary>Greatest bolted fault current between each pair of nodes of a network, remembered; null where the two are joined.</summary>
+    /// <summary>Greatest bolted fault current between each pair of nodes of a network, remembered: null where the two are joined, none at all when the network has faults.</summary>
     internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
-        (NetworkKey.Of(network), string.Join('\n', pairs)), () => new FaultCurrents(FaultCurrent.AtEach(network, pairs))).Each;
-
-    private NetworkBuilder BuilderOf(string conditionId) => Cached(
-        _builders, conditionId, () => new NetworkBuilder(Boat, Wiring, Practice, Conditions.Single(condition => condition.Id == conditionId)));
+        (network, string.Join('\n', pairs)), () => new FaultCurrents(NetworkCheck.FindFaults(network).IsEmpty ? FaultCurrent.AtEach(network, pairs) : [])).Each;
 
     private static TValue Cached<TKey, TValue>(Dictionary<TKey, TValue> cache, TKey key, Func<TValue> make)
         where TKey : notnull
@@ -100,17 +112,5 @@ public sealed class ElectricsView
         }
 
         return value;
-    }
-
-    private sealed record SolvedGroups(ImmutableArray<SolvedGroup> Groups);
-
-    // A network met before is not even split again.
-    private ImmutableArray<SolvedGroup> GroupsOf(Network network) => _memo.Get(
-        NetworkKey.Of(network), () => new SolvedGroups([.. NetworkGroups.Split(network).Select(SolveGroup)])).Groups;
-
-    private SolvedGroup SolveGroup(Network group)
-    {
-        _token.ThrowIfCancellationRequested();
-        return _memo.Get(NetworkKey.Of(group), () => new SolvedGroup(group, NetworkSolver.Solve(group, _token)));
     }
 }

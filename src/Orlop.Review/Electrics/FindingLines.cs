@@ -3,6 +3,7 @@ using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Working;
 using Orlop.Review.Findings;
+using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 
 namespace Orlop.Review.Electrics;
@@ -30,7 +31,22 @@ internal static class FindingLines
 
     /// <summary>The last line of a working: asked over allowed.</summary>
     public static WorkingLine Use(double asked, double allowed) =>
-        new("Use", $"{N(asked)} ÷ {N(allowed)}", Fraction(asked / allowed), "");
+        new("Use", $"{N(asked)} ÷ {N(allowed)}", Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
+
+    /// <summary>What a number of the network rests on, as the source of a line of working.</summary>
+    public static string Solved(SolvedNetwork solved, string elementId)
+    {
+        string charge = solved.Case.Charge switch
+        {
+            ChargeCase.Full => "full battery",
+            ChargeCase.Lowest => "lowest charge",
+            _ => "normal charge",
+        };
+        int on = solved.NetworkOf(elementId)?.Loads.Length ?? 0;
+        string loads = on == 1 ? "load" : "loads";
+        string starting = solved.Case.StartingLoadId is { } id ? $", {id} starting" : "";
+        return string.Create(CultureInfo.InvariantCulture, $"solved network, {on} {loads} on, {charge}{starting}");
+    }
 
     /// <summary>A limit as a line of working.</summary>
     public static WorkingLine Line(Limit limit, string what, string suffix) =>
@@ -49,7 +65,9 @@ internal static class FindingLines
         Verdict = Verdict.Unknown,
         Headline = headline,
         Inputs = missing,
-        Working = [.. missing.Select(input => new WorkingLine("Missing", $"{input.ThingId}: {input.Field} is not given", null, ""))],
+        Working = [.. missing.Select(input => input.IsMissing
+            ? new WorkingLine("Missing", $"{input.ThingId}: {input.Field} is not given", null, "")
+            : new WorkingLine("In the way", $"{input.ThingId}: {input.Field} as it is typed", null, ""))],
     };
 
     /// <summary>The verdict is unknown because the practice gives no such limit, or none is chosen.</summary>
@@ -58,7 +76,10 @@ internal static class FindingLines
 
     /// <summary>The network of the condition has no answer; <see cref="Checks.DeliveryCheck"/> says why.</summary>
     public static Finding NotSolved(CheckDescription check, string subjectId, Condition condition, string title) =>
-        Unknown(check, subjectId, condition.Id, Sentence.Of($"{title}: the circuit has no working state {In(condition)}, so this cannot be told"), []);
+        Unknown(check, subjectId, condition.Id, Sentence.Of($"{title}: the circuit has no working state {In(condition)}, so this cannot be told"), []) with
+        {
+            Working = [new WorkingLine("Circuit", "no operating point, see the check of what the network can deliver", null, "solved network")],
+        };
 
     private static string SuffixOf(string unit) => unit switch
     {

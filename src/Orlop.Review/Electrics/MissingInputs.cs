@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 
@@ -8,12 +9,42 @@ namespace Orlop.Review.Electrics;
 /// <summary>Which missing values spoil a result, so that it is told as unknown and the owner learns what to look up.</summary>
 public static class MissingInputs
 {
-    /// <summary>What is missing for the current of an element: the draw of anything it feeds.</summary>
+    /// <summary>What is missing for the current of elements at normal and at lowest charge: see the overload.</summary>
+    public static ImmutableArray<FindingInput> OfCurrent(ElectricsView view, Condition condition, params IEnumerable<string> elementIds)
+    {
+        string[] ids = [.. elementIds];
+        return [.. Charges.SelectMany(charge => ids.SelectMany(id => OfCurrent(view, view.Solve(condition, charge), condition, id))).Distinct()];
+    }
+
+    /// <summary>
+    /// What is missing for the current of an element: the draw of anything it feeds, any source that shares in it, anything in a loop
+    /// with it. What a missing length does to the current of a constant-power load is left to that load's own voltage checks.
+    /// </summary>
     public static ImmutableArray<FindingInput> OfCurrent(ElectricsView view, SolvedNetwork solved, Condition condition, string elementId)
     {
-        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(elementId);
-        return GapsWhere(solved, takers.Contains);
+        SupplyPaths paths = view.PathsIn(condition);
+        IReadOnlySet<string> takers = paths.TakersBehind(elementId);
+        return GapsWhere(solved, id => takers.Contains(id) || paths.LoopOf(elementId).Contains(id) || SharesIn(view, solved, paths, takers, elementId, id));
     }
+
+    // A source shares in a current when it feeds any of the same takers; where nothing is fed, when it is a battery of the same group.
+    private static bool SharesIn(ElectricsView view, SolvedNetwork solved, SupplyPaths paths, IReadOnlySet<string> takers, string elementId, string sourceId)
+    {
+        if (view.Boat.Find<Part>(sourceId) is not { } part || Poles.Giving(part) is null)
+        {
+            return false;
+        }
+
+        return takers.Count > 0
+            ? takers.Any(taker => paths.ElementsTo(taker).Contains(sourceId))
+            : solved.NetworkOf(elementId) is { } network && network.Batteries.Any(battery => battery.Id == sourceId);
+    }
+
+    private static readonly ChargeCase[] Charges = [ChargeCase.Normal, ChargeCase.Lowest];
+
+    /// <summary>What is missing for the voltage at a taker at normal and at lowest charge.</summary>
+    public static ImmutableArray<FindingInput> OfVoltage(ElectricsView view, Condition condition, string takerId) =>
+        [.. Charges.SelectMany(charge => OfVoltage(view, view.Solve(condition, charge), condition, takerId)).Distinct()];
 
     /// <summary>What is missing for the voltage at a taker: anything on the way, and the draw of anything that shares that way.</summary>
     public static ImmutableArray<FindingInput> OfVoltage(ElectricsView view, SolvedNetwork solved, Condition condition, string takerId)

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 
@@ -11,28 +13,31 @@ namespace Orlop.Review.Electrics;
 public sealed class ProtectionReach
 {
     private readonly Dictionary<string, double> _ratingA;
-    private readonly ElectricsView _view;
+    private readonly ConcurrentDictionary<string, (double AtA, double AtB)> _without = new(StringComparer.Ordinal);
+    private readonly ImmutableArray<Part> _sources;
+    private readonly Wiring _wiring;
+    private readonly Grounding _grounding;
     private readonly string _conditionId;
 
-    private ProtectionReach(ElectricsView view, string conditionId)
+    /// <summary>The reach of sources in a condition.</summary>
+    internal ProtectionReach(ImmutableArray<Part> sources, Wiring wiring, Grounding grounding, string conditionId)
     {
-        _view = view;
+        _sources = sources;
+        _wiring = wiring;
+        _grounding = grounding;
         _conditionId = conditionId;
         _ratingA = Search(null);
     }
-
-    /// <summary>The reach of a boat's sources in a condition.</summary>
-    public static ProtectionReach Of(ElectricsView view, string conditionId) => new(view, conditionId);
 
     /// <summary>Rating of the worst feed of a node: 0 when nothing reaches it, infinite when nothing protects it.</summary>
     public double WorstFeedA(string node) => _ratingA.GetValueOrDefault(node);
 
     /// <summary>The worst feed of each end of an edge when that edge is taken away: what can feed it from either end.</summary>
-    public (double AtA, double AtB) FeedsWithout(WiringEdge edge)
+    public (double AtA, double AtB) FeedsWithout(WiringEdge edge) => _without.GetOrAdd(edge.Id, _ =>
     {
         Dictionary<string, double> without = Search(edge.Id);
         return (without.GetValueOrDefault(edge.A), without.GetValueOrDefault(edge.B));
-    }
+    });
 
     /// <summary>What a source can push by itself: infinite for a battery, its own limit for the rest.</summary>
     public static double OwnLimitA(Part source) => source switch
@@ -50,14 +55,14 @@ public sealed class ProtectionReach
         PriorityQueue<string, double> queue = new();
         void Reach(string node, double ratingA)
         {
-            if (!_view.Grounding.IsGrounded(node) && ratingA > best.GetValueOrDefault(node))
+            if (!_grounding.IsGrounded(node) && ratingA > best.GetValueOrDefault(node))
             {
                 best[node] = ratingA;
                 queue.Enqueue(node, -ratingA);
             }
         }
 
-        foreach (Part part in _view.Boat.All<Part>())
+        foreach (Part part in _sources)
         {
             if (Poles.Giving(part) is { } poles)
             {
@@ -73,7 +78,7 @@ public sealed class ProtectionReach
                 continue;
             }
 
-            foreach (WiringEdge edge in _view.Wiring.At(node).Where(edge => edge.Id != withoutEdge && edge.IsClosedIn(_conditionId)))
+            foreach (WiringEdge edge in _wiring.At(node).Where(edge => edge.Id != withoutEdge && edge.IsClosedIn(_conditionId)))
             {
                 Reach(edge.Other(node), edge.Owner is Protection device ? Math.Min(-priority, device.RatedA.Value) : -priority);
             }

@@ -16,19 +16,23 @@ internal static class SystemVoltage
         _ => null,
     };
 
-    /// <summary>Highest voltage a source can have: a battery when full, a charger at its set voltage, others their output.</summary>
+    /// <summary>Highest voltage a source can have: a battery when full, a charger at its set voltage, others their output; null for a battery that does not give it.</summary>
     public static double? GreatestV(Part source) => source switch
     {
-        BatteryBank battery => battery.OpenCircuit.Count > 0 ? battery.OpenCircuit.Max(point => point.OpenCircuitV) : battery.NominalV.Value,
+        BatteryBank battery => battery.OpenCircuit.Count > 0 ? battery.OpenCircuit.Max(point => point.OpenCircuitV) : null,
         Charger charger => charger.SetpointV.Value,
         _ => NominalV(source),
     };
 
     /// <summary>Null when no source reaches the device.</summary>
-    public static double? Of(ElectricsView view, Part device) => Sources(view, device).Select(NominalV).Max();
+    public static double? Of(ElectricsView view, Part device) => view.SourcesReaching(device).Select(NominalV).Max();
 
-    /// <summary>The sources that reach any terminal of a device without passing a grounded node.</summary>
-    public static IEnumerable<Part> Sources(ElectricsView view, Part device)
+    /// <summary>The sources that reach any terminal of a device without passing a grounded node, and without one edge where that is given.</summary>
+    public static IEnumerable<Part> Sources(ElectricsView view, Part device, string? withoutEdge = null) =>
+        Sources(view, device.TerminalNames.Select(name => device.At(name).ToString()), withoutEdge);
+
+    /// <summary>The sources that reach any of these nodes without passing a grounded node.</summary>
+    public static IEnumerable<Part> Sources(ElectricsView view, IEnumerable<string> nodes, string? withoutEdge = null)
     {
         Dictionary<string, Part> giving = new(StringComparer.Ordinal);
         foreach (Part part in view.Boat.All<Part>())
@@ -39,7 +43,7 @@ internal static class SystemVoltage
             }
         }
 
-        Queue<string> queue = new(device.TerminalNames.Select(name => device.At(name).ToString()).Where(node => !view.Grounding.IsGrounded(node)));
+        Queue<string> queue = new(nodes.Where(node => !view.Grounding.IsGrounded(node)));
         HashSet<string> seen = [.. queue];
         while (queue.TryDequeue(out string? node))
         {
@@ -48,7 +52,7 @@ internal static class SystemVoltage
                 yield return source;
             }
 
-            foreach (string next in view.Wiring.At(node).Select(edge => edge.Other(node)))
+            foreach (string next in view.Wiring.At(node).Where(edge => edge.Id != withoutEdge).Select(edge => edge.Other(node)))
             {
                 if (!view.Grounding.IsGrounded(next) && seen.Add(next))
                 {

@@ -38,7 +38,18 @@ public static class FindingPairs
         });
 
     private static PairedFinding Pair(string check, string subject, FindingGroup? before, FindingGroup? after) =>
-        new(check, subject, ChangeOf(before?.Worst, after?.Worst), before, after);
+        new(check, subject, ChangeOf(before, after), before, after);
+
+    // The worst of all conditions tells the change, unless it hides one that fails only now.
+    private static Change ChangeOf(FindingGroup? before, FindingGroup? after)
+    {
+        Change change = ChangeOf(before?.Worst, after?.Worst);
+        return change is Change.AsBefore or Change.Better && after is not null && after.All.Any(finding => FailsOnlyNow(before!, finding)) ? Change.Worse : change;
+    }
+
+    private static bool FailsOnlyNow(FindingGroup before, Finding after) =>
+        after.Verdict == Verdict.Fails && before.Worst.Verdict == Verdict.Fails
+        && !before.All.Any(finding => finding.ConditionId == after.ConditionId && finding.Verdict == Verdict.Fails);
 
     private static Change ChangeOf(Finding? before, Finding? after)
     {
@@ -57,7 +68,7 @@ public static class FindingPairs
             (true, true) when becomes > was || (becomes == was && moved > SameUseFraction) => Change.Worse,
             (true, true) when becomes < was || moved < -SameUseFraction => Change.Better,
             (true, true) => Change.AsBefore,
-            (false, _) when after.Verdict == Verdict.Unknown => Change.Unknown,
+            (false, _) when after.Verdict == Verdict.Unknown => before?.Verdict == Verdict.Unknown ? Change.AsBefore : Change.Unknown,
             (false, true) => Change.Better,
             _ => before?.Verdict == Verdict.Unknown ? Change.Better : Change.Holds,
         };

@@ -11,10 +11,10 @@ public enum Change
     /// <summary>It was in trouble and is more so.</summary>
     Worse,
 
-    /// <summary>It cannot be told with the alteration.</summary>
+    /// <summary>It cannot be told with the alteration, and could before or was not there.</summary>
     Unknown,
 
-    /// <summary>It fails or is tight as before.</summary>
+    /// <summary>It fails, cannot be told or is tight as before.</summary>
     AsBefore,
 
     /// <summary>It was in trouble and is less so or no more.</summary>

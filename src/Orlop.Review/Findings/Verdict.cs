@@ -22,15 +22,31 @@ public static class Verdicts
     /// <summary>Use from which a finding is tight.</summary>
     public const double TightFromFraction = 0.9;
 
-    /// <summary>Fails above 1, tight from 0.9, holds below; unknown when there is no number or it is not finite.</summary>
+    // 1.2 × 12 is a hair below 14.4 in binary: what stands at an edge as typed is at that edge.
+    private const double RoundingFraction = 1e-9;
+
+    /// <summary>Fails above 1, tight from 0.9, holds below; unknown when there is no number, or it is not finite or below 0.</summary>
     public static Verdict OfUse(double? useFraction) => useFraction switch
     {
         null => Verdict.Unknown,
-        { } use when !double.IsFinite(use) => Verdict.Unknown,
-        > 1 => Verdict.Fails,
-        >= TightFromFraction => Verdict.Tight,
+        { } use when !double.IsFinite(use) || use < 0 => Verdict.Unknown,
+        > 1 + RoundingFraction => Verdict.Fails,
+        >= TightFromFraction - RoundingFraction => Verdict.Tight,
         _ => Verdict.Holds,
     };
+
+    /// <summary>Of what is asked and what is allowed, in one unit: where nothing is allowed, anything asked fails. Unknown when one is not finite or below 0.</summary>
+    public static Verdict Of(double asked, double allowed) => (asked, allowed) switch
+    {
+        _ when !(double.IsFinite(asked) && double.IsFinite(allowed) && asked >= 0 && allowed >= 0) => Verdict.Unknown,
+        (0, _) => Verdict.Holds,
+        _ when double.IsInfinity(asked / allowed) => Verdict.Fails,
+        _ => OfUse(asked / allowed),
+    };
+
+    /// <summary>What is asked over what is allowed; 0 when nothing is asked, null when the ratio is no number: something of nothing.</summary>
+    public static double? UseOf(double asked, double allowed) =>
+        asked == 0 && allowed >= 0 ? 0 : asked / allowed is >= 0 and < double.PositiveInfinity and var use ? use : null;
 
     /// <summary>How bad: fails 3, unknown 2, tight 1, holds 0.</summary>
     public static int Weight(Verdict verdict) => verdict switch

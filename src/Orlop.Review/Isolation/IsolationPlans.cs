@@ -33,19 +33,34 @@ public static class IsolationPlans
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(mayOpen);
+        return PlanIn(Seen(boat, wiring, mayOpen), nodes);
+    }
+
+    /// <summary>The plans of several parts, each by itself; the wiring is read once.</summary>
+    public static IEnumerable<(Part Part, IsolationResult? Plan)> PlanEach(BoatModel boat, Wiring wiring, IEnumerable<Part> parts)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        WiringSeen seen = Seen(boat, wiring, _ => true);
+        return parts.Select(part => (part, PlanIn(seen, NodesOf(part))));
+    }
+
+    private sealed record WiringSeen(IsolationInput WithoutTargets, HashSet<string> Nodes);
+
+    private static WiringSeen Seen(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
+    {
         ImmutableArray<IsolationEdge> edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)];
         ImmutableArray<IsolationSource> sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()];
         ImmutableArray<ConverterFeed> feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))];
-        HashSet<string> known = [.. edges.SelectMany(edge => new[] { edge.A, edge.B }), .. sources.SelectMany(source => source.PoleNodes), .. feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode })];
-        ImmutableArray<string> targets = [.. nodes.Where(known.Contains).Distinct(StringComparer.Ordinal)];
-        return targets.IsEmpty || sources.IsEmpty ? null : IsolationPlan.Find(new IsolationInput
-        {
-            Edges = edges,
-            Sources = sources,
-            Feeds = feeds,
-            GroundedNodes = [.. Reference(boat, wiring).Where(known.Contains)],
-            TargetNodes = targets,
-        });
+        HashSet<string> nodes = [.. edges.SelectMany(edge => new[] { edge.A, edge.B }), .. sources.SelectMany(source => source.PoleNodes), .. feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode })];
+        return new WiringSeen(
+            new IsolationInput { Edges = edges, Sources = sources, Feeds = feeds, GroundedNodes = [.. Reference(boat, wiring).Where(nodes.Contains)], TargetNodes = [] },
+            nodes);
+    }
+
+    private static IsolationResult? PlanIn(WiringSeen seen, IEnumerable<string> nodes)
+    {
+        ImmutableArray<string> targets = [.. nodes.Where(seen.Nodes.Contains).Distinct(StringComparer.Ordinal)];
+        return targets.IsEmpty || seen.WithoutTargets.Sources.IsEmpty ? null : IsolationPlan.Find(seen.WithoutTargets with { TargetNodes = targets });
     }
 
     /// <summary>The nodes a thing brings to the wiring: a part's terminals, the terminals at a cable's or link's ends.</summary>

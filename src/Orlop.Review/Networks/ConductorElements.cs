@@ -10,23 +10,38 @@ using Orlop.Review.Practices;
 
 namespace Orlop.Review.Networks;
 
+/// <summary>The conductors and contacts of a network, what was missing to make them, and what was assumed.</summary>
+internal sealed record ConductorSet(
+    ImmutableArray<Conductor> Conductors, ImmutableArray<Contact> Contacts, ImmutableArray<Gap> Gaps, IReadOnlyDictionary<string, FindingInput> Assumed);
+
 /// <summary>Turns edges of the wiring into conductors and contacts of the engine.</summary>
 internal sealed class ConductorElements(BoatModel boat, Practice? practice, Condition condition, bool isForGreatestFault)
 {
-    /// <summary>Length that stands in for one that is not given, so that the network stays whole; its results are told as unknown.</summary>
+    /// <summary>Length that stands in for one that is not given, so that the network stays whole; its results are told as unknown. Nothing, for the greatest fault.</summary>
     private const double StandInLengthM = 1;
 
     private readonly Dictionary<string, (ConductorHeating? Heating, ImmutableArray<FindingInput> Missing)> _heating = new(StringComparer.Ordinal);
 
-    public ImmutableArray<Conductor>.Builder Conductors { get; } = ImmutableArray.CreateBuilder<Conductor>();
+    private readonly ImmutableArray<Conductor>.Builder _conductors = ImmutableArray.CreateBuilder<Conductor>();
+    private readonly ImmutableArray<Contact>.Builder _contacts = ImmutableArray.CreateBuilder<Contact>();
+    private readonly List<Gap> _gaps = [];
+    private readonly Dictionary<string, FindingInput> _assumed = new(StringComparer.Ordinal);
 
-    public ImmutableArray<Contact>.Builder Contacts { get; } = ImmutableArray.CreateBuilder<Contact>();
+    /// <summary>All that is closed in the condition.</summary>
+    public ConductorSet Of(Wiring wiring)
+    {
+        foreach (WiringEdge edge in wiring.Edges)
+        {
+            if (edge.IsClosedIn(condition.Id))
+            {
+                Add(edge);
+            }
+        }
 
-    public List<Gap> Gaps { get; } = [];
+        return new ConductorSet(_conductors.ToImmutable(), _contacts.ToImmutable(), [.. _gaps], _assumed);
+    }
 
-    public Dictionary<string, FindingInput> Assumed { get; } = new(StringComparer.Ordinal);
-
-    public void Add(WiringEdge edge)
+    private void Add(WiringEdge edge)
     {
         switch (edge.Owner)
         {
@@ -59,10 +74,10 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
     {
         if (given is null)
         {
-            Assumed[edge.Id] = new FindingInput(edge.Owner.Id, field, IsGuess: true);
+            _assumed[edge.Id] = new FindingInput(edge.Owner.Id, field, IsGuess: true);
         }
 
-        Contacts.Add(new Contact(edge.Id, edge.A, edge.B, given?.Value ?? (isForGreatestFault ? 0 : assumedOhm)));
+        _contacts.Add(new Contact(edge.Id, edge.A, edge.B, given?.Value ?? (isForGreatestFault ? 0 : assumedOhm)));
     }
 
     private void AddCore(WiringEdge edge, Cable cable, Core core)
@@ -70,7 +85,7 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
         Quantity? length = core.LengthM ?? cable.LengthM;
         if (length is null)
         {
-            Gaps.Add(new Gap(edge.Id, new FindingInput(cable.Id, "lengthM", IsMissing: true)));
+            _gaps.Add(new Gap(edge.Id, new FindingInput(cable.Id, "lengthM", IsMissing: true)));
         }
 
         if (!_heating.TryGetValue(cable.Id, out (ConductorHeating? Heating, ImmutableArray<FindingInput> Missing) heating))
@@ -78,12 +93,12 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
             _heating[cable.Id] = heating = HeatingOf(cable);
         }
 
-        Gaps.AddRange(heating.Missing.Select(missing => new Gap(edge.Id, missing)));
+        _gaps.AddRange(heating.Missing.Select(missing => new Gap(edge.Id, missing)));
         ConductorResistanceResult resistance = ConductorResistance.Calculate(new ConductorResistanceInput
         {
             Subject = $"cable '{cable.Id}'",
             AreaMm2 = cable.AreaMm2.Value,
-            LengthM = length?.Value ?? StandInLengthM,
+            LengthM = length?.Value ?? (isForGreatestFault ? 0 : StandInLengthM),
             Strand = StrandOf(cable),
             IsTinned = IsTinned(cable),
             ConductorC = 20,
@@ -91,11 +106,11 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
         double ohm = isForGreatestFault ? resistance.LeastOhm : resistance.ResistanceOhm;
         if (ohm > 0)
         {
-            Conductors.Add(new Conductor(edge.Id, edge.A, edge.B, ohm, heating.Heating));
+            _conductors.Add(new Conductor(edge.Id, edge.A, edge.B, ohm, heating.Heating));
         }
         else
         {
-            Contacts.Add(new Contact(edge.Id, edge.A, edge.B, 0));
+            _contacts.Add(new Contact(edge.Id, edge.A, edge.B, 0));
         }
     }
 

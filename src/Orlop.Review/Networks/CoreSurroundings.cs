@@ -16,6 +16,9 @@ public sealed record Surroundings(double? AmbientC, string? SpaceId, bool IsEngi
 /// <summary>Finds what is around a cable along its run. The hottest stretch counts for its whole length.</summary>
 public static class CoreSurroundings
 {
+    // Ampacity is reckoned up to here.
+    private const double HottestC = 300;
+
     /// <summary>The hottest stretch of a cable in a condition.</summary>
     public static Surroundings Of(BoatModel boat, Practice? practice, Cable cable, Condition condition)
     {
@@ -52,6 +55,16 @@ public static class CoreSurroundings
         double? ambient = condition.EngineRuns && space.EngineRunningC is { } running ? running.Value : space.AmbientC?.Value;
         bool isHotEngine = space.Use == SpaceUse.Engine && condition.EngineRuns;
         double? floor = isHotEngine ? practice?.Find(LimitIds.EngineSpaceC)?.Value : null;
+        if (isHotEngine && practice is not null && floor is null)
+        {
+            return new Surroundings(null, space.Id, true, [new FindingInput("practice", LimitIds.EngineSpaceC, IsMissing: true)]);
+        }
+
+        if (floor > HottestC)
+        {
+            return new Surroundings(null, space.Id, true, [new FindingInput("practice", LimitIds.EngineSpaceC)]);
+        }
+
         double? reckoned = floor is { } least ? Math.Max(least, ambient ?? least) : ambient;
         return reckoned is null
             ? new Surroundings(null, space.Id, isHotEngine, [new FindingInput(space.Id, "ambientC", IsMissing: true)])

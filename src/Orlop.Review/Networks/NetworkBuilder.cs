@@ -10,29 +10,51 @@ using Orlop.Review.Practices;
 namespace Orlop.Review.Networks;
 
 /// <summary>
-/// Takes the boat apart into the networks that the engine solves, for one condition. What the cases of a condition share (conductors,
-/// and what nothing feeds) is made once.
+/// Takes the boat apart into the networks that the engine solves, for one _condition. A case for the greatest fault has no loads: they do
+/// not feed it.
 /// </summary>
-public sealed class NetworkBuilder(BoatModel boat, Wiring wiring, Practice? practice, Condition condition)
+public sealed class NetworkBuilder
 {
-    private readonly Dictionary<bool, ConductorElements> _conductors = [];
-    private readonly Dictionary<ChargeCase, ImmutableArray<string>> _unfed = [];
+    private readonly IReadOnlyCollection<Part> _parts;
+    private readonly Condition _condition;
+    private readonly Func<bool, ConductorSet> _conductors;
+
+    public NetworkBuilder(BoatModel boat, Wiring wiring, Practice? practice, Condition condition)
+        : this([.. boat.All<Part>()], condition, isForGreatestFault => new ConductorElements(boat, practice, condition, isForGreatestFault).Of(wiring))
+    {
+    }
+
+    /// <param name="parts">Sources, converters, bars and loads, in the owner's order.</param>
+    /// <param name="condition">The condition they are in.</param>
+    /// <param name="conductors">What joins them, for the greatest fault or for running.</param>
+    internal NetworkBuilder(IReadOnlyCollection<Part> parts, Condition condition, Func<bool, ConductorSet> conductors)
+    {
+        _parts = parts;
+        _condition = condition;
+        _conductors = conductors;
+    }
 
     /// <summary>Builds the network of a case. A load that nothing feeds is left out and named; a value that is missing is named too.</summary>
     public BuiltNetwork Build(NetworkCase networkCase)
     {
-        ConductorElements conductors = Conductors(networkCase.Charge == ChargeCase.Full);
-        SourceElements sources = new(condition, networkCase.Charge);
+        bool isForGreatestFault = networkCase.Charge == ChargeCase.Full;
+        ConductorSet conductors = _conductors(isForGreatestFault);
+        SourceElements sources = new(_condition, networkCase.Charge);
         ImmutableArray<Load>.Builder loads = ImmutableArray.CreateBuilder<Load>();
         List<Gap> gaps = [.. conductors.Gaps];
-        foreach (Part part in boat.All<Part>())
+        foreach (Part part in _parts)
         {
             sources.Add(part);
-            if (part is ElectricLoad load && (LoadElements.IsOnIn(load, condition.Id) || load.Id == networkCase.StartingLoadId))
+            if (isForGreatestFault)
+            {
+                continue;
+            }
+
+            if (part is ElectricLoad load && (LoadElements.IsOnIn(load, _condition.Id) || load.Id == networkCase.StartingLoadId))
             {
                 AddLoad(load, load.Id == networkCase.StartingLoadId, loads, gaps);
             }
-            else if (part is Charger { Drive: ChargerDrive.Shore, ShoreA: { } shoreA } charger && condition.OnShore)
+            else if (part is Charger { Drive: ChargerDrive.Shore, ShoreA: { } shoreA } charger && _condition.OnShore)
             {
                 PolePair poles = Poles.Taking(charger)!;
                 loads.Add(new Load($"{charger.Id}.shore", poles.Plus, poles.Minus, LoadKind.Current, shoreA.Value));
@@ -42,15 +64,15 @@ public sealed class NetworkBuilder(BoatModel boat, Wiring wiring, Practice? prac
         gaps.AddRange(sources.Gaps);
         Network network = new()
         {
-            Conductors = conductors.Conductors.ToImmutable(),
-            Contacts = conductors.Contacts.ToImmutable(),
+            Conductors = conductors.Conductors,
+            Contacts = conductors.Contacts,
             Batteries = sources.Batteries.ToImmutable(),
             LimitedSources = sources.Limited.ToImmutable(),
             Converters = sources.Converters.ToImmutable(),
             Loads = loads.ToImmutable(),
-            BondedNodes = [.. boat.All<Busbar>().Where(bar => bar.IsBonded).Select(bar => bar.At(TerminalNames.Bar).ToString())],
+            BondedNodes = [.. _parts.OfType<Busbar>().Where(bar => bar.IsBonded).Select(bar => bar.At(TerminalNames.Bar).ToString())],
         };
-        ImmutableArray<string> unfed = Unfed(networkCase.Charge, network);
+        ImmutableArray<string> unfed = Unfed(network);
         return new BuiltNetwork
         {
             Case = networkCase,
@@ -60,20 +82,6 @@ public sealed class NetworkBuilder(BoatModel boat, Wiring wiring, Practice? prac
             Assumed = conductors.Assumed,
             Unfed = unfed,
         };
-    }
-
-    private ConductorElements Conductors(bool isForGreatestFault)
-    {
-        if (!_conductors.TryGetValue(isForGreatestFault, out ConductorElements? conductors))
-        {
-            _conductors[isForGreatestFault] = conductors = new(boat, practice, condition, isForGreatestFault);
-            foreach (WiringEdge edge in wiring.Edges.Where(edge => edge.IsClosedIn(condition.Id)))
-            {
-                conductors.Add(edge);
-            }
-        }
-
-        return conductors;
     }
 
     private static void AddLoad(ElectricLoad load, bool isStarting, ImmutableArray<Load>.Builder loads, List<Gap> gaps)
@@ -90,13 +98,8 @@ public sealed class NetworkBuilder(BoatModel boat, Wiring wiring, Practice? prac
     }
 
     // What floats is taken out and named until nothing floats any more: a converter that nothing feeds leaves its own loads floating.
-    private ImmutableArray<string> Unfed(ChargeCase charge, Network network)
+    private static ImmutableArray<string> Unfed(Network network)
     {
-        if (_unfed.TryGetValue(charge, out ImmutableArray<string> known))
-        {
-            return known;
-        }
-
         ImmutableArray<string>.Builder unfed = ImmutableArray.CreateBuilder<string>();
         while (true)
         {
@@ -105,7 +108,7 @@ public sealed class NetworkBuilder(BoatModel boat, Wiring wiring, Practice? prac
             string[] takers = [.. rest.Loads.Select(load => load.Id).Concat(rest.Converters.Select(converter => converter.Id)).Where(floating.Contains).Order(StringComparer.Ordinal)];
             if (takers.Length == 0)
             {
-                return _unfed[charge] = unfed.ToImmutable();
+                return unfed.ToImmutable();
             }
 
             unfed.AddRange(takers);

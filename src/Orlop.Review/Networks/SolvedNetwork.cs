@@ -6,39 +6,52 @@ namespace Orlop.Review.Networks;
 /// <summary>One group of a network, solved.</summary>
 public sealed record SolvedGroup(Network Network, NetworkResult Result);
 
-/// <summary>A boat's network in one case, solved group by group. A number is null where its group has no operating point, or it is not there.</summary>
+/// <summary>
+/// A boat's network in one case; a group is solved when something in it is first asked. A number is null where its group has no operating
+/// point, or it is not there. For one reader at a time.
+/// </summary>
 public sealed class SolvedNetwork
 {
-    private readonly Dictionary<string, SolvedGroup> _groupOf = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, SolvedGroup> _groupOfNode = new(StringComparer.Ordinal);
+    private readonly GroupedNetwork _grouped;
+    private readonly Func<Network, SolvedGroup> _solve;
+    private readonly SolvedGroup?[] _solved;
 
-    public SolvedNetwork(BuiltNetwork built, ImmutableArray<SolvedGroup> groups)
+    /// <summary>A case whose groups are those of <paramref name="grouped"/>.</summary>
+    /// <param name="networkCase">The case; it differs from the one that was grouped where it only changes numbers of the same elements.</param>
+    /// <param name="grouped">The elements and their groups.</param>
+    /// <param name="solve">Solves a group, with the numbers that the case has in it.</param>
+    public SolvedNetwork(NetworkCase networkCase, GroupedNetwork grouped, Func<Network, SolvedGroup> solve)
     {
-        Built = built;
-        Groups = groups;
-        foreach (SolvedGroup group in groups)
-        {
-            Network network = group.Network;
-            foreach (string id in network.Conductors.Select(item => item.Id).Concat(network.Contacts.Select(item => item.Id))
-                .Concat(network.Batteries.Select(item => item.Id)).Concat(network.LimitedSources.Select(item => item.Id))
-                .Concat(network.Converters.Select(item => item.Id)).Concat(network.Loads.Select(item => item.Id)))
-            {
-                _groupOf.TryAdd(id, group);
-            }
-
-            foreach (string node in group.Result.Point?.NodeV.Keys ?? [])
-            {
-                _groupOfNode.TryAdd(node, group);
-            }
-        }
+        Case = networkCase;
+        _grouped = grouped;
+        _solve = solve;
+        _solved = new SolvedGroup?[grouped.Groups.Length];
     }
 
-    public BuiltNetwork Built { get; }
+    public NetworkCase Case { get; }
 
-    public ImmutableArray<SolvedGroup> Groups { get; }
+    public BuiltNetwork Built => _grouped.Built;
+
+    /// <summary>All groups, solved.</summary>
+    public ImmutableArray<SolvedGroup> Groups => [.. Enumerable.Range(0, _solved.Length).Select(Solve)];
+
+    /// <summary>Solves every group of a network at once.</summary>
+    public static SolvedNetwork Of(BuiltNetwork built, Func<Network, NetworkResult> solve)
+    {
+        SolvedNetwork solved = new(built.Case, new GroupedNetwork(built), group => new SolvedGroup(group, solve(group)));
+        for (int group = 0; group < solved._solved.Length; group++)
+        {
+            solved.Solve(group);
+        }
+
+        return solved;
+    }
+
+    /// <summary>The elements of the group that holds an element, before solving; null when none does.</summary>
+    public Network? NetworkOf(string elementId) => _grouped.GroupOf(elementId) is { } group ? _grouped.Groups[group] : null;
 
     /// <summary>The group that holds an element, or null.</summary>
-    public SolvedGroup? GroupOf(string elementId) => _groupOf.GetValueOrDefault(elementId);
+    public SolvedGroup? GroupOf(string elementId) => _grouped.GroupOf(elementId) is { } group ? Solve(group) : null;
 
     /// <summary>Voltage across a load or a converter's input.</summary>
     public double? LoadV(string id) => Find(id, point => point.LoadV);
@@ -60,9 +73,11 @@ public sealed class SolvedNetwork
 
     /// <summary>Voltage between two nodes of one group.</summary>
     public double? BetweenV(string plus, string minus) =>
-        _groupOfNode.TryGetValue(plus, out SolvedGroup? group) && group.Result.Point is { } point && point.NodeV.TryGetValue(minus, out double minusV)
+        _grouped.GroupOfNode(plus) is { } group && Solve(group).Result.Point is { } point && point.NodeV.TryGetValue(minus, out double minusV)
             ? point.NodeV[plus] - minusV
             : null;
+
+    private SolvedGroup Solve(int group) => _solved[group] ??= _solve(_grouped.Groups[group]);
 
     private double? Find(string id, Func<OperatingPoint, IReadOnlyDictionary<string, double>> table) =>
         GroupOf(id)?.Result.Point is { } point && table(point).TryGetValue(id, out double value) ? value : null;

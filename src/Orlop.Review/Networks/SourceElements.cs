@@ -17,7 +17,7 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
     // A regulated output sags by this share of its voltage from no load to rated load (from memory; small against every limit).
     private const double RegulationFraction = 0.002;
 
-    // A shore supply is not limited at its rating; its protection opens. This multiple only keeps the number finite.
+    // A shore supply is not limited at its rating; its protection opens. This multiple, or what its resistance lets through, only keeps the number finite.
     private const double ShoreLimitRatio = 20;
 
     public ImmutableArray<Battery>.Builder Batteries { get; } = ImmutableArray.CreateBuilder<Battery>();
@@ -43,7 +43,8 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
             case ShoreInlet inlet when condition.OnShore:
                 Limited.Add(new LimitedSource(
                     inlet.Id, Node(inlet, TerminalNames.Live), Node(inlet, TerminalNames.Neutral), inlet.SupplyV.Value,
-                    inlet.RatedA.Value * ShoreLimitRatio, Given(inlet, inlet.SourceOhm, "sourceOhm", StandInShoreOhm)));
+                    Math.Max(inlet.RatedA.Value * ShoreLimitRatio, inlet.SupplyV.Value / (inlet.SourceOhm?.Value ?? StandInShoreOhm)),
+                    Given(inlet, inlet.SourceOhm, "sourceOhm", StandInShoreOhm)));
                 break;
             case DcConverter converter:
                 AddConverter(converter);

@@ -19,6 +19,9 @@ public static class LimitIds
     /// <summary>Least voltage at a load that does not give its own, over nominal.</summary>
     public const string LeastVoltageFraction = "least-voltage-fraction";
 
+    /// <summary>Greatest voltage at a load, over nominal.</summary>
+    public const string GreatestVoltageFraction = "greatest-voltage-fraction";
+
     /// <summary>Device rating over conductor ampacity, below 50 V.</summary>
     public const string DeviceOverAmpacityBelow50VRatio = "device-over-ampacity-below-50v-ratio";
 
@@ -64,8 +67,8 @@ public static class LimitIds
     /// <summary>All of them, for validation of practice files and for forms.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        CriticalDropFraction, GeneralDropFraction, LeastVoltageFraction, DeviceOverAmpacityBelow50VRatio, DeviceOverAmpacityFrom50VRatio,
-        DeviceUsesDeratedAmpacityFlag, UnprotectedM, UnprotectedSheathedM, UnprotectedFromBatteryM, LoadOverDeviceFraction, TableAmbientC,
+        CriticalDropFraction, GeneralDropFraction, LeastVoltageFraction, GreatestVoltageFraction, DeviceOverAmpacityBelow50VRatio,
+        DeviceOverAmpacityFrom50VRatio, DeviceUsesDeratedAmpacityFlag, UnprotectedM, UnprotectedSheathedM, UnprotectedFromBatteryM, LoadOverDeviceFraction, TableAmbientC,
         EngineSpaceC, GroupingFromV, SmallestConductorMm2, SmallestSheathedConductorMm2, RingsPerStudCount, ResidualA,
     ];
 }

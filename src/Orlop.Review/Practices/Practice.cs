@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Conductors;
 
@@ -30,6 +31,13 @@ public sealed record Practice
 
     /// <summary>A limit of the closed list; null when the practice has none, and the check that wants it is unknown.</summary>
     public Limit? Find(string id) => Limits.GetValueOrDefault(id);
+
+    private sealed record Chosen(Practice? Practice);
+
+    /// <summary>The practice a boat has chosen, the same object for the same choice; null when it has chosen none or an unknown one.</summary>
+    public static Practice? Of(BoatModel boat, Memo memo) => boat.All<PracticeChoice>().FirstOrDefault() is { } choice
+        ? memo.Get(choice, () => new Chosen(Of(choice))).Practice
+        : null;
 
     /// <summary>The practice a boat has chosen with its owner's limits, or null when it has chosen none or an unknown one.</summary>
     public static Practice? Of(PracticeChoice? choice)

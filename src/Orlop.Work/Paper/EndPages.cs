@@ -7,6 +7,8 @@ namespace Orlop.Work.Paper;
 /// <summary>The make-up list: every end, with its terminal, strip length, test pull and torque.</summary>
 internal static class EndPages
 {
+    private const int MostTogetherCount = 8;
+
     public static void Write(HtmlText html, WorkPack pack, PackText text)
     {
         if (pack.Ends.IsEmpty)
@@ -19,7 +21,8 @@ internal static class EndPages
         foreach (IGrouping<string, CableEnd> cable in pack.Ends.GroupBy(end => end.CableId))
         {
             CableEnd first = cable.First();
-            html.Put("h3", $"{pack.AsAltered.Find(cable.Key)?.Title ?? cable.Key}, {text.Of(new Amount(first.AreaMm2, "Mm2"))}").Open("table").Open("thead").Open("tr")
+            // A short table stays on one page with its heading; a long one may break between rows.
+            html.Open("div", ("class", cable.Count() <= MostTogetherCount ? "together" : "long")).Put("h3", $"{pack.AsAltered.Find(cable.Key)?.Title ?? cable.Key}, {text.Of(new Amount(first.AreaMm2, "Mm2"))}").Open("table").Open("thead").Open("tr")
                 .Put("th", "", ("class", "tick")).Put("th", "End", ("scope", "col")).Put("th", "Terminal", ("scope", "col")).Put("th", "Strip", ("scope", "col"))
                 .Put("th", "Test pull", ("scope", "col")).Put("th", "Torque", ("scope", "col")).Close().Close().Open("tbody");
             foreach (CableEnd end in cable)
@@ -27,7 +30,7 @@ internal static class EndPages
                 Row(html, end, text);
             }
 
-            html.Close().Close();
+            html.Close().Close().Close();
         }
 
         html.Close();

@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Orlop.Work.Paper;
 
 /// <summary>Writes HTML: every text is escaped, every element closed.</summary>
-internal sealed class HtmlText
+internal sealed partial class HtmlText
 {
     private readonly StringBuilder _text = new();
     private readonly Stack<string> _open = new();
@@ -40,9 +41,10 @@ internal sealed class HtmlText
         return this;
     }
 
+    /// <summary>Text; a number is not parted from its unit at a line's end.</summary>
     public HtmlText Text(string text)
     {
-        _text.Append(WebUtility.HtmlEncode(text));
+        _text.Append(WebUtility.HtmlEncode(BeforeUnit().Replace(text, "\u00a0")));
         return this;
     }
 
@@ -57,6 +59,9 @@ internal sealed class HtmlText
     public override string ToString() => _open.Count == 0
         ? _text.ToString()
         : throw new InvalidOperationException($"<{_open.Peek()}> is not closed.");
+
+    [GeneratedRegex(@"(?<=^|\d) (?=(?:[kmµ]?[ΩVAWN]|N·m|mm|cm|m|kg|g|Ah|Wh|kWh|°C|°F|lb|lbf|ft|AWG|h|min|s|%)(?![\w·]))")]
+    private static partial Regex BeforeUnit();
 
     private void Tag(string element, ReadOnlySpan<(string Name, string Value)> attributes)
     {

@@ -31,7 +31,7 @@ public static class PackJson
             ["clashes"] = Texts(pack.Clashes.Select(clash => clash.Id)),
             ["bring"] = List(pack.Bring, item => Of(item, text)),
             ["cuts"] = List(pack.Cuts, Of),
-            ["steps"] = List(pack.Steps, step => Of(step, text)),
+            ["steps"] = List(pack.Steps, step => Of(step, text, options.On)),
             ["ends"] = List(pack.Ends, Of),
             ["labels"] = List(pack.Labels, label => Of(label, text)),
             ["readings"] = List(pack.Readings, reading => Of(reading, text)),
@@ -62,7 +62,7 @@ public static class PackJson
         ["stock"] = cut.StockId,
     };
 
-    private static JsonObject Of(WorkStep step, PackText text) => new()
+    private static JsonObject Of(WorkStep step, PackText text, DateOnly day) => new()
     {
         ["key"] = step.Key,
         ["kind"] = Word(step.Kind),
@@ -73,7 +73,7 @@ public static class PackJson
         ["builds"] = Texts(step.Builds),
         ["ends"] = Texts(step.Ends),
         ["readings"] = Texts(step.Readings),
-        ["done"] = step.IsDone,
+        ["done"] = step.IsDoneOn(day),
     };
 
     private static JsonObject Of(CableEnd end) => new()

@@ -52,7 +52,21 @@ internal static class PackStyle
         .sheet{page:sheet;break-before:page;padding:0;line-height:0}
         .sheet>svg{max-width:none;display:block}
         .sheet h2{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);border:0;margin:0;line-height:1}
-        @media screen{body{padding:6mm;margin:0 auto;max-width:200mm}}
+        .together{break-inside:avoid}
+        .parts a{display:inline-block;padding:2.5mm 3mm 2.5mm 0;color:#000}
+        .row{break-inside:avoid;margin:0 0 3mm}
+        .row h3{margin:2mm 0 0}
+        @media print{.parts{display:none}}
+        @media screen{body{padding:6mm;margin:0 auto;max-width:200mm}.wide,.sheet{overflow-x:auto}.wide .drawing{max-width:none;max-height:none}}
+        @media screen and (max-width:700px){
+        body{padding:3mm;overflow-wrap:anywhere}
+        h1{font-size:17pt}
+        table{display:block;max-width:100%;overflow-x:auto}
+        td,th{overflow-wrap:normal}
+        .step{grid-template-columns:9mm 8mm minmax(0,1fr)}
+        .step .sign{grid-column:3;height:auto;min-height:11mm;margin-top:2mm}
+        .sheet{position:relative}
+        }
         """;
 
     /// <summary>All rules, with the page's size and its running foot.</summary>

@@ -7,7 +7,7 @@ namespace Orlop.Work.Paper;
 /// <summary>The steps, each with a box to tick and a field to sign.</summary>
 internal static class StepPages
 {
-    public static void Write(HtmlText html, WorkPack pack, PackText text)
+    public static void Write(HtmlText html, WorkPack pack, PackText text, DateOnly day)
     {
         html.Open("section", ("id", "steps")).Put("h2", "Steps");
         html.Put("p", "In this order. Tick, write the time and your initials. If something is not as the step says, stop and write it down.");
@@ -22,7 +22,7 @@ internal static class StepPages
                 html.Put("h3", PackText.Of(step.Kind));
             }
 
-            Step(html, step, i + 1, text, firstSaid);
+            Step(html, step, i + 1, text, day, firstSaid);
         }
 
         html.Close();
@@ -40,11 +40,11 @@ internal static class StepPages
         html.Close();
     }
 
-    private static void Step(HtmlText html, WorkStep step, int number, PackText text, Dictionary<string, int> firstSaid)
+    private static void Step(HtmlText html, WorkStep step, int number, PackText text, DateOnly day, Dictionary<string, int> firstSaid)
     {
-        html.Open("div", ("class", step.IsDone ? "step done" : "step"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
+        html.Open("div", ("class", step.IsDoneOn(day) ? "step done" : "step"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
         html.Open("div");
-        BringPages.Box(html, step.IsDone);
+        BringPages.Box(html, step.IsDoneOn(day));
         html.Close().Put("div", number.ToString(CultureInfo.InvariantCulture), ("class", "no")).Open("div").Open("div", ("class", "what"));
         Sentence(html, step.Text, text);
         html.Close();
@@ -66,7 +66,7 @@ internal static class StepPages
             html.Close();
         }
 
-        html.Close().Put("div", Signed(step), ("class", "sign")).Close();
+        html.Close().Put("div", Signed(step, day), ("class", "sign")).Close();
     }
 
     // What may kill is said in full each time; the rest in full once and then by the step that said it.
@@ -84,10 +84,11 @@ internal static class StepPages
         }
     }
 
-    private static string Signed(WorkStep step) => step switch
+    private static string Signed(WorkStep step, DateOnly day) => step switch
     {
+        { Tick: { } tick } when !step.IsDoneOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}: do it again"),
         { Tick: { } tick } => string.Create(CultureInfo.InvariantCulture, $"done {tick.On:yyyy-MM-dd} {tick.Remark}").TrimEnd(),
-        { BuiltOn: { } day } => string.Create(CultureInfo.InvariantCulture, $"built {day:yyyy-MM-dd}"),
+        { BuiltOn: { } built } => string.Create(CultureInfo.InvariantCulture, $"built {built:yyyy-MM-dd}"),
         _ => "time, initials",
     };
 

@@ -21,13 +21,31 @@ public static class WorkPackHtml
             .Open("style").Markup(PackStyle.For(options, Foot(pack, options))).Close().Close()
             .Open("body").Open("main");
         Head(html, pack, options);
+        Parts(html, pack);
         BringPages.Write(html, pack, text);
-        StepPages.Write(html, pack, text);
+        StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
         DrawingPages.Write(html, pack, options);
         SourcePage.Write(html, pack);
         return html.Close().Close().Close().ToString();
+    }
+
+    // For a screen only; paper has its headings.
+    private static void Parts(HtmlText html, WorkPack pack)
+    {
+        (string Id, string Name, bool IsIn)[] parts =
+        [
+            ("bring", "Bring", true), ("cut", "Cut", !pack.Cuts.IsEmpty), ("steps", "Steps", true), ("ends", "Make-up list", !pack.Ends.IsEmpty),
+            ("readings", "Readings", !pack.Readings.IsEmpty), ("drawing", "Diagram", !pack.Ends.IsEmpty), ("labels", "Labels", !pack.Labels.IsEmpty),
+        ];
+        html.Open("nav", ("class", "parts"), ("aria-label", "Parts of the pack"));
+        foreach ((string id, string name, _) in parts.Where(part => part.IsIn))
+        {
+            html.Put("a", name, ("href", $"#{id}"));
+        }
+
+        html.Close();
     }
 
     private static string Date(PaperOptions options) => options.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
@@ -43,7 +61,7 @@ public static class WorkPackHtml
         [
             ("Boat", pack.BoatTitle), ("Alteration", pack.Alteration.Title), ("Why", pack.Alteration.Purpose ?? "not said"),
             ("Date", Date(options)), ("Revision", options.Revision),
-            ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDone)} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
+            ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDoneOn(options.On))} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
             ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."),
         ];
         foreach ((string name, string value) in rows)

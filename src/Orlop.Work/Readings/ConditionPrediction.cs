@@ -56,7 +56,7 @@ public sealed class ConditionPrediction
         ArgumentNullException.ThrowIfNull(condition);
         BuiltNetwork built = Build(boat, wiring, practice, condition);
         NetworkDoubts doubts = new(boat, wiring);
-        SolvedNetwork Solve(BuiltNetwork of, Network network) => new(of, [.. NetworkGroups.Split(network).Select(group => new SolvedGroup(group, NetworkSolver.Solve(group, token)))]);
+        SolvedNetwork Solve(BuiltNetwork of, Network network) => SolvedNetwork.Of(of with { Network = network }, group => NetworkSolver.Solve(group, token));
         IEnumerable<ImmutableArray<SolvedNetwork>> charges = Charges(condition).Select(charge => Build(boat, wiring, practice, charge)).Select(of => ImmutableArray.Create(Solve(of, of.Network)));
         SolvedNetwork nominal = Solve(built, built.Network);
         HashSet<string> unknown = [.. UnknownLengths(nominal)];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
@@ -12,28 +13,33 @@ using Orlop.Work.Scope;
 namespace Orlop.Work.Readings;
 
 /// <summary>
-/// Finds the joint or conductor whose extra resistance explains readings best. A reading is believed to a quarter of its accepted band (two standard
-/// deviations either way), so that what is not known of the boat is not taken for a fault.
+/// Finds the joint or conductor whose extra resistance explains readings best. A reading's accepted band counts as two standard deviations either way,
+/// so that what is not known of the boat is not taken for a fault. Readings that no single fault brings together are not explained but to be taken again.
 /// </summary>
 public static class FaultFinding
 {
     private const double LikelyFraction = 0.01;
 
+    /// <summary>A reading further than this many standard deviations from the best fit does not fit: it comes once in four hundred good ones.</summary>
+    private const double MostResidualRatio = 3;
+
     /// <summary>One report for each condition that readings were taken in, in the order of the readings.</summary>
-    public static ImmutableArray<FaultReport> Diagnose(BoatModel boat, IEnumerable<Reading> readings, CancellationToken token = default)
+    [SuppressMessage("Design", "CA1068", Justification = "Cancelling is asked for more often than progress.")]
+    public static ImmutableArray<FaultReport> Diagnose(BoatModel boat, IEnumerable<Reading> readings, CancellationToken token = default, IProgress<double>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(readings);
         Wiring wiring = Wiring.Of(boat);
         Practice? practice = Practice.Of(boat.All<PracticeChoice>().FirstOrDefault());
+        ImmutableArray<IGrouping<string, Reading>> groups = [.. readings.GroupBy(reading => reading.Condition, StringComparer.Ordinal).Where(group => boat.Find<Condition>(group.Key) is not null)];
         return
         [
-            .. readings.GroupBy(reading => reading.Condition, StringComparer.Ordinal).Where(group => boat.Find<Condition>(group.Key) is not null)
-                .Select(group => Diagnose(boat, wiring, ConditionPrediction.Of(boat, wiring, practice, boat.Find<Condition>(group.Key)!, token), [.. group], token)),
+            .. groups.Select((group, index) => Diagnose(boat, wiring, ConditionPrediction.Of(boat, wiring, practice, boat.Find<Condition>(group.Key)!, token), [.. group],
+                token, progress is null ? null : new PartOfProgress(progress, index, groups.Length))),
         ];
     }
 
-    private static FaultReport Diagnose(BoatModel boat, Wiring wiring, ConditionPrediction prediction, ImmutableArray<Reading> readings, CancellationToken token)
+    private static FaultReport Diagnose(BoatModel boat, Wiring wiring, ConditionPrediction prediction, ImmutableArray<Reading> readings, CancellationToken token, IProgress<double>? progress)
     {
         Evidence evidence = new(prediction, readings);
         ImmutableArray<string> candidates = evidence.Group is null ? [] : Candidates(boat, wiring, prediction, evidence);
@@ -50,23 +56,49 @@ public static class FaultFinding
 
         DiagnosisResult result = JointDiagnosis.Solve(
             new DiagnosisInput { Network = group.Network, Voltages = evidence.Voltages, Currents = evidence.Currents, CandidateIds = candidates },
-            network => NetworkSolver.Solve(network, token), token);
+            network => NetworkSolver.Solve(network, token), token, progress);
         PartWords words = new(boat);
         ImmutableArray<FaultSuspect> suspects =
         [
             .. result.Suspects.Where(suspect => suspect.WeightFraction >= LikelyFraction)
                 .Select(suspect => new FaultSuspect(suspect.ElementId, words.Element(suspect.ElementId), suspect.ExtraOhm, suspect.StandardUncertaintyOhm, suspect.WeightFraction)),
         ];
+        Misfit? misfit = WorstMisfit(result, evidence, words);
+        DiagnosisStatus status = misfit is not null ? DiagnosisStatus.NotExplained : result.Status;
         return new FaultReport
         {
             ConditionId = prediction.Condition.Id,
-            Status = result.Status,
-            Headline = Headline(result, suspects),
-            Suspects = result.Status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? suspects : [],
-            Next = result.Status == DiagnosisStatus.NotToldApart && result.Next is { } next ? Probe(words, next) : null,
+            Status = status,
+            Headline = misfit?.Text ?? Headline(result, suspects),
+            Suspects = status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? suspects : [],
+            Next = status == DiagnosisStatus.NotToldApart && result.Next is { } next ? Probe(words, next) : null,
+            MeasureAgainId = misfit?.ReadingId,
             LeftOut = evidence.LeftOut,
-            Assumptions = result.Assumptions,
+            Assumptions = [.. result.Assumptions, .. evidence.Assumed()],
         };
+    }
+
+    private sealed record Misfit(string ReadingId, Sentence Text);
+
+    // Needs two readings: one alone cannot contradict.
+    private static Misfit? WorstMisfit(DiagnosisResult result, Evidence evidence, PartWords words)
+    {
+        if (evidence.Used.Length < 2 || result.ResidualRatios.IsEmpty)
+        {
+            return null;
+        }
+
+        int worst = Enumerable.Range(0, result.ResidualRatios.Length).MaxBy(i => Math.Abs(result.ResidualRatios[i]));
+        if (result.Status != DiagnosisStatus.NotExplained && Math.Abs(result.ResidualRatios[worst]) <= MostResidualRatio)
+        {
+            return null;
+        }
+
+        Reading reading = evidence.Used[worst];
+        (Amount read, Amount fitted) = evidence.ReadAndFitted(worst, result.ResidualRatios[worst]);
+        string where = reading is { Plus: { } plus, Minus: { } minus } ? $"{words.Node(plus.ToString())} to {words.Node(minus.ToString())}" : words.Element(reading.Through ?? reading.Id);
+        return new Misfit(reading.Id, Sentence.Of(
+            $"These readings do not fit together; measure again, first {where}: it read {read}, and with the others it should be about {fitted}. If it reads the same again, more than one thing is wrong, or the drawing is."));
     }
 
     private static NextProbe Probe(PartWords words, NextReading next) => new(next.PlusNode, next.MinusNode,
@@ -86,7 +118,7 @@ public static class FaultFinding
     // What carries power to the part that most of the probes sit around, and lies within its group.
     private static ImmutableArray<string> Candidates(BoatModel boat, Wiring wiring, ConditionPrediction prediction, Evidence evidence)
     {
-        SupplyPaths paths = SupplyPaths.Of(boat, wiring, prediction.Condition.Id);
+        SupplyPaths paths = SupplyPaths.Of([.. boat.All<Part>()], wiring, prediction.Condition.Id);
         HashSet<string> near = [.. evidence.Nodes.SelectMany(node => wiring.At(node)).Select(edge => edge.Id), .. evidence.Currents.Select(current => current.ElementId)];
         string? taker = near.SelectMany(element => paths.TakersBehind(element)).Distinct(StringComparer.Ordinal)
             .Where(id => prediction.Nominal.LoadA(id) is not null)

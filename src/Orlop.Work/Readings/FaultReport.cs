@@ -33,6 +33,9 @@ public sealed record FaultReport
 
     public NextProbe? Next { get; init; }
 
+    /// <summary>The reading that lies farthest from what the others say, where they do not fit together; else null.</summary>
+    public string? MeasureAgainId { get; init; }
+
     public ImmutableArray<LeftOut> LeftOut { get; init; } = [];
 
     /// <summary>What was taken for granted.</summary>

@@ -17,7 +17,7 @@ internal static class Cautions
     private const double PoundKg = 0.45359237;
 
     public static Caution Battery { get; } = new(CautionKind.Battery,
-        "A battery's posts cannot be switched off and can weld a spanner across them. Rings and watch off, insulated tools, goggles; cover the other post before you touch one.");
+        "A battery's posts stay live whatever is switched off, and can weld a spanner across them. Rings and watch off, insulated tools, goggles. One lead at a time, the other post covered. The minus lead comes off first and goes on last (common practice, no source).");
 
     public static Caution Mains { get; } = new(CautionKind.Mains,
         "This carries mains voltage, which kills. A licensed person does or checks this work, by the local code. Shore lead out ashore first; prove dead between live, neutral and earth.");

@@ -17,8 +17,8 @@ internal static class FinishSteps
     /// <summary>Least insulation resistance between poles and to the hull, nothing connected (common practice, no source).</summary>
     public const double LeastInsulationOhm = 100_000;
 
-    /// <summary>Most resistance of a made-off core from end to end on a meter's ohm range, leads subtracted (common practice, no source).</summary>
-    public const double MostContinuityOhm = 0.5;
+    /// <summary>A core counts as joined from end to end below this on a meter's ohm range, leads subtracted (common practice, no source). It says nothing of a crimp, whose fault is far below it.</summary>
+    public const double JoinedBelowOhm = 0.5;
 
     public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings) =>
     [
@@ -50,8 +50,12 @@ internal static class FinishSteps
         yield return test with
         {
             Key = "test:continuity",
-            Text = Sentence.Of($"Continuity: each core from end to end, less than {new Amount(MostContinuityOhm, "Ohm")} with the meter's leads subtracted."),
-            Details = [Sentence.Of($"{names}.")],
+            Text = Sentence.Of($"Joined or not: each core from end to end; joined below {new Amount(JoinedBelowOhm, "Ohm")} with the meter's leads subtracted."),
+            Details =
+            [
+                Sentence.Of($"This shows only that the conductor is joined. It says nothing of the crimps: a ruined one passes too. The millivolt readings under load, at the end, judge those."),
+                Sentence.Of($"{names}."),
+            ],
         };
         yield return test with
         {
@@ -96,6 +100,11 @@ internal static class FinishSteps
                 About = [device.Id],
             };
         }
+
+        if (SolarSteps.Uncover(scope, isolation) is { } uncover)
+        {
+            yield return uncover;
+        }
     }
 
     private static WorkStep Close(PackScope scope, Opening opening) => new()
@@ -106,7 +115,7 @@ internal static class FinishSteps
         {
             null => Sentence.Of($"{scope.Words.Located(opening.Id)} may run again."),
             OpeningMeans.LiftBatteryLead => Sentence.Of($"Put {scope.Words.Element(opening.Id)} back on its post. Plus first, minus last. A small spark is the charge of capacitors; a large one is a fault: stop."),
-            OpeningMeans.PullFuse => Sentence.Of($"Put the fuse back: {scope.Words.Located(opening.Id)}."),
+            OpeningMeans.PullFuse => Sentence.Of($"With its load still off, put the fuse back: {scope.Words.Located(opening.Id)}."),
             OpeningMeans.Unplug => Sentence.Of($"Plug {scope.Words.Located(opening.Id)} in again."),
             _ => Sentence.Of($"Take the tag off and close {scope.Words.Located(opening.Id)}."),
         },

@@ -43,6 +43,11 @@ internal static class IsolationSteps
             };
         }
 
+        if (SolarSteps.Cover(scope, isolation) is { } cover)
+        {
+            yield return cover;
+        }
+
         foreach (Opening opening in plan.Openings)
         {
             yield return Open(scope, opening);
@@ -60,11 +65,24 @@ internal static class IsolationSteps
         }
 
         bool isFirst = true;
+        ImmutableArray<Caution> elsewhere = [.. StaysLive(scope, plan)];
         string? reference = Reference(isolation.Boat)?.ToString();
         foreach ((string partId, ImmutableArray<string> nodes) in isolation.Touched.Where(part => part.Nodes.Any(node => node != reference)))
         {
-            yield return Prove(scope, isolation, plan, partId, nodes, isFirst);
-            isFirst = false;
+            HashSet<string> live = [.. plan.CannotBeMadeDead.Select(node => node.Node).Where(nodes.Contains)];
+            if (scope.Whole.Find(partId) is BatteryBank || nodes.All(node => live.Contains(node) || node == reference))
+            {
+                WorkStep step = Live(scope, plan, partId, nodes);
+                yield return step with { Cautions = [.. step.Cautions, .. elsewhere] };
+                elsewhere = [];
+                continue;
+            }
+
+            yield return Prove(scope, isolation, plan, partId, [.. nodes.Where(node => !live.Contains(node))], isFirst) with
+            {
+                Cautions = [.. NotDead(scope, plan, nodes), .. elsewhere, .. Cautions.AtNodes(scope, nodes)],
+            };
+            (isFirst, elsewhere) = (false, []);
         }
     }
 
@@ -84,9 +102,15 @@ internal static class IsolationSteps
                 null => Sentence.Of($"{scope.Words.Title(opening.Id)}: {opening.StopHow}."),
                 OpeningMeans.Isolator => Sentence.Of($"Open {where}. Tag it."),
                 OpeningMeans.Breaker => Sentence.Of($"Switch off {where}. Tag it."),
-                OpeningMeans.Unplug => Sentence.Of($"Pull {where} apart. Cap the live side; take the lead away."),
-                OpeningMeans.PullFuse => Sentence.Of($"Pull the fuse: {where}. Keep it in your pocket."),
+                OpeningMeans.Unplug => Sentence.Of($"Pull {where} apart, only with its load off. Cap the live side; take the lead away."),
+                OpeningMeans.PullFuse => Sentence.Of($"Pull the fuse, only with its load off: {where}. Keep it in your pocket."),
                 _ => Sentence.Of($"Take {scope.Words.Element(opening.Id)} off its post. Cap it and tie it back."),
+            },
+            Details = opening.Means switch
+            {
+                OpeningMeans.PullFuse => [Sentence.Of($"Never under load: a DC arc burns and does not go out by itself. If in doubt, see with a clamp that no current flows.")],
+                OpeningMeans.LiftBatteryLead => [Sentence.Of($"Loads off and panels covered. If the minus lead of this battery comes off too, it comes off first; if it stays on, no tool may bridge the plus post and metal.")],
+                _ => [],
             },
             Cautions = opening.Means == OpeningMeans.LiftBatteryLead
                 ? [Cautions.Battery]
@@ -122,10 +146,20 @@ internal static class IsolationSteps
             Kind = StepKind.ProveDead,
             Text = Sentence.Of($"Prove dead: {scope.Words.Located(partId)}."),
             Details = details.ToImmutable(),
-            Cautions = [.. NotDead(scope, plan, nodes), .. isFirst ? StaysLive(scope, plan) : [], .. Cautions.AtNodes(scope, nodes)],
             About = [partId],
         };
     }
+
+    private static WorkStep Live(PackScope scope, IsolationResult plan, string partId, ImmutableArray<string> nodes) => new()
+    {
+        Key = $"stays-live:{partId}",
+        Kind = StepKind.ProveDead,
+        Text = scope.Whole.Find(partId) is BatteryBank
+            ? Sentence.Of($"The posts of {scope.Words.Located(partId)} stay live: no switch or fuse makes them dead. Do not look for 0 V there.")
+            : Sentence.Of($"{scope.Words.Located(partId)} stays live: it cannot be proved dead. Measure it and write down what it reads."),
+        Cautions = [.. NotDead(scope, plan, nodes), .. Cautions.AtNodes(scope, nodes)],
+        About = [partId],
+    };
 
     private static IEnumerable<(string Plus, string Minus)> Pairs(ImmutableArray<string> nodes)
     {

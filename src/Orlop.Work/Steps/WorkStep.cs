@@ -38,6 +38,9 @@ public sealed record WorkStep
     /// <summary>Day on which everything it builds was recorded as built, or null.</summary>
     public DateOnly? BuiltOn { get; init; }
 
-    /// <summary>Ticked, or recorded as built.</summary>
-    public bool IsDone => Tick is not null || BuiltOn is not null;
+    /// <summary>Its tick holds for the day it was given and no longer: what was opened, proved dead or closed on one visit must be so again on the next.</summary>
+    public bool IsForOneDay => Kind is StepKind.Isolate or StepKind.ProveDead or StepKind.Energise;
+
+    /// <summary>Recorded as built, or ticked; a step of one day counts only when it was ticked on this day.</summary>
+    public bool IsDoneOn(DateOnly day) => BuiltOn is not null || (Tick is { } tick && (!IsForOneDay || tick.On == day));
 }

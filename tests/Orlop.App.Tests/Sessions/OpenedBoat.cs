@@ -38,7 +38,7 @@ internal sealed class OpenedBoat : IDisposable
 
     public async Task<BoatSnapshot> WhenReviewed()
     {
-        for (int i = 0; i < 200 && (Session.Now.IsReviewing || Session.Now.Review is null); i++)
+        for (int i = 0; i < 2400 && (Session.Now.IsReviewing || Session.Now.Review is null); i++)
         {
             await Task.Delay(25);
         }

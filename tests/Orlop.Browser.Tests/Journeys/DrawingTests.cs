@@ -30,6 +30,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         ILocator x = window.Page.Locator("#field-tool-chests-place-xM"), y = window.Page.Locator("#field-tool-chests-place-yM"), z = window.Page.Locator("#field-tool-chests-place-zM");
         double xM = await MetresAsync(x), yM = await MetresAsync(y), zM = await MetresAsync(z);
         Assert.Equal((8.5, 0.1, 1.1), (xM, yM, zM));
+        string was = await x.InputValueAsync();
         ILocator view = window.Page.Locator("g.view.plan"), gear = view.Locator("g.thing[data-id=tool-chests]").First;
         double pxPerM = await view.EvaluateAsync<double>("view => { const svg = view.ownerSVGElement; return Number(view.dataset.pxPerM) * svg.getBoundingClientRect().width / svg.viewBox.baseVal.width }");
 
@@ -44,12 +45,14 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
 
         // In plan: right on the drawing is forward, up is to port; the height stays. Places are kept to the centimetre.
         await Expect(window.Page.Locator(".who")).ToContainTextAsync("revision 2");
+        await Expect(x).Not.ToHaveValueAsync(was);
         Assert.Equal(xM + (AcrossPx / pxPerM), await MetresAsync(x), 0.011);
         Assert.Equal(yM + (UpPx / pxPerM), await MetresAsync(y), 0.011);
         Assert.Equal(zM, await MetresAsync(z), 1e-9);
 
         await window.Page.GetByRole(AriaRole.Banner).GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(window.Page.Locator(".who")).ToContainTextAsync("revision 1");
+        await Expect(x).ToHaveValueAsync(was);
         Assert.Equal((xM, yM, zM), (await MetresAsync(x), await MetresAsync(y), await MetresAsync(z)));
     }
 

@@ -25,7 +25,7 @@ public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator("#side")).ToBeFocusedAsync();
 
-        ILocator finding = window.Group("Fails or is tight").First;
+        ILocator finding = window.Group("Fails, unknown or tight").First;
         await TabToAsync(page, finding.Locator("summary"));
         await AssertFocusShownAsync(page);
         await page.Keyboard.PressAsync("Enter");

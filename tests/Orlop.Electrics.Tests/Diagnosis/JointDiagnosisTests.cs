@@ -88,6 +88,14 @@ public sealed class JointDiagnosisTests
     }
 
     [Fact]
+    public void Solve_EveryStretchRead_SolvesAtMostTwentyTimesACandidate()
+    {
+        var result = Diagnose(Read(Bad("p2", 0.008), ("p0", "pA"), ("pA", "pB"), ("pB", "p2"), ("p2", "p3"), ("n1", "n0"), ("n2", "n1"), ("n3", "n2")));
+        Assert.InRange(result.SolveCount, Candidates.Length, 20 * Candidates.Length);
+        Assert.All(result.ResidualRatios, residual => Assert.InRange(residual, -0.1, 0.1));
+    }
+
+    [Fact]
     public void Solve_NothingWrong_ClaimsNothing()
     {
         var result = Diagnose(Read(Ladder(), ("p3", "n3"), ("p2", "n2"), ("pB", "p2")));

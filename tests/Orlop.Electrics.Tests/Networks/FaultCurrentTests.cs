@@ -27,7 +27,7 @@ public sealed class FaultCurrentTests
     public void At_HotConductors_CountsTheirResistanceAtRatedTemperature()
     {
         var fault = FaultCurrent.At(TwoBanks, "far", "far-minus", FaultConditions.Least);
-        Assert.Equal((0.02 / 3) + (0.005 * (1 + (0.00393 * 70))) + 0.005, fault.SourceOhm, 1e-14);
+        Assert.Equal((0.02 / 3) + (0.005 * (1 + (70 / 254.5))) + 0.005, fault.SourceOhm, 1e-14);
     }
 
     [Fact]

@@ -19,7 +19,7 @@ public sealed class HeatedConductorTests
     {
         var point = Solved(Carrying(100, new ConductorHeating(tableAmbientC, ratedC, tableAmbientC, 100)));
         Assert.Equal(ratedC, point.ConductorC["cable"], 1e-9);
-        Assert.Equal(100 * 0.01 * (1 + (0.00393 * (ratedC - 20))), point.NodeV["plus"] - point.NodeV["far"], 1e-9);
+        Assert.Equal(100 * 0.01 * (1 + ((ratedC - 20) / 254.5)), point.NodeV["plus"] - point.NodeV["far"], 1e-9);
     }
 
     [Fact]
@@ -29,7 +29,7 @@ public sealed class HeatedConductorTests
     [Fact]
     public void Solve_CurrentPastRunaway_HasNoOperatingPoint()
     {
-        // Heat rises with the resistance it makes: no steady temperature from I² = r(T_rated) · I_rated² / (0.00393 · 75 K) on, here 212.7 A.
+        // Heat rises with the resistance it makes: no steady temperature from I² = r(T_rated) · I_rated² / (75 K / 254.5 K) on, here 212.8 A.
         var heating = new ConductorHeating(30, 105, 30, 100);
         Assert.Equal(SolveStatus.Converged, NetworkSolver.Solve(Carrying(150, heating), TestContext.Current.CancellationToken).Status);
         var result = NetworkSolver.Solve(Carrying(214, heating), TestContext.Current.CancellationToken);
@@ -41,7 +41,7 @@ public sealed class HeatedConductorTests
     [Fact]
     public void Solve_ConductorPastTheMeltingPointOfCopper_HasNoOperatingPoint()
     {
-        // 205 A is below the runaway of 212.7 A, but the balance of heat would lie at 3460 °C, above the 1084.62 °C of melting copper.
+        // 205 A is below the runaway of 212.8 A, but the balance of heat would lie at 3460 °C, above the 1084.62 °C of melting copper.
         var heating = new ConductorHeating(30, 105, 30, 100);
         var result = NetworkSolver.Solve(Carrying(205, heating), TestContext.Current.CancellationToken);
         Assert.Equal(SolveStatus.NoOperatingPoint, result.Status);

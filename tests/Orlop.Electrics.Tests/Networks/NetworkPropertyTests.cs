@@ -96,8 +96,8 @@ public sealed class NetworkPropertyTests
         {
             var heating = conductor.Heating!;
             var temperatureC = point.ConductorC[conductor.Id];
-            var ohm = conductor.ResistanceAt20Ohm * (1 + (0.00393 * (temperatureC - 20)));
-            var ratedOhm = conductor.ResistanceAt20Ohm * (1 + (0.00393 * (heating.RatedC - 20)));
+            var ohm = conductor.ResistanceAt20Ohm * (1 + ((temperatureC - 20) / 254.5));
+            var ratedOhm = conductor.ResistanceAt20Ohm * (1 + ((heating.RatedC - 20) / 254.5));
             var load = point.BranchA[conductor.Id] / heating.RatedCurrentA;
             Assert.Equal(heating.AmbientC + ((heating.RatedC - heating.TableAmbientC) * load * load * ohm / ratedOhm), temperatureC, 1e-9);
             Assert.Equal(point.NodeV[conductor.A] - point.NodeV[conductor.B], point.BranchA[conductor.Id] * ohm, 1e-9);

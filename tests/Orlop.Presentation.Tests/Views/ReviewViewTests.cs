@@ -50,7 +50,7 @@ public sealed class ReviewViewTests
     {
         FindingsView view = View(Review(Fused, Finding(1.04), Finding(1.04)));
 
-        Assert.Equal("Fails or is tight", view.Groups[0].Title);
+        Assert.Equal("Fails, unknown or tight", view.Groups[0].Title);
         Assert.Null(view.Groups[0].Rows[0].Was);
     }
 

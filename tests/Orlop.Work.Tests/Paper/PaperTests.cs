@@ -20,7 +20,7 @@ public partial class PaperTests
     [Fact]
     public void Render_AsksNothingOfTheNetwork()
     {
-        Assert.DoesNotMatch(@"(?:src|href)\s*=", Html);
+        Assert.DoesNotMatch(@"src\s*=|href\s*=\s*""[^#]", Html);
         Assert.DoesNotContain("@import", Html, StringComparison.Ordinal);
         Assert.DoesNotContain("url(", Html, StringComparison.Ordinal);
         Assert.DoesNotContain("<script", Html, StringComparison.Ordinal);
@@ -33,6 +33,35 @@ public partial class PaperTests
         XElement page = Page(Html);
         Assert.Equal("en", page.Attribute("lang")!.Value);
         Assert.Distinct(page.Descendants().Attributes("id").Select(id => id.Value));
+    }
+
+    [Fact]
+    public void Render_LinksAtTheTop_LeadToPartsOfThePage()
+    {
+        XElement page = Page(Html);
+        string[] targets = [.. page.Descendants("nav").Single().Elements("a").Select(link => link.Attribute("href")!.Value[1..])];
+        Assert.Equal(["bring", "cut", "steps", "ends", "readings", "drawing", "labels"], targets);
+        Assert.Subset(page.Descendants().Attributes("id").Select(id => id.Value).ToHashSet(), targets.ToHashSet());
+        Assert.Contains("@media print{.parts{display:none}}", Html, StringComparison.Ordinal);
+    }
+
+    /// <summary>10.5 drawing units at 96 in an inch are 2.78 mm; on 272 mm between the margins they stay 2.2 mm in a drawing up to 1298 units wide.</summary>
+    [Fact]
+    public void Render_Diagrams_AreLargeEnoughToReadAndCutNoName()
+    {
+        XElement[] drawings = [.. Page(Html).Descendants().Where(element => element.Attribute("id")?.Value == "drawing").Descendants().Where(element => element.Name.LocalName == "svg")];
+        Assert.True(drawings.Length > 1);
+        Assert.All(drawings, drawing => Assert.InRange(double.Parse(drawing.Attribute("width")!.Value, System.Globalization.CultureInfo.InvariantCulture), 100, 1298));
+        Assert.All(drawings, drawing => Assert.DoesNotContain("…", drawing.Value, StringComparison.Ordinal));
+        string words = string.Concat(drawings.Select(drawing => drawing.Value));
+        Assert.All(["Pump fuse", "Pump", "Lamp", "Main fuse", "Plus bar"], name => Assert.Contains(name, words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Render_Number_IsNotPartedFromItsUnit()
+    {
+        Assert.Contains("0.5\u00a0V", System.Net.WebUtility.HtmlDecode(Html), StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\d (?:mm²|V|A|kΩ|mΩ|N·m)[ .,;<)]", Html[Html.IndexOf("<main", StringComparison.Ordinal)..Html.IndexOf("id=\"drawing\"", StringComparison.Ordinal)]);
     }
 
     [Fact]

@@ -102,6 +102,38 @@ public class ReadingTests
     }
 
     [Fact]
+    public void Diagnose_ReadingsThatContradict_AreToBeMeasuredAgainAndNoJointIsBlamed()
+    {
+        BoatModel drawn = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        Reading[] taken = Taken(WithBadCrimp(drawn, 0.1));
+        // A tenth of an ohm at ten amperes: the pump cannot still have what it has without it.
+        taken[1] = taken[1] with { VoltageV = Taken(drawn)[1].VoltageV!.Value };
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(drawn, taken, TestContext.Current.CancellationToken));
+        Assert.Equal(DiagnosisStatus.NotExplained, report.Status);
+        Assert.Empty(report.Suspects);
+        Assert.Equal("r1", report.MeasureAgainId);
+        Assert.Contains("do not fit together; measure again", report.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Diagnose_TypedWithoutAnError_SaysWhichItAssumes()
+    {
+        BoatModel drawn = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        Reading[] taken = Taken(drawn);
+        taken[0] = taken[0] with { VoltageV = new Quantity(taken[0].VoltageV!.Value, Knowledge.Measured, 0.02) };
+        List<double> told = [];
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(drawn, taken, TestContext.Current.CancellationToken, new Told(told)));
+        Assert.Equal(taken.Length - 1, report.Assumptions.Count(assumption => assumption.Contains("typed without a ±", StringComparison.Ordinal)));
+        Assert.Equal(told.Order(), told);
+        Assert.Equal(1, told[^1], 1e-9);
+    }
+
+    private sealed class Told(List<double> values) : IProgress<double>
+    {
+        public void Report(double value) => values.Add(value);
+    }
+
+    [Fact]
     public void Diagnose_NothingUsable_SaysSo()
     {
         FaultReport report = Assert.Single(FaultFinding.Diagnose(Boats.Small, [new Reading { Id = "r", Condition = "at-anchor" }], TestContext.Current.CancellationToken));

@@ -94,7 +94,70 @@ public class WorkStepTests
         Alteration recorded = halfBuilt.Find<Alteration>("pump-work")! with { Ticks = [new StepTick("run:pump-cable", Boats.Day)] };
         WorkPack pack = Boats.Plan(halfBuilt, recorded);
         Assert.Equal(Pack.Steps.Select(step => step.Key), pack.Steps.Select(step => step.Key));
-        Assert.Equal(["fit:pump", "fit:pump-fuse", "run:pump-cable"], pack.Steps.Where(step => step.IsDone).Select(step => step.Key).Order());
+        Assert.Equal(["fit:pump", "fit:pump-fuse", "run:pump-cable"], pack.Steps.Where(step => step.IsDoneOn(Boats.Day)).Select(step => step.Key).Order());
+    }
+
+    [Fact]
+    public void Plan_IsolationTickedOnAnEarlierVisit_IsNotDoneToday()
+    {
+        Alteration ticked = Boats.Pump with { Ticks = [.. Pack.Steps.Select(step => new StepTick(step.Key, Boats.Day))] };
+        WorkPack pack = Boats.Plan(Boats.Small, ticked);
+        Assert.All(pack.Steps, step => Assert.True(step.IsDoneOn(Boats.Day)));
+        StepKind[] undone = [.. pack.Steps.Where(step => !step.IsDoneOn(Boats.Day.AddDays(1))).Select(step => step.Kind).Distinct()];
+        Assert.Equal([StepKind.Isolate, StepKind.ProveDead, StepKind.Energise], undone);
+        string html = Orlop.Work.Paper.WorkPackHtml.Render(pack, new(Boats.Day.AddDays(1), "1"));
+        Assert.Contains("ticked 2026-11-25: do it again", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_SunCharger_PanelsAreCoveredBeforeAnythingIsOpenedAndUncoveredLast()
+    {
+        string[] isolation = [.. Pack.Steps.Where(step => step.Kind == StepKind.Isolate).Select(step => step.Key)];
+        Assert.Equal(["isolate:loads-off", "isolate:panels"], isolation[..2]);
+        WorkStep cover = Pack.Steps.Single(step => step.Key == "isolate:panels");
+        Assert.Contains("Cover or disconnect the panels first", cover.Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains(cover.Details, detail => detail.ToString().Contains("controller's own sheet", StringComparison.Ordinal));
+        Assert.Equal("restore:panels", Pack.Steps.Last(step => step.Kind == StepKind.Energise).Key);
+    }
+
+    [Fact]
+    public void Plan_BoatWithoutSun_SaysNothingOfPanels()
+    {
+        BoatModel dark = Boats.Small.WithThings(Boats.Small.Things.Where(thing => !thing.Id.StartsWith("solar", StringComparison.Ordinal)));
+        Assert.DoesNotContain(Boats.Plan(dark, Boats.Pump).Steps, step => step.Key.EndsWith(":panels", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Plan_FuseInTheWay_IsPulledOnlyWithItsLoadOff()
+    {
+        BoatModel boat = Boats.Small.WithThings(Boats.Small.Things.Where(thing => thing.Id != "isolator" && !thing.Id.StartsWith("solar", StringComparison.Ordinal))
+            .Select(thing => thing.Id == "fuse-isolator" ? Boats.Wire("fuse-isolator", "main-fuse.out", "plus.bar", 25, 0.3, 8) : thing).Where(thing => thing.Id != "isolator-plus"));
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Remove(boat.Find("lamp-cable")!)] };
+        WorkStep pull = Boats.Plan(boat, work).Steps.Single(step => step.Key == "isolate:main-fuse");
+        Assert.Contains("only with its load off", pull.Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains(pull.Details, detail => detail.ToString().Contains("Never under load", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Plan_AtABatteryPost_SaysItStaysLiveAndNeverToProveItDead()
+    {
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Add(Boats.Wire("winch-plus", "bank.+", "plus.bar", 35, 1, 8)), BoatEdits.Add(Boats.Wire("winch-minus", "bank.-", "minus.bar", 35, 1, 8))] };
+        WorkPack pack = Boats.Plan(Boats.Small, work);
+        Assert.DoesNotContain(pack.Steps, step => step.Key == "prove-dead:bank");
+        WorkStep live = pack.Steps.Single(step => step.Key == "stays-live:bank");
+        Assert.DoesNotContain(live.Details, detail => detail.ToString().Contains("0 V, at most", StringComparison.Ordinal));
+        foreach (WorkStep step in new[] { live, pack.Steps.Single(step => step.Key == "connect:winch-plus"), pack.Steps.Single(step => step.Key == "connect:winch-minus") })
+        {
+            Caution caution = step.Cautions.First(caution => caution.Kind == CautionKind.Battery);
+            Assert.All(["stay live", "Rings", "insulated tools", "One lead at a time", "other post covered", "minus lead comes off first and goes on last"], words => Assert.Contains(words, caution.Text, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Plan_ContinuityStep_SaysThatItJudgesNoCrimp()
+    {
+        WorkStep step = Pack.Steps.Single(step => step.Key == "test:continuity");
+        Assert.Contains(step.Details, detail => detail.ToString().Contains("says nothing of the crimps", StringComparison.Ordinal) && detail.ToString().Contains("millivolt readings under load", StringComparison.Ordinal));
     }
 
     [Fact]

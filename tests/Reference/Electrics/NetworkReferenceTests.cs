@@ -121,7 +121,7 @@ public sealed class NetworkReferenceTests
     public void N9_InverterAtTheEndOfACable_Agrees(string quantity, double conductorC)
     {
         // eta 0.90 of 1500 W as a loss in proportion to the output; the resistance of the output takes nothing from the input.
-        var cableOhm = 0.012 * 0.780 * (1 + (0.00393 * (conductorC - 20)));
+        var cableOhm = 0.012 * 0.780 * ((234.5 + conductorC) / 254.5);
         var point = Solved(new Network
         {
             Batteries = [new Battery("bank", "plus", "minus", 25.4, 0.004)],

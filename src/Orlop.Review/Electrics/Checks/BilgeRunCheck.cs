@@ -23,6 +23,11 @@ public sealed class BilgeRunCheck : IElectricsCheck
     private Finding Judge(ElectricsView view, Cable cable)
     {
         RunLeg[] wet = [.. cable.Run.Where(leg => IsBilge(view, leg))];
+        if (wet.Length == 0 && cable.Run.Any(leg => leg is { Way: null, Space: null }))
+        {
+            return Unknown(Description, cable.Id, null, Sentence.Of($"{cable.Title}: where it runs is not known for its whole length"), [new FindingInput(cable.Id, "run", IsMissing: true)]);
+        }
+
         bool endsThere = cable.Cores.SelectMany(core => new[] { core.From, core.To })
             .Any(terminal => view.Boat.Find<Part>(terminal.Part)?.Space is { } space && view.Boat.Find<Space>(space) is { Use: SpaceUse.Bilge });
         return new Finding
@@ -39,6 +44,6 @@ public sealed class BilgeRunCheck : IElectricsCheck
     }
 
     private static bool IsBilge(ElectricsView view, RunLeg leg) =>
-        (leg.Way is { } way && view.Boat.Find<Way>(way) is { Means: WayKind.Bilge })
+        (leg.Way is { } way && view.Boat.Find<Way>(way) is { } follows && (follows.Means == WayKind.Bilge || (follows.Space is { } at && view.Boat.Find<Space>(at) is { Use: SpaceUse.Bilge })))
         || (leg.Space is { } space && view.Boat.Find<Space>(space) is { Use: SpaceUse.Bilge });
 }

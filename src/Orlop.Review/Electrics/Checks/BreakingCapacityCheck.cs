@@ -20,15 +20,25 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
         let solved = view.Solve(condition, ChargeCase.Full)
         let faults = Faults(view, solved)
         from device in view.Boat.All<Protection>()
-        let finding = Judge(solved, faults, device, condition)
+        let finding = Judge(view, solved, faults, device, condition)
         where finding is not null
         select finding;
 
-    private Finding? Judge(SolvedNetwork solved, Dictionary<string, FaultCurrentResult> faults, Protection device, Condition condition)
+    private Finding? Judge(ElectricsView view, SolvedNetwork solved, Dictionary<string, FaultCurrentResult?> faults, Protection device, Condition condition)
     {
-        if (solved.GroupOf(device.Id) is not { } group || !faults.TryGetValue(device.Id, out FaultCurrentResult? fault))
+        if (solved.NetworkOf(device.Id) is not { } network)
         {
             return null;
+        }
+
+        if (!faults.TryGetValue(device.Id, out FaultCurrentResult? fault))
+        {
+            return null;
+        }
+
+        if (fault is null)
+        {
+            return NotSolved(Description, device.Id, condition, device.Title);
         }
 
         if (device.BreakingA is not { } breaking)
@@ -36,58 +46,80 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the greatest current it can break is not known"), [new FindingInput(device.Id, "breakingA", IsMissing: true)]);
         }
 
-        FindingInput[] missing = [.. group.Network.Batteries.SelectMany(battery => solved.Built.Gaps.GetValueOrDefault(battery.Id, []))];
+        HashSet<string> reaching = [.. view.SourcesReaching(device).Select(source => source.Id)];
+        FindingInput[] missing = [.. network.Batteries.Select(battery => battery.Id).Concat(network.LimitedSources.Select(source => source.Id).Where(reaching.Contains))
+            .SelectMany(id => solved.Built.Gaps.GetValueOrDefault(id, []))];
+        Verdict verdict = Verdicts.Of(fault.CurrentA, breaking.Value);
+        // A length that is not given counts as nothing here: what holds so holds with any length, what does not cannot be told.
+        FindingInput[] lengths =
+        [
+            .. network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.Sources(view, device, contact.Id).Count() < reaching.Count)
+                .SelectMany(contact => solved.Built.Gaps[contact.Id]).Where(gap => gap.Field == "lengthM"),
+        ];
+        if (verdict != Verdict.Holds)
+        {
+            missing = [.. missing, .. lengths];
+        }
+
         if (missing.Length > 0)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the worst fault behind it cannot be told"), [.. missing]);
         }
 
-        double use = fault.CurrentA / breaking.Value;
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = device.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(use),
-            UseFraction = use,
+            Verdict = verdict,
+            UseFraction = Verdicts.UseOf(fault.CurrentA, breaking.Value),
             Headline = Sentence.Of($"{device.Title} can break {A(breaking.Value)}; the worst fault behind it is {A(fault.CurrentA)}"),
             Working =
             [
-                new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), "solved network"),
+                new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), Solved(solved, device.Id)),
                 new WorkingLine("Resistance of sources and way", "cold conductors of ideal copper, unknown joints taken as nothing", double.IsFinite(fault.SourceOhm) ? new Amount(fault.SourceOhm, "Ohm") : null, "theorem of Thévenin"),
                 new WorkingLine("Chargers and converters add", "their limits", A(fault.LimitedA), ""),
                 new WorkingLine("Prospective fault current", $"{N(fault.OpenCircuitV)} ÷ {N(fault.SourceOhm)} + {N(fault.LimitedA)}", A(fault.CurrentA), ""),
                 new WorkingLine("Breaking capacity", "", A(breaking.Value), breaking.Method ?? "as typed"),
                 Use(fault.CurrentA, breaking.Value),
             ],
-            Inputs = [new FindingInput(device.Id, "breakingA"), .. group.Network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm"))],
+            Inputs = [new FindingInput(device.Id, "breakingA"), .. network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm"))],
         };
     }
 
-    private static string? ReturnNode(ElectricsView view, SolvedGroup group, Protection device)
+    // The minus of every battery that reaches the device; without a battery, of the other sources.
+    private static string[] ReturnNodes(ElectricsView view, Network network, Protection device)
     {
-        HashSet<string> reaching = [.. SystemVoltage.Sources(view, device).Select(source => source.Id)];
-        return group.Network.Batteries.FirstOrDefault(battery => reaching.Contains(battery.Id))?.Minus
-            ?? group.Network.LimitedSources.FirstOrDefault(source => reaching.Contains(source.Id))?.Minus
-            ?? group.Network.Converters.FirstOrDefault(converter => reaching.Contains(converter.Id))?.OutMinus;
+        HashSet<string> reaching = [.. view.SourcesReaching(device).Select(source => source.Id)];
+        string[] batteries = [.. network.Batteries.Where(battery => reaching.Contains(battery.Id)).Select(battery => battery.Minus)];
+        return batteries.Length > 0
+            ? batteries
+            :
+            [
+                .. network.LimitedSources.Where(source => reaching.Contains(source.Id)).Select(source => source.Minus),
+                .. network.Converters.Where(converter => reaching.Contains(converter.Id)).Select(converter => converter.OutMinus),
+            ];
     }
 
-    // For each device the worse of its two sides: a device between two sources sees the larger. One factorisation for each group.
-    private static Dictionary<string, FaultCurrentResult> Faults(ElectricsView view, SolvedNetwork solved)
+    // For each device the worse of its two sides: a device between two sources sees the larger. Null where the network itself has faults. One factorisation for each group.
+    private static Dictionary<string, FaultCurrentResult?> Faults(ElectricsView view, SolvedNetwork solved)
     {
-        Dictionary<string, FaultCurrentResult> worst = new(StringComparer.Ordinal);
-        foreach (IGrouping<SolvedGroup, Protection> devices in view.Boat.All<Protection>().Where(device => solved.GroupOf(device.Id) is not null).GroupBy(device => solved.GroupOf(device.Id)!))
+        Dictionary<string, FaultCurrentResult?> worst = new(StringComparer.Ordinal);
+        foreach (IGrouping<Network, Protection> devices in view.Boat.All<Protection>().Where(device => solved.NetworkOf(device.Id) is not null).GroupBy(device => solved.NetworkOf(device.Id)!))
         {
-            if (devices.Key.Result.Status == SolveStatus.FaultyNetwork)
+            (string Device, string Plus, string Minus)[] pairs = [.. devices.SelectMany(device => Sides(view, devices.Key, device))];
+            var currents = view.FaultsIn(devices.Key, [.. pairs.Select(pair => (pair.Plus, pair.Minus))]);
+            if (currents.IsEmpty)
             {
-                continue;
+                foreach (var pair in pairs)
+                {
+                    worst[pair.Device] = null;
+                }
             }
 
-            (string Device, string Plus, string Minus)[] pairs = [.. devices.SelectMany(device => Sides(view, devices.Key, device))];
-            var currents = view.FaultsIn(devices.Key.Network, [.. pairs.Select(pair => (pair.Plus, pair.Minus))]);
             foreach ((var pair, FaultCurrentResult? fault) in pairs.Zip(currents))
             {
-                if (fault is not null && (!worst.TryGetValue(pair.Device, out FaultCurrentResult? known) || fault.CurrentA > known.CurrentA))
+                if (fault is not null && (!worst.TryGetValue(pair.Device, out FaultCurrentResult? known) || fault.CurrentA > known!.CurrentA))
                 {
                     worst[pair.Device] = fault;
                 }
@@ -97,8 +129,6 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
         return worst;
     }
 
-    private static IEnumerable<(string Device, string Plus, string Minus)> Sides(ElectricsView view, SolvedGroup group, Protection device) =>
-        ReturnNode(view, group, device) is { } minus
-            ? new[] { TerminalNames.In, TerminalNames.Out }.Select(name => (device.Id, device.At(name).ToString(), minus))
-            : [];
+    private static IEnumerable<(string Device, string Plus, string Minus)> Sides(ElectricsView view, Network network, Protection device) =>
+        ReturnNodes(view, network, device).SelectMany(minus => new[] { TerminalNames.In, TerminalNames.Out }.Select(name => (device.Id, device.At(name).ToString(), minus)));
 }

@@ -3,7 +3,6 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Working;
 using Orlop.Review.Findings;
-using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 using static Orlop.Review.Electrics.FindingLines;
 
@@ -54,30 +53,29 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
         }
 
         double allowed = ampacity.IsTooHot ? 0 : ampacity.CurrentA ?? 0;
-        bool fails = current > allowed;
-        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, view.Solve(condition, ChargeCase.Normal), condition, fullest.Id);
-        if (missing.Length > 0 && !fails)
+        Verdict verdict = Verdicts.Of(current, allowed);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, cable.Cores.Where(core => !IsEarth(core)).Select(core => ElementIds.Core(cable, core)));
+        if (missing.Length > 0 && verdict != Verdict.Fails)
         {
             return Unknown(Description, cable.Id, condition.Id, Sentence.Of($"{cable.Title} carries at least {A(current)} of {A(allowed)} {In(condition)}; what else it feeds is not known"), missing);
         }
 
-        double? use = allowed > 0 ? current / allowed : null;
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = cable.Id,
             ConditionId = condition.Id,
-            Verdict = fails ? Verdict.Fails : current == 0 ? Verdict.Holds : Verdicts.OfUse(use),
-            UseFraction = use,
+            Verdict = verdict,
+            UseFraction = Verdicts.UseOf(current, allowed),
             Headline = ampacity.IsTooHot
                 ? Sentence.Of($"{cable.Title}: {where.SpaceTitle} at {new Amount(where.AmbientC, "C")} is as hot as its insulation may get")
                 : Sentence.Of($"{cable.Title} carries {A(current)} of the {A(allowed)} it may {In(condition)}"),
             Working =
             [
-                new WorkingLine("Greatest current", $"core {fullest.Id}, the larger of normal and lowest charge", A(current), "solved network"),
+                new WorkingLine("Greatest current", $"core {fullest.Id}, the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest.Id), fullest.Id)),
                 new WorkingLine("Hottest stretch", where.SpaceTitle, new Amount(where.AmbientC, "C"), ""),
                 .. ampacity.Working.Select(step => Line(step, IsFromMemory(practice, step.Symbol))),
-                .. use is null ? (ImmutableArray<WorkingLine>)[] : [Use(current, allowed)],
+                Use(current, allowed),
             ],
             Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "insulationC"), new FindingInput(cable.Id, "run")],
         };

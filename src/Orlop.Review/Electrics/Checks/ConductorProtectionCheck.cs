@@ -29,7 +29,7 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
     private Finding? Judge(ElectricsView view, Cable cable, WiringEdge edge, Condition condition)
     {
         double feedA = view.ReachIn(condition).WorstFeedA(edge.A);
-        if (feedA == 0 || IsCrankingLead(view, edge, condition))
+        if (feedA == 0 || CrankingWay.IsOnlyThat(view, edge.Id, condition))
         {
             return null;
         }
@@ -42,13 +42,20 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
                 : NoLimit(Description, edge.Id, condition.Id, cable.Title, LimitIds.DeviceOverAmpacityBelow50VRatio);
         }
 
+        if (allowed.MostA <= 0)
+        {
+            return Unprotected(cable, edge, condition, feedA, allowed, AllowsNothing(view, cable, edge, condition));
+        }
+
         return feedA <= allowed.MostA ? Protected(cable, edge, condition, feedA, allowed) : Stretch(view, cable, edge, condition, feedA, allowed);
     }
 
-    private static bool IsCrankingLead(ElectricsView view, WiringEdge edge, Condition condition)
+    private static Sentence AllowsNothing(ElectricsView view, Cable cable, WiringEdge edge, Condition condition)
     {
-        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(edge.Id);
-        return takers.Count > 0 && takers.All(id => view.Boat.Find<ElectricLoad>(id) is { IsCrankingMotor: true });
+        AmpacityOfCable where = view.AmpacityOf(cable, condition);
+        return where.Result is { IsTooHot: true }
+            ? Sentence.Of($"{cable.Title}, {edge.Core!.Id} may carry nothing {In(condition)}: {where.SpaceTitle} at {new Amount(where.AmbientC, "C")} is as hot as its insulation may get, so no device is small enough")
+            : Sentence.Of($"{cable.Title}, {edge.Core!.Id}: the practice's limits allow it no device at all, and it can be fed");
     }
 
     private Finding Protected(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice allowed) => new()
@@ -56,8 +63,8 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
         CheckId = Description.Id,
         SubjectId = edge.Id,
         ConditionId = condition.Id,
-        Verdict = Verdicts.OfUse(feedA / allowed.MostA),
-        UseFraction = feedA / allowed.MostA,
+        Verdict = Verdicts.Of(feedA, allowed.MostA),
+        UseFraction = Verdicts.UseOf(feedA, allowed.MostA),
         Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: at most {A(feedA)} can feed it before something opens; it allows {A(allowed.MostA)}"),
         Working =
         [
@@ -92,8 +99,8 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = edge.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(length / limit.Value),
-            UseFraction = length / limit.Value,
+            Verdict = Verdicts.Of(length, limit.Value),
+            UseFraction = Verdicts.UseOf(length, limit.Value),
             Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: {M(length)} from {stretch.FromTitle} before {stretch.DeviceTitle} protects it; {M(limit.Value)} is allowed"),
             Working =
             [
@@ -114,7 +121,7 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
         SubjectId = edge.Id,
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
-        UseFraction = double.IsFinite(feedA) ? feedA / allowed.MostA : null,
+        UseFraction = Verdicts.UseOf(feedA, allowed.MostA),
         Headline = fault,
         Working = [new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "wiring"), .. allowed.Working],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],

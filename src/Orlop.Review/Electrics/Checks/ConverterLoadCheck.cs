@@ -24,14 +24,13 @@ public sealed class ConverterLoadCheck : IElectricsCheck
 
     private IEnumerable<Finding> Judge(ElectricsView view, Part part, Condition condition)
     {
-        SolvedNetwork running = view.Solve(condition, ChargeCase.Normal);
-        if (running.GroupOf(part.Id) is null)
+        if (view.Solve(condition, ChargeCase.Normal).GroupOf(part.Id) is null)
         {
             yield break;
         }
 
         double ratedW = part is Inverter inverter ? inverter.RatedW.Value : ((DcConverter)part).OutputV.Value * ((DcConverter)part).RatedA.Value;
-        yield return Running(view, part, condition, running, ratedW);
+        yield return Running(view, part, condition, ratedW);
         foreach (ElectricLoad load in LoadsBehind(view, part, condition).Where(LoadElements.HasStart))
         {
             yield return Starting(view, part, condition, load, ratedW);
@@ -39,12 +38,12 @@ public sealed class ConverterLoadCheck : IElectricsCheck
     }
 
     private static IEnumerable<ElectricLoad> LoadsBehind(ElectricsView view, Part part, Condition condition) =>
-        view.Boat.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, condition.Id) && view.PathsIn(condition).ElementsTo(load.Id).Contains(part.Id));
+        view.Boat.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, condition.Id) && view.PathsIn(condition).TakersBehind(part.Id).Contains(load.Id));
 
-    private Finding Running(ElectricsView view, Part part, Condition condition, SolvedNetwork running, double ratedW)
+    private Finding Running(ElectricsView view, Part part, Condition condition, double ratedW)
     {
-        ImmutableArray<FindingInput> missing = [.. LoadsBehind(view, part, condition).SelectMany(load => running.Built.Gaps.GetValueOrDefault(load.Id, []))];
-        if (running.ConverterOutputW(part.Id) is not { } outputW)
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, part.Id);
+        if (Output(view, part, condition, null) is not (var solved, var outputW))
         {
             return NotSolved(Description, part.Id, condition, part.Title);
         }
@@ -59,17 +58,26 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = part.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(outputW / ratedW),
-            UseFraction = outputW / ratedW,
+            Verdict = Verdicts.Of(outputW, ratedW),
+            UseFraction = Verdicts.UseOf(outputW, ratedW),
             Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} of {new Amount(ratedW, "W")} {In(condition)}"),
             Working =
             [
-                new WorkingLine("Output", "everything on that it feeds", new Amount(outputW, "W"), "solved network"),
+                new WorkingLine("Output", "everything on that it feeds", new Amount(outputW, "W"), Solved(solved, part.Id)),
                 new WorkingLine("Rating", "continuous", new Amount(ratedW, "W"), "as typed"),
                 Use(outputW, ratedW),
             ],
             Inputs = [new FindingInput(part.Id, part is Inverter ? "ratedW" : "ratedA")],
         };
+    }
+
+    // The greater of normal and lowest charge: a charger on its output takes work off it.
+    private static (SolvedNetwork Solved, double OutputW)? Output(ElectricsView view, Part part, Condition condition, string? startingId)
+    {
+        var both = new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => view.Solve(new NetworkCase(condition.Id, charge, startingId)))
+            .Select(solved => (Solved: solved, OutputW: solved.ConverterOutputW(part.Id)))
+            .ToArray();
+        return both.All(each => each.OutputW is not null) ? both.Select(each => (each.Solved, each.OutputW!.Value)).MaxBy(each => each.Value) : null;
     }
 
     private Finding Starting(ElectricsView view, Part part, Condition condition, ElectricLoad load, double ratedW)
@@ -79,7 +87,7 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{load.Title}: how long its start lasts is not known"), [new FindingInput(load.Id, "startS", IsMissing: true)]);
         }
 
-        if (view.Solve(new NetworkCase(condition.Id, ChargeCase.Normal, load.Id)).ConverterOutputW(part.Id) is not { } outputW)
+        if (Output(view, part, condition, load.Id) is not (var solved, var outputW))
         {
             return NotSolved(Description, part.Id, condition, part.Title);
         }
@@ -88,17 +96,23 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             ? inverter.Overloads.Where(overload => overload.DurationS >= duration.Value).Select(overload => overload.RatingRatio).DefaultIfEmpty(1).Max()
             : 1;
         double allowedW = ratio * ratedW;
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, part.Id);
+        if (missing.Length > 0 && outputW <= allowedW)
+        {
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} gives at least {new Amount(outputW, "W")} while {load.Title} starts; what else it feeds is not known"), missing);
+        }
+
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = part.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(outputW / allowedW),
-            UseFraction = outputW / allowedW,
+            Verdict = Verdicts.Of(outputW, allowedW),
+            UseFraction = Verdicts.UseOf(outputW, allowedW),
             Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} for {Seconds(duration.Value)} while {load.Title} starts; it bears {new Amount(allowedW, "W")} that long"),
             Working =
             [
-                new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), "solved network"),
+                new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), Solved(solved, part.Id)),
                 new WorkingLine("Bears", $"{N(ratio)} × {N(ratedW)} for at least {N(duration.Value)} s", new Amount(allowedW, "W"), "as typed"),
                 Use(outputW, allowedW),
             ],

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Networks;
@@ -17,29 +18,42 @@ public sealed class DeliveryCheck : IElectricsCheck
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
-        from condition in view.Conditions
-        from charge in new[] { ChargeCase.Normal, ChargeCase.Lowest }
-        let solved = view.Solve(condition, charge)
-        from finding in solved.Groups.SelectMany(part => Judge(view, condition, charge, part)).Concat(solved.Built.Unfed.Select(id => Unfed(view, condition, id)))
-        select finding;
+    [
+        .. from condition in view.Conditions
+           from charge in new[] { ChargeCase.Normal, ChargeCase.Lowest }
+           let solved = view.Solve(condition, charge)
+           from finding in solved.Groups.SelectMany(part => Judge(view, condition, charge, part)).Concat(solved.Built.Unfed.Select(id => Unfed(view, condition, id)))
+           select finding,
+        .. from condition in view.Conditions
+           from load in view.Boat.All<ElectricLoad>()
+           where LoadElements.IsOnIn(load, condition.Id) && LoadElements.RunningA(load) is null
+           select UnknownDraw(view, condition, load),
+    ];
 
     private IEnumerable<Finding> Judge(ElectricsView view, Condition condition, ChargeCase charge, SolvedGroup group) => group.Result.Status switch
     {
-        SolveStatus.Converged => group.Network.Loads.Select(load => Served(view, condition, load)),
+        SolveStatus.Converged => group.Network.Loads.Select(load => Served(view, condition, charge, load)),
         SolveStatus.FaultyNetwork => group.Result.Faults.Select(fault => Faulty(condition, fault)),
         SolveStatus.NoOperatingPoint when group.Result.Shortfall is { } shortfall => [NotServed(view, condition, charge, shortfall)],
         _ => group.Network.Loads.Select(load => NotSolved(Description, load.Id, condition, Title(view, load.Id))),
     };
 
-    private Finding Served(ElectricsView view, Condition condition, Load load) => new()
+    private Finding Served(ElectricsView view, Condition condition, ChargeCase charge, Load load)
     {
-        CheckId = Description.Id,
-        SubjectId = ElementIds.ThingOf(load.Id),
-        ConditionId = condition.Id,
-        Verdict = Verdict.Holds,
-        Headline = Sentence.Of($"{Title(view, load.Id)} can be fed {In(condition)}"),
-        Working = [new WorkingLine("Operating point", "found with everything on at once, at normal and at lowest charge", null, "solved network")],
-    };
+        string id = ElementIds.ThingOf(load.Id);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, view.Solve(condition, charge), condition, id);
+        return missing.Length > 0
+            ? Unknown(Description, id, condition.Id, Sentence.Of($"{Title(view, load.Id)}: whether it can be fed {In(condition)} cannot be told"), missing)
+            : new Finding
+            {
+                CheckId = Description.Id,
+                SubjectId = id,
+                ConditionId = condition.Id,
+                Verdict = Verdict.Holds,
+                Headline = Sentence.Of($"{Title(view, load.Id)} can be fed {In(condition)}"),
+                Working = [new WorkingLine("Operating point", $"found with everything on at once, {(charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge")}", null, "solved network")],
+            };
+    }
 
     private Finding NotServed(ElectricsView view, Condition condition, ChargeCase charge, Shortfall shortfall) => new()
     {
@@ -47,7 +61,7 @@ public sealed class DeliveryCheck : IElectricsCheck
         SubjectId = ElementIds.ThingOf(shortfall.LoadId),
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
-        UseFraction = shortfall.MostW > 0 ? shortfall.AskedW / shortfall.MostW : null,
+        UseFraction = Verdicts.UseOf(shortfall.AskedW, shortfall.MostW),
         Headline = Sentence.Of($"{Title(view, shortfall.LoadId)} asks {new Amount(shortfall.AskedW, "W")} {In(condition)}; the most it could get is {new Amount(shortfall.MostW, "W")}"),
         Working =
         [
@@ -79,6 +93,10 @@ public sealed class DeliveryCheck : IElectricsCheck
         Working = [new WorkingLine("Closed path", "none, on one or both of its terminals, with the switches as the condition has them", null, "network check")],
         Inputs = [new FindingInput(ElementIds.ThingOf(id), "uses")],
     };
+
+    private Finding UnknownDraw(ElectricsView view, Condition condition, ElectricLoad load) => Unknown(
+        Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: what it draws is not known, so whether it can be fed {In(condition)} cannot be told"),
+        view.Solve(condition, ChargeCase.Normal).Built.Gaps[load.Id]);
 
     private static string Title(ElectricsView view, string elementId)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
@@ -22,11 +23,8 @@ public sealed class DeviceLoadCheck : IElectricsCheck
         from condition in view.Conditions
         select Judge(view, device, condition);
 
-    private static bool FeedsCrankingOnly(ElectricsView view, Protection device) => view.Conditions.All(condition =>
-    {
-        IReadOnlySet<string> takers = view.PathsIn(condition).TakersBehind(device.Id);
-        return takers.Count > 0 && takers.All(id => view.Boat.Find<ElectricLoad>(id) is { IsCrankingMotor: true });
-    });
+    private static bool FeedsCrankingOnly(ElectricsView view, Protection device) =>
+        view.Conditions.All(condition => CrankingWay.IsOnlyThat(view, device.Id, condition));
 
     private Finding Judge(ElectricsView view, Protection device, Condition condition)
     {
@@ -35,16 +33,19 @@ public sealed class DeviceLoadCheck : IElectricsCheck
             return NoLimit(Description, device.Id, condition.Id, device.Title, LimitIds.LoadOverDeviceFraction);
         }
 
-        if (LoadedCurrents.GreatestA(view, condition, device.Id) is not { } current)
+        string[] poles = [.. Wiring.EdgesOf(device).Select(edge => edge.Id)];
+        if (LoadedCurrents.GreatestA(view, condition, poles) is not { } current)
         {
             return view.Solve(condition, ChargeCase.Normal).GroupOf(device.Id) is null
                 ? Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title} is joined to nothing"), [new FindingInput(device.Id, "id")])
                 : NotSolved(Description, device.Id, condition, device.Title);
         }
 
-        double allowed = limit.Value * device.RatedA.Value, use = current / allowed;
-        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, view.Solve(condition, ChargeCase.Normal), condition, device.Id);
-        if (missing.Length > 0 && use <= 1)
+        string fullest = poles.MaxBy(id => LoadedCurrents.GreatestA(view, condition, id))!;
+        double allowed = limit.Value * device.RatedA.Value;
+        Verdict verdict = Verdicts.Of(current, allowed);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, poles);
+        if (missing.Length > 0 && verdict != Verdict.Fails)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title} carries at least {A(current)} {In(condition)}; what else it feeds is not known"), missing);
         }
@@ -54,12 +55,12 @@ public sealed class DeviceLoadCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = device.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(use),
-            UseFraction = use,
+            Verdict = verdict,
+            UseFraction = Verdicts.UseOf(current, allowed),
             Headline = Sentence.Of($"{device.Title} carries {A(current)} of the {A(allowed)} it may for long {In(condition)}"),
             Working =
             [
-                new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), "solved network"),
+                new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest), fullest)),
                 new WorkingLine("Rating", "", A(device.RatedA.Value), "as typed"),
                 Line(limit, "Share it may carry for long", "Fraction"),
                 new WorkingLine("Allowed", $"{N(limit.Value)} × {N(device.RatedA.Value)}", A(allowed), ""),

@@ -22,21 +22,27 @@ public sealed class DeviceVoltageCheck : IElectricsCheck
     private Finding Judge(ElectricsView view, Part device)
     {
         Quantity? rated = device is Protection protection ? protection.RatedV : ((PlugAndSocket)device).RatedV;
-        double? volts = SystemVoltage.Sources(view, device).Select(SystemVoltage.GreatestV).Max();
+        Part[] sources = [.. view.SourcesReaching(device)];
+        FindingInput[] unknown = [.. sources.Where(source => SystemVoltage.GreatestV(source) is null).Select(source => new FindingInput(source.Id, "openCircuit", IsMissing: true))];
+        double? volts = sources.Select(SystemVoltage.GreatestV).Max();
+        if (unknown.Length > 0 && rated is not null && !(volts > rated.Value))
+        {
+            return Unknown(Description, device.Id, null, Sentence.Of($"{device.Title}: the highest voltage it may see is not known"), [.. unknown]);
+        }
+
         if (rated is null || volts is null)
         {
             Sentence headline = rated is null ? Sentence.Of($"{device.Title}: the voltage it is rated for is not known") : Sentence.Of($"{device.Title}: no source reaches it, so its voltage is not known");
             return Unknown(Description, device.Id, null, headline, [new FindingInput(device.Id, rated is null ? "ratedV" : "id", IsMissing: rated is null)]);
         }
 
-        double use = volts.Value / rated.Value;
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = device.Id,
             // A rating is a step of a series, not a quantity with a margin: at or below it the device is within its rating.
-            Verdict = use > 1 ? Verdict.Fails : Verdict.Holds,
-            UseFraction = use,
+            Verdict = volts.Value > rated.Value ? Verdict.Fails : Verdict.Holds,
+            UseFraction = Verdicts.UseOf(volts.Value, rated.Value),
             Headline = Sentence.Of($"{device.Title} is rated {V(rated.Value)} and may see {V(volts.Value)}"),
             Working =
             [

@@ -26,6 +26,9 @@ public sealed class LeastVoltageCheck : IElectricsCheck
         where finding is not null
         select finding;
 
+    // What has no nominal voltage above its least one is reckoned as if that were nine tenths of nominal.
+    private const double StandInLeastFraction = 0.9;
+
     /// <summary>The least voltage of a part: its own figure or the practice's, with where it is from; null when there is none.</summary>
     internal static (double LeastV, double NominalV, WorkingLine Line)? LeastOf(ElectricsView view, Part part)
     {
@@ -38,13 +41,16 @@ public sealed class LeastVoltageCheck : IElectricsCheck
         };
         if (own is not null)
         {
-            return (own.Value, nominal ?? own.Value / 0.9, new WorkingLine("Works down to", field, V(own.Value), own.Method ?? "as typed"));
+            return (own.Value, nominal > own.Value ? nominal.Value : own.Value / StandInLeastFraction, new WorkingLine("Works down to", field, V(own.Value), own.Method ?? "as typed"));
         }
 
         return nominal is { } volts && view.Practice?.Find(LimitIds.LeastVoltageFraction) is { } limit
             ? (limit.Value * volts, volts, new WorkingLine("Works down to", $"{N(limit.Value)} × {N(volts)}", V(limit.Value * volts), limit.Source, limit.IsFromMemory))
             : null;
     }
+
+    /// <summary>The field that holds a part's own least voltage.</summary>
+    internal static string FieldOf(Part part) => part is Inverter ? "cutOffV" : part is DcConverter ? "leastInputV" : "leastV";
 
     private Finding? Judge(ElectricsView view, Part part, Condition condition)
     {
@@ -56,8 +62,7 @@ public sealed class LeastVoltageCheck : IElectricsCheck
 
         if (LeastOf(view, part) is not { } least)
         {
-            string field = part is Inverter ? "cutOffV" : part is DcConverter ? "leastInputV" : "leastV";
-            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: the least voltage it works at is not known"), [new FindingInput(part.Id, field, IsMissing: true)]);
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: the least voltage it works at is not known"), [new FindingInput(part.Id, FieldOf(part), IsMissing: true)]);
         }
 
         ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, solved, condition, part.Id);
@@ -71,27 +76,28 @@ public sealed class LeastVoltageCheck : IElectricsCheck
             return solved.GroupOf(part.Id) is null ? null : NotSolved(Description, part.Id, condition, part.Title);
         }
 
-        double use = UseOf(volts, least.LeastV, least.NominalV);
+        (double asked, double allowed) = BelowNominal(volts, least.LeastV, least.NominalV);
+        double? use = Verdicts.UseOf(asked, allowed);
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = part.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(use),
+            Verdict = Verdicts.Of(asked, allowed),
             UseFraction = use,
             Headline = Sentence.Of($"{part.Title} gets {V(volts)} {In(condition)} at the lowest charge; it works down to {V(least.LeastV)}"),
             Working =
             [
-                new WorkingLine("Voltage at the lowest charge", "between its terminals, everything on, no charger helping", V(volts), "solved network"),
+                new WorkingLine("Voltage at the lowest charge", "between its terminals, everything on, no charger helping", V(volts), Solved(solved, part.Id)),
                 least.Line,
-                new WorkingLine("Use", $"({N(least.NominalV)} − {N(volts)}) ÷ ({N(least.NominalV)} − {N(least.LeastV)}), below nominal over what is allowed below it", Fraction(use), ""),
+                new WorkingLine("Use", $"({N(least.NominalV)} − {N(volts)}) ÷ ({N(least.NominalV)} − {N(least.LeastV)}), below nominal over what is allowed below it", use is { } share ? Fraction(share) : null, ""),
             ],
             Inputs = [new FindingInput(condition.Id, "lowestChargeFraction"), .. MissingInputs.AssumedOnWay(view, solved, condition, part.Id)],
         };
     }
 
-    /// <summary>How far a voltage is below nominal, over how far it may be; 0 at or above nominal.</summary>
-    internal static double UseOf(double volts, double leastV, double nominalV) => nominalV > leastV
-        ? Math.Max(0, (nominalV - volts) / (nominalV - leastV))
-        : leastV / volts;
+    /// <summary>How far a voltage is below nominal, and how far it may be; a least voltage at or above nominal leaves no room.</summary>
+    internal static (double AskedV, double AllowedV) BelowNominal(double volts, double leastV, double nominalV) => leastV < nominalV
+        ? (Math.Max(0, nominalV - volts), nominalV - leastV)
+        : (Math.Max(0, leastV - volts), 0);
 }

@@ -55,7 +55,11 @@ public sealed class OneAcSourceCheck : IElectricsCheck
                         continue;
                     }
 
-                    enteredBy.TryAdd(changeover.Id, edge.Position);
+                    // Only a way that came in by a side is kept from the other; from its common side either can be reached.
+                    if (node == edge.A)
+                    {
+                        enteredBy.TryAdd(changeover.Id, edge.Position);
+                    }
                 }
 
                 if (seen.Add(next))

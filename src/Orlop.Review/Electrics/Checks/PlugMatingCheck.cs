@@ -13,7 +13,7 @@ public sealed class PlugMatingCheck : IElectricsCheck
     public CheckDescription Description { get; } = new(
         "plugs-that-mate",
         "No plug fits where it must not",
-        "For any two plugs that are pulled apart in use, have the same keying and the same arrangement of poles, and whose loose lead reaches the other's socket: their voltages must be the same, and the device ahead of a socket must not be bigger than the other plug may carry.",
+        "For any two plugs that are pulled apart in use, have the same keying, and whose loose lead reaches the other's socket: their poles must be arranged alike, their voltages must be the same, and the device ahead of a socket must not be bigger than the other plug may carry.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view)
@@ -21,10 +21,14 @@ public sealed class PlugMatingCheck : IElectricsCheck
         List<PlugAndSocket> plugs = [.. view.Boat.All<PlugAndSocket>().Where(plug => plug.PartsInUse)];
         foreach (PlugAndSocket plug in plugs)
         {
-            if (plug.Keying is null && plugs.Count > 1)
+            if (plugs.Count > 1 && plugs.Where(other => other.Keying is null && (plug.Keying is null || other.Id != plug.Id)).FirstOrDefault() is { } unkeyed)
             {
-                yield return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title}: what it mates with is not known"), [new FindingInput(plug.Id, "keying", IsMissing: true)]);
-                continue;
+                PlugAndSocket unknown = plug.Keying is null ? plug : unkeyed;
+                yield return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title}: whether it mates with another is not known, for {unknown.Title} does not say what it mates with"), [new FindingInput(unknown.Id, "keying", IsMissing: true)]);
+                if (plug.Keying is null)
+                {
+                    continue;
+                }
             }
 
             bool hasTwin = false;
@@ -36,14 +40,15 @@ public sealed class PlugMatingCheck : IElectricsCheck
 
             if (!hasTwin)
             {
-                yield return Fits(plug, Sentence.Of($"{plug.Title} fits no other socket on board"), []);
+                yield return Fits(plug, Sentence.Of($"{plug.Title} fits no other socket on board"),
+                    [new WorkingLine("Sockets of the same keying", $"none among {plugs.Count - 1} others", null, "")]);
             }
         }
     }
 
-    private static bool Mates(PlugAndSocket plug, PlugAndSocket other) =>
-        string.Equals(plug.Keying?.Trim(), other.Keying?.Trim(), StringComparison.OrdinalIgnoreCase)
-        && string.Equals(plug.Arrangement?.Trim(), other.Arrangement?.Trim(), StringComparison.OrdinalIgnoreCase);
+    private static bool Mates(PlugAndSocket plug, PlugAndSocket other) => IsSame(plug.Keying, other.Keying);
+
+    private static bool IsSame(string? one, string? other) => string.Equals(one?.Trim(), other?.Trim(), StringComparison.OrdinalIgnoreCase);
 
     private Finding Judge(ElectricsView view, PlugAndSocket plug, PlugAndSocket other)
     {
@@ -66,19 +71,30 @@ public sealed class PlugMatingCheck : IElectricsCheck
             return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title} also mates with {other.Title}; the voltage at one of them is not known"), [new FindingInput(here is null ? plug.Id : other.Id, "id")]);
         }
 
+        bool isOtherArrangement = plug.Arrangement is not null && other.Arrangement is not null && !IsSame(plug.Arrangement, other.Arrangement);
         bool isOtherVoltage = Math.Abs(plugV - otherV) > SameVoltageFraction * Math.Max(plugV, otherV);
         double feedA = view.Conditions.Select(condition => view.ReachIn(condition).WorstFeedA(other.At(TerminalNames.In).ToString())).DefaultIfEmpty(0).Max();
         bool isTooStrong = plug.RatedA is { } rated && feedA > rated.Value;
         WorkingLine[] working =
         [
-            new("Keying and arrangement", $"{plug.Keying}; {plug.Arrangement}: the same on both", null, ""),
+            new("Keying and arrangement", isOtherArrangement ? $"{plug.Keying}; {plug.Arrangement} here, {other.Arrangement} there" : $"{plug.Keying}; {plug.Arrangement}: the same on both", null, ""),
             new("Distance between the sockets", "straight", M(distance), ""),
             new("Loose lead", "", M(lead.Value), "as typed"),
             new($"Voltage of {plug.Title}", "", V(plugV), "nominal of what feeds it"),
             new($"Voltage of {other.Title}", "", V(otherV), "nominal of what feeds it"),
             new($"Device ahead of {other.Title}", "worst feed", double.IsFinite(feedA) ? A(feedA) : null, "wiring"),
         ];
-        if (!isOtherVoltage && !isTooStrong)
+        FindingInput[] untold =
+        [
+            .. new[] { plug, other }.Where(each => each.Arrangement is null).Select(each => new FindingInput(each.Id, "arrangement", IsMissing: true)),
+            .. plug.RatedA is null ? new[] { new FindingInput(plug.Id, "ratedA", IsMissing: true) } : [],
+        ];
+        if (!isOtherArrangement && !isOtherVoltage && !isTooStrong && (untold.Length > 0 || view.Conditions.IsEmpty))
+        {
+            return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title} also mates with {other.Title}; whether it bears that is not known"), [.. untold]) with { Working = [.. working] };
+        }
+
+        if (!isOtherArrangement && !isOtherVoltage && !isTooStrong)
         {
             return Fits(plug, Sentence.Of($"{plug.Title} also fits {other.Title}, which has the same voltage and no bigger a fuse than it bears"), working);
         }
@@ -88,7 +104,9 @@ public sealed class PlugMatingCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = plug.Id,
             Verdict = Verdict.Fails,
-            Headline = isOtherVoltage
+            Headline = isOtherArrangement
+                ? Sentence.Of($"{plug.Title} also fits {other.Title}, {M(distance)} away, whose poles are arranged otherwise: {other.Arrangement}")
+                : isOtherVoltage
                 ? Sentence.Of($"{plug.Title} ({V(plugV)}) also fits {other.Title} ({V(otherV)}), {M(distance)} away")
                 : Sentence.Of($"{plug.Title} also fits {other.Title}, {M(distance)} away, where the fuse is bigger than it bears"),
             Working = [.. working],

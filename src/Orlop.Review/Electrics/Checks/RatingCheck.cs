@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
@@ -26,9 +27,15 @@ public sealed class RatingCheck : IElectricsCheck
 
     private Finding? Judge(ElectricsView view, Part part, Condition condition)
     {
-        if (GreatestA(view, part, condition) is not { } current)
+        string[] elements = [.. ElementsOf(view, part, condition).Where(id => view.Solve(condition, ChargeCase.Normal).GroupOf(id) is not null)];
+        if (elements.Length == 0)
         {
             return null;
+        }
+
+        if (Greatest(view, part, condition) is not (var solved, var current))
+        {
+            return NotSolved(Description, part.Id, condition, part.Title);
         }
 
         (Quantity? rated, string field) = part switch
@@ -44,18 +51,24 @@ public sealed class RatingCheck : IElectricsCheck
             return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} carries {A(current)} {In(condition)}; what it may carry is not known"), [new FindingInput(part.Id, field, IsMissing: true)]);
         }
 
-        double use = current / rated.Value;
+        Verdict verdict = Verdicts.Of(current, rated.Value);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, elements);
+        if (missing.Length > 0 && verdict != Verdict.Fails)
+        {
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title} carries at least {A(current)} {In(condition)}; what else runs through it is not known"), missing);
+        }
+
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = part.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(use),
-            UseFraction = use,
+            Verdict = verdict,
+            UseFraction = Verdicts.UseOf(current, rated.Value),
             Headline = Sentence.Of($"{part.Title} carries {A(current)} of {A(rated.Value)} {In(condition)}"),
             Working =
             [
-                new WorkingLine("Greatest running current", part is Busbar ? "half the sum of all currents at the bar" : "the larger of normal and lowest charge", A(current), "solved network"),
+                new WorkingLine("Greatest running current", part is Busbar ? "half the sum of all currents at the bar" : "the larger of normal and lowest charge", A(current), Solved(solved, elements[0])),
                 new WorkingLine("Rating", "", A(rated.Value), rated.Method ?? "as typed"),
                 Use(current, rated.Value),
             ],
@@ -63,10 +76,19 @@ public sealed class RatingCheck : IElectricsCheck
         };
     }
 
-    private static double? GreatestA(ElectricsView view, Part part, Condition condition)
+    private static IEnumerable<string> ElementsOf(ElectricsView view, Part part, Condition condition) => part switch
     {
-        double?[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => ThroughA(view, view.Solve(condition, charge), part))];
-        return both.All(current => current is not null) ? both.Max() : null;
+        BatteryBank => [part.Id],
+        Busbar => view.Wiring.At(part.At(TerminalNames.Bar).ToString()).Where(edge => edge.IsClosedIn(condition.Id)).Select(edge => edge.Id),
+        _ => Wiring.EdgesOf(part).Where(edge => edge.IsClosedIn(condition.Id)).Select(edge => edge.Id),
+    };
+
+    private static (SolvedNetwork Solved, double CurrentA)? Greatest(ElectricsView view, Part part, Condition condition)
+    {
+        var both = new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => view.Solve(condition, charge))
+            .Select(solved => (Solved: solved, CurrentA: ThroughA(view, solved, part)))
+            .ToArray();
+        return both.All(each => each.CurrentA is not null) ? both.Select(each => (each.Solved, each.CurrentA!.Value)).MaxBy(each => each.Value) : null;
     }
 
     private static double? ThroughA(ElectricsView view, SolvedNetwork solved, Part part)
@@ -79,7 +101,7 @@ public sealed class RatingCheck : IElectricsCheck
         if (part is Busbar bar)
         {
             string node = bar.At(TerminalNames.Bar).ToString();
-            double?[] currents = [.. view.Wiring.At(node).Where(edge => edge.IsClosedIn(solved.Built.Case.ConditionId)).Select(edge => solved.BranchA(edge.Id))];
+            double?[] currents = [.. view.Wiring.At(node).Where(edge => edge.IsClosedIn(solved.Case.ConditionId)).Select(edge => solved.BranchA(edge.Id))];
             return currents.Length > 0 && currents.All(current => current is not null) ? currents.Sum(current => Math.Abs(current!.Value)) / 2 : null;
         }
 

@@ -12,7 +12,7 @@ public sealed class ResidualDeviceCheck : IElectricsCheck
     public CheckDescription Description { get; } = new(
         "residual-current-device",
         "AC loads are behind a residual-current device",
-        "No way leads from an AC source to an AC load without passing a device that opens at the practice's residual current or less.",
+        "No way leads from an AC source to an AC load without passing a two-pole device that opens at the practice's residual current or less.",
         [LimitIds.ResidualA]);
 
     public IEnumerable<Finding> Run(ElectricsView view) => view.Boat.All<ElectricLoad>().Where(load => load.IsAc).Select(load => Judge(view, load));
@@ -24,6 +24,11 @@ public sealed class ResidualDeviceCheck : IElectricsCheck
             return NoLimit(Description, load.Id, null, load.Title, LimitIds.ResidualA) with { Caution = Cautions.MainsVoltage };
         }
 
+        if (Unguarded(view, load, 0) is null)
+        {
+            return Unknown(Description, load.Id, null, Sentence.Of($"{load.Title}: no AC source reaches it, so what guards it is not known"), [new FindingInput(load.Id, "id")]) with { Caution = Cautions.MainsVoltage };
+        }
+
         Part? unguarded = Unguarded(view, load, limit.Value);
         return new Finding
         {
@@ -33,7 +38,7 @@ public sealed class ResidualDeviceCheck : IElectricsCheck
             Headline = unguarded is null
                 ? Sentence.Of($"{load.Title} is behind a residual-current device of at most {A(limit.Value)}")
                 : Sentence.Of($"{load.Title} is fed by {unguarded.Title} with no residual-current device of {A(limit.Value)} or less between"),
-            Working = [Line(limit, "Residual current", "A"), new WorkingLine("Ways from AC sources", unguarded is null ? "all pass such a device" : $"one from {unguarded.Title} passes none", null, "wiring")],
+            Working = [Line(limit, "Residual current", "A"), new WorkingLine("Ways from AC sources", unguarded is null ? "all pass such a device" : $"one from {unguarded.Title} passes none", null, "wiring"), new WorkingLine("Assumed", "neutral joined to earth at each source, so that the device can see a fault; to be checked at the source", null, "")],
             Inputs = [new FindingInput(load.Id, "isAc")],
             Caution = Cautions.MainsVoltage,
         };
@@ -50,7 +55,7 @@ public sealed class ResidualDeviceCheck : IElectricsCheck
                 return source;
             }
 
-            foreach (WiringEdge edge in view.Wiring.At(node).Where(edge => !(edge.Owner is Protection { ResidualA: { } residual } && residual.Value <= mostA)))
+            foreach (WiringEdge edge in view.Wiring.At(node).Where(edge => !(edge.Owner is Protection { IsTwoPole: true, ResidualA: { } residual } && residual.Value <= mostA)))
             {
                 if (seen.Add(edge.Other(node)))
                 {

@@ -12,21 +12,26 @@ public sealed class RingsPerStudCheck : IElectricsCheck
     public CheckDescription Description { get; } = new(
         "rings-per-stud",
         "Not too many rings on one stud",
-        "The number of ring and fork terminals on one terminal of a battery, switch or device against the practice's limit.",
+        "The number of ring and fork terminals and links on one terminal of a battery, switch or device against the practice's limit.",
         [LimitIds.RingsPerStudCount]);
 
     public IEnumerable<Finding> Run(ElectricsView view)
     {
         var ends = view.Boat.All<Cable>().SelectMany(cable => cable.Cores).SelectMany(core => new[] { (core.From, End: core.FromEnd), (From: core.To, End: core.ToEnd) })
-            .Where(end => end.End is { Means: TerminationMeans.Ring or TerminationMeans.Fork } && view.Boat.Find(end.From.Part) is not Busbar)
+            .Concat(view.Boat.All<Link>().SelectMany(link => new[] { link.From, link.To }).Select(at => (From: at, End: (Termination?)new Termination(TerminationMeans.Ring))))
+            .Where(end => end.End is null or { Means: TerminationMeans.Ring or TerminationMeans.Fork } && view.Boat.Find(end.From.Part) is not Busbar)
             .GroupBy(end => end.From);
         foreach (IGrouping<Terminal, (Terminal, Termination?)> stud in ends)
         {
-            yield return Judge(view, stud.Key, stud.Count());
+            int known = stud.Count(end => end.Item2 is not null);
+            if (known > 0 || view.Practice?.Find(LimitIds.RingsPerStudCount) is not { } limit || stud.Count() > limit.Value)
+            {
+                yield return Judge(view, stud.Key, known, stud.Count());
+            }
         }
     }
 
-    private Finding Judge(ElectricsView view, Terminal stud, int count)
+    private Finding Judge(ElectricsView view, Terminal stud, int count, int mostCount)
     {
         string title = $"{view.Boat.Find(stud.Part)?.Title ?? stud.Part}, {stud.Name}";
         if (view.Practice?.Find(LimitIds.RingsPerStudCount) is not { } limit)
@@ -34,12 +39,17 @@ public sealed class RingsPerStudCheck : IElectricsCheck
             return NoLimit(Description, stud.ToString(), null, title, LimitIds.RingsPerStudCount);
         }
 
+        if (count <= limit.Value && mostCount > limit.Value)
+        {
+            return Unknown(Description, stud.ToString(), null, Sentence.Of($"{title}: {mostCount} conductors end there and how {mostCount - count} of them are made off is not known"), [new FindingInput(stud.Part, "fromEnd", IsMissing: true)]);
+        }
+
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = stud.ToString(),
             Verdict = count > limit.Value ? Verdict.Fails : Verdict.Holds,
-            UseFraction = count / limit.Value,
+            UseFraction = Verdicts.UseOf(count, limit.Value),
             Headline = Sentence.Of($"{title}: {count} terminals on one stud, at most {new Amount(limit.Value, "Count")} allowed"),
             Working = [Line(limit, "Terminals on one stud", "Count"), Use(count, limit.Value)],
             Inputs = [new FindingInput(stud.Part, "id")],

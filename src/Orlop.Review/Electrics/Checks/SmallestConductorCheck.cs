@@ -36,7 +36,7 @@ public sealed class SmallestConductorCheck : IElectricsCheck
             SubjectId = cable.Id,
             // Sizes come in steps: the smallest allowed size is allowed.
             Verdict = area >= limit.Value * SizeSlackRatio ? Verdict.Holds : Verdict.Fails,
-            UseFraction = limit.Value / area,
+            UseFraction = Verdicts.UseOf(limit.Value, area),
             Headline = Sentence.Of($"{cable.Title} has {Mm2(area)}; at least {Mm2(limit.Value)} is asked"),
             Working = [Line(limit, isSheathed ? "Smallest core in a sheath" : "Smallest single conductor", "Mm2"), Use(limit.Value, area)],
             Inputs = [new FindingInput(cable.Id, "areaMm2", IsGuess: cable.AreaMm2.Known is Knowledge.Guessed or Knowledge.Estimated)],

@@ -38,19 +38,21 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
             return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: no operating times are known for it, so whether it holds while {load.Title} starts cannot be told"), [new FindingInput(device.Id, "gates", IsMissing: true)]);
         }
 
-        SolvedNetwork solved = view.Solve(new NetworkCase(condition.Id, ChargeCase.Normal, load.Id));
-        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, solved, condition, device.Id);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, device.Id);
         if (missing.Length > 0)
         {
             return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: its current while {load.Title} starts cannot be told"), missing);
         }
 
-        if (solved.BranchA(device.Id) is not { } signed)
+        // A charger helps at normal charge and takes current off the battery's own fuse; at the lowest none helps.
+        SolvedNetwork[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => view.Solve(new NetworkCase(condition.Id, charge, load.Id)))];
+        if (both.Any(each => each.BranchA(device.Id) is null))
         {
             return NotSolved(Description, subject, condition, device.Title);
         }
 
-        double current = Math.Abs(signed), ratio = current / device.RatedA.Value;
+        SolvedNetwork greatest = both.MaxBy(each => Math.Abs(each.BranchA(device.Id)!.Value))!;
+        double current = Math.Abs(greatest.BranchA(device.Id)!.Value), ratio = current / device.RatedA.Value;
         StartHoldingResult holding = StartHolding.Calculate(gates, [new ProfileStep(ratio, duration.Value)]);
         return new Finding
         {
@@ -58,11 +60,11 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
             SubjectId = subject,
             ConditionId = condition.Id,
             Verdict = VerdictOf(holding),
-            UseFraction = holding.UsedFraction,
+            UseFraction = holding.UsedFraction is { } used && double.IsFinite(used) ? used : null,
             Headline = HeadlineOf(holding, device, load, current, ratio, duration.Value),
             Working =
             [
-                new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running", A(current), "solved network"),
+                new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running, the larger of normal and lowest charge", A(current), Solved(greatest, device.Id)),
                 new WorkingLine("Share of the rating", $"{N(current)} ÷ {N(device.RatedA.Value)}", Fraction(ratio), ""),
                 .. holding.Working.Select(step => Line(step, gates.IsFromMemory && step.Source == gates.Source)),
                 .. holding.Assumptions.Select(assumption => new WorkingLine("Assumed", assumption, null, "")),

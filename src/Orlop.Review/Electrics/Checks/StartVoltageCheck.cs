@@ -48,11 +48,13 @@ public sealed class StartVoltageCheck : IElectricsCheck
             return NotSolved(Description, load.Id, condition, load.Title);
         }
 
-        var victims = TakersIn(view, group)
+        Part[] sharing = [.. Sharing(view, group, condition, load)];
+        var victims = sharing
             .Select(part => (Part: part, Least: LeastVoltageCheck.LeastOf(view, part), Volts: solved.LoadV(part.Id)))
             .Where(at => at.Least is not null && at.Volts is not null)
-            .Select(at => (at.Part, Least: at.Least!.Value, Volts: at.Volts!.Value, Use: LeastVoltageCheck.UseOf(at.Volts!.Value, at.Least!.Value.LeastV, at.Least!.Value.NominalV)))
-            .OrderByDescending(at => at.Use)
+            .Select(at => (at.Part, Least: at.Least!.Value, Volts: at.Volts!.Value, Below: LeastVoltageCheck.BelowNominal(at.Volts!.Value, at.Least!.Value.LeastV, at.Least!.Value.NominalV)))
+            .OrderByDescending(at => Verdicts.Weight(Verdicts.Of(at.Below.AskedV, at.Below.AllowedV)))
+            .ThenByDescending(at => Verdicts.UseOf(at.Below.AskedV, at.Below.AllowedV) ?? double.PositiveInfinity)
             .ThenBy(at => at.Part.Id, StringComparer.Ordinal)
             .ToList();
         if (victims.Count == 0)
@@ -61,27 +63,63 @@ public sealed class StartVoltageCheck : IElectricsCheck
         }
 
         var worst = victims[0];
+        Verdict verdict = Verdicts.Of(worst.Below.AskedV, worst.Below.AllowedV);
+        double? use = Verdicts.UseOf(worst.Below.AskedV, worst.Below.AllowedV);
+        FindingInput[] untold =
+        [
+            .. sharing.Where(part => LeastVoltageCheck.LeastOf(view, part) is null).Select(part => new FindingInput(part.Id, LeastVoltageCheck.FieldOf(part), IsMissing: true)),
+            .. sharing.SelectMany(part => MissingInputs.OfVoltage(view, solved, condition, part.Id)),
+        ];
+        if (untold.Length > 0 && verdict != Verdict.Fails)
+        {
+            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: whether something drops out while it starts {In(condition)} cannot be told"), [.. untold.Distinct()]);
+        }
+
         bool isItself = worst.Part.Id == load.Id;
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = load.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(worst.Use),
-            UseFraction = worst.Use,
+            Verdict = verdict,
+            UseFraction = use,
             Headline = isItself
                 ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts {In(condition)} at the lowest charge; it works down to {V(worst.Least.LeastV)}")
                 : Sentence.Of($"While {load.Title} starts {In(condition)} at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; it works down to {V(worst.Least.LeastV)}"),
             Working =
             [
                 new WorkingLine("Starting current", $"{load.Title}, taken as a constant current", A(LoadElements.StartingA(load) ?? 0), ""),
-                new WorkingLine($"At {worst.Part.Title}", "between its terminals, the worst of all that is on", V(worst.Volts), "solved network"),
+                new WorkingLine($"At {worst.Part.Title}", "between its terminals, the worst of all that is on", V(worst.Volts), Solved(solved, worst.Part.Id)),
                 worst.Least.Line,
-                new WorkingLine("Use", $"({N(worst.Least.NominalV)} − {N(worst.Volts)}) ÷ ({N(worst.Least.NominalV)} − {N(worst.Least.LeastV)})", Fraction(worst.Use), ""),
-                .. victims.Skip(1).Take(4).Select(at => new WorkingLine($"At {at.Part.Title}", $"works down to {N(at.Least.LeastV)} V", V(at.Volts), "solved network")),
+                new WorkingLine("Use", $"({N(worst.Least.NominalV)} − {N(worst.Volts)}) ÷ ({N(worst.Least.NominalV)} − {N(worst.Least.LeastV)})", use is { } share ? Fraction(share) : null, ""),
+                .. victims.Skip(1).Take(4).Select(at => new WorkingLine($"At {at.Part.Title}", $"works down to {N(at.Least.LeastV)} V", V(at.Volts), Solved(solved, at.Part.Id))),
             ],
-            Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(worst.Part.Id, worst.Part is Inverter ? "cutOffV" : "leastV"), .. MissingInputs.AssumedOnWay(view, solved, condition, load.Id)],
+            Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(worst.Part.Id, LeastVoltageCheck.FieldOf(worst.Part)), .. MissingInputs.AssumedOnWay(view, solved, condition, load.Id)],
         };
+    }
+
+    // What the start can pull down: all that shares a stretch of its way or a source with it.
+    private static IEnumerable<Part> Sharing(ElectricsView view, SolvedGroup group, Condition condition, ElectricLoad load)
+    {
+        SupplyPaths paths = view.PathsIn(condition);
+        HashSet<string> way = Reached(paths, load.Id);
+        return TakersIn(view, group).Where(part => part is ElectricLoad or DcConverter or Inverter && (part.Id == load.Id || paths.ElementsTo(part.Id).Overlaps(way)));
+    }
+
+    // The way to a load, on through the converters that feed it.
+    private static HashSet<string> Reached(SupplyPaths paths, string takerId)
+    {
+        HashSet<string> way = [];
+        Queue<string> queue = new([takerId]);
+        while (queue.TryDequeue(out string? id))
+        {
+            foreach (string element in paths.ElementsTo(id).Where(way.Add))
+            {
+                queue.Enqueue(element);
+            }
+        }
+
+        return way;
     }
 
     private static IEnumerable<Part> TakersIn(ElectricsView view, SolvedGroup group) => group.Network.Loads.Select(item => item.Id)

@@ -31,17 +31,17 @@ public sealed class VoltageDropCheck : IElectricsCheck
             return NoLimit(Description, load.Id, condition.Id, load.Title, limitId);
         }
 
-        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, view.Solve(condition, ChargeCase.Normal), condition, load.Id);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, condition, load.Id);
         if (missing.Length > 0)
         {
             return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: the voltage lost on the way {In(condition)} cannot be told"), missing);
         }
 
-        Chain? chain = Chain.Trace(view.Boat, view.Wiring, load, condition.Id);
-        (double SourceV, double LoadV)? worst = new[] { ChargeCase.Normal, ChargeCase.Lowest }
-            .Select(charge => Ends(view.Solve(condition, charge), chain, load))
+        Part? source = view.SourceOf(load, condition);
+        (SolvedNetwork Solved, double SourceV, double LoadV)? worst = new[] { ChargeCase.Normal, ChargeCase.Lowest }
+            .Select(charge => Ends(view.Solve(condition, charge), source, load))
             .MaxBy(ends => ends is { } found ? found.SourceV - found.LoadV : double.PositiveInfinity);
-        if (chain?.Source is not { } source || worst is not { } at)
+        if (source is null || worst is not { } at)
         {
             return NotSolved(Description, load.Id, condition, load.Title);
         }
@@ -52,13 +52,13 @@ public sealed class VoltageDropCheck : IElectricsCheck
             CheckId = Description.Id,
             SubjectId = load.Id,
             ConditionId = condition.Id,
-            Verdict = Verdicts.OfUse(fraction / limit.Value),
-            UseFraction = fraction / limit.Value,
+            Verdict = Verdicts.Of(fraction, limit.Value),
+            UseFraction = Verdicts.UseOf(fraction, limit.Value),
             Headline = Sentence.Of($"{load.Title} gets {V(at.LoadV)} {In(condition)}: {V(drop)} lost on the way, {Fraction(fraction)} of {V(nominal)}"),
             Working =
             [
-                new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), "solved network, conductors at their own temperature"),
-                new WorkingLine($"At {load.Title}", "between its terminals", V(at.LoadV), "solved network, conductors at their own temperature"),
+                new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), $"{Solved(at.Solved, load.Id)}, conductors at their own temperature"),
+                new WorkingLine($"At {load.Title}", "between its terminals", V(at.LoadV), $"{Solved(at.Solved, load.Id)}, conductors at their own temperature"),
                 new WorkingLine("Lost on the way", $"{N(at.SourceV)} − {N(at.LoadV)}", V(drop), ""),
                 new WorkingLine("Share of nominal", $"{N(drop)} ÷ {N(nominal)}", Fraction(fraction), ""),
                 Line(limit, load.Drop == DropClass.Critical ? "Allowed, critical circuit" : "Allowed, general circuit", "Fraction"),
@@ -68,9 +68,9 @@ public sealed class VoltageDropCheck : IElectricsCheck
         };
     }
 
-    private static (double SourceV, double LoadV)? Ends(SolvedNetwork solved, Chain? chain, ElectricLoad load) =>
-        chain?.Source is { } source && Poles.Giving(source) is { } giving
+    private static (SolvedNetwork Solved, double SourceV, double LoadV)? Ends(SolvedNetwork solved, Part? source, ElectricLoad load) =>
+        source is not null && Poles.Giving(source) is { } giving
             && solved.BetweenV(giving.Plus, giving.Minus) is { } sourceV && solved.LoadV(load.Id) is { } loadV
-            ? (sourceV, loadV)
+            ? (solved, sourceV, loadV)
             : null;
 }

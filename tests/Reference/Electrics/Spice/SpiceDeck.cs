@@ -27,9 +27,11 @@ internal sealed class SpiceDeck
             .options reltol=1e-9 abstol=1e-10 vntol=1e-10 gmin=1e-15 itl1=1000 klu noinit acct
             .control
             set filetype=ascii
-            repeat {repeatCount}
+            repeat {repeatCount - 1}
             op
+            destroy all
             end
+            op
             rusage totiter
             rusage everything
             write $0 all

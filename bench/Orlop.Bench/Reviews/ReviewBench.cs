@@ -1,0 +1,67 @@
+using System.Globalization;
+using Orlop.Boat;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Electrics.Networks;
+using Orlop.Review;
+using Orlop.Review.Electrics;
+
+namespace Orlop.Bench.Reviews;
+
+/// <summary>
+/// Reviews the demo boat again after one edit, each time an edit that the engine has not met: processor time, networks solved, results
+/// computed. Ends with 1 when a median is over the limit, or when an edit of gear solves a network.
+/// </summary>
+internal static class ReviewBench
+{
+    private const double MostMs = 50;
+    private const int WarmUpCount = 30;
+    private const int RepeatCount = 31;
+
+    public static int Run(TextWriter output)
+    {
+        BoatModel? boat = BoatJson.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "sandgrouse.json"))).Boat;
+        if (boat is null)
+        {
+            output.WriteLine("The demo boat cannot be read.");
+            return 1;
+        }
+
+        output.WriteLine("Re-review of the demo boat after one edit. Median processor time in ms; networks solved and results computed, the most of all repeats.");
+        output.WriteLine($"{"edit",-28} {"ms",8} {"networks",9} {"results",8}");
+        bool isGood = true;
+        foreach (BenchEdit edit in BenchEdit.All)
+        {
+            isGood &= Measure(boat, edit, output);
+        }
+
+        output.WriteLine(isGood ? "All within limits." : $"Outside the limits: a median of at most {MostMs} ms, and no network solved by an edit of gear.");
+        return isGood ? 0 : 1;
+    }
+
+    private static bool Measure(BoatModel boat, BenchEdit edit, TextWriter output)
+    {
+        ReviewEngine engine = new([new ElectricsDiscipline()]);
+        engine.Review(boat);
+        double[] times = new double[RepeatCount];
+        long networks = 0, results = 0;
+        for (int k = -WarmUpCount; k < RepeatCount; k++)
+        {
+            (BoatModel asBuilt, Alteration? alteration) = edit.Apply(boat, k + WarmUpCount + 1);
+            long networksBefore = engine.Memo.ComputedCountOf<NetworkResult>(), resultsBefore = engine.Memo.ComputedCount;
+            TimeSpan start = Environment.CpuUsage.TotalTime;
+            _ = alteration is null ? engine.Review(asBuilt) : engine.Review(asBuilt, alteration);
+            if (k >= 0)
+            {
+                times[k] = (Environment.CpuUsage.TotalTime - start).TotalMilliseconds;
+                networks = Math.Max(networks, engine.Memo.ComputedCountOf<NetworkResult>() - networksBefore);
+                results = Math.Max(results, engine.Memo.ComputedCount - resultsBefore);
+            }
+        }
+
+        Array.Sort(times);
+        double medianMs = times[RepeatCount / 2];
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{edit.Name,-28} {medianMs,8:F1} {networks,9} {results,8}"));
+        return medianMs <= MostMs && (edit.MaySolve || networks == 0);
+    }
+}

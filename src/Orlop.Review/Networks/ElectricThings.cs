@@ -1,0 +1,53 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
+
+namespace Orlop.Review.Networks;
+
+/// <summary>
+/// The things of a boat that its wiring and networks are made from, by what they are needed for: an edit of one thing leaves the sets that
+/// do not hold it, and all that is made from those, as they were.
+/// </summary>
+internal sealed class ElectricThings(BoatModel boat, Memo memo)
+{
+    private readonly Dictionary<string, ThingSet> _poweredIn = new(StringComparer.Ordinal);
+    private string[]? _poles;
+
+    /// <summary>What carries current from place to place: cables, links, devices.</summary>
+    public ThingSet Wired { get; } = ThingSet.Of(memo, boat.Things.Where(IsWired));
+
+    /// <summary>Bars, sources and converters.</summary>
+    public ThingSet Supplying { get; } = ThingSet.Of(memo, boat.Things.Where(IsSupplying));
+
+    /// <summary>What surrounds cables: spaces and ways.</summary>
+    public ThingSet Around { get; } = ThingSet.Of(memo, boat.Things.Where(thing => thing is Space or Way));
+
+    /// <summary>Bars, sources, converters, and the loads that are on in a condition, in the owner's order.</summary>
+    public ThingSet PoweredIn(string conditionId)
+    {
+        if (!_poweredIn.TryGetValue(conditionId, out ThingSet? powered))
+        {
+            _poweredIn[conditionId] = powered = ThingSet.Of(memo, boat.Things.Where(
+                thing => IsSupplying(thing) || (thing is ElectricLoad load && LoadElements.IsOnIn(load, conditionId))));
+        }
+
+        return powered;
+    }
+
+    /// <summary>
+    /// What decides which way power goes in a condition: which nodes are joined, and where parts give and take. Equal for boats that
+    /// differ only in numbers and names.
+    /// </summary>
+    public ValueList<string> ShapeIn(Wiring wiring, string conditionId)
+    {
+        _poles ??= [.. boat.All<Part>().SelectMany(part => new[] { (End: "gives", Poles: Poles.Giving(part)), (End: "takes", Poles: Poles.Taking(part)) }
+            .Where(side => side.Poles is not null)
+            .SelectMany(side => new[] { side.End, part.Id, part is Charger ? "helps" : "", side.Poles!.Plus, side.Poles.Minus }))];
+        return wiring.Edges.Where(edge => edge.IsClosedIn(conditionId)).SelectMany(edge => new[] { edge.Id, edge.A, edge.B }).Concat(_poles).ToValueList();
+    }
+
+    private static bool IsWired(Thing thing) => thing is Cable or Link or Protection or IsolatorSwitch or PlugAndSocket or Changeover;
+
+    private static bool IsSupplying(Thing thing) => thing is Part and not ElectricLoad && !IsWired(thing);
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using Bunit;
+using Microsoft.Extensions.DependencyInjection;
+using Orlop.App.Parts;
+using Orlop.App.Sessions;
+using Orlop.App.Shell;
+using Orlop.App.Tests.Sessions;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Quantities;
+using Orlop.Work;
+using Xunit;
+
+namespace Orlop.App.Tests.Parts;
+
+public sealed class RecordTests : IDisposable
+{
+    private readonly BunitContext _page = new();
+    private readonly OpenedBoat _demo = new(BoatJson.Read(File.ReadAllText(Repository.At("examples", "sandgrouse.json"))).Boat!);
+
+    public RecordTests()
+    {
+        _page.JSInterop.Mode = JSRuntimeMode.Loose;
+        _page.Services.AddSingleton(_demo.Session);
+        _page.Renderer.SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", isInteractive: true));
+    }
+
+    private BoatSession Session => _demo.Session;
+
+    private Alteration Locker => Session.Now.AsBuilt.Find<Alteration>("drying-locker")!;
+
+    [Fact]
+    public void StepsPanel_Tick_IsKeptWithTodaysDate()
+    {
+        int before = Locker.Ticks.Count;
+        IRenderedComponent<StepsPanel> panel = Steps();
+        panel.Find(".step:not(.done) input").Change(true);
+
+        Assert.Equal(before + 1, Locker.Ticks.Count);
+        Assert.Equal(Session.Today, Locker.Ticks[^1].On);
+    }
+
+    [Fact]
+    public void StepsPanel_RecordAsBuilt_ChangesTheBoatAsBuilt()
+    {
+        Edit edit = Locker.Edits.First(edit => edit.BuiltOn is null && edit.Becomes is not null);
+        IRenderedComponent<StepsPanel> panel = Steps();
+        for (int i = 0; i < panel.FindAll(".built input").Count; i++)
+        {
+            panel.FindAll(".built input")[i].Change(true);
+        }
+
+        panel.Find(".built button").Click();
+        Assert.Equal(edit.Becomes, Session.Now.AsBuilt.Find(edit.Id));
+        Assert.Equal(AlterationStatus.Built, Locker.Status);
+    }
+
+    [Fact]
+    public void ReadingsPanel_Typed_IsJudgedAndKept()
+    {
+        WorkPack pack = Pack();
+        IRenderedComponent<ReadingsPanel> panel = _page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
+        panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(60));
+        int before = Session.Now.AsBuilt.All<Reading>().Count();
+        AngleSharp.Dom.IElement empty = panel.FindAll(".meter input").First(box => string.IsNullOrEmpty(box.GetAttribute("value")));
+        empty.Change("wet");
+        Assert.Contains("wet", panel.Find(".reading .refusal").TextContent, StringComparison.Ordinal);
+        Assert.Equal(before, Session.Now.AsBuilt.All<Reading>().Count());
+
+        panel.FindAll(".meter input").First(box => box.GetAttribute("value") == "wet").Change("1.5");
+        Reading kept = Session.Now.AsBuilt.All<Reading>().Last();
+        Assert.Equal(before + 1, Session.Now.AsBuilt.All<Reading>().Count());
+        Assert.Equal(1.5, (kept.VoltageV ?? kept.CurrentA)!.Value);
+        Assert.Equal(Session.Today, kept.On);
+    }
+
+    [Fact]
+    public void AlterationPanel_BoatHasMovedOn_ShowsTheClashAndSettlesIt()
+    {
+        Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
+        Edit edit = draft.Edits.First(edit => edit.Was is Part && edit.Becomes is not null);
+        Part was = (Part)edit.Was!;
+        Session.EditAsBuilt("moved on", new ThingChange(was, was with { Name = "Seen since" }));
+        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
+
+        Assert.Contains("Seen since", panel.Find(".conflict").TextContent, StringComparison.Ordinal);
+        panel.FindAll(".conflict button").Single(button => button.TextContent == "Keep both changes").Click();
+        Part becomes = (Part)Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Edits.First(one => one.Id == edit.Id).Becomes!;
+        Assert.Equal(("Seen since", ((Part)edit.Becomes!).Place), (becomes.Name, becomes.Place));
+    }
+
+    public void Dispose()
+    {
+        _page.Dispose();
+        _demo.Dispose();
+    }
+
+    private static Reader Reader() => new(DisplayUnits.Metric, CultureInfo.GetCultureInfo("en"), _ => { });
+
+    private WorkPack Pack() => WorkPacks.Plan(Session.Now.AsBuilt, Locker, Xunit.TestContext.Current.CancellationToken);
+
+    private IRenderedComponent<StepsPanel> Steps() => _page.Render<StepsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(panel => panel.Pack, Pack()));
+}
