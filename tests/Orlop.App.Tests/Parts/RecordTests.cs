@@ -61,6 +61,7 @@ public sealed class RecordTests : IDisposable
         WorkPack pack = Pack();
         IRenderedComponent<ReadingsPanel> panel = _page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
         panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(60));
+        panel.WaitForState(() => !panel.Markup.Contains("Being worked out", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         int before = Session.Now.AsBuilt.All<Reading>().Count();
         AngleSharp.Dom.IElement empty = panel.FindAll(".meter input").First(box => string.IsNullOrEmpty(box.GetAttribute("value")));
         empty.Change("wet");
