@@ -21,6 +21,7 @@ public sealed class ElectricsView
     private readonly Dictionary<(string Cable, string Condition), AmpacityOfCable> _ampacities = [];
     private readonly Dictionary<(string Cable, string Condition), int> _loadedCores = [];
     private readonly Dictionary<(string Way, string Condition), int> _loadedInWay = [];
+    private readonly Dictionary<(string Taker, string Condition), ShortestWay> _ways = [];
     private readonly Dictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
@@ -73,11 +74,12 @@ public sealed class ElectricsView
     internal IEnumerable<Part> SourcesReaching(Part part) => (_reaching ??= _memo.Get(
         (Wiring, _things.Supplying), () => new ReachingSources(_things.Supplying.Things.OfType<Part>(), Wiring, Grounding))).To(part);
 
-    private sealed record Feed(Part? Source);
+    /// <summary>The shortest way from a source to a taker in a condition.</summary>
+    internal ShortestWay WayTo(Part taker, Condition condition) => Cached(_ways, (taker.Id, condition.Id), () => _memo.Get(
+        (Wiring, _things.Supplying, taker.Id, Poles.Taking(taker)?.Plus, Poles.Taking(taker)?.Minus, condition.Id), () => ShortestWay.Of(Chain.Trace(Boat, Wiring, taker, condition.Id))));
 
     /// <summary>The source at the end of the shortest way from a load in a condition; null when none feeds it.</summary>
-    internal Part? SourceOf(ElectricLoad load, Condition condition) => _memo.Get(
-        (Wiring, _things.Supplying, load.Id, load.IsAc, condition.Id), () => new Feed(Chain.Trace(Boat, Wiring, load, condition.Id)?.Source)).Source;
+    internal Part? SourceOf(ElectricLoad load, Condition condition) => WayTo(load, condition).SourceId is { } id ? Boat.Find<Part>(id) : null;
 
     /// <summary>What a cable may carry in a condition.</summary>
     internal AmpacityOfCable AmpacityOf(Cable cable, Condition condition) =>

@@ -51,14 +51,14 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             .SelectMany(id => solved.Built.Gaps.GetValueOrDefault(id, []))];
         Verdict verdict = Verdicts.Of(fault.CurrentA, breaking.Value);
         // A length that is not given counts as nothing here: what holds so holds with any length, what does not cannot be told.
-        FindingInput[] lengths =
-        [
-            .. network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.Sources(view, device, contact.Id).Count() < reaching.Count)
-                .SelectMany(contact => solved.Built.Gaps[contact.Id]).Where(gap => gap.Field == "lengthM"),
-        ];
         if (verdict != Verdict.Holds)
         {
-            missing = [.. missing, .. lengths];
+            missing =
+            [
+                .. missing,
+                .. network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.Sources(view, device, contact.Id).Count() < reaching.Count)
+                    .SelectMany(contact => solved.Built.Gaps[contact.Id]).Where(gap => gap.Field == "lengthM"),
+            ];
         }
 
         if (missing.Length > 0)
