@@ -56,7 +56,7 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             missing =
             [
                 .. missing,
-                .. network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.Sources(view, device, contact.Id).Count() < reaching.Count)
+                .. network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.SourcesWithout(view, device, contact.Id).Count() < reaching.Count)
                     .SelectMany(contact => solved.Built.Gaps[contact.Id]).Where(gap => gap.Field == "lengthM"),
             ];
         }

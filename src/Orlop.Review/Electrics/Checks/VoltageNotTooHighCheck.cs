@@ -23,7 +23,7 @@ public sealed class VoltageNotTooHighCheck : IElectricsCheck
 
     // Its negative pole stands on another source's positive one: the voltages add.
     private static bool IsStacked(ElectricsView view, Part part) =>
-        Poles.Giving(part) is { IsAc: false } poles && SystemVoltage.Sources(view, [poles.Minus]).Any();
+        Poles.Giving(part) is { IsAc: false } poles && view.SourcesReaching([poles.Minus]).Any();
 
     private Finding Judge(ElectricsView view, ElectricLoad load, HashSet<string> stacked)
     {
