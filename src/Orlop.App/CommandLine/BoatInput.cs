@@ -33,11 +33,20 @@ internal static class BoatInput
     public static Alteration Alteration(BoatModel boat, string named)
     {
         List<Alteration> all = [.. boat.All<Alteration>()];
-        return all.FirstOrDefault(alteration => alteration.Id == named)
-            ?? all.FirstOrDefault(alteration => string.Equals(alteration.Name, named, StringComparison.OrdinalIgnoreCase))
-            ?? throw new CommandException(all.Count == 0
-                ? $"There is no alteration '{named}': the boat has none."
-                : $"There is no alteration '{named}'. The boat has: {string.Join(", ", all.Select(alteration => alteration.Id))}.");
+        if (all.Find(alteration => alteration.Id == named) is { } found)
+        {
+            return found;
+        }
+
+        List<Alteration> sameName = all.FindAll(alteration => string.Equals(alteration.Name, named, StringComparison.OrdinalIgnoreCase));
+        return sameName.Count switch
+        {
+            1 => sameName[0],
+            0 when all.Count == 0 => throw new CommandException($"There is no alteration '{named}': the boat has none."),
+            0 => throw new CommandException(
+                $"There is no alteration '{named}'.{NearNames.Hint(named, all.Select(alteration => (alteration.Id, (string?)alteration.Name)))} The boat has: {string.Join(", ", all.Select(alteration => alteration.Id))}."),
+            _ => throw new CommandException($"{sameName.Count} alterations are named '{named}'. Give the id of one: {string.Join(", ", sameName.Select(alteration => alteration.Id))}."),
+        };
     }
 
     public static bool IsJson(string path) => path.EndsWith(".json", StringComparison.OrdinalIgnoreCase);

@@ -12,12 +12,7 @@ public static class OrlopCommand
         ParseResult parsed = Root(streams).Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            foreach (string message in parsed.Errors.Select(error => error.Message))
-            {
-                await streams.Error.WriteLineAsync(message);
-            }
-
-            await streams.Error.WriteLineAsync($"See: orlop {CommandWords(parsed)}--help");
+            UsageText.Write(parsed, streams.Error);
             return ExitCode.BadInput;
         }
 
@@ -36,9 +31,6 @@ public static class OrlopCommand
             return ExitCode.BadInput;
         }
     }
-
-    private static string CommandWords(ParseResult parsed) =>
-        parsed.CommandResult.Command is RootCommand ? "" : $"{parsed.CommandResult.Command.Name} ";
 
     private static RootCommand Root(CommandStreams streams) =>
         new("Draft a change to a boat, see what it does to the whole boat, take a work pack along, bring back what was built.")
