@@ -20,13 +20,19 @@ internal static class BoatInput
 
         if (IsJson(boat))
         {
-            MustExist(boat);
-            using FileStream file = File.OpenRead(boat);
-            return Boat(boat, BoatJson.Read(file));
+            return ReadJson(boat);
         }
 
         using BoatStore store = BoatStore.Open(boat);
         return store.Head.Boat;
+    }
+
+    /// <summary>The boat of a boat file.</summary>
+    public static BoatModel ReadJson(string path)
+    {
+        MustExist(path);
+        using FileStream file = CommandFiles.Try(() => File.OpenRead(path), $"'{path}' cannot be read");
+        return Boat(path, BoatJson.Read(file));
     }
 
     /// <summary>An alteration of the boat by its id or its name.</summary>
@@ -51,13 +57,7 @@ internal static class BoatInput
 
     public static bool IsJson(string path) => path.EndsWith(".json", StringComparison.OrdinalIgnoreCase);
 
-    public static void MustExist(string path)
-    {
-        if (!File.Exists(path))
-        {
-            throw new CommandException($"There is no file '{path}'. Check the name, or make a boat with: orlop new FILE.orlop");
-        }
-    }
+    public static void MustExist(string path) => CommandFiles.MustExist(path, "Check the name and the folder, or make a boat with: orlop new FILE.orlop");
 
     private static BoatModel Boat(string source, BoatReadResult read) => read.Boat ?? throw new CommandException(
         $"'{source}' is not a boat that can be used; {read.Problems.Count} {(read.Problems.Count == 1 ? "thing is" : "things are")} wrong in it:{Environment.NewLine}"

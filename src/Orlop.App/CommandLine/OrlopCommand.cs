@@ -16,6 +16,12 @@ public static class OrlopCommand
             return ExitCode.BadInput;
         }
 
+        if (parsed.Tokens.Any(token => string.IsNullOrWhiteSpace(token.Value)))
+        {
+            await streams.Error.WriteLineAsync("A name on the command line is blank. Was a variable of the shell empty?");
+            return ExitCode.BadInput;
+        }
+
         try
         {
             InvocationConfiguration console = new() { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false };
@@ -29,6 +35,11 @@ public static class OrlopCommand
         {
             await streams.Error.WriteLineAsync(failure.Message);
             return ExitCode.BadInput;
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            await streams.Error.WriteLineAsync($"This is a fault of the program, not yours; nothing was lost. Please report it with the command: {fault.GetType().Name}: {fault.Message} ({fault.TargetSite?.DeclaringType?.Name}.{fault.TargetSite?.Name})");
+            return ExitCode.OwnFault;
         }
     }
 

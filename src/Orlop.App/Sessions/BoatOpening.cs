@@ -25,9 +25,9 @@ internal static class BoatOpening
             return BoatStore.Open(beside);
         }
 
-        BoatInput.MustExist(boat);
+        BoatStore made = BoatStore.Create(beside, BoatInput.ReadJson(boat), $"Read from {Path.GetFileName(boat)}");
         notes.WriteLine($"Read {boat} into {beside}; edits are kept there.");
-        return BoatStore.CreateFromJson(beside, File.ReadAllText(boat), $"Read from {Path.GetFileName(boat)}");
+        return made;
     }
 
     /// <summary>Opens the user's copy of the demo boat, made on first use.</summary>

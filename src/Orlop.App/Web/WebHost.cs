@@ -55,11 +55,11 @@ internal static class WebHost
             kestrel.Limits.MaxRequestBodySize = BoatAttachments.MostBytes + (1 << 20);
             kestrel.Listen(IPAddress.Loopback, port);
         });
-        KeepNoKeys(builder.Services);
         builder.Services.AddSingleton(session);
         builder.Services.AddResponseCompression(options => options.MimeTypes = ResponseCompressionDefaults.MimeTypes.Append("image/svg+xml"));
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.Configure<CircuitOptions>(options => options.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(15));
+        KeepNoKeys(builder.Services);
 
         WebApplication app = builder.Build();
         app.UseResponseCompression();
@@ -75,7 +75,6 @@ internal static class WebHost
     // Tokens live as long as the process: a key of its own in memory, and none made and kept in the user's home at the start.
     private static void KeepNoKeys(IServiceCollection services)
     {
-        services.AddDataProtection();
         foreach (ServiceDescriptor keyMaker in services.Where(service => service.ServiceType == typeof(IHostedService) && service.ImplementationType?.Assembly == typeof(IDataProtectionBuilder).Assembly).ToList())
         {
             services.Remove(keyMaker);
