@@ -127,5 +127,5 @@ public sealed class OperatingGates : IOperatingCurve
 
     private static string Times(OperatingGate gate) => FormattableString.Invariant($"{gate.CurrentRatio:0.###} × rating");
 
-    private string Say(double currentRatio, string what) => FormattableString.Invariant($"{Id} at {currentRatio:0.###} × rating: {what}.");
+    private static string Say(double currentRatio, string what) => FormattableString.Invariant($"{currentRatio:0.###} × rating: {what}");
 }
