@@ -13,16 +13,45 @@ internal static class Formula
     public static string Of(string form, Func<double[], double> calculate, params double[] values)
     {
         double result = calculate(values);
-        int shown = double.IsFinite(result) && result != 0 ? Math.Max(ShownDigits, (int)Math.Floor(Math.Log10(Math.Abs(result))) + 1) : ShownDigits;
-        double wanted = Rounded(result, shown);
         int digits = FewestDigits;
-        while (digits < MostDigits && double.IsFinite(result) && Rounded(calculate([.. values.Select(value => Rounded(value, digits))]), shown) != wanted)
+        if (double.IsFinite(result))
         {
-            digits++;
+            int shown = Math.Max(ShownDigits, WholeDigits(result));
+            double wanted = Rounded(result, shown);
+            double[] rounded = new double[values.Length];
+            while (digits < MostDigits && Rounded(calculate(Fill(rounded, values, digits)), shown) != wanted)
+            {
+                digits++;
+            }
         }
 
-        return string.Format(CultureInfo.InvariantCulture, form, [.. values.Select(value => (object)value.ToString($"G{digits}", CultureInfo.InvariantCulture))]);
+        string format = Formats[digits];
+        return string.Format(CultureInfo.InvariantCulture, form, [.. values.Select(value => (object)value.ToString(format, CultureInfo.InvariantCulture))]);
     }
 
-    private static double Rounded(double value, int digits) => double.Parse(value.ToString($"G{digits}", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    private static readonly string[] Formats = [.. Enumerable.Range(0, MostDigits + 1).Select(digits => $"G{digits}")];
+
+    private static double[] Fill(double[] rounded, double[] values, int digits)
+    {
+        for (int i = 0; i < values.Length; i++)
+        {
+            rounded[i] = Rounded(values[i], digits);
+        }
+
+        return rounded;
+    }
+
+    private static int WholeDigits(double value) => value == 0 ? 0 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
+
+    private static double Rounded(double value, int digits)
+    {
+        if (value == 0)
+        {
+            return 0;
+        }
+
+        int places = digits - WholeDigits(value);
+        double scale = Math.Pow(10, Math.Abs(places));
+        return places >= 0 ? Math.Round(value * scale) / scale : Math.Round(value / scale) * scale;
+    }
 }
