@@ -26,7 +26,13 @@ internal static class Formula
         }
 
         string format = Formats[digits];
-        return string.Format(CultureInfo.InvariantCulture, form, [.. values.Select(value => (object)value.ToString(format, CultureInfo.InvariantCulture))]);
+        object[] numbers = new object[values.Length];
+        for (int i = 0; i < values.Length; i++)
+        {
+            numbers[i] = values[i].ToString(format, CultureInfo.InvariantCulture);
+        }
+
+        return string.Format(CultureInfo.InvariantCulture, form, numbers);
     }
 
     private static readonly string[] Formats = [.. Enumerable.Range(0, MostDigits + 1).Select(digits => $"G{digits}")];
