@@ -77,14 +77,28 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             Working =
             [
                 new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), Solved(solved, device.Id)),
-                new WorkingLine("Resistance of sources and way", "cold conductors of ideal copper, unknown joints taken as nothing", double.IsFinite(fault.SourceOhm) ? new Amount(fault.SourceOhm, "Ohm") : null, "theorem of Thévenin"),
-                new WorkingLine("Chargers and converters add", "their limits", A(fault.LimitedA), ""),
-                new WorkingLine("Prospective fault current", $"{N(fault.OpenCircuitV)} ÷ {N(fault.SourceOhm)} + {N(fault.LimitedA)}", A(fault.CurrentA), ""),
+                new WorkingLine("Resistance of sources and way", "conductors cold, joints that nobody measured taken as nothing", double.IsFinite(fault.SourceOhm) ? new Amount(fault.SourceOhm, "Ohm") : null, "all sources and ways to the fault, as one (Thévenin)"),
+                .. IsFedByBatteries(fault) ? [new WorkingLine("Chargers and converters add", "the most each gives", A(fault.LimitedA), "")] : Array.Empty<WorkingLine>(),
+                new WorkingLine("Prospective fault current", FaultText(fault), A(fault.CurrentA), ""),
                 new WorkingLine("Breaking capacity", "", A(breaking.Value), breaking.Method ?? "as typed"),
                 Use(fault.CurrentA, breaking.Value),
             ],
             Inputs = [new FindingInput(device.Id, "breakingA"), .. network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm"))],
         };
+    }
+
+    // Where no battery feeds, the limits are all there is.
+    private static bool IsFedByBatteries(FaultCurrentResult fault) => fault.CurrentA != fault.LimitedA;
+
+    private static string FaultText(FaultCurrentResult fault)
+    {
+        if (IsFedByBatteries(fault))
+        {
+            return Formula.Of("{0} ÷ {1} + {2}", v => (v[0] / v[1]) + v[2], fault.OpenCircuitV, fault.SourceOhm, fault.LimitedA);
+        }
+
+        string unlimited = Formula.Of("{0} ÷ {1}", v => v[0] / v[1], fault.OpenCircuitV, fault.SourceOhm);
+        return Math.Abs(fault.OpenCircuitV / fault.SourceOhm) > Math.Abs(fault.CurrentA) * (1 + 1e-9) ? $"the most its sources give, which is less than {unlimited}" : unlimited;
     }
 
     // The minus of every battery that reaches the device; without a battery, of the other sources.

@@ -41,7 +41,7 @@ public sealed class PlugMatingCheck : IElectricsCheck
             if (!hasTwin)
             {
                 yield return Fits(plug, Sentence.Of($"{plug.Title} fits no other socket on board"),
-                    [new WorkingLine("Sockets of the same keying", $"none among {plugs.Count - 1} others", null, "")]);
+                    [new WorkingLine("Sockets of the same keying", $"none among {plugs.Count - 1} other {(plugs.Count == 2 ? "plug" : "plugs")}", null, "")]);
             }
         }
     }
@@ -82,7 +82,7 @@ public sealed class PlugMatingCheck : IElectricsCheck
             new("Loose lead", "", M(lead.Value), "as typed"),
             new($"Voltage of {plug.Title}", "", V(plugV), "nominal of what feeds it"),
             new($"Voltage of {other.Title}", "", V(otherV), "nominal of what feeds it"),
-            new($"Device ahead of {other.Title}", "worst feed", double.IsFinite(feedA) ? A(feedA) : null, "wiring"),
+            new($"Device ahead of {other.Title}", "worst feed", double.IsFinite(feedA) ? A(feedA) : null, "the wiring as drawn"),
         ];
         FindingInput[] untold =
         [
