@@ -103,7 +103,7 @@ public sealed class ComponentTests : IDisposable
     public async Task ChainPanel_Winch_ShowsEveryItemWithVoltageAndItsTrouble()
     {
         FindingsView findings = await Findings("sampling-winch");
-        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, Culture);
+        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, DisplayUnits.Metric, Culture);
         ChainView view = ChainView.Of(circuits.ChainOf("winch")!, Session.Now.Shown, Session.Now.AsBuilt, findings, "lifting", Session.Engine.Memo);
         IRenderedComponent<ChainPanel> panel = _page.Render<ChainPanel>(parameters => parameters
             .AddCascadingValue(Reader()).Add(one => one.View, view).Add(one => one.Wiring, circuits.Wiring)
@@ -118,7 +118,7 @@ public sealed class ComponentTests : IDisposable
     public async Task ChainPanel_TypedFuse_IsPutIntoTheChain()
     {
         FindingsView findings = await Findings("sampling-winch");
-        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, Culture);
+        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, DisplayUnits.Metric, Culture);
         ChainView view = ChainView.Of(circuits.ChainOf("winch")!, Session.Now.Shown, Session.Now.AsBuilt, findings, null, Session.Engine.Memo);
         IRenderedComponent<ChainPanel> panel = _page.Render<ChainPanel>(parameters => parameters
             .AddCascadingValue(Reader()).Add(one => one.View, view).Add(one => one.Wiring, circuits.Wiring)
