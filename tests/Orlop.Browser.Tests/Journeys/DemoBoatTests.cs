@@ -120,10 +120,10 @@ public sealed partial class DemoBoatTests(ChromiumFixture chromium) : PageTest(c
         await Expect(shown).ToHaveCountAsync(1);
     }
 
-    [GeneratedRegex(@"expect (?<nominal>\S+ \S+), from")]
+    [GeneratedRegex(@"expect (?<nominal>\S+\s[mV]+)\s")]
     private static partial Regex Band();
 
-    [GeneratedRegex(@"([\d.]+) ± [\d.]+ mΩ")]
+    [GeneratedRegex(@"([\d.]+)\s±\s[\d.]+\smΩ")]
     private static partial Regex Milliohms();
 
     [GeneratedRegex("^Photograph of ")]

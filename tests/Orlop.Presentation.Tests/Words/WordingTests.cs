@@ -54,6 +54,14 @@ public sealed class WordingTests
         Assert.Equal("Winch feed is 1,07\u00A0m long and runs at 90\u00A0°C", SentenceText.Of(sentence, DisplayUnits.Metric, CultureInfo.GetCultureInfo("de-DE")));
     }
 
+    [Fact]
+    public void Sentence_NumbersWrittenOut_StayWithTheirUnits() => Assert.Equal(
+        "Converter 24\u00A0V to 12\u00A0V: 0\u00A0V, at most 5\u00A0mΩ in 8 cells",
+        SentenceText.Of(Sentence.Of($"Converter 24 V to 12 V: 0 V, at most 5 mΩ in 8 cells"), DisplayUnits.Metric, CultureInfo.InvariantCulture));
+
+    [Fact]
+    public void Listed_Words_KeepOnlyTheFirstCapital() => Assert.Equal("Drilling, heavy and lining burns", SentenceText.Listed(["Drilling", "Heavy", "Lining burns"]));
+
     [Theory]
     [InlineData(1.145123, "M", "1.15\u00A0m")]
     [InlineData(-10.004, "M", "-10\u00A0m")]
