@@ -88,6 +88,13 @@ export function goToField(id) {
   field?.focus({ preventScroll: true });
 }
 
+// Where the sheet stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
+document.addEventListener("focusin", event => {
+  if (event.target.id !== "sheet-title") return;
+  const { top, bottom } = event.target.getBoundingClientRect();
+  if (top < 0 || bottom > window.innerHeight) event.target.scrollIntoView({ block: "start" });
+});
+
 export function printPage() {
   window.print();
 }
