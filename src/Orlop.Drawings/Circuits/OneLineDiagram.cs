@@ -121,6 +121,7 @@ public sealed class OneLineDiagram
         }
         else
         {
+            _svg.Rect(Box.Around(at, 2 * CircuitSymbol.HalfWidth, 2 * CircuitSymbol.HalfHeight), "hit");
             CircuitSymbol.Draw(_svg, node.Part, at, node.Change.Style);
         }
 
