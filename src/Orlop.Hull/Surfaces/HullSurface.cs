@@ -100,8 +100,7 @@ public static class HullSurface
             for (var row = 0; row < portHere.Length - 1; row++)
             {
                 builder.AddQuad(portHere[row], portHere[row + 1], portNext[row + 1], portNext[row]);
-                builder.AddTriangle(starboardHere[row], starboardNext[row + 1], starboardHere[row + 1]);
-                builder.AddTriangle(starboardHere[row], starboardNext[row], starboardNext[row + 1]);
+                builder.AddQuad(starboardHere[row], starboardNext[row], starboardNext[row + 1], starboardHere[row + 1]);
             }
         }
 

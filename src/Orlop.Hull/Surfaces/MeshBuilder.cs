@@ -9,10 +9,19 @@ internal sealed class MeshBuilder
     private readonly ImmutableArray<Point3>.Builder _corners = ImmutableArray.CreateBuilder<Point3>();
     private readonly HashSet<Triangle> _triangles = [];
 
+    /// <summary>Two triangles along the shorter diagonal, which treats both ends and both sides of a boat alike.</summary>
     public void AddQuad(Point3 a, Point3 b, Point3 c, Point3 d)
     {
-        AddTriangle(a, b, c);
-        AddTriangle(a, c, d);
+        if ((c - a).LengthM <= (d - b).LengthM)
+        {
+            AddTriangle(a, b, c);
+            AddTriangle(a, c, d);
+        }
+        else
+        {
+            AddTriangle(a, b, d);
+            AddTriangle(b, c, d);
+        }
     }
 
     public void AddTriangle(Point3 a, Point3 b, Point3 c)

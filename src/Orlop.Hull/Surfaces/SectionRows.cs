@@ -4,33 +4,34 @@ namespace Orlop.Hull.Surfaces;
 
 /// <summary>
 /// Lays the same number of points over every section, so that point r of one section answers to point r of the next. Named lines are kept; a line that a section lacks is
-/// placed on it at the share of its girth that the line has on the nearest sections that carry it.
+/// placed on it at the share of the way from keel to deck that the line has on the nearest sections that carry it. The way is counted by roots of distances (centripetal
+/// parameter), which keeps a curve through unevenly spaced points from bulging.
 /// </summary>
 internal static class SectionRows
 {
     /// <summary>For each section, its points from keel to deck edge; y is the half-breadth.</summary>
     public static Point3[][] Lay(ImmutableArray<HullSection> sections, ImmutableArray<string> lines, int rowsPerInterval, ImmutableArray<HullSection> both)
     {
-        Girth[] girths = [.. sections.Select(section => new Girth(section))];
-        double[][] breaks = [.. Enumerable.Range(0, sections.Length).Select(i => Breaks(girths, i, lines))];
+        SectionCurve[] curves = [.. sections.Select(section => new SectionCurve(section))];
+        double[][] breaks = [.. Enumerable.Range(0, sections.Length).Select(i => Breaks(curves, i, lines))];
         var rowCounts = RowCounts(both, lines, rowsPerInterval);
         var isSameCount = SameCounts(both, lines);
-        return [.. girths.Select((girth, i) => Points(girth, breaks[i], rowCounts, isSameCount))];
+        return [.. curves.Select((curve, i) => Points(curve, breaks[i], rowCounts, isSameCount))];
     }
 
-    private static Point3[] Points(Girth girth, double[] breaks, int[] rowCounts, bool[] isSameCount)
+    private static Point3[] Points(SectionCurve curve, double[] breaks, int[] rowCounts, bool[] isSameCount)
     {
-        var points = new List<Point3> { girth.Curve.At(0) };
+        var points = new List<Point3> { curve.Curve.At(0) };
         for (var panel = 0; panel < rowCounts.Length; panel++)
         {
             var (from, to) = (breaks[panel], breaks[panel + 1]);
-            double[] nodes = isSameCount[panel] ? [.. girth.At.Where(at => at >= from && at <= to)] : [from, to];
+            double[] nodes = isSameCount[panel] ? [.. curve.At.Where(at => at >= from && at <= to)] : [from, to];
             for (var row = 1; row <= rowCounts[panel]; row++)
             {
                 var place = (double)row / rowCounts[panel] * (nodes.Length - 1);
                 var interval = Math.Min((int)place, nodes.Length - 2);
                 var parameter = row == rowCounts[panel] ? to : nodes.Length < 2 ? from : nodes[interval] + ((place - interval) * (nodes[interval + 1] - nodes[interval]));
-                var point = girth.Curve.At(parameter);
+                var point = curve.Curve.At(parameter);
                 points.Add(point.YM < 0 ? point with { YM = 0 } : point);
             }
         }
@@ -38,14 +39,14 @@ internal static class SectionRows
         return [.. points];
     }
 
-    private static double[] Breaks(Girth[] girths, int section, ImmutableArray<string> lines)
+    private static double[] Breaks(SectionCurve[] curves, int section, ImmutableArray<string> lines)
     {
-        var girth = girths[section];
+        var curve = curves[section];
         var breaks = new double?[lines.Length + 2];
-        (breaks[0], breaks[^1]) = (0, girth.Whole);
+        (breaks[0], breaks[^1]) = (0, curve.Whole);
         for (var i = 0; i < lines.Length; i++)
         {
-            breaks[i + 1] = girth.OfLine(lines[i]);
+            breaks[i + 1] = curve.OfLine(lines[i]);
         }
 
         for (var i = 0; i < lines.Length; i++)
@@ -53,14 +54,14 @@ internal static class SectionRows
             if (breaks[i + 1] is null)
             {
                 var above = breaks.Skip(i + 2).First(at => at is not null)!.Value;
-                breaks[i + 1] = Math.Clamp(Share(girths, section, lines[i]) * girth.Whole, breaks[i]!.Value, above);
+                breaks[i + 1] = Math.Clamp(Share(curves, section, lines[i]) * curve.Whole, breaks[i]!.Value, above);
             }
         }
 
         return [.. breaks.Select(at => at!.Value)];
     }
 
-    private static double Share(Girth[] girths, int section, string line)
+    private static double Share(SectionCurve[] curves, int section, string line)
     {
         var (aft, forward) = (Nearest(-1), Nearest(1));
         return (aft, forward) switch
@@ -73,11 +74,11 @@ internal static class SectionRows
 
         (double Share, int Distance)? Nearest(int step)
         {
-            for (var i = section + step; i >= 0 && i < girths.Length; i += step)
+            for (var i = section + step; i >= 0 && i < curves.Length; i += step)
             {
-                if (girths[i].OfLine(line) is { } at)
+                if (curves[i].OfLine(line) is { } at)
                 {
-                    return (at / girths[i].Whole, Math.Abs(i - section));
+                    return (at / curves[i].Whole, Math.Abs(i - section));
                 }
             }
 
@@ -105,18 +106,18 @@ internal static class SectionRows
         return [.. Enumerable.Range(0, edges.Length - 1).Select(panel => edges[panel + 1] - edges[panel])];
     }
 
-    private sealed class Girth
+    private sealed class SectionCurve
     {
         private readonly HullSection _section;
 
-        public Girth(HullSection section)
+        public SectionCurve(HullSection section)
         {
             _section = section;
             Point3[] points = [.. section.Points.Select(point => new Point3(point.XM, point.HalfBreadthM, point.HeightM))];
             At = new double[points.Length];
             for (var i = 1; i < points.Length; i++)
             {
-                At[i] = At[i - 1] + (points[i] - points[i - 1]).LengthM;
+                At[i] = At[i - 1] + Math.Sqrt((points[i] - points[i - 1]).LengthM);
             }
 
             Curve = new SmoothCurve(points, At, [.. section.Points.Select(point => point.Line is not null)]);
