@@ -29,6 +29,12 @@ public sealed record ImmersedPart
     /// <summary>∫ a b dA.</summary>
     public required double ProductMomentM4 { get; init; }
 
+    /// <summary>Reach of the cut along the boat's heading; 0 when the plane cuts nothing.</summary>
+    public required double WaterlineLengthM { get; init; }
+
+    /// <summary>Reach of the cut across the boat's heading.</summary>
+    public required double WaterlineBreadthM { get; init; }
+
     /// <summary>Area of skin below the water, a deck under water included.</summary>
     public required double WettedAreaM2 { get; init; }
 }

@@ -13,6 +13,7 @@ public static class Submersion
         var immersion = Immersion.Below(plane, body);
         var cut = immersion.CutSurface(plane);
         var about = cut.Centroidal();
+        var (length, breadth) = WaterlineReach.Measure(plane, body);
         return new ImmersedPart
         {
             VolumeM3 = immersion.Volume,
@@ -24,6 +25,8 @@ public static class Submersion
             LongitudinalSecondMomentM4 = about.SecondAlong,
             TransverseSecondMomentM4 = about.SecondAcross,
             ProductMomentM4 = about.Product,
+            WaterlineLengthM = length,
+            WaterlineBreadthM = breadth,
             WettedAreaM2 = WettedSurface.AreaM2(plane, body),
         };
     }
