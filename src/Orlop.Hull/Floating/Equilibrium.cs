@@ -54,6 +54,7 @@ public static class Equilibrium
     private static FloatingPosition Position(FloatingInput input, FloatingEnergy energy, EquilibriumSearch search, SearchEnd end)
     {
         var state = end.State;
+        var cosTrim = Math.Cos(end.Trim);
         var heel = Math.IEEERemainder(end.Heel * DegPerRad, 360);
         return new FloatingPosition
         {
@@ -63,7 +64,7 @@ public static class Equilibrium
             DisplacedM3 = state.DisplacedVolume,
             CentreOfBuoyancy = (1 / state.DisplacedVolume) * state.VolumeMoment,
             CentreOfGravity = (1 / energy.MassKg) * state.MassMoment,
-            MetacentricHeightM = state.HeelStiffness / energy.MassKg,
+            MetacentricHeightM = state.HeelStiffness / (cosTrim * cosTrim * energy.MassKg),
             LongitudinalMetacentricHeightM = state.TrimStiffness / energy.MassKg,
             WaterplaneAreaM2 = state.Cut.Area,
         };

@@ -51,7 +51,7 @@ public sealed record FloatingPosition
     /// <summary>Centre of all masses with tank liquids where they lie at this attitude.</summary>
     public required Point3 CentreOfGravity { get; init; }
 
-    /// <summary>Stiffness in heel over weight at this position, free surfaces taken off.</summary>
+    /// <summary>Height of the metacentre over G, plumb: stiffness in turning about the level fore-and-aft axis over weight, free surfaces taken off.</summary>
     public required double MetacentricHeightM { get; init; }
 
     /// <summary>Stiffness in trim over weight at this position, free surfaces taken off.</summary>

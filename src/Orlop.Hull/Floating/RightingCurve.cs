@@ -100,7 +100,7 @@ public sealed class RightingCurve
 
     /// <summary>
     /// Area under the levers between two heels of this side, ∫GZ dφ: the rise of G over B, exact, and for free trim the share that goes into trimming, ∫(1 - cos t)·GZ dφ, summed
-    /// over the points. Null where the curve does not reach.
+    /// over the points with an error of the second order in their step, which is a millionth of the area for a trim of some degrees. Null where the curve does not reach.
     /// </summary>
     public double? AreaMRad(double fromDeg, double toDeg)
     {
@@ -166,7 +166,10 @@ public sealed class RightingCurve
             : (last.Draught - (step * state.DraughtHeel / state.DraughtDraught), last.Trim);
     }
 
-    private RightingPoint PointOf(SearchEnd end, double heelDeg) =>
-        new(heelDeg, end.State.OfHeel / (Math.Cos(end.Trim) * _energy.MassKg), new Attitude(end.Draught, end.Trim / RadPerDeg, heelDeg),
-            (end.State.Energy - _zeroEnergy) / _energy.MassKg, end.State.HeelStiffness / _energy.MassKg);
+    private RightingPoint PointOf(SearchEnd end, double heelDeg)
+    {
+        var cosTrim = Math.Cos(end.Trim);
+        return new RightingPoint(heelDeg, end.State.OfHeel / (cosTrim * _energy.MassKg), new Attitude(end.Draught, end.Trim / RadPerDeg, heelDeg),
+            (end.State.Energy - _zeroEnergy) / _energy.MassKg, end.State.HeelStiffness / (cosTrim * cosTrim * _energy.MassKg));
+    }
 }
