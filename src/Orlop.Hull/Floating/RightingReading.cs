@@ -3,7 +3,6 @@ namespace Orlop.Hull.Floating;
 /// <summary>Reads a curve's features, each angle refined by solving the boat at heels between the points.</summary>
 public static class RightingReading
 {
-    private const double AngleToleranceDeg = 1e-7;
     private const double Golden = 0.6180339887498949;
 
     public static RightingFeatures Read(RightingCurve curve)
@@ -44,7 +43,7 @@ public static class RightingReading
         {
             if (side * points[i].GzM > 0)
             {
-                return Crossing(curve, points[i - 1].HeelDeg, points[i].HeelDeg, point => side * point.GzM);
+                return CurveCrossing.Between(curve, points[i - 1].HeelDeg, points[i].HeelDeg, point => side * point.GzM);
             }
         }
 
@@ -58,7 +57,7 @@ public static class RightingReading
         {
             if (Math.Abs(points[i - 1].HeelDeg) >= Math.Abs(loll) && side * points[i].GzM < 0 && side * points[i - 1].GzM >= 0 && i > 1)
             {
-                return Crossing(curve, points[i - 1].HeelDeg, points[i].HeelDeg, point => -side * point.GzM);
+                return CurveCrossing.Between(curve, points[i - 1].HeelDeg, points[i].HeelDeg, point => -side * point.GzM);
             }
         }
 
@@ -111,38 +110,10 @@ public static class RightingReading
         {
             if (curve.Points[i].Attitude.HeightAboveWaterM(opening.Place) <= 0)
             {
-                return i == 0 ? 0 : Crossing(curve, curve.Points[i - 1].HeelDeg, curve.Points[i].HeelDeg, point => -point.Attitude.HeightAboveWaterM(opening.Place));
+                return i == 0 ? 0 : CurveCrossing.Between(curve, curve.Points[i - 1].HeelDeg, curve.Points[i].HeelDeg, point => -point.Attitude.HeightAboveWaterM(opening.Place));
             }
         }
 
         return null;
-    }
-
-    // The value is not above zero at the first heel and not below it at the second. Bisection with the false position tried first.
-    private static double Crossing(RightingCurve curve, double beforeDeg, double afterDeg, Func<RightingPoint, double> value)
-    {
-        var (valueBefore, valueAfter) = (value(curve.At(beforeDeg)!), value(curve.At(afterDeg)!));
-        var isFalsePosition = true;
-        while (Math.Abs(afterDeg - beforeDeg) > AngleToleranceDeg)
-        {
-            var share = isFalsePosition && valueAfter > valueBefore ? Math.Clamp(-valueBefore / (valueAfter - valueBefore), 0.001, 0.999) : 0.5;
-            isFalsePosition = !isFalsePosition;
-            var middleDeg = beforeDeg + (share * (afterDeg - beforeDeg));
-            if (curve.At(middleDeg) is not { } middle)
-            {
-                break;
-            }
-
-            if (value(middle) > 0)
-            {
-                (afterDeg, valueAfter) = (middleDeg, value(middle));
-            }
-            else
-            {
-                (beforeDeg, valueBefore) = (middleDeg, value(middle));
-            }
-        }
-
-        return 0.5 * (beforeDeg + afterDeg);
     }
 }

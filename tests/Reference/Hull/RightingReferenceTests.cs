@@ -18,8 +18,8 @@ public sealed class RightingReferenceTests
         var row = BargeRows.Single(row => row.Text("case") == name && row.Number("heel_deg") == heelDeg);
         foreach (var isTrimFree in new[] { true, false })
         {
-            var toStarboard = Barge(name, isTrimFree, 180).At(heelDeg)!;
-            var toPort = Barge(name, isTrimFree, -180).At(-heelDeg)!;
+            var toStarboard = Barges.Curve(name, 180, isTrimFree).At(heelDeg)!;
+            var toPort = Barges.Curve(name, -180, isTrimFree).At(-heelDeg)!;
             row.Agrees(row.Number("gz_m"), toStarboard.GzM, 1e-9);
             row.Agrees(row.Number("gz_m"), -toPort.GzM, 1e-9);
             row.Agrees(row.Number("kn_m"), toStarboard.GzM + (row.Number("kg_m") * Math.Sin(heelDeg * Math.PI / 180)), 1e-9);
@@ -32,7 +32,7 @@ public sealed class RightingReferenceTests
     [InlineData("B", 0.4756410256, 0.24682038, 35.7362, 70.466225)]
     public void Features_BoxBarge_Agree(string name, double gmM, double greatestM, double greatestDeg, double vanishingDeg)
     {
-        var curve = Barge(name, isTrimFree: true, 180);
+        var curve = Barges.Curve(name, 180);
         var features = RightingReading.Read(curve);
         Assert.Equal(gmM, curve.InitialGmM!.Value, 1e-10);
         Assert.Equal(greatestM, features.GreatestGzM!.Value, 6e-9);
@@ -50,7 +50,7 @@ public sealed class RightingReferenceTests
     [InlineData("B", 30, 0.0689932005)]
     [InlineData("B", 40, 0.1116817678)]
     public void Area_BoxBarge_Agrees(string name, double toDeg, double areaMRad) =>
-        Assert.Equal(areaMRad, Barge(name, isTrimFree: true, 180).AreaMRad(0, toDeg)!.Value, 1e-9);
+        Assert.Equal(areaMRad, Barges.Curve(name, 180).AreaMRad(0, toDeg)!.Value, 1e-9);
 
     // Printed for an exact surface to 2e-5 m: two meshes, extrapolated by their second order. Fore and aft alike, so free and held trim agree.
     [Fact]
@@ -82,23 +82,4 @@ public sealed class RightingReferenceTests
         StepDeg = 5,
         IsTrimFree = isTrimFree,
     });
-
-    private static RightingCurve Barge(string name, bool isTrimFree, double toDeg)
-    {
-        var row = BargeRows.First(row => row.Text("case") == name);
-        var (length, beam, depth, draught) = (row.Number("length_m"), row.Number("beam_m"), row.Number("depth_m"), row.Number("draft_m"));
-        return RightingCurve.Calculate(new RightingInput
-        {
-            Boat = new FloatingInput
-            {
-                Subject = $"barge {name}",
-                Buoyancy = [Solids.Box(new Point3(0, -beam / 2, 0), new Point3(length, beam / 2, depth))],
-                MassKg = 1025 * length * beam * draught,
-                CentreOfGravity = new Point3(length / 2, 0, row.Number("kg_m")),
-                WaterKgPerM3 = 1025,
-            },
-            ToDeg = toDeg,
-            IsTrimFree = isTrimFree,
-        });
-    }
 }
