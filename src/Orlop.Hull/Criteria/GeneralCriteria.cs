@@ -25,7 +25,7 @@ public static class GeneralCriteria
             Area("area-to-30", "area under the levers to 30°", 0, to30, 0.055, "2.2.1"),
             Area("area-to-40", "area under the levers to 40° or downflooding", 0, to40, 0.090, "2.2.1"),
             Area("area-30-to-40", "area under the levers from 30° to 40° or downflooding", to30, to40, 0.030, "2.2.1"),
-            CriterionResult.AtLeast("lever-at-30", "greatest lever at 30° or more", LeverFrom30(curve, side, flooding), 0.20, "m", $"{Source} 2.2.2", early, "greatest GZ from 30° on"),
+            CriterionResult.AtLeast("lever-at-30", "greatest lever at 30° or more", LeverFrom30(curve, features, side, flooding), 0.20, "m", $"{Source} 2.2.2", early, "greatest GZ from 30° on"),
             CriterionResult.AtLeast("heel-of-greatest-lever", "heel of the greatest lever", HeelOfGreatest(curve, features, flooding), 25, "°", $"{Source} 2.2.3", early, "heel of the greatest GZ"),
             CriterionResult.AtLeast("initial-gm", "initial GM, free surfaces taken off", curve.InitialGmM, 0.15, "m", $"{Source} 2.2.4", remarks, "slope of GZ upright"),
         ];
@@ -35,7 +35,7 @@ public static class GeneralCriteria
                 FormattableString.Invariant($"∫GZ dφ from {fromDeg:0.##}° to {toDeg:0.##}°"));
     }
 
-    private static double? LeverFrom30(RightingCurve curve, int side, double flooding)
+    private static double? LeverFrom30(RightingCurve curve, RightingFeatures features, int side, double flooding)
     {
         if (flooding < 30 && !curve.Points.IsEmpty)
         {
@@ -47,7 +47,6 @@ public static class GeneralCriteria
             return null;
         }
 
-        var features = RightingReading.Read(curve);
         var peak = features.GreatestGzDeg is { } heel && Math.Abs(heel) >= 30 && Math.Abs(heel) <= flooding ? features.GreatestGzM!.Value : double.NegativeInfinity;
         return curve.Points.Where(point => Math.Abs(point.HeelDeg) >= 30 && Math.Abs(point.HeelDeg) <= flooding)
             .Select(point => side * point.GzM).Append(side * first.GzM).Append(peak).Max();

@@ -14,6 +14,9 @@ internal sealed class EquilibriumSearch
     /// <summary>Greatest residual, as a share of the mass, and of the mass times length or breadth.</summary>
     private const double Tolerance = 1e-11;
 
+    /// <summary>Accepted when rounding leaves nothing to gain.</summary>
+    private const double NearTolerance = 1e-8;
+
     private const int MostSteps = 200;
     private const int MostHalvings = 30;
     private const double Nudge = 0.01;
@@ -51,8 +54,7 @@ internal sealed class EquilibriumSearch
             Fill(state, gradient, hessian);
             var residual = Residual(gradient[..count]);
             var isThere = residual <= Tolerance;
-            var isStable = isThere && NewtonStep.IsStable(hessian, sizes, count);
-            if (isThere && !isStable && nudges < 3 && count > 1)
+            if (isThere && nudges < 3 && count > 1 && !NewtonStep.IsStable(hessian, sizes, count))
             {
                 nudges++;
                 heel += count == 3 ? Nudge : 0;
@@ -62,20 +64,16 @@ internal sealed class EquilibriumSearch
             }
 
             if (isThere || stepCount >= MostSteps || !double.IsFinite(residual) || Math.Abs(trim) > MostTrim
-                || !NewtonStep.TryFind(hessian, gradient[..count], sizes, step))
+                || !NewtonStep.TryFind(hessian, gradient[..count], sizes, step)
+                || !Descend(ref draught, ref trim, ref heel, ref state, gradient[..count], step))
             {
-                return new SearchEnd(isThere, isStable, draught, trim, heel, state, stepCount, residual);
-            }
-
-            if (!Descend(ref draught, ref trim, ref heel, ref state, gradient[..count], step))
-            {
-                // No lower energy can be told apart from rounding: as near as the numbers allow, or not there at all.
-                var isNear = residual <= 1000 * Tolerance;
+                var isNear = residual <= NearTolerance;
                 return new SearchEnd(isNear, isNear && NewtonStep.IsStable(hessian, sizes, count), draught, trim, heel, state, stepCount, residual);
             }
         }
     }
 
+    // False when no lower energy can be told apart from rounding.
     private bool Descend(ref double draught, ref double trim, ref double heel, ref EnergyAt state, ReadOnlySpan<double> gradient, ReadOnlySpan<double> step)
     {
         var count = gradient.Length;

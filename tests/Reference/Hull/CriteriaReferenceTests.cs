@@ -8,7 +8,14 @@ public sealed class CriteriaReferenceTests
 {
     private static readonly RollbackInput Example = new()
     {
-        Subject = "example", WaterlineLengthM = 12, BeamM = 4, DraughtM = 1, BlockCoefficient = 0.5, KgM = 1.4, GmM = 0.9, Bilge = BilgeShape.Round,
+        Subject = "example",
+        WaterlineLengthM = 12,
+        BeamM = 4,
+        DraughtM = 1,
+        BlockCoefficient = 0.5,
+        KgM = 1.4,
+        GmM = 0.9,
+        Bilge = BilgeShape.Round,
     };
 
     // Limits of criterion imo_is_2.2 in stability-criteria.csv, each row marked verified.
