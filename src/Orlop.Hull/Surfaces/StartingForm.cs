@@ -43,8 +43,8 @@ public static class StartingForm
         HullSection Round(double share)
         {
             var (keel, sheer, breadth) = (depthM * Keel(share), depthM * SheerHeight(share), beamM / 2 * SheerBreadth(share));
-            var fullness = 2.2 - (1.1 * share);
-            var points = Enumerable.Range(0, 9).Select(i => i / 8.0)
+            var fullness = 2.9 - (1.4 * share);
+            var points = Enumerable.Range(0, 7).Select(i => i / 6.0)
                 .Select(turn => new SectionPoint(share * lengthM, breadth * Math.Pow(Math.Sin(turn * Math.PI / 2), 2 / fullness), sheer - ((sheer - keel) * Math.Pow(Math.Cos(turn * Math.PI / 2), 2 / fullness))));
             return new HullSection { Id = Name(share), Points = [.. points] };
         }
@@ -55,7 +55,8 @@ public static class StartingForm
 
     private static string Name(double share) => share == 0 ? "transom" : FormattableString.Invariant($"station {share:0.0}");
 
-    private static double Keel(double share) => share < 0.6 ? 0 : 0.30 * Math.Pow((share - 0.6) / 0.34, 2.4) * (share < 0.94 ? 1 : 0);
+    private static double Keel(double share) =>
+        share < 0.35 ? 0.20 * Math.Pow((0.35 - share) / 0.35, 2) : share > 0.6 ? 0.30 * Math.Pow((share - 0.6) / 0.34, 2.4) : 0;
 
     private static double SheerHeight(double share) => 1 + (share > 0.4 ? 0.25 * Math.Pow((share - 0.4) / 0.6, 2) : 0.05 * Math.Pow((0.4 - share) / 0.4, 2));
 
@@ -63,5 +64,5 @@ public static class StartingForm
 
     private static double ChineBreadth(double share) => 0.92 - (share > 0.4 ? 0.42 * Math.Pow((share - 0.4) / 0.6, 1.8) : 0);
 
-    private static double ChineHeight(double share) => 0.28 + (share > 0.4 ? 0.42 * Math.Pow((share - 0.4) / 0.6, 2) : 0);
+    private static double ChineHeight(double share) => 0.28 + (share > 0.4 ? 0.42 * Math.Pow((share - 0.4) / 0.6, 2) : 0.12 * Math.Pow((0.4 - share) / 0.4, 2));
 }
