@@ -15,6 +15,15 @@ public readonly record struct Attitude(double DraughtM, double TrimDeg, double H
     /// <summary>Height of a place of the boat above the water, negative below it.</summary>
     public double HeightAboveWaterM(Point3 place) => WaterPlane.Of(this).HeightM(place);
 
+    /// <summary>
+    /// Height in the boat's own axes at which the water stands at a place x, y of the boat: the draught there, over the base line. Null where the boat's vertical runs along the water.
+    /// </summary>
+    public double? WaterHeightM(double xM, double yM)
+    {
+        var up = WaterPlane.Of(this).Up;
+        return Math.Abs(up.ZM) > 1e-9 ? (DraughtM - (up.XM * xM) - (up.YM * yM)) / up.ZM : null;
+    }
+
     internal Attitude Checked(string where)
     {
         Guard.InRange(DraughtM, -1000, 1000, "m", where);
