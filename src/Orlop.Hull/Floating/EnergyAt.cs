@@ -23,6 +23,9 @@ internal struct EnergyAt
     public Point3 MassMoment;
     public PlaneMoments Cut;
 
+    /// <summary>Density times the centroidal moments of all free surfaces in tanks.</summary>
+    public PlaneMoments FreeSurfaces;
+
     /// <summary>Change of OfHeel with heel when the draught follows to keep the volume: mass times GM.</summary>
     public readonly double HeelStiffness => HeelHeel - (DraughtDraught > 0 ? DraughtHeel * DraughtHeel / DraughtDraught : 0);
 

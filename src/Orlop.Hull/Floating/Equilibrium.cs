@@ -56,15 +56,19 @@ public static class Equilibrium
         var state = end.State;
         var cosTrim = Math.Cos(end.Trim);
         var heel = Math.IEEERemainder(end.Heel * DegPerRad, 360);
+        var (gravity, buoyancy) = ((1 / energy.MassKg) * state.MassMoment, (1 / state.DisplacedVolume) * state.VolumeMoment);
         return new FloatingPosition
         {
             Attitude = new Attitude(end.Draught, end.Trim * DegPerRad, heel),
             IsStable = end.IsStable,
             IsLoll = Math.Abs(heel) is > 1e-6 and <= 90 && IsUprightBalanceUnstable(input, energy, search),
             DisplacedM3 = state.DisplacedVolume,
-            CentreOfBuoyancy = (1 / state.DisplacedVolume) * state.VolumeMoment,
-            CentreOfGravity = (1 / energy.MassKg) * state.MassMoment,
+            CentreOfBuoyancy = buoyancy,
+            CentreOfGravity = gravity,
             MetacentricHeightM = state.HeelStiffness / (cosTrim * cosTrim * energy.MassKg),
+            MetacentricRadiusM = state.Cut.Centroidal().SecondAcross / state.DisplacedVolume,
+            GravityOverBuoyancyM = WaterPlane.OfRadians(end.Draught, end.Trim, end.Heel).Up.Dot(gravity - buoyancy),
+            FreeSurfaceLossM = state.FreeSurfaces.SecondAcross / energy.MassKg,
             LongitudinalMetacentricHeightM = state.TrimStiffness / energy.MassKg,
             WaterplaneAreaM2 = state.Cut.Area,
         };

@@ -85,6 +85,7 @@ internal sealed class FloatingEnergy
             cut += density * immersion.CutSurface(plane);
         }
 
+        state.FreeSurfaces = surfaces;
         state.DisplacedVolume = displaced / WaterKgPerM3;
         state.VolumeMoment = (1 / WaterKgPerM3) * lift;
         state.Cut = (1 / WaterKgPerM3) * cut;

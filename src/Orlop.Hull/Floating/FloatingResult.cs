@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Orlop.Hull.Hydrostatics;
 using Orlop.Hull.Surfaces;
+using Orlop.Hull.Working;
 
 namespace Orlop.Hull.Floating;
 
@@ -29,7 +31,20 @@ public enum FloatingStatus
 /// <param name="Position">The position, if there is one.</param>
 /// <param name="StepCount">Steps of the search.</param>
 /// <param name="ResidualRatio">Greatest remaining imbalance: force over weight, or moment over weight times length or breadth.</param>
-public sealed record FloatingResult(FloatingStatus Status, string Message, double MassKg, FloatingPosition? Position, int StepCount, double ResidualRatio);
+public sealed record FloatingResult(FloatingStatus Status, string Message, double MassKg, FloatingPosition? Position, int StepCount, double ResidualRatio)
+{
+    /// <summary>How GM comes about; empty without a position.</summary>
+    public ImmutableArray<WorkingStep> Working() => Position is not { } at
+        ? []
+        :
+        [
+            new WorkingStep("Δ", FormattableString.Invariant($"{at.DisplacedM3:0.####} m³ displaced"), MassKg, "kg", "Archimedes"),
+            new WorkingStep("BM", "I/V, waterplane about its own centroid", at.MetacentricRadiusM, "m", "BM = I/V"),
+            new WorkingStep("BG", FormattableString.Invariant($"G {at.CentreOfGravity}, B {at.CentreOfBuoyancy}"), at.GravityOverBuoyancyM, "m", "plumb distance"),
+            new WorkingStep("free surface", "Σρ·i/Δ at this attitude", at.FreeSurfaceLossM, "m", "liquid level in each tank"),
+            new WorkingStep("GM", FormattableString.Invariant($"{at.MetacentricRadiusM:0.####} - {at.GravityOverBuoyancyM:0.####} - {at.FreeSurfaceLossM:0.####}"), at.MetacentricHeightM, "m", "GM = BM - BG - free surface"),
+        ];
+}
 
 /// <summary>A position of rest.</summary>
 public sealed record FloatingPosition
@@ -53,6 +68,15 @@ public sealed record FloatingPosition
 
     /// <summary>Height of the metacentre over G, plumb: stiffness in turning about the level fore-and-aft axis over weight, free surfaces taken off.</summary>
     public required double MetacentricHeightM { get; init; }
+
+    /// <summary>Transverse metacentre over B: second moment of the waterplane about its own centroid over volume, flooded spaces taken off.</summary>
+    public required double MetacentricRadiusM { get; init; }
+
+    /// <summary>G over B, plumb.</summary>
+    public required double GravityOverBuoyancyM { get; init; }
+
+    /// <summary>What the free surfaces in tanks take off GM at this position.</summary>
+    public required double FreeSurfaceLossM { get; init; }
 
     /// <summary>Stiffness in trim over weight at this position, free surfaces taken off.</summary>
     public required double LongitudinalMetacentricHeightM { get; init; }

@@ -37,6 +37,8 @@ public sealed class EquilibriumTests
             var height = (lever.XM * up.XM) + (lever.YM * up.YM) + (lever.ZM * up.ZM);
             Assert.True((lever - (height * up)).LengthM < 1e-8, $"{i}: B and G are not plumb");
             Assert.True(position.IsStable);
+            Assert.Equal(position.MetacentricHeightM, position.MetacentricRadiusM - position.GravityOverBuoyancyM - position.FreeSurfaceLossM, 1e-7);
+            Assert.Equal(5, result.Working().Length);
             var part = Submersion.Calculate(boat.Buoyancy[0], position.Attitude);
             Assert.Equal(position.DisplacedM3, part.VolumeM3, 1e-9);
         }

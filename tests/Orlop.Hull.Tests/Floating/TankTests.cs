@@ -22,6 +22,8 @@ public sealed class TankTests
         var (liquid, solid) = (Equilibrium.Solve(withTank).Position!, Equilibrium.Solve(frozen).Position!);
         Assert.Equal(solid.Attitude.DraughtM, liquid.Attitude.DraughtM, 1e-10);
         Assert.Equal(860 * 2 * 8 / 12.0 / frozen.MassKg, solid.MetacentricHeightM - liquid.MetacentricHeightM, 1e-9);
+        Assert.Equal(860 * 2 * 8 / 12.0 / frozen.MassKg, liquid.FreeSurfaceLossM, 1e-12);
+        Assert.Equal(liquid.MetacentricHeightM, liquid.MetacentricRadiusM - liquid.GravityOverBuoyancyM - liquid.FreeSurfaceLossM, 1e-12);
     }
 
     [Theory]
