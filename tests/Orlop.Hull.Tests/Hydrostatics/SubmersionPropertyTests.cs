@@ -30,6 +30,7 @@ public sealed class SubmersionPropertyTests
                 AssertClose(new Point3(other[5], other[6], 0), part.WaterplaneAreaM2 * turned);
                 Assert.Equal(other[7] - (other[5] * other[5] / other[4]), part.LongitudinalSecondMomentM4, 1e-7);
                 Assert.Equal(other[8] - (other[6] * other[6] / other[4]), part.TransverseSecondMomentM4, 1e-7);
+                Assert.Equal(other[9] - (other[5] * other[6] / other[4]), part.ProductMomentM4, 1e-7);
             }
         }
     }

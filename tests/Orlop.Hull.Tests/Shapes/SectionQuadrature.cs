@@ -12,7 +12,7 @@ internal static class SectionQuadrature
     private static readonly double[] Nodes = [-Math.Sqrt(0.6), 0, Math.Sqrt(0.6)];
     private static readonly double[] Weights = [5.0 / 9, 8.0 / 9, 5.0 / 9];
 
-    /// <summary>Volume, first moments (along, across, up), waterplane area, its first and second moments along and across, all in the water's axes.</summary>
+    /// <summary>Volume, first moments (along, across, up), waterplane area, its first and second moments along and across and their product, all in the water's axes.</summary>
     public static double[] Integrate(TriangleMesh mesh, Attitude attitude)
     {
         Point3[] corners = [.. mesh.Corners.Select(corner => Turned(corner, attitude))];
@@ -29,7 +29,7 @@ internal static class SectionQuadrature
             }
         }
 
-        var sums = new double[9];
+        var sums = new double[10];
         double[] at = [.. stops];
         for (var i = 1; i < at.Length; i++)
         {
@@ -41,7 +41,7 @@ internal static class SectionQuadrature
                 double[] terms =
                 [
                     section.Area, x * section.Area, section.Across, section.Up,
-                    section.Breadth, x * section.Breadth, section.BreadthFirst, x * x * section.Breadth, section.BreadthSecond,
+                    section.Breadth, x * section.Breadth, section.BreadthFirst, x * x * section.Breadth, section.BreadthSecond, x * section.BreadthFirst,
                 ];
                 for (var k = 0; k < terms.Length; k++)
                 {
