@@ -6,6 +6,9 @@ namespace Orlop.Numerics;
 /// </summary>
 public sealed class LdlFactor
 {
+    // Small systems are solved without a heap allocation.
+    private const int MostOnStack = 256;
+
     private readonly int[] _permutation;
     private readonly int[] _columnStart;
     private readonly int[] _lowerRows;
@@ -50,7 +53,7 @@ public sealed class LdlFactor
             throw new ArgumentException($"Right side of {b.Length} and solution of {x.Length}; the matrix has {order} unknowns.");
         }
 
-        var work = new double[order];
+        var work = order <= MostOnStack ? stackalloc double[MostOnStack] : new double[order];
         for (var k = 0; k < order; k++)
         {
             work[k] = b[_permutation[k]];

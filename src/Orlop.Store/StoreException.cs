@@ -18,7 +18,7 @@ public sealed class StoreException(StoreFailure failure, string path, string mes
     internal static StoreException NotValid(string path, IReadOnlyList<Problem> problems) => new(
         StoreFailure.NotValid,
         path,
-        FormattableString.Invariant($"'{path}' was not made: {problems.Count} things are wrong in the boat. First: {problems[0]} Put them right and try again."))
+        FormattableString.Invariant($"'{path}' was not made: {problems.Count} {(problems.Count == 1 ? "thing is" : "things are")} wrong in the boat. {(problems.Count == 1 ? "" : "First: ")}{problems[0]} Put {(problems.Count == 1 ? "it" : "them")} right and try again."))
     {
         Problems = problems,
     };

@@ -20,35 +20,44 @@ internal static class BoatInput
 
         if (IsJson(boat))
         {
-            MustExist(boat);
-            using FileStream file = File.OpenRead(boat);
-            return Boat(boat, BoatJson.Read(file));
+            return ReadJson(boat);
         }
 
         using BoatStore store = BoatStore.Open(boat);
         return store.Head.Boat;
     }
 
+    /// <summary>The boat of a boat file.</summary>
+    public static BoatModel ReadJson(string path)
+    {
+        MustExist(path);
+        using FileStream file = CommandFiles.Try(() => File.OpenRead(path), $"'{path}' cannot be read");
+        return Boat(path, BoatJson.Read(file));
+    }
+
     /// <summary>An alteration of the boat by its id or its name.</summary>
     public static Alteration Alteration(BoatModel boat, string named)
     {
         List<Alteration> all = [.. boat.All<Alteration>()];
-        return all.FirstOrDefault(alteration => alteration.Id == named)
-            ?? all.FirstOrDefault(alteration => string.Equals(alteration.Name, named, StringComparison.OrdinalIgnoreCase))
-            ?? throw new CommandException(all.Count == 0
-                ? $"There is no alteration '{named}': the boat has none."
-                : $"There is no alteration '{named}'. The boat has: {string.Join(", ", all.Select(alteration => alteration.Id))}.");
+        if (all.Find(alteration => alteration.Id == named) is { } found)
+        {
+            return found;
+        }
+
+        List<Alteration> sameName = all.FindAll(alteration => string.Equals(alteration.Name, named, StringComparison.OrdinalIgnoreCase));
+        return sameName.Count switch
+        {
+            1 => sameName[0],
+            0 when all.Count == 0 => throw new CommandException($"There is no alteration '{named}': the boat has none."),
+            0 => throw new CommandException(
+                $"There is no alteration '{named}'.{NearNames.Hint(named, all.Select(alteration => (alteration.Id, (string?)alteration.Name)))} The boat has: {string.Join(", ", all.Select(alteration => alteration.Id))}."),
+            _ => throw new CommandException($"{sameName.Count} alterations are named '{named}'. Give the id of one: {string.Join(", ", sameName.Select(alteration => alteration.Id))}."),
+        };
     }
 
     public static bool IsJson(string path) => path.EndsWith(".json", StringComparison.OrdinalIgnoreCase);
 
-    public static void MustExist(string path)
-    {
-        if (!File.Exists(path))
-        {
-            throw new CommandException($"There is no file '{path}'. Check the name, or make a boat with: orlop new FILE.orlop");
-        }
-    }
+    public static void MustExist(string path) => CommandFiles.MustExist(path, "Check the name and the folder, or make a boat with: orlop new FILE.orlop");
 
     private static BoatModel Boat(string source, BoatReadResult read) => read.Boat ?? throw new CommandException(
         $"'{source}' is not a boat that can be used; {read.Problems.Count} {(read.Problems.Count == 1 ? "thing is" : "things are")} wrong in it:{Environment.NewLine}"

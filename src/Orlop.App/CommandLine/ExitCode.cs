@@ -12,6 +12,9 @@ public static class ExitCode
     /// <summary>The command or its input cannot be used.</summary>
     public const int BadInput = 2;
 
+    /// <summary>A fault of the program itself.</summary>
+    public const int OwnFault = 3;
+
     /// <summary>Stopped by Ctrl-C.</summary>
     public const int Stopped = 130;
 }

@@ -32,12 +32,7 @@ internal static class ExportCommand
             return;
         }
 
-        if (File.Exists(output))
-        {
-            throw new CommandException($"'{output}' is there already and is not overwritten. Name another file, or - for standard output.");
-        }
-
-        File.WriteAllText(output, text);
+        CommandFiles.WriteNew(output, text);
         streams.Error.WriteLine($"Wrote {output}.");
     }
 }

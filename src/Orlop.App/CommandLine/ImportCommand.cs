@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Orlop.Boat;
 using Orlop.Boat.Alterations;
-
 using Orlop.Boat.Tables;
 using Orlop.Boat.Things;
 using Orlop.Store;
@@ -35,7 +34,7 @@ internal static class ImportCommand
             streams.Out.WriteLine(result switch
             {
                 Conflict conflict => throw new CommandException($"The boat was changed by another program meanwhile: {string.Join(", ", conflict.Clashes.Select(clash => clash.Id))}. Run the command again."),
-                Refused refused => throw new CommandException($"Nothing was kept; the boat would have {refused.Problems.Count} things wrong:{Environment.NewLine}{string.Join(Environment.NewLine, refused.Problems)}"),
+                Refused refused => throw new CommandException($"Nothing was kept; {refused.Problems.Count} {(refused.Problems.Count == 1 ? "thing" : "things")} would be wrong in the boat:{Environment.NewLine}{string.Join(Environment.NewLine, refused.Problems)}"),
                 _ => $"{edits.Count} {(edits.Count == 1 ? "thing" : "things")} changed; revision {result.Head.Number}.",
             });
             return ExitCode.Good;
@@ -45,7 +44,7 @@ internal static class ImportCommand
 
     private static IReadOnlyList<Edit> Table(BoatModel boat, string kind, string source, CommandStreams streams)
     {
-        string csv = source == BoatInput.StandardStream ? streams.In.ReadToEnd() : File.ReadAllText(source);
+        string csv = source == BoatInput.StandardStream ? streams.In.ReadToEnd() : CommandFiles.ReadText(source);
         TableImport import = ThingTable.Import(boat, kind, csv);
         return import.Problems.Count == 0
             ? import.Edits

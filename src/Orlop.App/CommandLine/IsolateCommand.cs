@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
 using Orlop.Presentation.Views;
 
 namespace Orlop.App.CommandLine;
@@ -11,45 +13,67 @@ internal static class IsolateCommand
     {
         Argument<string> boat = new("boat") { Description = "A .orlop store, a .json boat file, or - for standard input." };
         Argument<string> part = new("part") { Description = "Id of a part, cable or link." };
-        Command command = new("isolate", "Tell how a part is made dead: what to open, what stays live, where to prove it.") { boat, part };
+        Option<string?> alteration = new("--alteration", "-a") { Description = "Id or name of an alteration: the boat as it would leave her." };
+        Option<bool> json = new("--json") { Description = "Write JSON, as docs/isolation.schema.json says." };
+        Command command = new("isolate", "Tell how a part is made dead: what to open, what stays live, where to prove it.") { boat, part, alteration, json };
         command.SetAction(parsed =>
         {
-            BoatModel model = BoatInput.Read(parsed.GetValue(boat)!, streams);
+            BoatModel asBuilt = BoatInput.Read(parsed.GetValue(boat)!, streams);
+            Alteration? draft = parsed.GetValue(alteration) is { } named ? BoatInput.Alteration(asBuilt, named) : null;
+            BoatModel model = draft is null ? asBuilt : Altered(asBuilt, draft, streams.Error);
             string id = parsed.GetValue(part)!;
-            if (model.Find(id) is null)
+            if (model.Find(id) is not { } thing)
             {
-                throw new CommandException($"There is no thing '{id}' in the boat. Ids stand in: orlop export BOAT -o -");
+                throw new CommandException(NotThere(asBuilt, model, draft, id));
             }
 
-            IsolationView plan = IsolationView.Of(model, id);
-            streams.Out.WriteLine(plan.Status);
-            Write(streams.Out, "", plan.Steps, isNumbered: true);
-            Write(streams.Out, "Cannot be made dead:", plan.Cannot);
-            Write(streams.Out, "Stays live:", plan.StaysLive);
-            Write(streams.Out, "Prove it dead:", plan.Proofs);
-            streams.Out.WriteLine();
-            streams.Out.WriteLine(IsolationView.Caution);
+            if (thing is not (Part or Cable or Link))
+            {
+                throw new CommandException($"'{id}' is no part, cable or link, so there is nothing to make dead.");
+            }
+
+            if (parsed.GetValue(json))
+            {
+                streams.Out.WriteLine(IsolationJson.Write(model, draft?.Id, id));
+            }
+            else
+            {
+                IsolationText.Write(streams.Out, IsolationView.Of(model, id));
+            }
+
             return ExitCode.Good;
         });
         return command;
     }
 
-    private static void Write(TextWriter output, string title, IReadOnlyList<string> lines, bool isNumbered = false)
+    private static BoatModel Altered(BoatModel asBuilt, Alteration draft, TextWriter error)
     {
-        if (lines.Count == 0)
+        EditOutcome outcome = AlteredBoat.Of(asBuilt, draft);
+        if (outcome.Clashes.Count > 0)
         {
-            return;
+            error.WriteLine($"The boat has changed since '{draft.Id}' was drafted; left out: {string.Join(", ", outcome.Clashes.Select(clash => clash.Id))}.");
         }
 
-        output.WriteLine();
-        if (title.Length > 0)
+        return outcome.Boat;
+    }
+
+    // Where else it is, before what else may have been meant.
+    private static string NotThere(BoatModel asBuilt, BoatModel model, Alteration? draft, string id)
+    {
+        string where = draft is null ? "the boat as built" : $"the boat with '{draft.Id}'";
+        string[] others = [.. asBuilt.All<Alteration>().Where(other => other.Id != draft?.Id && other.Edits.Any(edit => edit.Id == id && edit.Becomes is not null)).Select(other => other.Id)];
+        if (others.Length > 0)
         {
-            output.WriteLine(title);
+            return $"There is no '{id}' in {where}; {(others.Length == 1 ? $"alteration {others[0]} has it" : $"alterations {string.Join(" and ", others)} have it")}. Add: --alteration {others[0]}";
         }
 
-        for (int i = 0; i < lines.Count; i++)
+        if (draft is not null && asBuilt.Find(id) is not null)
         {
-            output.WriteLine(isNumbered ? $"{i + 1,3}. {lines[i]}" : $"  - {lines[i]}");
+            return $"There is no '{id}' in {where}: that takes it out. Leave --alteration away for the boat as built.";
         }
+
+        IEnumerable<Thing> drafted = asBuilt.All<Alteration>().SelectMany(other => other.Edits).Select(edit => edit.Becomes).OfType<Thing>();
+        string hint = NearNames.Hint(id, model.Things.Concat(drafted).Where(thing => thing is Part or Cable or Link).DistinctBy(thing => thing.Id).Select(thing => (thing.Id, thing.Name)));
+        return $"There is no '{id}' in {where}.{(hint.Length > 0 ? hint : " Ids stand in: orlop export BOAT -o -")}";
     }
 }

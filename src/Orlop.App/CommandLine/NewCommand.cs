@@ -27,6 +27,7 @@ internal static class NewCommand
         {
             DisplayUnits typedIn = UnitsOption.Of(parsed.GetValue(units));
             string path = parsed.GetValue(file)!;
+            MustBeFree(path);
             NewBoat boat = new(
                 parsed.GetValue(name) ?? Path.GetFileNameWithoutExtension(path),
                 Length("--length", parsed.GetValue(length), typedIn),
@@ -36,10 +37,23 @@ internal static class NewCommand
                 Enum.Parse<HullMaterial>(parsed.GetValue(material)!, ignoreCase: true),
                 parsed.GetValue(practice)!);
             using BoatStore store = BoatStore.Create(path, boat.Make(), "A new boat");
-            streams.Out.WriteLine($"Made {store.Path}. Open it with: orlop serve {path}");
+            streams.Out.WriteLine($"Made {store.Path}. Open it with: orlop serve {CommandFiles.Typed(path)}");
             return ExitCode.Good;
         });
         return command;
+    }
+
+    private static void MustBeFree(string path)
+    {
+        if (Directory.Exists(path))
+        {
+            throw new CommandException($"'{path}' is a folder. Name a file in it: orlop new {CommandFiles.Typed(Path.Combine(path, "boat.orlop"))}");
+        }
+
+        if (!path.EndsWith(".orlop", StringComparison.OrdinalIgnoreCase))
+        {
+            throw new CommandException($"'{path}': a boat's own file is named with .orlop, as in: orlop new {CommandFiles.Typed(Path.ChangeExtension(path, ".orlop"))}");
+        }
     }
 
     private static Quantity? Length(string option, string? typed, DisplayUnits units)

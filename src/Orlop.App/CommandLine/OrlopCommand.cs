@@ -12,12 +12,13 @@ public static class OrlopCommand
         ParseResult parsed = Root(streams).Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            foreach (string message in parsed.Errors.Select(error => error.Message))
-            {
-                await streams.Error.WriteLineAsync(message);
-            }
+            UsageText.Write(parsed, streams.Error);
+            return ExitCode.BadInput;
+        }
 
-            await streams.Error.WriteLineAsync($"See: orlop {CommandWords(parsed)}--help");
+        if (parsed.Tokens.Any(token => string.IsNullOrWhiteSpace(token.Value)))
+        {
+            await streams.Error.WriteLineAsync("A name on the command line is blank. Was a variable of the shell empty?");
             return ExitCode.BadInput;
         }
 
@@ -35,10 +36,12 @@ public static class OrlopCommand
             await streams.Error.WriteLineAsync(failure.Message);
             return ExitCode.BadInput;
         }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            await streams.Error.WriteLineAsync($"This is a fault of the program, not yours; nothing was lost. Please report it with the command: {fault.GetType().Name}: {fault.Message} ({fault.TargetSite?.DeclaringType?.Name}.{fault.TargetSite?.Name})");
+            return ExitCode.OwnFault;
+        }
     }
-
-    private static string CommandWords(ParseResult parsed) =>
-        parsed.CommandResult.Command is RootCommand ? "" : $"{parsed.CommandResult.Command.Name} ";
 
     private static RootCommand Root(CommandStreams streams) =>
         new("Draft a change to a boat, see what it does to the whole boat, take a work pack along, bring back what was built.")

@@ -28,7 +28,12 @@ internal static class PackCommand
                 Size = shown == DisplayUnits.Us ? PaperSize.Letter : PaperSize.A4,
             };
             string folder = parsed.GetValue(output)!;
-            foreach (string name in PackFolder.Write(pack, paper, folder))
+            if (File.Exists(folder))
+            {
+                throw new CommandException($"'{folder}' is a file; the pack goes into a folder. Name another.");
+            }
+
+            foreach (string name in CommandFiles.Try(() => PackFolder.Write(pack, paper, folder), $"The pack cannot be written into '{folder}'"))
             {
                 await streams.Out.WriteLineAsync(Path.Combine(folder, name));
             }

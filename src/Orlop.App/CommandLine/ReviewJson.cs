@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views;
 using Orlop.Presentation.Words;
 using Orlop.Review;
@@ -15,7 +16,7 @@ internal static class ReviewJson
     public static string Write(ReviewResult result)
     {
         using MemoryStream utf8 = new();
-        using (Utf8JsonWriter json = new(utf8, new JsonWriterOptions { Indented = true }))
+        using (Utf8JsonWriter json = new(utf8, new JsonWriterOptions { Indented = true, Encoder = JsonOutput.Options.Encoder }))
         {
             json.WriteStartObject();
             json.WriteNumber("reviewFormat", FormatVersion);
@@ -74,14 +75,14 @@ internal static class ReviewJson
             json.WriteNull("useFraction");
         }
 
-        json.WriteString("headline", finding.Headline.ToString());
+        json.WriteString("headline", SentenceText.Of(finding.Headline, DisplayUnits.Metric, UnitsOption.Culture));
         json.WriteStartArray("working");
         foreach (WorkingLine line in finding.Working)
         {
             json.WriteStartObject();
             json.WriteString("what", line.What);
             json.WriteString("expression", line.Expression);
-            json.WriteString("value", line.Value?.ToString());
+            Write(json, line.Value);
             json.WriteString("source", line.Source);
             json.WriteBoolean("isFromMemory", line.IsFromMemory);
             json.WriteEndObject();
@@ -100,6 +101,21 @@ internal static class ReviewJson
         }
 
         json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Amount? amount)
+    {
+        if (amount is null || !double.IsFinite(amount.Value))
+        {
+            json.WriteNull("value");
+            return;
+        }
+
+        json.WriteStartObject("value");
+        json.WriteNumber("number", amount.Value);
+        json.WriteString("unit", amount.Suffix);
+        json.WriteString("text", SentenceText.Of(amount, DisplayUnits.Metric, UnitsOption.Culture));
         json.WriteEndObject();
     }
 }

@@ -15,7 +15,7 @@ internal static class ReviewText
             {
                 string condition = row.Condition is null ? "" : $" [{row.Condition}]";
                 string was = row.Was is null ? "" : $" ({row.Was})";
-                output.WriteLine($"  {Wording.Of(row.Verdict),-8}{row.Use,8}  {Said(row)}{condition}{was}");
+                output.WriteLine(Plain($"  {Wording.Of(row.Verdict),-8}{row.Use,8}  {Said(row)}{condition}{was}"));
             }
 
             output.WriteLine();
@@ -24,6 +24,9 @@ internal static class ReviewText
         output.WriteLine(view.Summary);
         output.WriteLine(FindingsView.Caution);
     }
+
+    // Plain spaces, so that a search for "250 A" finds it.
+    private static string Plain(string text) => text.Replace('\u00A0', ' ');
 
     // Most sentences begin with what they are about.
     private static string Said(FindingRow row) =>

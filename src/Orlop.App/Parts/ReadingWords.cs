@@ -12,18 +12,22 @@ internal static class ReadingWords
 {
     /// <summary>What the meter said, as it was typed.</summary>
     public static string Value(Reading reading, DisplayUnits units, CultureInfo culture) =>
-        reading.VoltageV is { } volts ? QuantityText.Format(volts, "V", units, culture)
-        : reading.CurrentA is { } amperes ? QuantityText.Format(amperes, "A", units, culture)
+        reading.VoltageV is { } volts ? QuantityText.Shown(volts, "V", units, culture)
+        : reading.CurrentA is { } amperes ? QuantityText.Shown(amperes, "A", units, culture)
         : "";
 
     /// <summary>The unit a meter shows for a reading: millivolts where less than a volt is expected.</summary>
     public static string MeterUnit(PredictedReading predicted) => predicted.Through is not null ? "A" : IsSmall(predicted) ? "mV" : "V";
 
-    /// <summary>What the meter said, in the unit that it shows.</summary>
-    public static string OnMeter(PredictedReading predicted, Reading reading, DisplayUnits units, CultureInfo culture) =>
-        IsSmall(predicted) && reading.VoltageV is { } volts
-            ? Millivolts(volts.Value, culture) + (volts.PlusMinus is { } either ? $" ± {(either * 1000).ToString("0.###", culture)}" : "") + "\u00a0mV"
-            : Value(reading, units, culture);
+    /// <summary>What the meter said, as a number in the unit that stands beside its box; with its unit where that is another.</summary>
+    public static string OnMeter(PredictedReading predicted, Reading reading, DisplayUnits units, CultureInfo culture)
+    {
+        string text = IsSmall(predicted) && reading.VoltageV is { } volts
+            ? Millivolts(volts.Value, culture) + (volts.PlusMinus is { } either ? $" ± {(either * 1000).ToString("0.###", culture)}" : "") + " mV"
+            : Value(reading, units, culture).Replace('\u00A0', ' ');
+        string unit = $" {MeterUnit(predicted)}";
+        return text.EndsWith(unit, StringComparison.Ordinal) ? text[..^unit.Length] : text;
+    }
 
     /// <summary>An amount as a meter shows it.</summary>
     public static string OnMeter(Amount amount, DisplayUnits units, CultureInfo culture) =>

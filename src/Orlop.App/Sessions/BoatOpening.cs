@@ -1,3 +1,4 @@
+using System.Globalization;
 using Orlop.App.CommandLine;
 using Orlop.Store;
 
@@ -24,9 +25,9 @@ internal static class BoatOpening
             return BoatStore.Open(beside);
         }
 
-        BoatInput.MustExist(boat);
+        BoatStore made = BoatStore.Create(beside, BoatInput.ReadJson(boat), $"Read from {Path.GetFileName(boat)}");
         notes.WriteLine($"Read {boat} into {beside}; edits are kept there.");
-        return BoatStore.CreateFromJson(beside, File.ReadAllText(boat), $"Read from {Path.GetFileName(boat)}");
+        return made;
     }
 
     /// <summary>Opens the user's copy of the demo boat, made on first use.</summary>
@@ -35,25 +36,30 @@ internal static class BoatOpening
         string path = Path.Combine(DataFolder(), "sandgrouse.orlop");
         if (!File.Exists(path))
         {
-            BoatStore.CreateFromJson(path, DemoText(), "The demo boat").Dispose();
+            BoatStore fresh = BoatStore.CreateFromJson(path, DemoText(), "The demo boat");
+            notes.WriteLine($"No boat was named: this is a fresh copy of the demo boat. Edits are kept in {path}");
+            return fresh;
         }
 
-        notes.WriteLine($"No boat was named, so this is a copy of the demo boat: {path}");
-        return BoatStore.Open(path);
+        BoatStore kept = BoatStore.Open(path);
+        DateTimeOffset copied = kept.History.Read(1).At.ToLocalTime();
+        notes.WriteLine($"No boat was named: this is your copy of the demo boat from {copied.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, {(kept.Head.Number == 1 ? "not edited yet" : "with your edits since")}. To start afresh, rename or delete {path}");
+        return kept;
     }
 
     private static string DataFolder()
     {
-        string data = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
-        string folder = data.Length > 0 ? Path.Combine(data, "orlop") : Path.Combine(Path.GetTempPath(), "orlop");
+        string data = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify);
+        string folder = Path.Combine(data, "orlop");
         try
         {
-            Directory.CreateDirectory(folder);
-            return folder;
+            return Directory.CreateDirectory(folder).FullName;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return Directory.CreateTempSubdirectory("orlop-").FullName;
+            throw new CommandException(
+                $"The folder '{folder}' for your copy of the demo boat cannot be made: {fault.Message} Name a file where you may write: orlop new BOAT.orlop, then orlop serve BOAT.orlop"
+                + (OperatingSystem.IsWindows() ? "" : ". Or set XDG_DATA_HOME to another folder."));
         }
     }
 

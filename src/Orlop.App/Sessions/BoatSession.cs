@@ -15,8 +15,10 @@ public sealed class BoatSession : IDisposable
     private static readonly TimeSpan PollInterval = TimeSpan.FromSeconds(1);
 
     private readonly Lock _gate = new();
+    private readonly Lock _polling = new();
     private readonly ITimer _poll;
     private CancellationTokenSource _reviewing = new();
+    private bool _isDisposed;
     private string? _draftId;
     private BoatSnapshot _now;
 
@@ -83,6 +85,11 @@ public sealed class BoatSession : IDisposable
     public void Dispose()
     {
         _poll.Dispose();
+        lock (_polling)
+        {
+            _isDisposed = true;
+        }
+
         Store.Changed -= OnHeadChanged;
         _reviewing.Cancel();
         _reviewing.Dispose();
@@ -139,9 +146,12 @@ public sealed class BoatSession : IDisposable
     {
         try
         {
-            if (Store.HasMoved())
+            lock (_polling)
             {
-                Store.Refresh();
+                if (!_isDisposed && Store.HasMoved())
+                {
+                    Store.Refresh();
+                }
             }
         }
         catch (Exception failure) when (failure is StoreException or ObjectDisposedException)

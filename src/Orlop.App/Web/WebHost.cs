@@ -3,6 +3,7 @@ using System.Net;
 using Microsoft.AspNetCore.Components.Server;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.ResponseCompression;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 using Orlop.App.CommandLine;
 using Orlop.App.Sessions;
 using Orlop.Store;
@@ -28,7 +29,9 @@ internal static class WebHost
         }
 
         string address = app.Urls.First();
-        await streams.Out.WriteLineAsync($"{store.Path} is open at {address} — Ctrl-C stops.");
+        await streams.Out.WriteLineAsync($"{store.Path} is open at {address}");
+        await streams.Out.WriteLineAsync("On this computer only; no other device can reach it. At the boat, use the work pack, printed or copied to the phone (orlop pack).");
+        await streams.Out.WriteLineAsync("Ctrl-C stops.");
         await streams.Out.FlushAsync(token);
         if (opensBrowser)
         {
@@ -52,11 +55,11 @@ internal static class WebHost
             kestrel.Limits.MaxRequestBodySize = BoatAttachments.MostBytes + (1 << 20);
             kestrel.Listen(IPAddress.Loopback, port);
         });
-        builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddSingleton(session);
         builder.Services.AddResponseCompression(options => options.MimeTypes = ResponseCompressionDefaults.MimeTypes.Append("image/svg+xml"));
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.Configure<CircuitOptions>(options => options.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(15));
+        KeepNoKeys(builder.Services);
 
         WebApplication app = builder.Build();
         app.UseResponseCompression();
@@ -67,6 +70,17 @@ internal static class WebHost
         BoatFiles.Map(app);
         app.MapRazorComponents<Shell.App>().AddInteractiveServerRenderMode();
         return app;
+    }
+
+    // Tokens live as long as the process: a key of its own in memory, and none made and kept in the user's home at the start.
+    private static void KeepNoKeys(IServiceCollection services)
+    {
+        foreach (ServiceDescriptor keyMaker in services.Where(service => service.ServiceType == typeof(IHostedService) && service.ImplementationType?.Assembly == typeof(IDataProtectionBuilder).Assembly).ToList())
+        {
+            services.Remove(keyMaker);
+        }
+
+        services.Replace(ServiceDescriptor.Singleton<IDataProtectionProvider, EphemeralDataProtectionProvider>(_ => new EphemeralDataProtectionProvider()));
     }
 
     private static void OpenBrowser(string address)

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
@@ -57,7 +58,8 @@ public static class BoatJson
 
         if (!Utf8.IsValid(utf8.Span))
         {
-            problems.Add(Spot.Boat, "bytes that are no text", "UTF-8", "The file is not UTF-8 text.");
+            (int line, int column) = FirstThatIsNoText(utf8.Span);
+            problems.Add(Spot.Boat, $"line {line}, column {column}", "UTF-8", $"The file is not UTF-8 text at line {line}, column {column}.");
             return null;
         }
 
@@ -78,6 +80,18 @@ public static class BoatJson
                     : $"This is not JSON from line {line}, column {column} on.");
             return null;
         }
+    }
+
+    // The column counts bytes, as it does for text that is not JSON.
+    private static (int Line, int Column) FirstThatIsNoText(ReadOnlySpan<byte> utf8)
+    {
+        int at = 0;
+        while (Rune.DecodeFromUtf8(utf8[at..], out _, out int length) == OperationStatus.Done)
+        {
+            at += length;
+        }
+
+        return (utf8[..at].Count((byte)'\n') + 1, at - utf8[..at].LastIndexOf((byte)'\n'));
     }
 
     private static bool IsTooDeep(ReadOnlySpan<byte> utf8)

@@ -88,16 +88,21 @@ internal sealed class BoatSheet
     private double Sections(double y)
     {
         double top = y + (y > 0 ? GapPx : 0) + TextSize.Height(TextSize.Body);
+        List<(double CutXM, Extent Extent)> sections =
+        [
+            .. (_options.SectionsXM ?? EvenCuts()).Select(cutXM => (cutXM, BoatExtents.Of(ViewKind.Section, _hull, _changes, cutXM)))
+                .Where(section => section.Item2 is not null).Select(section => (section.cutXM, section.Item2!)),
+        ];
+        if (sections.Count == 0)
+        {
+            return y;
+        }
+
         _svg.Text(LeftPx, top, "Sections, looking forward", "strong");
         List<(double CutXM, Extent Extent)> row = [];
         double x = LeftPx;
-        foreach (double cutXM in _options.SectionsXM ?? EvenCuts())
+        foreach ((double cutXM, Extent extent) in sections)
         {
-            if (BoatExtents.Of(ViewKind.Section, _hull, _changes, cutXM) is not { } extent)
-            {
-                continue;
-            }
-
             double width = CellWidth(extent);
             if (row.Count > 0 && x + width > _width)
             {
@@ -110,7 +115,7 @@ internal sealed class BoatSheet
             x += width;
         }
 
-        return row.Count == 0 ? top : SectionRow(row, top);
+        return SectionRow(row, top);
     }
 
     /// <summary>Sections side by side on one base line; returns how far down they reach.</summary>

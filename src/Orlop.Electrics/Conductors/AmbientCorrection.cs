@@ -13,7 +13,7 @@ public sealed record AmbientCorrectionResult(double Factor, bool IsTooHot, Worki
 /// </summary>
 public static class AmbientCorrection
 {
-    public const string Source = "sqrt((Tins - Tamb)/(Tins - Tbase)), as NFPA 70 310.15(B)(2) is built";
+    public const string Source = "√((insulation − around it) ÷ (insulation − table)), in °C; agrees with NFPA 70 310.15(B)(2)";
 
     /// <summary>The factor for an insulation rating (30 to 300 °C), an ambient (-40 to 300 °C) and the table's ambient (below the rating).</summary>
     public static AmbientCorrectionResult Calculate(double insulationC, double ambientC, double tableAmbientC)
@@ -24,8 +24,8 @@ public static class AmbientCorrection
         var isTooHot = ambientC >= insulationC;
         var factor = isTooHot ? 0 : Math.Sqrt((insulationC - ambientC) / (insulationC - tableAmbientC));
         var expression = isTooHot
-            ? FormattableString.Invariant($"ambient {ambientC:0.#} °C is at or above the insulation's {insulationC:0.#} °C")
-            : FormattableString.Invariant($"sqrt(({insulationC:0.#} - {ambientC:0.#})/({insulationC:0.#} - {tableAmbientC:0.#}))");
+            ? FormattableString.Invariant($"{ambientC:0.#} °C around it: no cooler than the insulation's {insulationC:0.#} °C")
+            : FormattableString.Invariant($"√(({insulationC:0.###} − {ambientC:0.###}) ÷ ({insulationC:0.###} − {tableAmbientC:0.###}))");
         return new AmbientCorrectionResult(factor, isTooHot, new WorkingStep("f_amb", expression, factor, "", Source));
     }
 }

@@ -59,7 +59,7 @@ public static class Ampacity
         var table = input.Table.Lookup(input.AreaMm2, input.InsulationC);
         var ambient = AmbientStep(input, out var isTooHot);
         var bundle = input.BundleFactors?.Lookup(input.LoadedCount);
-        var bundleStep = bundle?.Working ?? new WorkingStep("f_bundle", "no grouping asked for", 1, "", input.Table.Source);
+        var bundleStep = bundle?.Working ?? new WorkingStep("f_bundle", "none asked for", 1, "", input.Table.Source);
         ImmutableArray<WorkingStep> steps = [table.Working, ambient, bundleStep];
         if (steps.FirstOrDefault(step => step.Value is null) is { } missing)
         {
@@ -69,7 +69,7 @@ public static class Ampacity
         var (tabled, ambientFactor, bundleFactor) = (table.Working.Value!.Value, ambient.Value!.Value, bundleStep.Value!.Value);
         var current = tabled * ambientFactor * bundleFactor;
         return new AmpacityResult(table.Lookup, current, tabled * bundleFactor, isTooHot, null,
-            steps.Add(new WorkingStep("I", FormattableString.Invariant($"{tabled:0.##} × {ambientFactor:0.###} × {bundleFactor:0.###}"), current, "A", "I = I_table · f_amb · f_bundle")));
+            steps.Add(new WorkingStep("I", FormattableString.Invariant($"{tabled:0.##} × {ambientFactor:0.#####} × {bundleFactor:0.###}"), current, "A", "table × both factors")));
     }
 
     private static WorkingStep AmbientStep(AmpacityInput input, out bool isTooHot)

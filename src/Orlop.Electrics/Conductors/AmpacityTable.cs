@@ -25,14 +25,24 @@ public sealed record AmpacityTable(string Source, double AmbientC, ImmutableArra
             return Outside("the table has no rows");
         }
 
-        if (areaMm2 * (1 + SameSizeRatio) < Rows.Min(row => row.AreaMm2) || areaMm2 > Rows.Max(row => row.AreaMm2) * (1 + SameSizeRatio)
-            || insulationC < Rows.Min(row => row.InsulationC) || insulationC > Rows.Max(row => row.InsulationC))
+        AmpacityRow? match = null;
+        double leastMm2 = double.PositiveInfinity, mostMm2 = 0, coolestC = double.PositiveInfinity, hottestC = 0;
+        foreach (var row in Rows)
+        {
+            (leastMm2, mostMm2) = (Math.Min(leastMm2, row.AreaMm2), Math.Max(mostMm2, row.AreaMm2));
+            (coolestC, hottestC) = (Math.Min(coolestC, row.InsulationC), Math.Max(hottestC, row.InsulationC));
+            var isWithin = row.AreaMm2 <= areaMm2 * (1 + SameSizeRatio) && row.InsulationC <= insulationC;
+            if (isWithin && (match is null || (row.InsulationC, row.AreaMm2).CompareTo((match.InsulationC, match.AreaMm2)) > 0))
+            {
+                match = row;
+            }
+        }
+
+        if (areaMm2 * (1 + SameSizeRatio) < leastMm2 || areaMm2 > mostMm2 * (1 + SameSizeRatio) || insulationC < coolestC || insulationC > hottestC)
         {
             return Outside(FormattableString.Invariant($"{areaMm2:0.##} mm² at {insulationC:0.#} °C insulation is outside the table"));
         }
 
-        var match = Rows.Where(row => row.AreaMm2 <= areaMm2 * (1 + SameSizeRatio) && row.InsulationC <= insulationC)
-            .MaxBy(row => (row.InsulationC, row.AreaMm2));
         if (match is null)
         {
             return Outside(FormattableString.Invariant($"no row at or below {areaMm2:0.##} mm² and {insulationC:0.#} °C insulation"));

@@ -26,13 +26,13 @@ public sealed record BundleFactorTable(ImmutableArray<BundleFactorRow> Rows, str
 
         if (loadedCount < Rows.Min(row => row.LeastCount))
         {
-            return Found(1, $"{loadedCount} loaded conductors: fewer than the table begins with");
+            return Found(1, $"{loadedCount} loaded: fewer than the table begins with");
         }
 
         var match = Rows.FirstOrDefault(row => loadedCount >= row.LeastCount && loadedCount <= (row.MostCount ?? int.MaxValue));
         return match is null
             ? new BundleFactorResult(LookupKind.OutsideValidity, null, new WorkingStep("f_bundle", $"no row for {loadedCount} loaded conductors", null, "", Source))
-            : Found(match.Factor, $"{loadedCount} loaded conductors: row {match.LeastCount} to {match.MostCount?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "more"}");
+            : Found(match.Factor, $"{loadedCount} loaded: row {match.LeastCount} to {match.MostCount?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "more"}");
     }
 
     private BundleFactorResult Found(double factor, string expression) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Electrics.Working;
 
 namespace Orlop.Electrics.Isolation;
@@ -12,15 +13,7 @@ internal static class IsolationChecks
             throw new ArgumentException("isolation: no source is given; a part without any known source cannot be called dead.", nameof(input));
         }
 
-        if (input.TargetNodes.IsDefaultOrEmpty)
-        {
-            throw new ArgumentException("isolation: no target node is given; at least one is needed.", nameof(input));
-        }
-
-        foreach (var node in input.TargetNodes.Concat(input.GroundedNodes).Where(node => !graph.Has(node)))
-        {
-            throw new ArgumentException($"isolation: node '{node}' touches no edge, feed or source.", nameof(input));
-        }
+        RefuseUnknown(input.GroundedNodes, graph, nameof(input));
 
         foreach (var source in input.Sources)
         {
@@ -51,6 +44,25 @@ internal static class IsolationChecks
         foreach (var clash in input.Sources.Select(source => source.Id).Intersect(input.Edges.Select(edge => edge.Opening?.DeviceId).OfType<string>()))
         {
             throw new ArgumentException($"isolation: '{clash}' names both a source and a device.", nameof(input));
+        }
+    }
+
+    /// <summary>Refuses a part that has no node, or one that the wiring does not have.</summary>
+    public static void RefuseTargets(ImmutableArray<string> targetNodes, WiringGraph graph)
+    {
+        if (targetNodes.IsDefaultOrEmpty)
+        {
+            throw new ArgumentException("isolation: no target node is given; at least one is needed.", nameof(targetNodes));
+        }
+
+        RefuseUnknown(targetNodes, graph, nameof(targetNodes));
+    }
+
+    private static void RefuseUnknown(ImmutableArray<string> nodes, WiringGraph graph, string parameter)
+    {
+        foreach (string node in nodes.Where(node => !graph.Has(node)))
+        {
+            throw new ArgumentException($"isolation: node '{node}' touches no edge, feed or source.", parameter);
         }
     }
 }

@@ -17,8 +17,8 @@ public sealed record IsolationInput
     /// <summary>Nodes that stay bonded to the hull whatever is opened: never live, and nothing is passed on through them.</summary>
     public ImmutableArray<string> GroundedNodes { get; init; } = [];
 
-    /// <summary>The nodes of the part to be made dead, at least one.</summary>
-    public required ImmutableArray<string> TargetNodes { get; init; }
+    /// <summary>The nodes of the part to be made dead, at least one for <see cref="IsolationPlan"/>.</summary>
+    public ImmutableArray<string> TargetNodes { get; init; } = [];
 }
 
 /// <summary>How a person opens a connection.</summary>

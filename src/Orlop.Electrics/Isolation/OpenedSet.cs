@@ -1,15 +1,20 @@
-using System.Collections.Immutable;
-
 namespace Orlop.Electrics.Isolation;
 
-/// <summary>Devices opened and sources stopped.</summary>
-internal sealed record OpenedSet(ImmutableHashSet<string> DeviceIds, ImmutableHashSet<string> SourceIds)
+/// <summary>Which devices are opened and which sources stopped, by their number in the wiring.</summary>
+internal sealed class OpenedSet(bool[] devices, bool[] sources)
 {
-    public static OpenedSet Nothing { get; } = new([], []);
+    public bool IsOpened(int device) => devices[device];
 
-    public bool Conducts(IsolationEdge edge) => edge.IsClosed && (edge.Opening is null || !DeviceIds.Contains(edge.Opening.DeviceId));
+    public bool IsStopped(int source) => sources[source];
 
-    public bool Stops(IsolationSource source) => SourceIds.Contains(source.Id);
+    public OpenedSet WithoutDevice(int device) => new(Without(devices, device), sources);
 
-    public OpenedSet Without(string id) => new(DeviceIds.Remove(id), SourceIds.Remove(id));
+    public OpenedSet WithoutSource(int source) => new(devices, Without(sources, source));
+
+    private static bool[] Without(bool[] set, int item)
+    {
+        bool[] fewer = [.. set];
+        fewer[item] = false;
+        return fewer;
+    }
 }

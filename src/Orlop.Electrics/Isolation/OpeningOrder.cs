@@ -5,25 +5,24 @@ namespace Orlop.Electrics.Isolation;
 /// <summary>Puts openings in working order: AC, then charging, then nearest the part first, battery leads last.</summary>
 internal static class OpeningOrder
 {
-    public static ImmutableArray<Opening> Of(IsolationInput input, WiringGraph graph, LiveReach around, OpenedSet opened)
+    /// <param name="wiring">The devices and sources.</param>
+    /// <param name="graph">The wiring.</param>
+    /// <param name="around">What lies near the part.</param>
+    /// <param name="opened">What is opened and stopped.</param>
+    /// <param name="running">The sources that are not stopped, and what each still reaches.</param>
+    public static ImmutableArray<Opening> Of(
+        IsolationWiring wiring, WiringGraph graph, LiveReach around, OpenedSet opened, ImmutableArray<(IsolationSource Source, LiveReach Reach)> running)
     {
-        var reaches = input.Sources.Where(source => !opened.Stops(source))
-            .Select(source => (source.Kind, Reach: graph.LiveFrom(source.PoleNodes, opened.Conducts))).ToImmutableArray();
-        var stops = input.Sources.Where(opened.Stops)
-            .Select(source => (Opening: new Opening(source.Id, null, source.Stop!.How, [], source.Stop.Cost), Rank: Rank(source.Kind), Near: source.PoleNodes.Min(around.StepCountTo)));
-        var devices = input.Edges.Where(edge => edge.Opening is not null && opened.DeviceIds.Contains(edge.Opening.DeviceId))
-            .GroupBy(edge => edge.Opening!.DeviceId)
-            .Select(edges => (Opening: Open(edges), Rank: Rank(edges, reaches), Near: edges.Min(edge => Math.Min(around.StepCountTo(edge.A), around.StepCountTo(edge.B)))));
+        var stops = wiring.Stopped(opened)
+            .Select(source => (Opening: new Opening(source.Id, null, source.Stop!.How, [], source.Stop.Cost), Rank: Rank(source.Kind), Near: source.PoleNodes.Min(Near)));
+        var devices = wiring.OpenedEdges(opened)
+            .Select(edges => (Opening: Open(edges), Rank: Rank(edges, graph, running), Near: edges.Min(edge => Math.Min(Near(edge.A), Near(edge.B)))));
         return [.. stops.Concat(devices).OrderBy(item => item.Rank).ThenBy(item => item.Near).ThenBy(item => item.Opening.Id, StringComparer.Ordinal).Select(item => item.Opening)];
+
+        int Near(string node) => around.StepCountTo(graph.Number(node));
     }
 
-    /// <summary>Cost of opening each device and stopping each source that can be.</summary>
-    public static Dictionary<string, int> Costs(IsolationInput input) =>
-        input.Edges.Where(edge => edge.Opening is not null).Select(edge => (Id: edge.Opening!.DeviceId, edge.Opening.Cost))
-            .Concat(input.Sources.Where(source => source.Stop is not null).Select(source => (source.Id, source.Stop!.Cost)))
-            .Distinct().ToDictionary(pair => pair.Id, pair => pair.Cost);
-
-    private static Opening Open(IGrouping<string, IsolationEdge> edges)
+    private static Opening Open(IEnumerable<IsolationEdge> edges)
     {
         var opening = edges.First().Opening!;
         return new Opening(opening.DeviceId, opening.Means, null, [.. edges.Select(edge => edge.Id).Order(StringComparer.Ordinal)], opening.Cost);
@@ -36,14 +35,14 @@ internal static class OpeningOrder
         _ => 2,
     };
 
-    private static int Rank(IEnumerable<IsolationEdge> edges, ImmutableArray<(SourceKind Kind, LiveReach Reach)> reaches)
+    private static int Rank(IEnumerable<IsolationEdge> edges, WiringGraph graph, ImmutableArray<(IsolationSource Source, LiveReach Reach)> running)
     {
         if (edges.First().Opening!.Means == OpeningMeans.LiftBatteryLead)
         {
             return 3;
         }
 
-        var kinds = reaches.Where(pair => edges.Any(edge => pair.Reach.Has(edge.A) || pair.Reach.Has(edge.B))).Select(pair => pair.Kind).ToHashSet();
+        HashSet<SourceKind> kinds = [.. running.Where(pair => edges.Any(edge => pair.Reach.Has(graph.Number(edge.A)) || pair.Reach.Has(graph.Number(edge.B)))).Select(pair => pair.Source.Kind)];
         if (kinds.Contains(SourceKind.AlternatingCurrent))
         {
             return 0;

@@ -49,6 +49,21 @@ public static class FaultCurrent
             throw new ArgumentException(preventing?.Message, nameof(network));
         }
 
+        return Study(wiring, faults, conditions);
+    }
+
+    /// <summary>The same as <see cref="AtEach"/>; nothing at all when <see cref="NetworkCheck"/> finds any fault in the network.</summary>
+    /// <exception cref="ArgumentException">A node is not in the network.</exception>
+    public static ImmutableArray<FaultCurrentResult?> AtEachIfSound(
+        Network network, IReadOnlyList<(string PlusNode, string MinusNode)> faults, FaultConditions? conditions = null)
+    {
+        ArgumentNullException.ThrowIfNull(faults);
+        var (found, wiring) = NetworkCheck.Examine(network);
+        return found.IsEmpty && wiring is not null ? Study(wiring, faults, conditions) : [];
+    }
+
+    private static ImmutableArray<FaultCurrentResult?> Study(Wiring wiring, IReadOnlyList<(string PlusNode, string MinusNode)> faults, FaultConditions? conditions)
+    {
         var study = new FaultStudy(wiring, conditions ?? FaultConditions.Greatest);
         return [.. faults.Select(f => study.Between(Junction(wiring, f.PlusNode), Junction(wiring, f.MinusNode)))];
     }

@@ -33,6 +33,15 @@ public sealed class PreparedNetwork
         Ids = new ResultIds(wiring);
     }
 
+    private PreparedNetwork(PreparedNetwork same, Wiring wiring)
+    {
+        Wiring = wiring;
+        (UnknownOfJunction, UnknownCount, _partOfUnknown) = (same.UnknownOfJunction, same.UnknownCount, same._partOfUnknown);
+        (A, B, Slot, Pattern, Elimination) = (same.A, same.B, same.Slot, same.Pattern, same.Elimination);
+        Laws = new BranchLaws(wiring);
+        Ids = new ResultIds(wiring, same.Ids);
+    }
+
     internal Wiring Wiring { get; }
 
     internal int[] UnknownOfJunction { get; }
@@ -61,6 +70,23 @@ public sealed class PreparedNetwork
         return check.Faults.IsEmpty
             ? new PreparedNetwork(check.Wiring!)
             : throw new ArgumentException(check.Faults[0].Message, nameof(network));
+    }
+
+    /// <summary>
+    /// The same elements between the same nodes with the values of another network, nothing analysed again. Null where more than values differs, or a
+    /// value is out of its range: that network has to be prepared, or checked, by itself.
+    /// </summary>
+    public PreparedNetwork? With(Network network)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        if (Wiring.With(network) is not { } wiring)
+        {
+            return null;
+        }
+
+        var values = new ValueCheck(areNamesKnown: true);
+        values.Examine(network);
+        return values.Faults.Count == 0 ? new PreparedNetwork(this, wiring) : null;
     }
 
     /// <summary>Finds the operating point.</summary>

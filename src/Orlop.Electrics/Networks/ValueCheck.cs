@@ -4,7 +4,8 @@ using System.Globalization;
 namespace Orlop.Electrics.Networks;
 
 /// <summary>Holds every value of a network against its allowed range, and every id against the others.</summary>
-internal sealed class ValueCheck
+/// <param name="areNamesKnown">Ids and nodes were examined before, so only values are.</param>
+internal sealed class ValueCheck(bool areNamesKnown = false)
 {
     private const double HighestRatedC = 400;
     private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
@@ -116,6 +117,11 @@ internal sealed class ValueCheck
 
     private void Name(string what, string id, params ReadOnlySpan<string> nodes)
     {
+        if (areNamesKnown)
+        {
+            return;
+        }
+
         if (string.IsNullOrEmpty(id))
         {
             HasUnnamed = true;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Orlop.Numerics;
 
 namespace Orlop.Electrics.Networks;
@@ -19,15 +18,17 @@ internal sealed class Wiring
 {
     private readonly Dictionary<string, int> _nodeOf;
     private readonly List<string> _nodes;
+    private readonly ElementOrder _order;
 
     public Wiring(Network network)
     {
-        Conductors = Sorted(network.Conductors, e => e.Id);
-        Contacts = Sorted(network.Contacts, e => e.Id);
-        Batteries = Sorted(network.Batteries, e => e.Id);
-        LimitedSources = Sorted(network.LimitedSources, e => e.Id);
-        Converters = Sorted(network.Converters, e => e.Id);
-        Loads = Sorted(network.Loads, e => e.Id);
+        _order = ElementOrder.Of(network);
+        Conductors = _order.Conductors.Sorted(network.Conductors);
+        Contacts = _order.Contacts.Sorted(network.Contacts);
+        Batteries = _order.Batteries.Sorted(network.Batteries);
+        LimitedSources = _order.LimitedSources.Sorted(network.LimitedSources);
+        Converters = _order.Converters.Sorted(network.Converters);
+        Loads = _order.Loads.Sorted(network.Loads);
         var branchCount = Conductors.Length + Contacts.Length + Batteries.Length + LimitedSources.Length + (2 * Converters.Length) + Loads.Length;
         _nodeOf = new Dictionary<string, int>(branchCount, StringComparer.Ordinal);
         _nodes = new List<string>(branchCount);
@@ -40,6 +41,19 @@ internal sealed class Wiring
         {
             Branches[k] = Branches[k] with { A = JunctionOfNode[Branches[k].A], B = JunctionOfNode[Branches[k].B] };
         }
+    }
+
+    private Wiring(Wiring same, Network network)
+    {
+        (_nodeOf, _nodes, _order) = (same._nodeOf, same._nodes, same._order);
+        Conductors = _order.Conductors.Sorted(network.Conductors);
+        Contacts = _order.Contacts.Sorted(network.Contacts);
+        Batteries = _order.Batteries.Sorted(network.Batteries);
+        LimitedSources = _order.LimitedSources.Sorted(network.LimitedSources);
+        Converters = _order.Converters.Sorted(network.Converters);
+        Loads = _order.Loads.Sorted(network.Loads);
+        (Branches, NodeBranches, BondedNodes) = (same.Branches, same.NodeBranches, same.BondedNodes);
+        (NodeNames, JunctionOfNode, JunctionCount) = (same.NodeNames, same.JunctionOfNode, same.JunctionCount);
     }
 
     public Conductor[] Conductors { get; }
@@ -100,6 +114,41 @@ internal sealed class Wiring
 
     /// <summary>The number of a node by its name, or null when no element names it.</summary>
     public int? Find(string node) => _nodeOf.TryGetValue(node, out var number) ? number : null;
+
+    /// <summary>
+    /// The same elements between the same nodes with the values of another network; null where anything but values differs: what is joined with no
+    /// resistance and which loads are resistances count as part of the wiring.
+    /// </summary>
+    public Wiring? With(Network network)
+    {
+        if (!_order.Fits(network))
+        {
+            return null;
+        }
+
+        var other = new Wiring(this, network);
+        return Same(Conductors, other.Conductors, (a, b) => a.Id == b.Id && a.A == b.A && a.B == b.B)
+            && Same(Contacts, other.Contacts, (a, b) => a.Id == b.Id && a.A == b.A && a.B == b.B && a.ResistanceOhm == 0 == (b.ResistanceOhm == 0))
+            && Same(Batteries, other.Batteries, (a, b) => a.Id == b.Id && a.Plus == b.Plus && a.Minus == b.Minus)
+            && Same(LimitedSources, other.LimitedSources, (a, b) => a.Id == b.Id && a.Plus == b.Plus && a.Minus == b.Minus)
+            && Same(Converters, other.Converters, (a, b) => a.Id == b.Id && a.InPlus == b.InPlus && a.InMinus == b.InMinus
+                && a.OutPlus == b.OutPlus && a.OutMinus == b.OutMinus && a.IsSharedMinus == b.IsSharedMinus)
+            && Same(Loads, other.Loads, (a, b) => a.Id == b.Id && a.Plus == b.Plus && a.Minus == b.Minus && a.Kind == b.Kind)
+            ? other : null;
+    }
+
+    private static bool Same<T>(T[] these, T[] those, Func<T, T, bool> isSame)
+    {
+        for (var k = 0; k < these.Length; k++)
+        {
+            if (!isSame(these[k], those[k]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private Branch[] NumberedBranches(int count)
     {
@@ -185,20 +234,5 @@ internal sealed class Wiring
         }
 
         return junctions;
-    }
-
-    private static T[] Sorted<T>(ImmutableArray<T> elements, Func<T, string> id)
-    {
-        var sorted = elements.AsSpan().ToArray();
-        for (var k = 1; k < sorted.Length; k++)
-        {
-            if (string.CompareOrdinal(id(sorted[k - 1]), id(sorted[k])) > 0)
-            {
-                Array.Sort(sorted, (a, b) => string.CompareOrdinal(id(a), id(b)));
-                return sorted;
-            }
-        }
-
-        return sorted;
     }
 }

@@ -21,8 +21,17 @@ public static class OperatingGateTable
         Guard.Positive(ratingA, 10_000, "A", curveId);
         var range = Rows.Where(row => row.Curve == curveId && ratingA >= row.LeastRatingA && ratingA <= row.MostRatingA)
             .GroupBy(row => row.MostRatingA).MinBy(group => group.Key);
-        return range is null ? null : new OperatingGates(curveId, [.. range.Select(row => row.Gate)], Csv.Source);
+        return range is null ? null : new OperatingGates(curveId, [.. range.Select(row => row.Gate)], SourceOf(curveId));
     }
+
+    private static string SourceOf(string curveId) => curveId switch
+    {
+        "blade-type-c" => "ISO 8820-3, blade fuses type C",
+        "strip-sf30" => "ISO 8820-5, strip fuses SF30",
+        "strip-sf51" => "ISO 8820-5, strip fuses SF51",
+        _ when curveId.StartsWith("breaker-", StringComparison.Ordinal) => $"IEC 60898-1, breaker type {curveId[^1..].ToUpperInvariant()}",
+        _ => "IEC 60269-1, fuse-links gG",
+    };
 
     private static ImmutableArray<Row> Load() =>
         [.. Csv.Rows.Select(row => new Row(

@@ -70,12 +70,12 @@ public sealed class OperatingGates : IOperatingCurve
 
         if (above == _earliest[0])
         {
-            return new OpeningTime(guaranteed, guaranteed, OpeningBasis.BelowFirstGate, Say(currentRatio, $"below the first gate; it holds at least as long as at {Times(above)}"));
+            return new OpeningTime(guaranteed, guaranteed, OpeningBasis.BelowFirstGate, Say(currentRatio, $"below the first gate; it holds at least {At(above, guaranteed)}"));
         }
 
         var below = _earliest.Last(gate => gate.CurrentRatio < currentRatio);
         return new OpeningTime(Between(below, below.EarliestS!.Value, above, guaranteed, currentRatio), guaranteed, OpeningBasis.Interpolated,
-            Say(currentRatio, $"between the earliest times at {Times(below)} and {Times(above)}"));
+            Say(currentRatio, $"on the line from at least {At(below, below.EarliestS!.Value)} to {At(above, guaranteed)}"));
     }
 
     public OpeningTime LatestOpening(double currentRatio)
@@ -95,14 +95,14 @@ public sealed class OperatingGates : IOperatingCurve
 
         if (below == _latest[^1])
         {
-            return new OpeningTime(guaranteed, guaranteed, OpeningBasis.BeyondLastGate, Say(currentRatio, $"above the last gate; no later than at {Times(below)}"));
+            return new OpeningTime(guaranteed, guaranteed, OpeningBasis.BeyondLastGate, Say(currentRatio, $"above the last gate; no later than {At(below, guaranteed)}"));
         }
 
         var above = _latest.First(gate => gate.CurrentRatio > currentRatio);
         return above.IsStep
-            ? new OpeningTime(guaranteed, guaranteed, OpeningBasis.ShortOfStep, Say(currentRatio, $"short of the instantaneous trip at {Times(above)}; no later than at {Times(below)}"))
+            ? new OpeningTime(guaranteed, guaranteed, OpeningBasis.ShortOfStep, Say(currentRatio, $"short of the instantaneous trip; no later than {At(below, guaranteed)}"))
             : new OpeningTime(Between(below, guaranteed, above, above.LatestS!.Value, currentRatio), guaranteed, OpeningBasis.Interpolated,
-                Say(currentRatio, $"between the latest times at {Times(below)} and {Times(above)}"));
+                Say(currentRatio, $"on the line from at most {At(below, guaranteed)} to {At(above, above.LatestS!.Value)}"));
     }
 
     /// <summary>
@@ -125,7 +125,7 @@ public sealed class OperatingGates : IOperatingCurve
         return belowS * Math.Pow(aboveS / belowS, share);
     }
 
-    private static string Times(OperatingGate gate) => FormattableString.Invariant($"{gate.CurrentRatio:0.###} × rating");
+    private static string At(OperatingGate gate, double timeS) => FormattableString.Invariant($"{timeS:0.###} s at {gate.CurrentRatio:0.###} × rating");
 
-    private string Say(double currentRatio, string what) => FormattableString.Invariant($"{Id} at {currentRatio:0.###} × rating: {what}.");
+    private static string Say(double currentRatio, string what) => FormattableString.Invariant($"{currentRatio:0.###} × rating: {what}");
 }

@@ -57,14 +57,14 @@ public static class StartHolding
             used += share;
             guaranteed += step.DurationS / earliest.GuaranteedS;
             working.Add(new WorkingStep("t/t_earliest",
-                FormattableString.Invariant($"{step.DurationS:0.###} s at {step.CurrentRatio:0.###} × rating; {earliest.Explanation}"), share, "", curve.Source));
+                FormattableString.Invariant($"{step.DurationS:0.###} s at {earliest.Explanation}"), share, "", curve.Source));
         }
 
-        working.Add(new WorkingStep("Σ", "sum over the steps above the rating", used, "", "common practice, no source"));
+        working.Add(new WorkingStep("Σ", "shares added up", used, "", "common practice, no source"));
         return new StartHoldingResult(Judge(used, guaranteed), used, guaranteed,
         [
-            "Steps at or below the device's rating are carried for ever and not counted.",
-            "Shares of the earliest opening time add up linearly; cooling between steps is not credited.",
+            "what is at or below the rating is carried for ever and not counted",
+            "shares of the soonest opening time add up; cooling in between is not credited",
         ], working.ToImmutable());
     }
 

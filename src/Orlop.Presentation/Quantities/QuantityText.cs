@@ -34,6 +34,14 @@ public static class QuantityText
             : Format(quantity.Value, suffix, units, culture);
     }
 
+    /// <summary>As <see cref="Format(Quantity?, string, DisplayUnits, CultureInfo)"/>, with no-break spaces: for text that is read and not typed.</summary>
+    public static string Shown(Quantity? quantity, string suffix, DisplayUnits units, CultureInfo culture) => Unbroken(Format(quantity, suffix, units, culture));
+
+    /// <summary>As <see cref="Format(double, string, DisplayUnits, CultureInfo)"/>, with no-break spaces: for text that is read and not typed.</summary>
+    public static string Shown(double value, string suffix, DisplayUnits units, CultureInfo culture) => Unbroken(Format(value, suffix, units, culture));
+
+    private static string Unbroken(string text) => text.Replace(' ', '\u00A0');
+
     /// <summary>A number in the unit of its suffix, in the display units; "unknown" when it is not finite.</summary>
     public static string Format(double value, string suffix, DisplayUnits units, CultureInfo culture) =>
         new QuantityFormatter(Units.ForSuffix(suffix), units, culture).Format(value);

@@ -53,6 +53,9 @@ public sealed class CircuitDraft
 
     public string Way { get; set; } = "";
 
+    /// <summary>How many fields were refused by the last <see cref="Plan"/>.</summary>
+    public int RefusalCount => _refusals.Count;
+
     /// <summary>Why a field was refused by the last <see cref="Plan"/>, or null. Fields by their property's name.</summary>
     public string? Refusal(string field) => _refusals.GetValueOrDefault(field);
 

@@ -3,6 +3,8 @@ using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Findings;
 
@@ -33,26 +35,34 @@ public sealed class CircuitsView
     public Chain? ChainOf(string? takerId) => Chains.FirstOrDefault(chain => chain.Taker.Id == takerId);
 
     /// <summary>Traces every circuit of the boat as shown and judges each by the review, where there is one.</summary>
-    public static CircuitsView Of(BoatModel boat, BoatModel asBuilt, ReviewResult? review, CultureInfo culture)
+    public static CircuitsView Of(BoatModel boat, BoatModel asBuilt, ReviewResult? review, DisplayUnits units, CultureInfo culture)
     {
         Wiring wiring = Wiring.Of(boat);
         ImmutableArray<Chain> chains = [.. boat.All<Part>().Select(part => Chain.Trace(boat, wiring, part)).OfType<Chain>()];
         Dictionary<string, int> users = chains.SelectMany(ThingsOf).GroupBy(id => id, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Count(), StringComparer.Ordinal);
-        ILookup<string, Finding>? findings = review?.Findings.Where(pair => pair.After is not null).ToLookup(pair => ElementIds.ThingOf(pair.SubjectId), pair => pair.After!.Worst, StringComparer.Ordinal);
+        ILookup<string, Finding>? findings = review?.Findings.Select(pair => pair.After?.Worst).OfType<Finding>()
+            .SelectMany(finding => new[] { ElementIds.ThingOf(finding.SubjectId), finding.OtherSubjectId }.OfType<string>().Select(id => (Id: id, Finding: finding)))
+            .ToLookup(found => found.Id, found => found.Finding, StringComparer.Ordinal);
         return new CircuitsView(boat, wiring, chains,
         [
-            .. chains.Select(chain => Row(chain, asBuilt, findings, id => users[id] == 1, culture))
+            .. chains.Select(chain => Row(chain, asBuilt, findings, id => users[id] == 1, units, culture))
                 .OrderByDescending(row => row.Verdict is { } verdict ? Verdicts.Weight(verdict) : 0)
                 .ThenBy(row => row.Title, StringComparer.OrdinalIgnoreCase),
         ]);
     }
 
-    private static CircuitRow Row(Chain chain, BoatModel asBuilt, ILookup<string, Finding>? findings, Func<string, bool> isOwn, CultureInfo culture)
+    private static CircuitRow Row(Chain chain, BoatModel asBuilt, ILookup<string, Finding>? findings, Func<string, bool> isOwn, DisplayUnits units, CultureInfo culture)
     {
         List<Finding> own = findings is null ? [] : [.. ThingsOf(chain).Where(isOwn).SelectMany(id => findings[id])];
         Verdict? worst = findings is null ? null : own.Count == 0 ? Verdict.Unknown : own.Select(finding => finding.Verdict).MaxBy(Verdicts.Weight);
-        double? use = own.Where(finding => finding.Verdict == worst && finding.UseFraction is not null).Max(finding => finding.UseFraction);
-        return new CircuitRow(chain.Taker.Id, chain.Taker.Title, worst, FindingRow.Share(use, culture), asBuilt.Find(chain.Taker.Id) is null);
+        Finding? fullest = own.Where(finding => finding.Verdict == worst && FindingRow.UseOf(finding) is not null).MaxBy(finding => finding.UseFraction);
+        return new CircuitRow(
+            chain.Taker.Id,
+            chain.Taker.Title,
+            worst,
+            FindingRow.Share(fullest?.UseFraction, culture),
+            fullest is null ? "" : SentenceText.Of(fullest.Headline, units, culture),
+            asBuilt.Find(chain.Taker.Id) is null);
     }
 
     private static IEnumerable<string> ThingsOf(Chain chain) =>

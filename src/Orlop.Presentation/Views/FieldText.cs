@@ -27,7 +27,8 @@ public static class FieldText
     public static string Show(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture) => (field.Type, value) switch
     {
         (_, null) => "—",
-        (FieldType.Quantity, Quantity quantity) => Marked(quantity, QuantityText.Format(quantity, Suffix(field), units, culture)),
+        (FieldType.Quantity, Quantity quantity) => Marked(quantity, QuantityText.Shown(quantity, Suffix(field), units, culture)),
+        (FieldType.Number, double number) => QuantityText.Shown(number, Suffix(field), units, culture),
         (FieldType.Choice, { } choice) => ChoiceId(choice).Replace('-', ' '),
         (FieldType.List, IEnumerable items) => List(field, items, units, culture),
         (FieldType.Place or FieldType.Box or FieldType.Record, { } record) => Record(field.Record!, record, units, culture),

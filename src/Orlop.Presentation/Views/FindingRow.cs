@@ -19,6 +19,9 @@ public sealed record FindingRow
     /// <summary>The thing it is about, or that its element belongs to.</summary>
     public string ThingId => ElementIds.ThingOf(Pair.SubjectId);
 
+    /// <summary>It is about this thing, an element of it, or a pair that the thing belongs to.</summary>
+    public bool IsAbout(string thingId) => ThingId == thingId || Pair.Shown.OtherSubjectId == thingId;
+
     /// <summary>What people call that thing.</summary>
     public required string SubjectTitle { get; init; }
 
@@ -50,18 +53,22 @@ public sealed record FindingRow
             Verdict = shown.Verdict,
             Headline = SentenceText.Of(shown.Headline, units, culture),
             Condition = shown.ConditionId is { } id ? boat.Find(id)?.Title ?? id : null,
-            Use = Share(shown.UseFraction, culture),
+            Use = Share(UseOf(shown), culture),
             Was = isAltered ? WasText(pair, culture) : null,
         };
     }
+
+    /// <summary>The use that a verdict was judged by; null where it was judged otherwise, as a rated voltage is, which may stand at its limit.</summary>
+    public static double? UseOf(Finding finding) =>
+        finding.Verdict == Verdict.Unknown || Verdicts.OfUse(finding.UseFraction) == finding.Verdict ? finding.UseFraction : null;
 
     /// <summary>A use as a percentage; empty when there is none, capped in words beyond tenfold.</summary>
     public static string Share(double? fraction, CultureInfo culture) => fraction switch
     {
         null => "",
         { } use when !double.IsFinite(use) => "",
-        > 10 => "over 10 ×",
-        { } use => string.Create(culture, $"{use * 100:0} %"),
+        > 10 => "over 10\u00A0×",
+        { } use => string.Create(culture, $"{use * 100:0}\u00A0%"),
     };
 
     private static string? WasText(PairedFinding pair, CultureInfo culture)
@@ -76,9 +83,9 @@ public sealed record FindingRow
             return null;
         }
 
-        string share = Share(pair.Before.Worst.UseFraction, culture);
+        string share = Share(UseOf(pair.Before.Worst), culture);
         string verdict = Wording.Of(pair.Before.Worst.Verdict);
-        string now = Share(pair.After.Worst.UseFraction, culture);
+        string now = Share(UseOf(pair.After.Worst), culture);
         return share == now && pair.Before.Worst.Verdict == pair.After.Worst.Verdict ? null : share.Length == 0 ? $"was {verdict}" : $"was {share}";
     }
 }

@@ -27,8 +27,11 @@ public sealed record FindingWorking
 
     public required IReadOnlyList<InputRow> Inputs { get; init; }
 
-    /// <summary>The conditions besides the worst.</summary>
+    /// <summary>The conditions besides the worst in which something is asked.</summary>
     public required IReadOnlyList<ConditionRow> OtherConditions { get; init; }
+
+    /// <summary>The conditions besides the worst in which nothing is asked of it: no current flows.</summary>
+    public required IReadOnlyList<string> IdleConditions { get; init; }
 
     public string? Caution { get; init; }
 
@@ -36,7 +39,7 @@ public sealed record FindingWorking
     public static FindingWorking Of(FindingRow row, FindingsView view)
     {
         FindingGroup group = (row.Pair.After ?? row.Pair.Before)!;
-        BoatModel boat = row.Pair.After is null ? view.Result.AsBuilt : view.Result.AsAltered;
+        BoatModel boat = view.BoatOf(row);
         CheckDescription? check = view.Check(row.Pair.CheckId);
         return new FindingWorking
         {
@@ -49,16 +52,21 @@ public sealed record FindingWorking
                 line.Source,
                 line.IsFromMemory))],
             Inputs = [.. group.Worst.Inputs.Select(input => Input(input, boat, view))],
-            OtherConditions = [.. group.All.Skip(1).Select(finding => new ConditionRow(
+            OtherConditions = [.. group.All.Skip(1).Where(finding => !IsIdle(finding)).Select(finding => new ConditionRow(
                 finding.Verdict,
-                finding.ConditionId is { } id ? boat.Find(id)?.Title ?? id : "",
-                FindingRow.Share(finding.UseFraction, view.Culture),
+                ConditionOf(finding, boat),
+                FindingRow.Share(FindingRow.UseOf(finding), view.Culture),
                 SentenceText.Of(finding.Headline, view.Units, view.Culture)))],
+            IdleConditions = [.. group.All.Skip(1).Where(IsIdle).Select(finding => ConditionOf(finding, boat))],
             Caution = group.Worst.Caution,
         };
     }
 
-    private static InputRow Input(FindingInput input, BoatModel boat, FindingsView view)
+    private static bool IsIdle(Finding finding) => finding is { Verdict: Verdict.Holds, UseFraction: 0, ConditionId: not null };
+
+    private static string ConditionOf(Finding finding, BoatModel boat) => finding.ConditionId is { } id ? boat.Find(id)?.Title ?? id : "";
+
+    internal static InputRow Input(FindingInput input, BoatModel boat, FindingsView view)
     {
         Thing? thing = boat.Find(input.ThingId);
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field));

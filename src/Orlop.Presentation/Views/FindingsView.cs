@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Orlop.Boat;
 using Orlop.Presentation.Quantities;
 using Orlop.Review;
 using Orlop.Review.Findings;
@@ -7,7 +8,11 @@ using Orlop.Review.Findings;
 namespace Orlop.Presentation.Views;
 
 /// <summary>The findings of one kind of change, in order.</summary>
-public sealed record FindingsGroup(Change Change, string Title, IReadOnlyList<FindingRow> Rows);
+/// <param name="Change">The change.</param>
+/// <param name="Title">Its heading.</param>
+/// <param name="Rows">The findings.</param>
+/// <param name="Entries">The same as lines of the list: those that wait for one missing input stand together.</param>
+public sealed record FindingsGroup(Change Change, string Title, IReadOnlyList<FindingRow> Rows, IReadOnlyList<FindingsEntry> Entries);
 
 /// <summary>The findings of a review as they are listed: what matters first, what holds last.</summary>
 public sealed class FindingsView
@@ -25,10 +30,7 @@ public sealed class FindingsView
         _checks = checks.ToImmutableDictionary(check => check.Id, StringComparer.Ordinal);
         Groups =
         [
-            .. result.Findings.GroupBy(pair => pair.Change).OrderBy(group => group.Key).Select(group => new FindingsGroup(
-                group.Key,
-                IsAltered ? ChangeWords.Title(group.Key) : ChangeWords.TitleAsBuilt(group.Key),
-                [.. group.Select(Row)])),
+            .. result.Findings.GroupBy(pair => pair.Change).OrderBy(group => group.Key).Select(group => GroupOf(group.Key, [.. group.Select(Row)])),
         ];
     }
 
@@ -54,7 +56,16 @@ public sealed class FindingsView
     public CheckDescription? Check(string id) => _checks.GetValueOrDefault(id);
 
     /// <summary>The findings about a thing or any element of it, in order.</summary>
-    public IEnumerable<FindingRow> About(string thingId) => Groups.SelectMany(group => group.Rows).Where(row => row.ThingId == thingId);
+    public IEnumerable<FindingRow> About(string thingId) => Groups.SelectMany(group => group.Rows).Where(row => row.IsAbout(thingId));
+
+    private FindingsGroup GroupOf(Change change, IReadOnlyList<FindingRow> rows) => new(
+        change,
+        IsAltered ? ChangeWords.Title(change) : ChangeWords.TitleAsBuilt(change),
+        rows,
+        FindingsEntry.Of(rows, (row, input) => FindingWorking.Input(input, BoatOf(row), this)));
+
+    /// <summary>The boat a row was found in: as altered, or as built for what is gone.</summary>
+    internal BoatModel BoatOf(FindingRow row) => row.Pair.After is null ? Result.AsBuilt : Result.AsAltered;
 
     private FindingRow Row(PairedFinding pair) =>
         FindingRow.Of(pair, pair.After is null ? Result.AsBuilt : Result.AsAltered, IsAltered, Units, Culture);

@@ -12,7 +12,7 @@ public static class ThingFacts
     public static string Of(Thing thing, DisplayUnits units, CultureInfo culture)
     {
         string Show(Quantity? quantity, string suffix, string before = "", string after = "") =>
-            quantity is null ? "" : $"{before}{QuantityText.Format(quantity, suffix, units, culture)}{after}";
+            quantity is null ? "" : $"{before}{QuantityText.Shown(quantity, suffix, units, culture)}{after}";
         IEnumerable<string> facts = thing switch
         {
             Cable cable => [Show(cable.AreaMm2, "Mm2"), Lengths(cable, units, culture), Show(cable.InsulationC, "C", after: " insulation"), cable.IsSheathed ? "sheathed" : ""],
@@ -36,7 +36,7 @@ public static class ThingFacts
     private static string Lengths(Cable cable, DisplayUnits units, CultureInfo culture)
     {
         Quantity?[] lengths = [.. cable.Cores.Select(core => core.LengthM ?? cable.LengthM)];
-        string Show(Quantity? length) => length is null ? "length not given" : QuantityText.Format(length, "M", units, culture);
+        string Show(Quantity? length) => length is null ? "length not given" : QuantityText.Shown(length, "M", units, culture);
         return lengths.Length == 2 && lengths[0] != lengths[1] ? $"{Show(lengths[0])} out, {Show(lengths[1])} back" : lengths.Length == 2 ? $"{Show(lengths[0])} each way" : Show(cable.LengthM);
     }
 }

@@ -5,7 +5,7 @@ namespace Orlop.Presentation.Views;
 /// <summary>A number that tells how the boat is, at a glance.</summary>
 public sealed record Vital
 {
-    /// <summary>What it is: "Fullest circuit".</summary>
+    /// <summary>What it is: "Most loaded".</summary>
     public required string Name { get; init; }
 
     /// <summary>The number in the reader's units, or "unknown".</summary>
@@ -16,6 +16,9 @@ public sealed record Vital
 
     /// <summary>Id of that thing; null when there is none.</summary>
     public string? ThingId { get; init; }
+
+    /// <summary>What is allowed: "limit 3 %"; null for a number without a limit, or given as a share of it.</summary>
+    public string? Limit { get; init; }
 
     /// <summary>The number as built, with a draft open; null when the same.</summary>
     public string? Was { get; init; }

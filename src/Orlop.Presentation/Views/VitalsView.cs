@@ -10,26 +10,39 @@ namespace Orlop.Presentation.Views;
 /// <summary>The vital numbers of a review, each with what it was as built.</summary>
 public static class VitalsView
 {
-    private static readonly ImmutableArray<string> CurrentChecks = ["conductor-ampacity", "device-carries-load"];
+    private static readonly ImmutableArray<string> CurrentChecks = ["conductor-ampacity", "device-carries-load", "converter-carries-load"];
     private static readonly ImmutableArray<string> VoltageChecks = ["voltage-drop"];
 
     /// <summary>The numbers, in the order of the screen.</summary>
     public static IReadOnlyList<Vital> Of(ReviewResult review, DisplayUnits units, CultureInfo culture) =>
     [
-        Fullest("Fullest circuit", CurrentChecks, review, culture),
-        Fullest("Most voltage lost", VoltageChecks, review, culture),
+        Fullest("Most loaded", CurrentChecks, ShareOfLimit(culture), review),
+        VoltageLost(review, units, culture),
         Count("Fail", Verdict.Fails, review, culture),
         Count("Cannot tell", Verdict.Unknown, review, culture),
         Mass(review, units, culture),
     ];
 
-    private static Vital Fullest(string name, ImmutableArray<string> checks, ReviewResult review, CultureInfo culture)
+    private static Func<Finding, string> ShareOfLimit(CultureInfo culture) => finding => FindingRow.Share(finding.UseFraction, culture);
+
+    // The share of nominal voltage is the sentence's own; the limit is that share over the use.
+    private static Vital VoltageLost(ReviewResult review, DisplayUnits units, CultureInfo culture)
+    {
+        static double? LostFraction(Finding finding) => finding.Headline.Parts.Select(part => part.Amount).FirstOrDefault(amount => amount?.Suffix == "Fraction")?.Value;
+        string Share(double? fraction) => fraction is { } lost ? QuantityText.Shown(lost, "Fraction", units, culture) : QuantityText.Unknown;
+        Vital vital = Fullest("Most voltage lost", VoltageChecks, finding => Share(LostFraction(finding)), review);
+        return Most(review, VoltageChecks, pair => pair.After).Finding is { UseFraction: > 0 } most && LostFraction(most) is { } fraction
+            ? vital with { Limit = $"limit {Share(fraction / most.UseFraction)}" }
+            : vital;
+    }
+
+    private static Vital Fullest(string name, ImmutableArray<string> checks, Func<Finding, string> show, ReviewResult review)
     {
         (PairedFinding? pair, Finding? most) = Most(review, checks, pair => pair.After);
         Finding? before = Most(review, checks, pair => pair.Before).Finding;
         string thing = pair is null ? "" : ElementIds.ThingOf(pair.SubjectId);
-        string value = most is null ? QuantityText.Unknown : FindingRow.Share(most.UseFraction, culture);
-        string was = before is null ? "none" : FindingRow.Share(before.UseFraction, culture);
+        string value = most is null ? QuantityText.Unknown : show(most);
+        string was = before is null ? "none" : show(before);
         return new Vital
         {
             Name = name,
@@ -68,7 +81,7 @@ public static class VitalsView
         bool isAltered = review.AlterationId is not null;
         double kg = isAltered ? after.MassKg - before.MassKg : after.MassKg;
         int unknown = isAltered ? after.UnweighedIds.Except(before.UnweighedIds).Count : after.UnweighedIds.Count;
-        string number = QuantityText.Format(kg, "Kg", units, culture);
+        string number = QuantityText.Shown(kg, "Kg", units, culture);
         return new Vital
         {
             Name = isAltered ? "The draft adds" : "Weighed on board",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Orlop.Presentation.Quantities;
 using Orlop.Review.Findings;
 
@@ -7,11 +8,27 @@ namespace Orlop.Presentation.Words;
 /// <summary>Sentences and amounts of the review in the reader's units.</summary>
 public static class SentenceText
 {
+    private const int CentimetreDecimals = 2;
+
+    // The space between a number and a unit that the words themselves write: "0 V", "24 V to 12 V".
+    private static readonly Regex UnitSpace = new(
+        $@"(?<=\d) (?=(?:{string.Join('|', Units.BySuffix.Values.SelectMany(dimension => dimension.Units).Select(unit => unit.Symbol).Where(symbol => symbol.Length > 0).Distinct().OrderByDescending(symbol => symbol.Length).Select(Regex.Escape))})(?![\p{{L}}\d]))",
+        RegexOptions.CultureInvariant);
+
     /// <summary>The sentence with its amounts in display units.</summary>
     public static string Of(Sentence sentence, DisplayUnits units, CultureInfo culture) =>
-        string.Concat(sentence.Parts.Select(part => part.Amount is { } amount ? Of(amount, units, culture) : part.Text));
+        string.Concat(sentence.Parts.Select(part => part.Amount is { } amount ? Of(amount, units, culture) : UnitSpace.Replace(part.Text ?? "", "\u00A0")));
 
-    /// <summary>The amount in display units.</summary>
+    /// <summary>Words as a list in a sentence, only the first with a capital: "Drilling, heavy and lining burns".</summary>
+    public static string Listed(IEnumerable<string> words)
+    {
+        string[] all = [.. words.Select((word, index) => index == 0 || word.Length == 0 ? word : char.ToLowerInvariant(word[0]) + word[1..])];
+        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
+    }
+
+    /// <summary>The amount in display units, with no-break spaces; a length from a metre up to the centimetre.</summary>
     public static string Of(Amount amount, DisplayUnits units, CultureInfo culture) =>
-        QuantityText.Format(amount.Value, amount.Suffix, units, culture);
+        QuantityText.Shown(IsLongLength(amount) && units == DisplayUnits.Metric ? Math.Round(amount.Value, CentimetreDecimals, MidpointRounding.AwayFromZero) : amount.Value, amount.Suffix, units, culture);
+
+    private static bool IsLongLength(Amount amount) => amount.Suffix == "M" && Math.Abs(amount.Value) >= 1;
 }

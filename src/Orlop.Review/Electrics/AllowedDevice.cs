@@ -40,7 +40,7 @@ internal sealed record AllowedDevice(double MostA, ImmutableArray<WorkingLine> W
         {
             AmpacityOfCable where = view.AmpacityOf(cable, condition);
             ampacity = where.Result?.CurrentA;
-            line = new WorkingLine("Ampacity where it runs", "see the check of the cable's current", ampacity is { } value ? A(value) : null, practice.Ampacities.Source, practice.IsAmpacityFromMemory);
+            line = new WorkingLine("Ampacity where it runs", "as in the check that the cable carries its current", ampacity is { } value ? A(value) : null, practice.Ampacities.Source, practice.IsAmpacityFromMemory);
         }
 
         return ampacity is { } carries
@@ -48,7 +48,7 @@ internal sealed record AllowedDevice(double MostA, ImmutableArray<WorkingLine> W
             [
                 line,
                 Line(ratio, "Device over ampacity", "Ratio"),
-                new WorkingLine("Largest device", $"{N(ratio.Value)} × {N(carries)}", A(ratio.Value * carries), ""),
+                new WorkingLine("Largest device", Formula.Of("{0} × {1}", v => v[0] * v[1], ratio.Value, carries), A(ratio.Value * carries), ""),
             ])
             : null;
     }

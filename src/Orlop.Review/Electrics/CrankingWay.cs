@@ -1,5 +1,4 @@
 using Orlop.Boat.Things;
-using Orlop.Boat.Topology;
 
 namespace Orlop.Review.Electrics;
 
@@ -12,26 +11,11 @@ internal static class CrankingWay
     /// <summary>An element lies on the way to a cranking motor in a condition and on the way to no other taker.</summary>
     public static bool IsOnlyThat(ElectricsView view, string elementId, Condition condition)
     {
-        bool isOnOne = false;
-        foreach (string id in view.PathsIn(condition).TakersBehind(elementId))
-        {
-            if (view.Boat.Find<Part>(id) is not { } taker || !IsOnWay(view, elementId, taker, condition))
-            {
-                continue;
-            }
-
-            if (taker is not ElectricLoad { IsCrankingMotor: true })
-            {
-                return false;
-            }
-
-            isOnOne = true;
-        }
-
-        return isOnOne;
+        Part[] takers = [.. view.PathsIn(condition).TakersBehind(elementId).Select(view.Boat.Find<Part>).OfType<Part>()];
+        return takers.Any(IsCrankingMotor)
+            && takers.Where(taker => view.WayTo(taker, condition).Holds(elementId)).ToArray() is { Length: > 0 } served
+            && served.All(IsCrankingMotor);
     }
 
-    private static bool IsOnWay(ElectricsView view, string elementId, Part taker, Condition condition) =>
-        Chain.Trace(view.Boat, view.Wiring, taker, condition.Id) is { } chain
-        && chain.Out.Concat(chain.Back).Any(item => item.Edges.Any(edge => edge.Id == elementId));
+    private static bool IsCrankingMotor(Part taker) => taker is ElectricLoad { IsCrankingMotor: true };
 }

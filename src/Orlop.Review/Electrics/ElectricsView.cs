@@ -21,6 +21,7 @@ public sealed class ElectricsView
     private readonly Dictionary<(string Cable, string Condition), AmpacityOfCable> _ampacities = [];
     private readonly Dictionary<(string Cable, string Condition), int> _loadedCores = [];
     private readonly Dictionary<(string Way, string Condition), int> _loadedInWay = [];
+    private readonly Dictionary<(string Taker, string Condition), ShortestWay> _ways = [];
     private readonly Dictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
@@ -70,14 +71,18 @@ public sealed class ElectricsView
         (Wiring, _things.Supplying, condition.Id), () => new ProtectionReach([.. _things.Supplying.Things.OfType<Part>()], Wiring, Grounding, condition.Id)));
 
     /// <summary>The sources that reach any terminal of a part without passing a grounded node, with everything closed.</summary>
-    internal IEnumerable<Part> SourcesReaching(Part part) => (_reaching ??= _memo.Get(
-        (Wiring, _things.Supplying), () => new ReachingSources(_things.Supplying.Things.OfType<Part>(), Wiring, Grounding))).To(part);
+    internal IEnumerable<Part> SourcesReaching(Part part) => SourcesReaching(part.TerminalNames.Select(name => part.At(name).ToString()));
 
-    private sealed record Feed(Part? Source);
+    /// <summary>The sources that reach any of these nodes without passing a grounded node, with everything closed.</summary>
+    internal IEnumerable<Part> SourcesReaching(IEnumerable<string> nodes) => (_reaching ??= _memo.Get(
+        (Wiring, _things.Supplying), () => new ReachingSources(_things.Supplying.Things.OfType<Part>(), Wiring, Grounding))).To(nodes);
+
+    /// <summary>The shortest way from a source to a taker in a condition.</summary>
+    internal ShortestWay WayTo(Part taker, Condition condition) => Cached(_ways, (taker.Id, condition.Id), () => _memo.Get(
+        (Wiring, _things.Supplying, taker.Id, Poles.Taking(taker)?.Plus, Poles.Taking(taker)?.Minus, condition.Id), () => ShortestWay.Of(Chain.Trace(Boat, Wiring, taker, condition.Id))));
 
     /// <summary>The source at the end of the shortest way from a load in a condition; null when none feeds it.</summary>
-    internal Part? SourceOf(ElectricLoad load, Condition condition) => _memo.Get(
-        (Wiring, _things.Supplying, load.Id, load.IsAc, condition.Id), () => new Feed(Chain.Trace(Boat, Wiring, load, condition.Id)?.Source)).Source;
+    internal Part? SourceOf(ElectricLoad load, Condition condition) => WayTo(load, condition).SourceId is { } id ? Boat.Find<Part>(id) : null;
 
     /// <summary>What a cable may carry in a condition.</summary>
     internal AmpacityOfCable AmpacityOf(Cable cable, Condition condition) =>
@@ -92,16 +97,19 @@ public sealed class ElectricsView
         Cached(_loadedInWay, (way, condition.Id), () => Boat.All<Cable>().Where(cable => cable.Run.Any(leg => leg.Way == way)).Sum(cable => LoadedCoresOf(cable, condition)));
 
     /// <summary>Highest nominal voltage of the sources that reach a cable, with everything closed; null when none does.</summary>
-    internal double? SystemV(Cable cable) => Cached(_systemV, cable.Id, () => new SystemVolts(SystemVoltage
-        .Sources(this, cable.Cores.SelectMany(core => new[] { core.From.ToString(), core.To.ToString() })).Select(SystemVoltage.NominalV).Max())).NominalV;
+    internal double? SystemV(Cable cable) => Cached(_systemV, cable.Id, () => new SystemVolts(
+        SourcesReaching(cable.Cores.SelectMany(core => new[] { core.From.ToString(), core.To.ToString() })).Select(SystemVoltage.NominalV).Max())).NominalV;
 
     private sealed record SystemVolts(double? NominalV);
 
     private sealed record FaultCurrents(ImmutableArray<FaultCurrentResult?> Each);
 
-    /// <summary>Greatest bolted fault current between each pair of nodes of a network, remembered: null where the two are joined, none at all when the network has faults.</summary>
+    /// <summary>
+    /// Greatest bolted fault current between each pair of nodes of a network, remembered by its content, which conditions share: null where the two are
+    /// joined, none at all when the network has faults.
+    /// </summary>
     internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
-        (network, string.Join('\n', pairs)), () => new FaultCurrents(NetworkCheck.FindFaults(network).IsEmpty ? FaultCurrent.AtEach(network, pairs) : [])).Each;
+        (NetworkKey.Of(network), string.Join('\n', pairs)), () => new FaultCurrents(FaultCurrent.AtEachIfSound(network, pairs))).Each;
 
     private static TValue Cached<TKey, TValue>(Dictionary<TKey, TValue> cache, TKey key, Func<TValue> make)
         where TKey : notnull

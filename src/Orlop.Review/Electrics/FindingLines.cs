@@ -11,15 +11,18 @@ namespace Orlop.Review.Electrics;
 /// <summary>Lines and findings that many checks write alike.</summary>
 internal static class FindingLines
 {
-    public static Amount A(double value) => new(value, "A");
+    // What a solved network leaves of nothing.
+    private const double Nothing = 1e-9;
 
-    public static Amount V(double value) => new(value, "V");
+    public static Amount A(double value) => new(Math.Abs(value) < Nothing ? 0 : value, "A");
+
+    public static Amount V(double value) => new(Math.Abs(value) < Nothing ? 0 : value, "V");
 
     public static Amount M(double value) => new(value, "M");
 
     public static Amount Mm2(double value) => new(value, "Mm2");
 
-    public static Amount Fraction(double value) => new(value, "Fraction");
+    public static Amount Fraction(double value) => new(Math.Abs(value) < Nothing ? 0 : value, "Fraction");
 
     public static Amount Seconds(double value) => new(value, "S");
 
@@ -31,7 +34,7 @@ internal static class FindingLines
 
     /// <summary>The last line of a working: asked over allowed.</summary>
     public static WorkingLine Use(double asked, double allowed) =>
-        new("Use", $"{N(asked)} ÷ {N(allowed)}", Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
+        new("Use", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], Math.Abs(asked) < Nothing ? 0 : asked, allowed), Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
 
     /// <summary>What a number of the network rests on, as the source of a line of working.</summary>
     public static string Solved(SolvedNetwork solved, string elementId)
@@ -44,8 +47,8 @@ internal static class FindingLines
         };
         int on = solved.NetworkOf(elementId)?.Loads.Length ?? 0;
         string loads = on == 1 ? "load" : "loads";
-        string starting = solved.Case.StartingLoadId is { } id ? $", {id} starting" : "";
-        return string.Create(CultureInfo.InvariantCulture, $"solved network, {on} {loads} on, {charge}{starting}");
+        string starting = solved.Case.StartingLoadId is null ? "" : ", one starting";
+        return string.Create(CultureInfo.InvariantCulture, $"circuit solved with {on} {loads} on, {charge}{starting}");
     }
 
     /// <summary>A limit as a line of working.</summary>
@@ -54,7 +57,7 @@ internal static class FindingLines
 
     /// <summary>A step of the engine as a line of working.</summary>
     public static WorkingLine Line(WorkingStep step, bool isFromMemory = false) =>
-        new(step.Symbol, step.Expression, step.Value is { } value ? new Amount(value, SuffixOf(step.Unit)) : null, step.Source, isFromMemory);
+        new(WhatOf(step.Symbol), step.Expression, step.Value is { } value ? new Amount(value, SuffixOf(step.Unit)) : null, step.Source, isFromMemory);
 
     /// <summary>The verdict is unknown because of what is missing.</summary>
     public static Finding Unknown(CheckDescription check, string subjectId, string? conditionId, Sentence headline, ImmutableArray<FindingInput> missing) => new()
@@ -66,8 +69,8 @@ internal static class FindingLines
         Headline = headline,
         Inputs = missing,
         Working = [.. missing.Select(input => input.IsMissing
-            ? new WorkingLine("Missing", $"{input.ThingId}: {input.Field} is not given", null, "")
-            : new WorkingLine("In the way", $"{input.ThingId}: {input.Field} as it is typed", null, ""))],
+            ? new WorkingLine("Missing", $"{input.ThingId}: {FieldOf(input.Field)} is not given", null, "")
+            : new WorkingLine("In the way", $"{input.ThingId}: {FieldOf(input.Field)} as it is typed", null, ""))],
     };
 
     /// <summary>The verdict is unknown because the practice gives no such limit, or none is chosen.</summary>
@@ -78,8 +81,29 @@ internal static class FindingLines
     public static Finding NotSolved(CheckDescription check, string subjectId, Condition condition, string title) =>
         Unknown(check, subjectId, condition.Id, Sentence.Of($"{title}: the circuit has no working state {In(condition)}, so this cannot be told"), []) with
         {
-            Working = [new WorkingLine("Circuit", "no operating point, see the check of what the network can deliver", null, "solved network")],
+            Working = [new WorkingLine("Circuit", "it has no working state: see whether each load can be fed", null, "circuit solved")],
         };
+
+    private static string WhatOf(string symbol) => symbol switch
+    {
+        "I_table" => "Current in the table",
+        "f_amb" => "Factor for the heat around it",
+        "f_bundle" => "Factor for loaded conductors beside it",
+        "I" => "May carry where it runs",
+        "t/t_earliest" => "Length of the start over the soonest it may open",
+        "Σ" => "All above the rating together",
+        _ => symbol,
+    };
+
+    // lengthM: length. internalResistanceOhm: internal resistance. cores/plus/areaMm2: area.
+    private static string FieldOf(string field)
+    {
+        string name = field.Split('/', '.')[^1];
+        string? unit = UnitEnds.FirstOrDefault(end => name.Length > end.Length && name.EndsWith(end, StringComparison.Ordinal));
+        return string.Concat(name[..^(unit?.Length ?? 0)].Select(sign => char.IsUpper(sign) ? $" {char.ToLowerInvariant(sign)}" : sign.ToString()));
+    }
+
+    private static readonly string[] UnitEnds = ["Fraction", "Ratio", "Count", "Mm2", "Ohm", "Ah", "Kg", "Mm", "A", "V", "W", "C", "S", "M"];
 
     private static string SuffixOf(string unit) => unit switch
     {

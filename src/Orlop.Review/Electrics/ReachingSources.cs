@@ -37,9 +37,9 @@ internal sealed class ReachingSources
         }
     }
 
-    /// <summary>The sources that reach any terminal of a part, itself not looked at when nothing is wired to it.</summary>
-    public IEnumerable<Part> To(Part part) => part.TerminalNames
-        .Select(name => _pieceOf.TryGetValue(part.At(name).ToString(), out int piece) ? piece : -1)
+    /// <summary>The sources that reach any of these nodes; a node that nothing is wired to is passed over.</summary>
+    public IEnumerable<Part> To(IEnumerable<string> nodes) => nodes
+        .Select(node => _pieceOf.TryGetValue(node, out int piece) ? piece : -1)
         .Distinct()
         .SelectMany(piece => _sourcesIn.GetValueOrDefault(piece, []));
 

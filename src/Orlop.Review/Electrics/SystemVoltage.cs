@@ -27,12 +27,8 @@ internal static class SystemVoltage
     /// <summary>Null when no source reaches the device.</summary>
     public static double? Of(ElectricsView view, Part device) => view.SourcesReaching(device).Select(NominalV).Max();
 
-    /// <summary>The sources that reach any terminal of a device without passing a grounded node, and without one edge where that is given.</summary>
-    public static IEnumerable<Part> Sources(ElectricsView view, Part device, string? withoutEdge = null) =>
-        Sources(view, device.TerminalNames.Select(name => device.At(name).ToString()), withoutEdge);
-
-    /// <summary>The sources that reach any of these nodes without passing a grounded node.</summary>
-    public static IEnumerable<Part> Sources(ElectricsView view, IEnumerable<string> nodes, string? withoutEdge = null)
+    /// <summary>The sources that reach any terminal of a device without passing a grounded node or one edge.</summary>
+    public static IEnumerable<Part> SourcesWithout(ElectricsView view, Part device, string edgeId)
     {
         Dictionary<string, Part> giving = new(StringComparer.Ordinal);
         foreach (Part part in view.Boat.All<Part>())
@@ -43,7 +39,7 @@ internal static class SystemVoltage
             }
         }
 
-        Queue<string> queue = new(nodes.Where(node => !view.Grounding.IsGrounded(node)));
+        Queue<string> queue = new(device.TerminalNames.Select(name => device.At(name).ToString()).Where(node => !view.Grounding.IsGrounded(node)));
         HashSet<string> seen = [.. queue];
         while (queue.TryDequeue(out string? node))
         {
@@ -52,7 +48,7 @@ internal static class SystemVoltage
                 yield return source;
             }
 
-            foreach (string next in view.Wiring.At(node).Where(edge => edge.Id != withoutEdge).Select(edge => edge.Other(node)))
+            foreach (string next in view.Wiring.At(node).Where(edge => edge.Id != edgeId).Select(edge => edge.Other(node)))
             {
                 if (!view.Grounding.IsGrounded(next) && seen.Add(next))
                 {

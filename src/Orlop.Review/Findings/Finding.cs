@@ -26,6 +26,9 @@ public sealed record Finding
     /// <summary>Id of the thing or element it is about.</summary>
     public required string SubjectId { get; init; }
 
+    /// <summary>The other thing of a finding about a pair; null for a finding about one thing.</summary>
+    public string? OtherSubjectId { get; init; }
+
     /// <summary>The condition, or null where the check is the same in all.</summary>
     public string? ConditionId { get; init; }
 

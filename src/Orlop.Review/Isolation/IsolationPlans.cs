@@ -44,7 +44,8 @@ public static class IsolationPlans
         return parts.Select(part => (part, PlanIn(seen, NodesOf(part))));
     }
 
-    private sealed record WiringSeen(IsolationInput WithoutTargets, HashSet<string> Nodes);
+    // Null when the boat has no source.
+    private sealed record WiringSeen(PreparedIsolation? Prepared, HashSet<string> Nodes);
 
     private static WiringSeen Seen(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
     {
@@ -53,14 +54,14 @@ public static class IsolationPlans
         ImmutableArray<ConverterFeed> feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))];
         HashSet<string> nodes = [.. edges.SelectMany(edge => new[] { edge.A, edge.B }), .. sources.SelectMany(source => source.PoleNodes), .. feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode })];
         return new WiringSeen(
-            new IsolationInput { Edges = edges, Sources = sources, Feeds = feeds, GroundedNodes = [.. Reference(boat, wiring).Where(nodes.Contains)], TargetNodes = [] },
+            sources.IsEmpty ? null : new PreparedIsolation(new IsolationInput { Edges = edges, Sources = sources, Feeds = feeds, GroundedNodes = [.. Reference(boat, wiring).Where(nodes.Contains)] }),
             nodes);
     }
 
     private static IsolationResult? PlanIn(WiringSeen seen, IEnumerable<string> nodes)
     {
         ImmutableArray<string> targets = [.. nodes.Where(seen.Nodes.Contains).Distinct(StringComparer.Ordinal)];
-        return targets.IsEmpty || seen.WithoutTargets.Sources.IsEmpty ? null : IsolationPlan.Find(seen.WithoutTargets with { TargetNodes = targets });
+        return targets.IsEmpty ? null : seen.Prepared?.Find(targets);
     }
 
     /// <summary>The nodes a thing brings to the wiring: a part's terminals, the terminals at a cable's or link's ends.</summary>

@@ -59,6 +59,12 @@ internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring
     private SolvedGroup Solve(Network group) => memo.Get(group, () => new SolvedGroup(group, memo.Get(NetworkKey.Of(group), () =>
     {
         token.ThrowIfCancellationRequested();
-        return NetworkSolver.Solve(group, token);
+        return Prepared(group)?.Solve(token) ?? NetworkSolver.Solve(group, token);
     })));
+
+    private sealed record Analysed(PreparedNetwork? Network);
+
+    // Networks of the same elements between the same nodes are analysed once. Null when that analysis does not fit, or the network has faults.
+    private PreparedNetwork? Prepared(Network group) => memo.Get(
+        new NetworkShape(group), () => new Analysed(NetworkCheck.FindFaults(group).IsEmpty ? PreparedNetwork.Of(group) : null)).Network?.With(group);
 }

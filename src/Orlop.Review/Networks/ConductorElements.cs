@@ -88,12 +88,24 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
             _gaps.Add(new Gap(edge.Id, new FindingInput(cable.Id, "lengthM", IsMissing: true)));
         }
 
+        // The greatest fault is reckoned with cold conductors, whatever surrounds them.
+        if (isForGreatestFault)
+        {
+            AddCore(edge, cable, length, heating: null);
+            return;
+        }
+
         if (!_heating.TryGetValue(cable.Id, out (ConductorHeating? Heating, ImmutableArray<FindingInput> Missing) heating))
         {
             _heating[cable.Id] = heating = HeatingOf(cable);
         }
 
         _gaps.AddRange(heating.Missing.Select(missing => new Gap(edge.Id, missing)));
+        AddCore(edge, cable, length, heating.Heating);
+    }
+
+    private void AddCore(WiringEdge edge, Cable cable, Quantity? length, ConductorHeating? heating)
+    {
         ConductorResistanceResult resistance = ConductorResistance.Calculate(new ConductorResistanceInput
         {
             Subject = $"cable '{cable.Id}'",
@@ -106,7 +118,7 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
         double ohm = isForGreatestFault ? resistance.LeastOhm : resistance.ResistanceOhm;
         if (ohm > 0)
         {
-            _conductors.Add(new Conductor(edge.Id, edge.A, edge.B, ohm, heating.Heating));
+            _conductors.Add(new Conductor(edge.Id, edge.A, edge.B, ohm, heating));
         }
         else
         {

@@ -12,6 +12,11 @@ internal static class NewFile
             throw AlreadyThere(path);
         }
 
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder && !Directory.Exists(folder))
+        {
+            throw new StoreException(StoreFailure.NotThere, path, $"'{path}' cannot be made: its folder is not there. Make the folder, or choose another.");
+        }
+
         string fresh = $"{path}.{Guid.NewGuid():N}.new";
         try
         {
@@ -25,10 +30,6 @@ internal static class NewFile
         catch (UnauthorizedAccessException exception)
         {
             throw new StoreException(StoreFailure.NoAccess, path, $"'{path}' cannot be made: you may not write in its folder. Choose another folder.", exception);
-        }
-        catch (DirectoryNotFoundException exception)
-        {
-            throw new StoreException(StoreFailure.NotThere, path, $"'{path}' cannot be made: its folder is not there. Make the folder, or choose another.", exception);
         }
         catch (IOException exception)
         {

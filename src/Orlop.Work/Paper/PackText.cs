@@ -68,21 +68,6 @@ public sealed class PackText(PaperOptions options)
         _ => "Confirm",
     };
 
-    /// <summary>What a caution is about, in a word or two.</summary>
-    public static string Of(CautionKind kind) => kind switch
-    {
-        CautionKind.Battery => "Battery",
-        CautionKind.Mains => "Mains voltage",
-        CautionKind.StoredCharge => "Stored charge",
-        CautionKind.HotSurface => "Hot surfaces",
-        CautionKind.Drilling => "Drilling",
-        CautionKind.HotWork => "Lining burns",
-        CautionKind.Lifting => "Heavy",
-        CautionKind.StaysLive => "Stays live",
-        CautionKind.NotDead => "Cannot be made dead",
-        _ => "Stability",
-    };
-
     /// <summary>How an end is made off: "Ring M8".</summary>
     public static string Of(TerminationMeans? means, double? studMm) =>
         studMm is { } stud ? $"{BringList.Word(means)} M{BringList.Stud(stud)}" : BringList.Word(means);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Review.Findings;
 using Orlop.Work.Steps;
@@ -11,7 +12,7 @@ internal static class StepPages
     {
         html.Open("section", ("id", "steps")).Put("h2", "Steps");
         html.Put("p", "In this order. Tick, write the time and your initials. If something is not as the step says, stop and write it down.");
-        Dictionary<string, int> firstSaid = new(StringComparer.Ordinal);
+        ImmutableArray<ImmutableArray<StepCaution>> cautions = StepCaution.Of(pack.Steps);
         StepKind? kind = null;
         for (int i = 0; i < pack.Steps.Length; i++)
         {
@@ -22,7 +23,7 @@ internal static class StepPages
                 html.Put("h3", PackText.Of(step.Kind));
             }
 
-            Step(html, step, i + 1, text, day, firstSaid);
+            Step(html, step, i + 1, cautions[i], text, day);
         }
 
         html.Close();
@@ -31,7 +32,7 @@ internal static class StepPages
     /// <summary>Cautions of one kind in their box.</summary>
     public static void Boxed(HtmlText html, CautionKind kind, IReadOnlyList<string> texts)
     {
-        html.Open("div", ("class", "caution"), ("role", "note")).Put("b", $"{PackText.Of(kind)}.").Text($" {texts[0]}");
+        html.Open("div", ("class", "caution"), ("role", "note")).Put("b", $"{StepCaution.TitleOf(kind)}.").Text($" {texts[0]}");
         foreach (string text in texts.Skip(1))
         {
             html.Put("div", text);
@@ -40,7 +41,7 @@ internal static class StepPages
         html.Close();
     }
 
-    private static void Step(HtmlText html, WorkStep step, int number, PackText text, DateOnly day, Dictionary<string, int> firstSaid)
+    private static void Step(HtmlText html, WorkStep step, int number, ImmutableArray<StepCaution> cautions, PackText text, DateOnly day)
     {
         html.Open("div", ("class", step.IsDoneOn(day) ? "step done" : "step"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
         html.Open("div");
@@ -48,9 +49,16 @@ internal static class StepPages
         html.Close().Put("div", number.ToString(CultureInfo.InvariantCulture), ("class", "no")).Open("div").Open("div", ("class", "what"));
         Sentence(html, step.Text, text);
         html.Close();
-        foreach (IGrouping<CautionKind, Caution> kind in step.Cautions.GroupBy(caution => caution.Kind))
+        foreach (StepCaution caution in cautions)
         {
-            SayOnce(html, kind.Key, [.. kind.Select(caution => caution.Text)], number, firstSaid);
+            if (caution.AsInStep is { } before)
+            {
+                html.Put("div", string.Create(CultureInfo.InvariantCulture, $"{caution.Title}: as in step {before}."), ("class", "again"));
+            }
+            else
+            {
+                Boxed(html, caution.Kind, caution.Texts);
+            }
         }
 
         if (!step.Details.IsEmpty)
@@ -67,21 +75,6 @@ internal static class StepPages
         }
 
         html.Close().Put("div", Signed(step, day), ("class", "sign")).Close();
-    }
-
-    // What may kill is said in full each time; the rest in full once and then by the step that said it.
-    private static void SayOnce(HtmlText html, CautionKind kind, IReadOnlyList<string> texts, int number, Dictionary<string, int> firstSaid)
-    {
-        string all = string.Join('\n', texts);
-        bool isGrave = kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead or CautionKind.StaysLive or CautionKind.StoredCharge;
-        if (isGrave || firstSaid.TryAdd(all, number))
-        {
-            Boxed(html, kind, texts);
-        }
-        else
-        {
-            html.Put("div", string.Create(CultureInfo.InvariantCulture, $"{PackText.Of(kind)}: as in step {firstSaid[all]}."), ("class", "again"));
-        }
     }
 
     private static string Signed(WorkStep step, DateOnly day) => step switch

@@ -57,8 +57,8 @@ public sealed class ComponentTests : IDisposable
         Session.Edit("elsewhere", new ThingChange(seen, seen with { RatedA = 225 }));
         form.Find("#field-main-fuse-ratedA").Change("200 A");
 
-        Assert.Contains("225 A", form.Find(".conflict").TextContent, StringComparison.Ordinal);
-        Assert.Contains("200 A", form.Find(".conflict").TextContent, StringComparison.Ordinal);
+        Assert.Contains("225\u00A0A", form.Find(".conflict").TextContent, StringComparison.Ordinal);
+        Assert.Contains("200\u00A0A", form.Find(".conflict").TextContent, StringComparison.Ordinal);
         Assert.Equal(225, Session.Now.Shown.Find<Protection>("main-fuse")!.RatedA.Value);
 
         form.Find(".conflict button").Click();
@@ -70,9 +70,38 @@ public sealed class ComponentTests : IDisposable
     {
         IRenderedComponent<ThingForm> form = Form("main-plus");
         form.FindAll("button")[^1].Click();
+        form.Find(".ask button").Click();
 
         Assert.Contains("still in use", form.Find(".refusal").TextContent, StringComparison.Ordinal);
         Assert.NotNull(Session.Now.Shown.Find("main-plus"));
+    }
+
+    [Fact]
+    public void ThingForm_RemoveAsBuilt_AsksOnceAndLeavesAWayBack()
+    {
+        PageHead head = new();
+        IRenderedComponent<ThingForm> form = _page.Render<ThingForm>(parameters => parameters
+            .AddCascadingValue(Reader()).AddCascadingValue(head).Add(one => one.ThingId, "tool-chests"));
+        form.FindAll("button")[^1].Click();
+        Assert.Contains("out of the boat as built?", form.Find(".ask").TextContent, StringComparison.Ordinal);
+        Assert.NotNull(Session.Now.AsBuilt.Find("tool-chests"));
+
+        form.Find(".ask button").Click();
+        Assert.Null(Session.Now.AsBuilt.Find("tool-chests"));
+        Assert.Equal((true, Session.Now.Head.Number), (head.Told!.CanUndo, head.Told.Revision));
+        Session.Undo();
+        Assert.NotNull(Session.Now.AsBuilt.Find("tool-chests"));
+    }
+
+    [Fact]
+    public void ThingForm_RemoveInADraft_IsDoneAtOnce()
+    {
+        Session.OpenDraft("sampling-winch");
+        IRenderedComponent<ThingForm> form = Form("tool-chests");
+        form.FindAll("button")[^1].Click();
+
+        Assert.Null(Session.Now.Shown.Find("tool-chests"));
+        Assert.NotNull(Session.Now.AsBuilt.Find("tool-chests"));
     }
 
     [Fact]
@@ -103,7 +132,7 @@ public sealed class ComponentTests : IDisposable
     public async Task ChainPanel_Winch_ShowsEveryItemWithVoltageAndItsTrouble()
     {
         FindingsView findings = await Findings("sampling-winch");
-        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, Culture);
+        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, DisplayUnits.Metric, Culture);
         ChainView view = ChainView.Of(circuits.ChainOf("winch")!, Session.Now.Shown, Session.Now.AsBuilt, findings, "lifting", Session.Engine.Memo);
         IRenderedComponent<ChainPanel> panel = _page.Render<ChainPanel>(parameters => parameters
             .AddCascadingValue(Reader()).Add(one => one.View, view).Add(one => one.Wiring, circuits.Wiring)
@@ -118,7 +147,7 @@ public sealed class ComponentTests : IDisposable
     public async Task ChainPanel_TypedFuse_IsPutIntoTheChain()
     {
         FindingsView findings = await Findings("sampling-winch");
-        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, Culture);
+        CircuitsView circuits = CircuitsView.Of(Session.Now.Shown, Session.Now.AsBuilt, Session.Now.Review, DisplayUnits.Metric, Culture);
         ChainView view = ChainView.Of(circuits.ChainOf("winch")!, Session.Now.Shown, Session.Now.AsBuilt, findings, null, Session.Engine.Memo);
         IRenderedComponent<ChainPanel> panel = _page.Render<ChainPanel>(parameters => parameters
             .AddCascadingValue(Reader()).Add(one => one.View, view).Add(one => one.Wiring, circuits.Wiring)

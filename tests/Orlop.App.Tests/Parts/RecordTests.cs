@@ -30,8 +30,9 @@ public sealed class RecordTests : IDisposable
     private Alteration Locker => Session.Now.AsBuilt.Find<Alteration>("drying-locker")!;
 
     [Fact]
-    public void StepsPanel_Tick_IsKeptWithTodaysDate()
+    public async Task StepsPanel_Tick_IsKeptWithTodaysDate()
     {
+        await _demo.WhenReviewed();
         int before = Locker.Ticks.Count;
         IRenderedComponent<StepsPanel> panel = Steps();
         panel.Find(".step:not(.done) input").Change(true);
@@ -56,12 +57,48 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void StepsPanel_SameCaution_IsSaidOnceAndThenByItsStep()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+
+        Assert.Equal("Drilling and lining burns: as in step 7.", panel.Find(".step .again").TextContent);
+        Assert.Single(panel.FindAll(".caution"), box => box.TextContent.Contains("Before drilling", StringComparison.Ordinal));
+        Assert.Contains("Before drilling", panel.Find("#step-7 .caution").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ReadingsPanel_PartNotBuiltYet_SaysSoAndTakesNothing()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch-second")!, Xunit.TestContext.Current.CancellationToken);
+        IRenderedComponent<ReadingsPanel> panel = _page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
+        AngleSharp.Dom.IElement row = panel.FindAll(".reading").First(row => row.TextContent.Contains("Voltage at Winch", StringComparison.Ordinal));
+
+        Assert.Contains("Winch is not recorded as built yet", row.TextContent, StringComparison.Ordinal);
+        Assert.True(row.QuerySelector("input")!.HasAttribute("disabled"));
+        Assert.Equal("record?alteration=sampling-winch-second&part=steps#built", row.QuerySelector("a")!.GetAttribute("href"));
+        Assert.False(panel.Find(".reading input").HasAttribute("disabled"));
+    }
+
+    [Fact]
+    public void AlterationPanel_NewTrouble_IsAcceptedOnlyOnceAsked()
+    {
+        Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
+        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
+        panel.WaitForState(() => panel.Markup.Contains("Accept with 8 new troubles", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
+        panel.FindAll("button").Single(button => button.TextContent.StartsWith("Accept with", StringComparison.Ordinal)).Click();
+        Assert.Equal(AlterationStatus.Draft, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
+
+        panel.Find(".ask button").Click();
+        Assert.Equal(AlterationStatus.Accepted, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
+    }
+
+    [Fact]
     public void ReadingsPanel_Typed_IsJudgedAndKept()
     {
         WorkPack pack = Pack();
         IRenderedComponent<ReadingsPanel> panel = _page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
         panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(60));
-        panel.WaitForState(() => !panel.Markup.Contains("Being worked out", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
+        panel.WaitForState(() => !panel.Markup.Contains("being worked out", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         int before = Session.Now.AsBuilt.All<Reading>().Count();
         AngleSharp.Dom.IElement empty = panel.FindAll(".meter input").First(box => string.IsNullOrEmpty(box.GetAttribute("value")));
         empty.Change("wet");

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json.Nodes;
 using Orlop.Boat.Format;
 using Orlop.Boat.Tests.Boats;
+using Orlop.Boat.Validation;
 using Xunit;
 
 namespace Orlop.Boat.Tests.Format;
@@ -33,11 +34,17 @@ public sealed class BoatMutationTests
             Assert.All(result.Problems, problem => Assert.True(
                 problem.Path.Length > 0 && problem.Found.Length > 0 && problem.Allowed.Length > 0 && problem.Message.Length is > 0 and < 400,
                 problem.ToString()));
+            Assert.All(result.Problems, problem => Assert.True(NamesAPlace(problem), problem.ToString()));
         }
 
         // Some mutations leave a boat (a digit, a word of a note); most must not.
         Assert.InRange(refused, FileCount / 2, FileCount - 500);
     }
+
+    // A thing by its position, a member of the file, or line and column of the text.
+    private static bool NamesAPlace(Problem problem) =>
+        problem.Path.StartsWith("things[", StringComparison.Ordinal) || problem.Path.StartsWith("boat /", StringComparison.Ordinal)
+        || problem.Found == "nothing" || (problem.Found.Contains("line ", StringComparison.Ordinal) && problem.Found.Contains("column ", StringComparison.Ordinal));
 
     private static byte[] Mutated(Random random, int how)
     {

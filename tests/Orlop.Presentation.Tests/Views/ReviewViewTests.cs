@@ -31,9 +31,9 @@ public sealed class ReviewViewTests
         ReviewResult review = Review(Fused, Finding(0.5), Finding(1.04)) with { AlterationId = "draft", AsAltered = new BoatModel { Things = [.. Fused.Things, new Gear { Id = "winch", MassKg = 25 }, new Gear { Id = "bag" }] } };
         IReadOnlyList<Vital> vitals = VitalsView.Of(review, DisplayUnits.Metric, Culture);
 
-        Assert.Equal(("104 %", "50 %", "Winch fuse", Verdict.Fails), (vitals[0].Value, vitals[0].Was, vitals[0].Of, vitals[0].Verdict));
+        Assert.Equal(("104\u00A0%", "50\u00A0%", "Winch fuse", Verdict.Fails), (vitals[0].Value, vitals[0].Was, vitals[0].Of, vitals[0].Verdict));
         Vital mass = vitals[^1];
-        Assert.Equal(("+25 kg", "1 thing without a mass"), (mass.Value, mass.Of));
+        Assert.Equal(("+25\u00A0kg", "1 thing without a mass"), (mass.Value, mass.Of));
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class ReviewViewTests
         FindingsView view = View(Review(Fused, Finding(0.5), Finding(1.04)) with { AlterationId = "draft" });
         FindingRow row = Assert.Single(Assert.Single(view.Groups).Rows);
 
-        Assert.Equal(("New trouble", "104 %", "was 50 %", "Winch fuse"), (view.Groups[0].Title, row.Use, row.Was, row.SubjectTitle));
+        Assert.Equal(("New trouble", "104\u00A0%", "was 50\u00A0%", "Winch fuse"), (view.Groups[0].Title, row.Use, row.Was, row.SubjectTitle));
     }
 
     [Fact]
@@ -57,8 +57,8 @@ public sealed class ReviewViewTests
     [Theory]
     [InlineData(null, "")]
     [InlineData(double.NaN, "")]
-    [InlineData(0.904, "90 %")]
-    [InlineData(12.0, "over 10 ×")]
+    [InlineData(0.904, "90\u00A0%")]
+    [InlineData(12.0, "over 10\u00A0×")]
     public void Share_AnyUse_IsAPercentageOrNothing(double? use, string text) => Assert.Equal(text, FindingRow.Share(use, Culture));
 
     [Fact]
@@ -67,8 +67,69 @@ public sealed class ReviewViewTests
         FindingsView view = View(Review(Fused, Finding(1.04), Finding(1.04)));
         FindingWorking working = FindingWorking.Of(view.Groups[0].Rows[0], view);
 
-        Assert.Equal(("fuse", "ratedA", "Rated current", "100 A"), working.Inputs.Select(input => (input.ThingId, input.Field, input.Label, input.Text)).Single());
-        Assert.Equal(("Asked", "104 A"), working.Lines.Select(line => (line.What, line.Value)).Single());
+        Assert.Equal(("fuse", "ratedA", "Rated current", "100\u00A0A"), working.Inputs.Select(input => (input.ThingId, input.Field, input.Label, input.Text)).Single());
+        Assert.Equal(("Asked", "104\u00A0A"), working.Lines.Select(line => (line.What, line.Value)).Single());
+    }
+
+    [Fact]
+    public void Vitals_VoltageLost_IsAShareBesideItsLimit()
+    {
+        Finding lost = Finding(1.08) with { CheckId = "voltage-drop", Headline = Sentence.Of($"{new Amount(0.777, "V")} lost, {new Amount(0.0324, "Fraction")} of {new Amount(24, "V")}") };
+        Vital vital = VitalsView.Of(Review(Fused, lost, lost), DisplayUnits.Metric, Culture)[1];
+
+        Assert.Equal(("3.24\u00A0%", "limit 3\u00A0%", Verdict.Fails), (vital.Value, vital.Limit, vital.Verdict));
+    }
+
+    [Fact]
+    public void Vitals_ConverterAtItsLimit_IsTheMostLoaded()
+    {
+        Finding converter = Finding(0.99) with { CheckId = "converter-carries-load" };
+        ReviewResult review = new() { AsBuilt = Fused, AsAltered = Fused, Findings = FindingPairs.Of([converter, Finding(0.9) with { SubjectId = "chest" }], [converter, Finding(0.9) with { SubjectId = "chest" }]) };
+
+        Assert.Equal(("99\u00A0%", "fuse"), (VitalsView.Of(review, DisplayUnits.Metric, Culture)[0].Value, VitalsView.Of(review, DisplayUnits.Metric, Culture)[0].ThingId));
+    }
+
+    // A rated voltage may stand at its limit and holds; its use would read as nearly full.
+    [Theory]
+    [InlineData(0.96, Verdict.Holds, "")]
+    [InlineData(0.54, Verdict.Holds, "54\u00A0%")]
+    [InlineData(0.96, Verdict.Tight, "96\u00A0%")]
+    [InlineData(0.96, Verdict.Unknown, "96\u00A0%")]
+    public void Row_UseThatDoesNotGiveTheVerdict_IsNotShown(double use, Verdict verdict, string shown) =>
+        Assert.Equal(shown, View(Review(Fused, Finding(use) with { Verdict = verdict }, Finding(use) with { Verdict = verdict })).Groups[0].Rows[0].Use);
+
+    [Fact]
+    public void Entries_UnknownForTheSameInput_StandTogether()
+    {
+        FindingInput length = new("fuse", "ratedA", IsMissing: true), mass = new("chest", "massKg", IsMissing: true);
+        Finding Waits(string subject, params FindingInput[] missing) => Finding(0) with { SubjectId = subject, Verdict = Verdict.Unknown, UseFraction = null, Inputs = [.. missing] };
+        Finding[] findings = [Finding(1.2), Waits("a", length), Waits("b", mass, length), Waits("c", mass)];
+        FindingsView view = View(new ReviewResult { AsBuilt = Fused, AsAltered = Fused, Findings = FindingPairs.Of(findings, findings) });
+        IReadOnlyList<FindingsEntry> entries = view.Groups.Single().Entries;
+
+        Assert.Equal(["", "Rated current of “Winch fuse” is missing: 2 checks wait for it", ""], entries.Select(entry => entry.Title));
+        Assert.Equal([["fuse"], ["a", "b"], ["c"]], entries.Select(entry => entry.Rows.Select(row => row.ThingId).ToArray()));
+    }
+
+    [Fact]
+    public void About_PairOfThings_IsListedUnderBoth()
+    {
+        FindingsView view = View(Review(Fused, null, Finding(1.2) with { OtherSubjectId = "chest" }));
+
+        Assert.Single(view.About("fuse"));
+        Assert.Single(view.About("chest"));
+        Assert.Empty(view.About("winch"));
+    }
+
+    [Fact]
+    public void Working_ConditionsWithoutCurrent_AreNamedWithoutAUse()
+    {
+        Finding[] findings = [Finding(0.5) with { ConditionId = "lifting" }, Finding(0.2) with { ConditionId = "at-berth" }, Finding(0) with { ConditionId = "at-anchor" }];
+        FindingsView view = View(new ReviewResult { AsBuilt = Fused, AsAltered = Fused, Findings = FindingPairs.Of(findings, findings) });
+        FindingWorking working = FindingWorking.Of(view.Groups[0].Rows[0], view);
+
+        Assert.Equal(["at-berth"], working.OtherConditions.Select(other => other.Condition));
+        Assert.Equal(["at-anchor"], working.IdleConditions);
     }
 
     [Fact]
@@ -78,7 +139,7 @@ public sealed class ReviewViewTests
         EditView view = EditView.Of(BoatEdits.Replace(was, was with { MassKg = 55 }), DisplayUnits.Metric, Culture);
 
         Assert.Equal("changed", view.What);
-        Assert.Equal(new FieldDifference("Mass", "40 kg", "55 kg"), Assert.Single(view.Fields));
+        Assert.Equal(new FieldDifference("Mass", "40\u00A0kg", "55\u00A0kg"), Assert.Single(view.Fields));
     }
 
     [Fact]

@@ -50,9 +50,25 @@ public sealed class WordingTests
     {
         Sentence sentence = Sentence.Of($"{"Winch feed"} is {new Amount(1.0668, "M")} long and runs at {new Amount(90, "C")}");
 
-        Assert.Equal("Winch feed is 3 ft 6 in long and runs at 194 °F", SentenceText.Of(sentence, DisplayUnits.Us, CultureInfo.InvariantCulture));
-        Assert.Equal("Winch feed is 1,067 m long and runs at 90 °C", SentenceText.Of(sentence, DisplayUnits.Metric, CultureInfo.GetCultureInfo("de-DE")));
+        Assert.Equal("Winch feed is 3\u00A0ft\u00A06\u00A0in long and runs at 194\u00A0°F", SentenceText.Of(sentence, DisplayUnits.Us, CultureInfo.InvariantCulture));
+        Assert.Equal("Winch feed is 1,07\u00A0m long and runs at 90\u00A0°C", SentenceText.Of(sentence, DisplayUnits.Metric, CultureInfo.GetCultureInfo("de-DE")));
     }
+
+    [Fact]
+    public void Sentence_NumbersWrittenOut_StayWithTheirUnits() => Assert.Equal(
+        "Converter 24\u00A0V to 12\u00A0V: 0\u00A0V, at most 5\u00A0mΩ in 8 cells",
+        SentenceText.Of(Sentence.Of($"Converter 24 V to 12 V: 0 V, at most 5 mΩ in 8 cells"), DisplayUnits.Metric, CultureInfo.InvariantCulture));
+
+    [Fact]
+    public void Listed_Words_KeepOnlyTheFirstCapital() => Assert.Equal("Drilling, heavy and lining burns", SentenceText.Listed(["Drilling", "Heavy", "Lining burns"]));
+
+    [Theory]
+    [InlineData(1.145123, "M", "1.15\u00A0m")]
+    [InlineData(-10.004, "M", "-10\u00A0m")]
+    [InlineData(0.0725, "M", "0.0725\u00A0m")]
+    [InlineData(0.7771, "V", "0.777\u00A0V")]
+    public void Amount_LengthFromAMetreUp_EndsAtTheCentimetre(double value, string suffix, string shown) =>
+        Assert.Equal(shown, SentenceText.Of(new Amount(value, suffix), DisplayUnits.Metric, CultureInfo.InvariantCulture));
 
     [Fact]
     public void Condition_SaysWhatIsOn()

@@ -12,19 +12,19 @@ public sealed class SolvedSourceTests
     [InlineData("device-carries-load", "fuse", "Running current")]
     [InlineData("part-carries-current", "bank", "Greatest running current")]
     public void ConstantCurrentLamps_TwoOn_SourceSaysSo(string checkId, string subjectId, string line) =>
-        Assert.StartsWith("solved network, 2 loads on, ", Source(TwoLamps(), checkId, subjectId, line), StringComparison.Ordinal);
+        Assert.StartsWith("circuit solved with 2 loads on, ", Source(TwoLamps(), checkId, subjectId, line), StringComparison.Ordinal);
 
     // A lamp of constant power draws more at the lowest charge, one of constant resistance less.
     [Theory]
-    [InlineData(LoadBehaviour.Power, "solved network, 1 load on, lowest charge")]
-    [InlineData(LoadBehaviour.Resistance, "solved network, 1 load on, normal charge")]
+    [InlineData(LoadBehaviour.Power, "circuit solved with 1 load on, lowest charge")]
+    [InlineData(LoadBehaviour.Resistance, "circuit solved with 1 load on, normal charge")]
     public void GreatestCurrent_NamesTheChargeItIsFoundAt(LoadBehaviour behaviour, string source) => Assert.Equal(
         source,
         Source(SmallBoat.OneLamp().Change<ElectricLoad>("lamp", lamp => lamp with { Behaviour = behaviour }), "conductor-ampacity", "lamp-cable", "Greatest current"));
 
     [Fact]
     public void LeastVoltage_IsAtTheLowestCharge() => Assert.Equal(
-        "solved network, 1 load on, lowest charge", Source(SmallBoat.OneLamp(), "least-voltage", "lamp", "Voltage at the lowest charge"));
+        "circuit solved with 1 load on, lowest charge", Source(SmallBoat.OneLamp(), "least-voltage", "lamp", "Voltage at the lowest charge"));
 
     private static BoatModel TwoLamps() => SmallBoat.OneLamp().With(SmallBoat.Lamp("lamp-2", 1), SmallBoat.LampCable("lamp-2-cable", "lamp-2"));
 

@@ -51,14 +51,14 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             .SelectMany(id => solved.Built.Gaps.GetValueOrDefault(id, []))];
         Verdict verdict = Verdicts.Of(fault.CurrentA, breaking.Value);
         // A length that is not given counts as nothing here: what holds so holds with any length, what does not cannot be told.
-        FindingInput[] lengths =
-        [
-            .. network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.Sources(view, device, contact.Id).Count() < reaching.Count)
-                .SelectMany(contact => solved.Built.Gaps[contact.Id]).Where(gap => gap.Field == "lengthM"),
-        ];
         if (verdict != Verdict.Holds)
         {
-            missing = [.. missing, .. lengths];
+            missing =
+            [
+                .. missing,
+                .. network.Contacts.Where(contact => solved.Built.Gaps.ContainsKey(contact.Id) && SystemVoltage.SourcesWithout(view, device, contact.Id).Count() < reaching.Count)
+                    .SelectMany(contact => solved.Built.Gaps[contact.Id]).Where(gap => gap.Field == "lengthM"),
+            ];
         }
 
         if (missing.Length > 0)
@@ -77,14 +77,28 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             Working =
             [
                 new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), Solved(solved, device.Id)),
-                new WorkingLine("Resistance of sources and way", "cold conductors of ideal copper, unknown joints taken as nothing", double.IsFinite(fault.SourceOhm) ? new Amount(fault.SourceOhm, "Ohm") : null, "theorem of Thévenin"),
-                new WorkingLine("Chargers and converters add", "their limits", A(fault.LimitedA), ""),
-                new WorkingLine("Prospective fault current", $"{N(fault.OpenCircuitV)} ÷ {N(fault.SourceOhm)} + {N(fault.LimitedA)}", A(fault.CurrentA), ""),
+                new WorkingLine("Resistance of sources and way", "conductors cold, joints that nobody measured taken as nothing", double.IsFinite(fault.SourceOhm) ? new Amount(fault.SourceOhm, "Ohm") : null, "all sources and ways to the fault, as one (Thévenin)"),
+                .. IsFedByBatteries(fault) ? [new WorkingLine("Chargers and converters add", "the most each gives", A(fault.LimitedA), "")] : Array.Empty<WorkingLine>(),
+                new WorkingLine("Prospective fault current", FaultText(fault), A(fault.CurrentA), ""),
                 new WorkingLine("Breaking capacity", "", A(breaking.Value), breaking.Method ?? "as typed"),
                 Use(fault.CurrentA, breaking.Value),
             ],
             Inputs = [new FindingInput(device.Id, "breakingA"), .. network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm"))],
         };
+    }
+
+    // Where no battery feeds, the limits are all there is.
+    private static bool IsFedByBatteries(FaultCurrentResult fault) => fault.CurrentA != fault.LimitedA;
+
+    private static string FaultText(FaultCurrentResult fault)
+    {
+        if (IsFedByBatteries(fault))
+        {
+            return Formula.Of("{0} ÷ {1} + {2}", v => (v[0] / v[1]) + v[2], fault.OpenCircuitV, fault.SourceOhm, fault.LimitedA);
+        }
+
+        string unlimited = Formula.Of("{0} ÷ {1}", v => v[0] / v[1], fault.OpenCircuitV, fault.SourceOhm);
+        return Math.Abs(fault.OpenCircuitV / fault.SourceOhm) > Math.Abs(fault.CurrentA) * (1 + 1e-9) ? $"the most its sources give, which is less than {unlimited}" : unlimited;
     }
 
     // The minus of every battery that reaches the device; without a battery, of the other sources.

@@ -38,8 +38,8 @@ public sealed class CanBeMadeDeadCheck : IElectricsCheck
             Working =
             [
                 .. plan.Openings.Select((opening, index) => new WorkingLine($"Step {index + 1}", HowText(view, opening), null, Source)),
-                .. plan.StaysLive.Select(live => new WorkingLine("Stays live", $"{Title(view, live.SourceId)}: {live.Because}", null, "wiring")),
-                .. plan.CannotBeMadeDead.Select(node => new WorkingLine("Cannot be made dead", $"{node.Node}, by {Title(view, node.SourceId)}: {node.Because}", null, "wiring")),
+                .. plan.StaysLive.Select(live => new WorkingLine("Stays live", $"{Title(view, live.SourceId)}: {live.Because}", null, "the wiring as drawn")),
+                .. plan.CannotBeMadeDead.Select(node => new WorkingLine("Cannot be made dead", $"{node.Node}, by {Title(view, node.SourceId)}: {node.Because}", null, "the wiring as drawn")),
                 new WorkingLine("Then", "prove it dead with a meter tried just before and just after; the plan is only as true as the wiring typed", null, Source),
             ],
             Inputs = [.. plan.Openings.Select(opening => new FindingInput(Orlop.Boat.Topology.ElementIds.ThingOf(opening.Id), opening.Means == OpeningMeans.Isolator ? "isIsolator" : "id"))],

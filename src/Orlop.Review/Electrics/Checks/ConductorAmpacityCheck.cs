@@ -72,7 +72,7 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
                 : Sentence.Of($"{cable.Title} carries {A(current)} of the {A(allowed)} it may {In(condition)}"),
             Working =
             [
-                new WorkingLine("Greatest current", $"core {fullest.Id}, the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest.Id), fullest.Id)),
+                new WorkingLine("Greatest current", $"in core {fullest.Id.Split('.')[^1]}, the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest.Id), fullest.Id)),
                 new WorkingLine("Hottest stretch", where.SpaceTitle, new Amount(where.AmbientC, "C"), ""),
                 .. ampacity.Working.Select(step => Line(step, IsFromMemory(practice, step.Symbol))),
                 Use(current, allowed),

@@ -68,7 +68,7 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
         Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: at most {A(feedA)} can feed it before something opens; it allows {A(allowed.MostA)}"),
         Working =
         [
-            new WorkingLine("Worst feed", "over all ways from all sources, the largest of the smallest rating on the way", A(feedA), "wiring"),
+            new WorkingLine("Worst feed", "the smallest device on each way from a source; the largest of these", A(feedA), "the wiring as drawn"),
             .. allowed.Working,
             Use(feedA, allowed.MostA),
         ],
@@ -104,9 +104,9 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
             Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: {M(length)} from {stretch.FromTitle} before {stretch.DeviceTitle} protects it; {M(limit.Value)} is allowed"),
             Working =
             [
-                new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "wiring"),
+                new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "the wiring as drawn"),
                 .. allowed.Working,
-                new WorkingLine("Unprotected length", $"along the conductor from {stretch.FromTitle} to {stretch.DeviceTitle}", M(length), "wiring"),
+                new WorkingLine("Unprotected length", $"along the conductor from {stretch.FromTitle} to {stretch.DeviceTitle}", M(length), "the wiring as drawn"),
                 Line(limit, stretch.IsFromBattery ? "Allowed from a battery" : cable.IsSheathed ? "Allowed in a sheath" : "Allowed", "M"),
                 Use(length, limit.Value),
             ],
@@ -123,12 +123,12 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
         Verdict = Verdict.Fails,
         UseFraction = Verdicts.UseOf(feedA, allowed.MostA),
         Headline = fault,
-        Working = [new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "wiring"), .. allowed.Working],
+        Working = [new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "the wiring as drawn"), .. allowed.Working],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],
         Caution = double.IsFinite(feedA) ? null : Cautions.BatteryPost,
     };
 
     private static string FeedText(double feedA) => double.IsFinite(feedA)
-        ? "over all ways from all sources, the largest of the smallest rating on the way"
+        ? "the smallest device on each way from a source; the largest of these"
         : "a battery reaches it with no fuse or breaker between";
 }

@@ -113,7 +113,7 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             Working =
             [
                 new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), Solved(solved, part.Id)),
-                new WorkingLine("Bears", $"{N(ratio)} × {N(ratedW)} for at least {N(duration.Value)} s", new Amount(allowedW, "W"), "as typed"),
+                new WorkingLine("Bears", $"{Formula.Of("{0} × {1}", v => v[0] * v[1], ratio, ratedW)}, for at least {N(duration.Value)} s", new Amount(allowedW, "W"), "as typed"),
                 Use(outputW, allowedW),
             ],
             Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(load.Id, "startS"), new FindingInput(part.Id, part is Inverter ? "overloads" : "ratedA")],

@@ -51,7 +51,7 @@ public sealed class DeliveryCheck : IElectricsCheck
                 ConditionId = condition.Id,
                 Verdict = Verdict.Holds,
                 Headline = Sentence.Of($"{Title(view, load.Id)} can be fed {In(condition)}"),
-                Working = [new WorkingLine("Operating point", $"found with everything on at once, {(charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge")}", null, "solved network")],
+                Working = [new WorkingLine("Operating point", $"found with everything on at once, {(charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge")}", null, "circuit solved")],
             };
     }
 
@@ -65,10 +65,10 @@ public sealed class DeliveryCheck : IElectricsCheck
         Headline = Sentence.Of($"{Title(view, shortfall.LoadId)} asks {new Amount(shortfall.AskedW, "W")} {In(condition)}; the most it could get is {new Amount(shortfall.MostW, "W")}"),
         Working =
         [
-            new WorkingLine("Asked", charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge", new Amount(shortfall.AskedW, "W"), "solved network"),
-            new WorkingLine("Most it could get", "with every other load as asked", new Amount(shortfall.MostW, "W"), "solved network; greatest power through a resistance, E²/4R"),
-            new WorkingLine("Voltage there", "", V(shortfall.VoltageAtMostV), "solved network"),
-            .. shortfall.LimitingElements.Select(element => new WorkingLine("In the way", $"{element.Id}, share of the loss", Fraction(element.LossFraction), "solved network")),
+            new WorkingLine("Asked", charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge", new Amount(shortfall.AskedW, "W"), "circuit solved"),
+            new WorkingLine("Most it could get", "with every other load as asked", new Amount(shortfall.MostW, "W"), "circuit solved; the most a source gives through a resistance, E² ÷ 4R"),
+            new WorkingLine("Voltage there", "", V(shortfall.VoltageAtMostV), "circuit solved"),
+            .. shortfall.LimitingElements.Select(element => new WorkingLine("In the way", $"{element.Id}, share of the loss", Fraction(element.LossFraction), "circuit solved")),
         ],
         Inputs = [.. shortfall.LimitingElements.Select(element => new FindingInput(ElementIds.ThingOf(element.Id), "areaMm2"))],
     };

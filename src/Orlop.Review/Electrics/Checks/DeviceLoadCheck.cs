@@ -63,7 +63,7 @@ public sealed class DeviceLoadCheck : IElectricsCheck
                 new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest), fullest)),
                 new WorkingLine("Rating", "", A(device.RatedA.Value), "as typed"),
                 Line(limit, "Share it may carry for long", "Fraction"),
-                new WorkingLine("Allowed", $"{N(limit.Value)} × {N(device.RatedA.Value)}", A(allowed), ""),
+                new WorkingLine("Allowed", Formula.Of("{0} × {1}", v => v[0] * v[1], limit.Value, device.RatedA.Value), A(allowed), ""),
                 Use(current, allowed),
             ],
             Inputs = [new FindingInput(device.Id, "ratedA")],

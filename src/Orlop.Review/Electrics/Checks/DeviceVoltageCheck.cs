@@ -46,7 +46,7 @@ public sealed class DeviceVoltageCheck : IElectricsCheck
             Headline = Sentence.Of($"{device.Title} is rated {V(rated.Value)} and may see {V(volts.Value)}"),
             Working =
             [
-                new WorkingLine("Highest voltage", "over all sources that reach it: full battery, set voltage of a charger", V(volts.Value), "wiring"),
+                new WorkingLine("Highest voltage", "the highest of all sources that reach it: a full battery, a charger at its set voltage", V(volts.Value), "the wiring as drawn"),
                 new WorkingLine("Rated", "", V(rated.Value), rated.Method ?? "as typed"),
                 Use(volts.Value, rated.Value),
             ],

@@ -45,7 +45,7 @@ public sealed class LeastVoltageCheck : IElectricsCheck
         }
 
         return nominal is { } volts && view.Practice?.Find(LimitIds.LeastVoltageFraction) is { } limit
-            ? (limit.Value * volts, volts, new WorkingLine("Works down to", $"{N(limit.Value)} × {N(volts)}", V(limit.Value * volts), limit.Source, limit.IsFromMemory))
+            ? (limit.Value * volts, volts, new WorkingLine("Works down to", Formula.Of("{0} × {1}", v => v[0] * v[1], limit.Value, volts), V(limit.Value * volts), limit.Source, limit.IsFromMemory))
             : null;
     }
 
@@ -90,11 +90,17 @@ public sealed class LeastVoltageCheck : IElectricsCheck
             [
                 new WorkingLine("Voltage at the lowest charge", "between its terminals, everything on, no charger helping", V(volts), Solved(solved, part.Id)),
                 least.Line,
-                new WorkingLine("Use", $"({N(least.NominalV)} − {N(volts)}) ÷ ({N(least.NominalV)} − {N(least.LeastV)}), below nominal over what is allowed below it", use is { } share ? Fraction(share) : null, ""),
+                new WorkingLine("Use", UseText(least.NominalV, volts, least.LeastV), use is { } share ? Fraction(share) : null, "how far below nominal, over how far it may be"),
             ],
             Inputs = [new FindingInput(condition.Id, "lowestChargeFraction"), .. MissingInputs.AssumedOnWay(view, solved, condition, part.Id)],
         };
     }
+
+    /// <summary>That ratio with its numbers, where there is one.</summary>
+    internal static string UseText(double nominalV, double volts, double leastV) =>
+        leastV >= nominalV ? $"it needs {N(leastV)} V, which is all of its nominal {N(nominalV)} V"
+        : volts >= nominalV ? "at or above nominal"
+        : Formula.Of("({0} − {1}) ÷ ({0} − {2})", v => (v[0] - v[1]) / (v[0] - v[2]), nominalV, volts, leastV);
 
     /// <summary>How far a voltage is below nominal, and how far it may be; a least voltage at or above nominal leaves no room.</summary>
     internal static (double AskedV, double AllowedV) BelowNominal(double volts, double leastV, double nominalV) => leastV < nominalV

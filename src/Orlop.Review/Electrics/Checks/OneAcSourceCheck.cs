@@ -78,7 +78,7 @@ public sealed class OneAcSourceCheck : IElectricsCheck
         SubjectId = source.Id,
         Verdict = Verdict.Fails,
         Headline = Sentence.Of($"{source.Title} and {other.Title} can feed together: nothing keeps them apart"),
-        Working = [new WorkingLine("A way between them", "found with everything closed and every change-over as it allows", null, "wiring")],
+        Working = [new WorkingLine("A way between them", "found with everything closed and every change-over as it allows", null, "the wiring as drawn")],
         Inputs = [new FindingInput(source.Id, "id"), new FindingInput(other.Id, "id")],
         Caution = Cautions.MainsVoltage,
     };
@@ -98,7 +98,7 @@ public sealed class OneAcSourceCheck : IElectricsCheck
             Headline = passed.Count == 0
                 ? Sentence.Of($"{source.Title} meets no other AC source")
                 : Sentence.Of($"{source.Title} meets other AC sources only at {string.Join(", ", passed.Select(changeover => changeover.Title))}, which cannot join them"),
-            Working = [new WorkingLine("A way to another AC source", "none, with everything closed and every change-over as it allows", null, "wiring")],
+            Working = [new WorkingLine("A way to another AC source", "none, with everything closed and every change-over as it allows", null, "the wiring as drawn")],
             Inputs = [.. passed.Select(changeover => new FindingInput(changeover.Id, "isInterlocked"))],
             Caution = Cautions.MainsVoltage,
         };

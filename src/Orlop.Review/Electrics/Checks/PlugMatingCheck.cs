@@ -31,20 +31,24 @@ public sealed class PlugMatingCheck : IElectricsCheck
                 }
             }
 
-            bool hasTwin = false;
-            foreach (PlugAndSocket other in plugs.Where(other => other.Id != plug.Id && Mates(plug, other)))
+            PlugAndSocket[] twins = [.. plugs.Where(other => other.Id != plug.Id && Mates(plug, other))];
+            foreach (PlugAndSocket other in twins.Where(other => string.CompareOrdinal(plug.Id, other.Id) < 0))
             {
-                hasTwin = true;
-                yield return Judge(view, plug, other);
+                yield return OfPair(view, plug, other);
             }
 
-            if (!hasTwin)
+            if (twins.Length == 0)
             {
                 yield return Fits(plug, Sentence.Of($"{plug.Title} fits no other socket on board"),
-                    [new WorkingLine("Sockets of the same keying", $"none among {plugs.Count - 1} others", null, "")]);
+                    [new WorkingLine("Sockets of the same keying", $"none among {plugs.Count - 1} other {(plugs.Count == 2 ? "plug" : "plugs")}", null, "")]);
             }
         }
     }
+
+    // Either lead may be the one that reaches; the pair is as bad as the worse of the two.
+    private Finding OfPair(ElectricsView view, PlugAndSocket first, PlugAndSocket second) =>
+        new[] { Judge(view, first, second), Judge(view, second, first) }.MaxBy(finding => Verdicts.Weight(finding.Verdict))!
+            with { SubjectId = first.Id, OtherSubjectId = second.Id };
 
     private static bool Mates(PlugAndSocket plug, PlugAndSocket other) => IsSame(plug.Keying, other.Keying);
 
@@ -82,7 +86,7 @@ public sealed class PlugMatingCheck : IElectricsCheck
             new("Loose lead", "", M(lead.Value), "as typed"),
             new($"Voltage of {plug.Title}", "", V(plugV), "nominal of what feeds it"),
             new($"Voltage of {other.Title}", "", V(otherV), "nominal of what feeds it"),
-            new($"Device ahead of {other.Title}", "worst feed", double.IsFinite(feedA) ? A(feedA) : null, "wiring"),
+            new($"Device ahead of {other.Title}", "worst feed", double.IsFinite(feedA) ? A(feedA) : null, "the wiring as drawn"),
         ];
         FindingInput[] untold =
         [

@@ -65,7 +65,7 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
             Working =
             [
                 new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running, the larger of normal and lowest charge", A(current), Solved(greatest, device.Id)),
-                new WorkingLine("Share of the rating", $"{N(current)} ÷ {N(device.RatedA.Value)}", Fraction(ratio), ""),
+                new WorkingLine("Share of the rating", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], current, device.RatedA.Value), Fraction(ratio), ""),
                 .. holding.Working.Select(step => Line(step, gates.IsFromMemory && step.Source == gates.Source)),
                 .. holding.Assumptions.Select(assumption => new WorkingLine("Assumed", assumption, null, "")),
             ],

@@ -72,7 +72,7 @@ public sealed class StartVoltageCheck : IElectricsCheck
         ];
         if (untold.Length > 0 && verdict != Verdict.Fails)
         {
-            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: whether something drops out while it starts {In(condition)} cannot be told"), [.. untold.Distinct()]);
+            return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: whether something drops out while it starts cannot be told"), [.. untold.Distinct()]);
         }
 
         bool isItself = worst.Part.Id == load.Id;
@@ -84,14 +84,14 @@ public sealed class StartVoltageCheck : IElectricsCheck
             Verdict = verdict,
             UseFraction = use,
             Headline = isItself
-                ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts {In(condition)} at the lowest charge; it works down to {V(worst.Least.LeastV)}")
-                : Sentence.Of($"While {load.Title} starts {In(condition)} at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; it works down to {V(worst.Least.LeastV)}"),
+                ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts at the lowest charge; it works down to {V(worst.Least.LeastV)}")
+                : Sentence.Of($"{load.Title}: while it starts at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; that works down to {V(worst.Least.LeastV)}"),
             Working =
             [
                 new WorkingLine("Starting current", $"{load.Title}, taken as a constant current", A(LoadElements.StartingA(load) ?? 0), ""),
-                new WorkingLine($"At {worst.Part.Title}", "between its terminals, the worst of all that is on", V(worst.Volts), Solved(solved, worst.Part.Id)),
+                new WorkingLine($"At {worst.Part.Title}", "between its terminals; the worst off of all that is on", V(worst.Volts), Solved(solved, worst.Part.Id)),
                 worst.Least.Line,
-                new WorkingLine("Use", $"({N(worst.Least.NominalV)} − {N(worst.Volts)}) ÷ ({N(worst.Least.NominalV)} − {N(worst.Least.LeastV)})", use is { } share ? Fraction(share) : null, ""),
+                new WorkingLine("Use", LeastVoltageCheck.UseText(worst.Least.NominalV, worst.Volts, worst.Least.LeastV), use is { } share ? Fraction(share) : null, "how far below nominal, over how far it may be"),
                 .. victims.Skip(1).Take(4).Select(at => new WorkingLine($"At {at.Part.Title}", $"works down to {N(at.Least.LeastV)} V", V(at.Volts), Solved(solved, at.Part.Id))),
             ],
             Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(worst.Part.Id, LeastVoltageCheck.FieldOf(worst.Part)), .. MissingInputs.AssumedOnWay(view, solved, condition, load.Id)],
@@ -133,8 +133,8 @@ public sealed class StartVoltageCheck : IElectricsCheck
         SubjectId = load.Id,
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
-        Headline = Sentence.Of($"{load.Title} cannot start {In(condition)} at the lowest charge: the network cannot deliver what is asked then"),
-        Working = [.. shortfall.LimitingElements.Select(element => new WorkingLine("In the way", $"{element.Id}, share of the loss", Fraction(element.LossFraction), "solved network"))],
+        Headline = Sentence.Of($"{load.Title} cannot start at the lowest charge: the circuit cannot deliver what is asked then"),
+        Working = [.. shortfall.LimitingElements.Select(element => new WorkingLine("In the way", $"{element.Id}, share of the loss", Fraction(element.LossFraction), "circuit solved"))],
         Inputs = [new FindingInput(load.Id, "startRatio")],
     };
 }

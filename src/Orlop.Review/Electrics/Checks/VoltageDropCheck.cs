@@ -57,10 +57,10 @@ public sealed class VoltageDropCheck : IElectricsCheck
             Headline = Sentence.Of($"{load.Title} gets {V(at.LoadV)} {In(condition)}: {V(drop)} lost on the way, {Fraction(fraction)} of {V(nominal)}"),
             Working =
             [
-                new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), $"{Solved(at.Solved, load.Id)}, conductors at their own temperature"),
-                new WorkingLine($"At {load.Title}", "between its terminals", V(at.LoadV), $"{Solved(at.Solved, load.Id)}, conductors at their own temperature"),
-                new WorkingLine("Lost on the way", $"{N(at.SourceV)} − {N(at.LoadV)}", V(drop), ""),
-                new WorkingLine("Share of nominal", $"{N(drop)} ÷ {N(nominal)}", Fraction(fraction), ""),
+                new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), $"{Solved(at.Solved, load.Id)}, conductors as warm as they get"),
+                new WorkingLine($"At {load.Title}", "between its terminals", V(at.LoadV), $"{Solved(at.Solved, load.Id)}, conductors as warm as they get"),
+                new WorkingLine("Lost on the way", Formula.Of("{0} − {1}", v => v[0] - v[1], at.SourceV, at.LoadV), V(drop), ""),
+                new WorkingLine("Share of nominal", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], drop, nominal), Fraction(fraction), ""),
                 Line(limit, load.Drop == DropClass.Critical ? "Allowed, critical circuit" : "Allowed, general circuit", "Fraction"),
                 Use(fraction, limit.Value),
             ],

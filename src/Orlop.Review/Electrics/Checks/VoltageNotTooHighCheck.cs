@@ -23,7 +23,7 @@ public sealed class VoltageNotTooHighCheck : IElectricsCheck
 
     // Its negative pole stands on another source's positive one: the voltages add.
     private static bool IsStacked(ElectricsView view, Part part) =>
-        Poles.Giving(part) is { IsAc: false } poles && SystemVoltage.Sources(view, [poles.Minus]).Any();
+        Poles.Giving(part) is { IsAc: false } poles && view.SourcesReaching([poles.Minus]).Any();
 
     private Finding Judge(ElectricsView view, ElectricLoad load, HashSet<string> stacked)
     {
@@ -62,9 +62,9 @@ public sealed class VoltageNotTooHighCheck : IElectricsCheck
             Headline = Sentence.Of($"{load.Title} for {V(nominal)} may see {V(most)} from {highest.Title}; it bears up to {V(allowed)}"),
             Working =
             [
-                new WorkingLine("Highest voltage", $"{highest.Title}, over all sources that reach it: full battery, set voltage of a charger", V(most), "wiring"),
+                new WorkingLine("Highest voltage", $"{highest.Title}, the highest of all that reach it: a full battery, a charger at its set voltage", V(most), "the wiring as drawn"),
                 Line(limit, "Over nominal it may see", "Fraction"),
-                new WorkingLine("Bears", $"{N(limit.Value)} × {N(nominal)}", V(allowed), ""),
+                new WorkingLine("Bears", Formula.Of("{0} × {1}", v => v[0] * v[1], limit.Value, nominal), V(allowed), ""),
                 Use(most, allowed),
             ],
             Inputs = [new FindingInput(load.Id, "nominalV")],

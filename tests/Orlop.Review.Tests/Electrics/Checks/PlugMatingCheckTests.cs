@@ -32,6 +32,15 @@ public sealed class PlugMatingCheckTests
     [Fact]
     public void OtherFuseIsBigger_Fails() => Assert.Equal(Verdict.Fails, Verdict1(Plug("one") with { RatedA = 5 }, Plug("two")));
 
+    [Fact]
+    public void TwoThatMate_GiveOneFindingAboutBoth()
+    {
+        Finding finding = Assert.Single(SmallBoat.OneLamp().With(Plug("one"), Plug("two") with { RatedA = 5 }, Feed("feed-one", "one"), Feed("feed-two", "two"))
+            .Findings(), pair => pair.CheckId == "plugs-that-mate").Shown;
+
+        Assert.Equal(("one", "two", Verdict.Fails), (finding.SubjectId, finding.OtherSubjectId, finding.Verdict));
+    }
+
     private static Verdict Verdict1(PlugAndSocket one, PlugAndSocket two) => SmallBoat.OneLamp().With(
         one, two, Feed("feed-one", "one"), Feed("feed-two", "two")).Worst("plugs-that-mate", "one").Verdict;
 

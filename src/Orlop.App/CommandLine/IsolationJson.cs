@@ -1,0 +1,41 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Orlop.Boat;
+using Orlop.Electrics.Isolation;
+using Orlop.Presentation.Views;
+using Orlop.Review.Isolation;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary>How a part is made dead, as JSON for other programs; its form is <c>docs/isolation.schema.json</c>.</summary>
+internal static class IsolationJson
+{
+    private const int FormatVersion = 1;
+
+    public static string Write(BoatModel boat, string? alterationId, string thingId)
+    {
+        IsolationResult? plan = IsolationPlans.Plan(boat, thingId);
+        IsolationView words = IsolationView.Of(boat, thingId);
+        return new JsonObject
+        {
+            ["isolationFormat"] = FormatVersion,
+            ["part"] = thingId,
+            ["alteration"] = alterationId,
+            ["status"] = plan is null ? "unknown" : Word(plan.Status),
+            ["text"] = words.Status,
+            ["openings"] = List(plan?.Openings ?? [], opening => new JsonObject { ["id"] = opening.Id, ["means"] = opening.Means is { } means ? Word(means) : "stop", ["how"] = opening.StopHow }),
+            ["keepOpen"] = List(plan?.KeepOpen ?? [], id => id),
+            ["steps"] = List(words.Steps, text => text),
+            ["staysLive"] = List(plan?.StaysLive ?? [], live => new JsonObject { ["source"] = live.SourceId, ["because"] = live.Because, ["nearest"] = live.NearestNode }),
+            ["proofs"] = List(plan?.Proofs ?? [], proof => new JsonObject { ["at"] = proof.Node, ["against"] = proof.OtherNode }),
+            ["tryMeterAt"] = plan?.TryMeterAtNode,
+            ["cannotBeMadeDead"] = List(plan?.CannotBeMadeDead ?? [], node => new JsonObject { ["at"] = node.Node, ["source"] = node.SourceId, ["because"] = node.Because }),
+            ["caution"] = IsolationView.Caution,
+        }.ToJsonString(JsonOutput.Options);
+    }
+
+    private static string Word<T>(T value)
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+
+    private static JsonArray List<T>(IEnumerable<T> items, Func<T, JsonNode?> of) => [.. items.Select(of)];
+}

@@ -1,0 +1,44 @@
+namespace Orlop.App.Shell;
+
+/// <summary>What a page puts into the header of its own window: which alteration it looks at, and a message.</summary>
+public sealed class PageHead
+{
+    /// <summary>Something in it has changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>Id of the alteration that the page looks at, where that is its own choice; null where it shows what edits go into.</summary>
+    public string? LooksAtId { get; private set; }
+
+    /// <summary>What was last told; null when nothing is.</summary>
+    public Message? Told { get; private set; }
+
+    /// <summary>The page looks at an alteration of its own choice, or at none.</summary>
+    public void LookAt(string? alterationId)
+    {
+        if (LooksAtId != alterationId)
+        {
+            LooksAtId = alterationId;
+            Changed?.Invoke();
+        }
+    }
+
+    /// <summary>Tells something that stands until it is closed or the boat moves on from this revision.</summary>
+    /// <param name="text">What happened.</param>
+    /// <param name="revision">The head when it is told.</param>
+    /// <param name="canUndo">An undo takes back what happened.</param>
+    public void Tell(string text, long revision, bool canUndo)
+    {
+        Told = new Message(text, revision, canUndo);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Closes the message.</summary>
+    public void Hush()
+    {
+        Told = null;
+        Changed?.Invoke();
+    }
+
+    /// <summary>A message in the header.</summary>
+    public sealed record Message(string Text, long Revision, bool CanUndo);
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+
+namespace Orlop.Review.Electrics;
+
+/// <summary>A formula with its numbers, each with as many digits as it takes that working it out by hand gives the result as it is shown.</summary>
+internal static class Formula
+{
+    private const int FewestDigits = 4;
+    private const int MostDigits = 12;
+    private const int ShownDigits = 3;
+
+    /// <summary>The formula: <c>Of("{0} ÷ {1}", v => v[0] / v[1], 60, 71)</c>.</summary>
+    public static string Of(string form, Func<double[], double> calculate, params double[] values)
+    {
+        double result = calculate(values);
+        int digits = FewestDigits;
+        if (double.IsFinite(result))
+        {
+            int shown = Math.Max(ShownDigits, WholeDigits(result));
+            double wanted = Rounded(result, shown);
+            double[] rounded = new double[values.Length];
+            while (digits < MostDigits && Rounded(calculate(Fill(rounded, values, digits)), shown) != wanted)
+            {
+                digits++;
+            }
+        }
+
+        string format = Formats[digits];
+        object[] numbers = new object[values.Length];
+        for (int i = 0; i < values.Length; i++)
+        {
+            numbers[i] = values[i].ToString(format, CultureInfo.InvariantCulture);
+        }
+
+        return string.Format(CultureInfo.InvariantCulture, form, numbers);
+    }
+
+    private static readonly string[] Formats = [.. Enumerable.Range(0, MostDigits + 1).Select(digits => $"G{digits}")];
+
+    private static double[] Fill(double[] rounded, double[] values, int digits)
+    {
+        for (int i = 0; i < values.Length; i++)
+        {
+            rounded[i] = Rounded(values[i], digits);
+        }
+
+        return rounded;
+    }
+
+    private static int WholeDigits(double value) => value == 0 ? 0 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
+
+    private static double Rounded(double value, int digits)
+    {
+        if (value == 0)
+        {
+            return 0;
+        }
+
+        int places = digits - WholeDigits(value);
+        double scale = Math.Pow(10, Math.Abs(places));
+        return places >= 0 ? Math.Round(value * scale) / scale : Math.Round(value / scale) * scale;
+    }
+}

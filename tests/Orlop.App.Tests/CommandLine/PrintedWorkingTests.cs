@@ -1,0 +1,51 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Xunit;
+
+namespace Orlop.App.Tests.CommandLine;
+
+/// <summary>What a working prints can be worked out by hand: its numbers give its result, to the digits that are shown.</summary>
+public sealed partial class PrintedWorkingTests
+{
+    [Theory]
+    [InlineData("sandgrouse.json", null, 300)]
+    [InlineData("sandgrouse.json", "sampling-winch", 300)]
+    [InlineData("sandgrouse.json", "sampling-winch-second", 300)]
+    [InlineData("sandgrouse.json", "drying-locker", 300)]
+    [InlineData("one-circuit.json", null, 10)]
+    [InlineData("open-workboat.json", null, 20)]
+    public async Task Arithmetic_AsPrinted_GivesTheResultAsPrinted(string example, string? alteration, int leastCount)
+    {
+        string boat = Repository.At("examples", example);
+        CommandRun run = await CommandRun.Of(alteration is null ? ["review", boat, "--json"] : ["review", boat, "--json", "--alteration", alteration]);
+        using JsonDocument json = JsonDocument.Parse(run.Out);
+        int count = 0;
+        foreach ((string at, string expression, string shown) in Lines(json.RootElement))
+        {
+            Match result = Shown().Match(shown);
+            double printed = double.Parse(result.Groups[1].Value, CultureInfo.InvariantCulture);
+            double half = 0.5000001 * Math.Pow(10, -result.Groups[2].Length);
+            double scale = result.Groups[3].Value switch { "%" => 100, "mV" or "mΩ" or "mA" => 1000, _ => 1 };
+            Assert.True(Math.Abs((Arithmetic.Of(expression) * scale) - printed) <= half, $"{at}: {expression} is not {shown}");
+            count++;
+        }
+
+        Assert.True(count >= leastCount, $"Only {count} lines were arithmetic.");
+    }
+
+    private static IEnumerable<(string At, string Expression, string Shown)> Lines(JsonElement review) =>
+        from finding in review.GetProperty("findings").EnumerateArray()
+        from side in new[] { "asBuilt", "asAltered" }
+        where finding.GetProperty(side).ValueKind == JsonValueKind.Object
+        from line in finding.GetProperty(side).GetProperty("working").EnumerateArray()
+        let expression = line.GetProperty("expression").GetString()!.Split(", for at least")[0]
+        where line.GetProperty("value").ValueKind == JsonValueKind.Object && Sum().IsMatch(expression)
+        select ($"{finding.GetProperty("check")} {finding.GetProperty("subject")}, {line.GetProperty("what")}", expression, line.GetProperty("value").GetProperty("text").GetString()!);
+
+    [GeneratedRegex(@"^(?=.*[×÷−√])[\d.E+×÷−√() ]+$")]
+    private static partial Regex Sum();
+
+    [GeneratedRegex(@"^(-?\d+(?:\.(\d+))?)\s*(\D*)$")]
+    private static partial Regex Shown();
+}

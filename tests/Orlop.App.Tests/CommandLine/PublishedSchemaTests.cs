@@ -1,0 +1,75 @@
+using System.Text.Json;
+using Json.Schema;
+using Orlop.App.CommandLine;
+using Xunit;
+
+namespace Orlop.App.Tests.CommandLine;
+
+/// <summary>Every JSON that a command writes is as the schema in docs says, checked by another implementation.</summary>
+public sealed class PublishedSchemaTests : IDisposable
+{
+    private static readonly string Demo = Repository.At("examples", "sandgrouse.json");
+    private readonly TemporaryFolder _folder = new();
+
+    [Theory]
+    [InlineData("sandgrouse.json", null)]
+    [InlineData("sandgrouse.json", "sampling-winch")]
+    [InlineData("sandgrouse.json", "drying-locker")]
+    [InlineData("one-circuit.json", null)]
+    [InlineData("open-workboat.json", null)]
+    public async Task Review(string example, string? alteration)
+    {
+        string boat = Repository.At("examples", example);
+        MustFit("review", (await CommandRun.Of(alteration is null ? ["review", boat, "--json"] : ["review", boat, "--json", "-a", alteration])).Out);
+    }
+
+    [Theory]
+    [InlineData("panel-plus", null, "can-be-made-dead")]
+    [InlineData("bank", null, "cannot-be-made-dead")]
+    [InlineData("inverter", null, "can-be-made-dead")]
+    [InlineData("winch", "sampling-winch", "can-be-made-dead")]
+    public async Task Isolate(string part, string? alteration, string status)
+    {
+        CommandRun run = await CommandRun.Of(alteration is null ? ["isolate", Demo, part, "--json"] : ["isolate", Demo, part, "--json", "-a", alteration]);
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        JsonElement plan = MustFit("isolation", run.Out);
+        Assert.Equal(status, plan.GetProperty("status").GetString());
+        Assert.Equal(alteration, plan.GetProperty("alteration").GetString());
+    }
+
+    [Fact]
+    public async Task Isolate_PartThatNothingFeeds_IsUnknown()
+    {
+        CommandRun run = await CommandRun.WithInput("""{"formatVersion":1,"things":[{"kind":"load","id":"lamp","nominalV":12,"behaviour":"current","drop":"general"}]}""", "isolate", "-", "lamp", "--json");
+
+        Assert.Equal("unknown", MustFit("isolation", run.Out).GetProperty("status").GetString());
+    }
+
+    [Theory]
+    [InlineData("sampling-winch")]
+    [InlineData("drying-locker")]
+    [InlineData("second-bilge-pump")]
+    public async Task Pack(string alteration)
+    {
+        await CommandRun.Of("pack", Demo, "-a", alteration, "-o", _folder.At("pack"));
+        MustFit("pack", await File.ReadAllTextAsync(Path.Combine(_folder.At("pack"), "pack.json"), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task Export()
+    {
+        MustFit("boat", (await CommandRun.Of("export", Demo, "-o", "-")).Out);
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    private static JsonElement MustFit(string schema, string text)
+    {
+        JsonSchema published = JsonSchema.FromText(File.ReadAllText(Repository.At("docs", $"{schema}.schema.json")));
+        using JsonDocument json = JsonDocument.Parse(text);
+        EvaluationResults results = published.Evaluate(json.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(results.IsValid, string.Join('\n', results.Details?.Where(detail => detail.Errors is not null).Take(5).Select(detail => $"{detail.InstanceLocation}: {string.Join(", ", detail.Errors!.Values)}") ?? []));
+        return json.RootElement.Clone();
+    }
+}

@@ -1,0 +1,99 @@
+using System.Globalization;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Orlop.App.CommandLine;
+using Orlop.App.Sessions;
+using Orlop.App.Web;
+using Orlop.Store;
+using Xunit;
+
+namespace Orlop.App.Tests.CommandLine;
+
+public sealed class ServeCommandTests : IDisposable
+{
+    private const string DataHome = "XDG_DATA_HOME";
+
+    private readonly TemporaryFolder _folder = new();
+    private readonly string? _dataHome = Environment.GetEnvironmentVariable(DataHome);
+
+    [Fact]
+    public void Demo_FolderNotThere_IsMadeAndTheCopyIsToldFreshThenKept()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "XDG_DATA_HOME is of other systems.");
+        Environment.SetEnvironmentVariable(DataHome, _folder.At("not/yet"));
+        StringWriter first = new(), second = new();
+        BoatOpening.OpenDemo(first).Dispose();
+        BoatStore again = BoatOpening.OpenDemo(second);
+        again.Dispose();
+
+        Assert.StartsWith(_folder.At("not/yet"), again.Path, StringComparison.Ordinal);
+        Assert.Contains("a fresh copy of the demo boat", first.ToString(), StringComparison.Ordinal);
+        Assert.Contains(again.Path, first.ToString(), StringComparison.Ordinal);
+        Assert.Contains($"your copy of the demo boat from {DateTime.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, not edited yet", second.ToString(), StringComparison.Ordinal);
+        Assert.Contains($"To start afresh, rename or delete {again.Path}", second.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Demo_FolderThatCannotBeMade_IsToldWithAWayOut()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "XDG_DATA_HOME is of other systems.");
+        File.WriteAllText(_folder.At("file"), "");
+        Environment.SetEnvironmentVariable(DataHome, _folder.At("file"));
+
+        CommandException refusal = Assert.Throws<CommandException>(() => BoatOpening.OpenDemo(TextWriter.Null));
+
+        Assert.Contains(_folder.At("file"), refusal.Message, StringComparison.Ordinal);
+        Assert.Contains("XDG_DATA_HOME", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Serve_UntilStopped_SaysWhereAndThatOnlyThisComputerReachesIt()
+    {
+        string boat = _folder.At("boat.orlop");
+        await CommandRun.Of("new", boat);
+        StringWriter output = new(), error = new();
+        using CancellationTokenSource stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        using TextWriter said = TextWriter.Synchronized(output);
+        Task<int> serving = OrlopCommand.RunAsync(["serve", boat, "--port", "0", "--no-open"], new CommandStreams(TextReader.Null, new SignalWriter(said, "Ctrl-C stops", stop), error), stop.Token);
+
+        int code = await serving.WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
+
+        Assert.Contains(code, new[] { ExitCode.Good, ExitCode.Stopped });
+        Assert.Contains($"{boat} is open at http://127.0.0.1:", output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("On this computer only", output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("work pack, printed or copied to the phone", output.ToString(), StringComparison.Ordinal);
+        Assert.Empty(error.ToString());
+    }
+
+    [Fact]
+    public async Task Host_KeepsNoKeysOnDisk()
+    {
+        await CommandRun.Of("new", _folder.At("boat.orlop"));
+        using BoatStore store = BoatStore.Open(_folder.At("boat.orlop"));
+        using BoatSession session = new(store, Reviewing.NewEngine());
+        await using var app = WebHost.Build(session, 0);
+
+        Assert.IsType<EphemeralDataProtectionProvider>(app.Services.GetRequiredService<IDataProtectionProvider>());
+        Assert.DoesNotContain(app.Services.GetServices<IHostedService>(), service => service.GetType().FullName!.Contains("DataProtection", StringComparison.Ordinal));
+    }
+
+    public void Dispose()
+    {
+        Environment.SetEnvironmentVariable(DataHome, _dataHome);
+        _folder.Dispose();
+    }
+
+    /// <summary>Passes on what is written, and stops the program when a line says that it is up.</summary>
+    private sealed class SignalWriter(TextWriter inner, string sign, CancellationTokenSource stop) : StringWriter(CultureInfo.InvariantCulture)
+    {
+        public override async Task WriteLineAsync(string? value)
+        {
+            await inner.WriteLineAsync(value);
+            if (value?.Contains(sign, StringComparison.Ordinal) == true)
+            {
+                await stop.CancelAsync();
+            }
+        }
+    }
+}
