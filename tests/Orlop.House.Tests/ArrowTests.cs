@@ -10,6 +10,7 @@ public sealed class ArrowTests
         ["Orlop.Numerics"] = [],
         ["Orlop.Boat"] = [],
         ["Orlop.Electrics"] = ["Orlop.Numerics"],
+        ["Orlop.Hull"] = [],
         ["Orlop.Store"] = ["Orlop.Boat"],
         ["Orlop.Review"] = ["Orlop.Boat", "Orlop.Electrics"],
         ["Orlop.Presentation"] = ["Orlop.Review"],
@@ -31,6 +32,7 @@ public sealed class ArrowTests
     [Theory]
     [InlineData("Orlop.Numerics")]
     [InlineData("Orlop.Electrics")]
+    [InlineData("Orlop.Hull")]
     public void Engine_KnowsNothingOfBoatsFindingsOrWeb(string room)
     {
         string[] names = [.. House.AssemblyOf(room).GetReferencedAssemblies().Select(name => name.Name!)];

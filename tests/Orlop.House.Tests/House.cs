@@ -9,7 +9,7 @@ internal static class House
     public static string Root { get; } = FindRoot();
 
     public static IReadOnlyList<string> Rooms { get; } =
-        ["Orlop.Numerics", "Orlop.Boat", "Orlop.Electrics", "Orlop.Store", "Orlop.Review", "Orlop.Presentation", "Orlop.Drawings", "Orlop.Work", "Orlop.App"];
+        ["Orlop.Numerics", "Orlop.Boat", "Orlop.Electrics", "Orlop.Hull", "Orlop.Store", "Orlop.Review", "Orlop.Presentation", "Orlop.Drawings", "Orlop.Work", "Orlop.App"];
 
     public static Assembly AssemblyOf(string room) => Assembly.Load(room == "Orlop.App" ? "orlop" : room);
 

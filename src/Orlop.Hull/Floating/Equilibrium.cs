@@ -1,0 +1,83 @@
+using Orlop.Hull.Hydrostatics;
+
+namespace Orlop.Hull.Floating;
+
+/// <summary>
+/// Where a loaded boat comes to rest in draught, trim and heel: mass equals displaced mass, and G lies plumb over or under B. Any angle; tank liquids level, flooded spaces
+/// as lost buoyancy, sideways pulls as couples. Method: docs/engines/hull.md.
+/// </summary>
+public static class Equilibrium
+{
+    private const double DegPerRad = 180 / Math.PI;
+
+    /// <summary>Starts upright and level, unless another start is given, and goes where she would go.</summary>
+    public static FloatingResult Solve(FloatingInput input, Attitude? start = null)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        var energy = new FloatingEnergy(input);
+        if (Overweight(energy, input.Subject) is { } under)
+        {
+            return under;
+        }
+
+        var search = new EquilibriumSearch(energy);
+        var first = (start ?? Attitude.Upright(0)).Checked(input.Subject);
+        var upright = FloatingStart.Afloat(energy, input, first.TrimDeg / DegPerRad, first.HeelDeg / DegPerRad);
+        var end = search.From(upright.Draught, first.TrimDeg / DegPerRad, first.HeelDeg / DegPerRad, Freedom.All);
+        if (!end.IsFound)
+        {
+            return new FloatingResult(FloatingStatus.NotConverged,
+                FormattableString.Invariant($"{input.Subject}: no position of rest found in {end.StepCount} steps; trim had reached {end.Trim * DegPerRad:0.#}°, heel {end.Heel * DegPerRad:0.#}°"),
+                energy.MassKg, null, end.StepCount, end.Residual);
+        }
+
+        var position = Position(input, energy, search, end);
+        var isCapsized = Math.Abs(position.Attitude.HeelDeg) > 90;
+        return new FloatingResult(isCapsized ? FloatingStatus.Capsizes : FloatingStatus.Floats,
+            FormattableString.Invariant($"{input.Subject}: {(isCapsized ? "capsizes and lies" : "lies")} at heel {position.Attitude.HeelDeg:0.##}°, trim {position.Attitude.TrimDeg:0.##}°"),
+            energy.MassKg, position, end.StepCount, end.Residual);
+    }
+
+    internal static FloatingResult? Overweight(FloatingEnergy energy, string subject)
+    {
+        if (energy.MassKg < energy.LimitKg)
+        {
+            return null;
+        }
+
+        var isSunkByFlooding = energy.MassKg < energy.IntactLimitKg;
+        return new FloatingResult(isSunkByFlooding ? FloatingStatus.Sinks : FloatingStatus.DoesNotFloat,
+            FormattableString.Invariant($"{subject}: {energy.MassKg:0.#} kg, but wholly under water she pushes aside only {energy.LimitKg:0.#} kg"),
+            energy.MassKg, null, 0, (energy.MassKg - energy.LimitKg) / energy.MassKg);
+    }
+
+    private static FloatingPosition Position(FloatingInput input, FloatingEnergy energy, EquilibriumSearch search, SearchEnd end)
+    {
+        var state = end.State;
+        var cosTrim = Math.Cos(end.Trim);
+        var heel = Math.IEEERemainder(end.Heel * DegPerRad, 360);
+        var (gravity, buoyancy) = ((1 / energy.MassKg) * state.MassMoment, (1 / state.DisplacedVolume) * state.VolumeMoment);
+        return new FloatingPosition
+        {
+            Attitude = new Attitude(end.Draught, end.Trim * DegPerRad, heel),
+            IsStable = end.IsStable,
+            IsLoll = Math.Abs(heel) is > 1e-6 and <= 90 && IsUprightBalanceUnstable(input, energy, search),
+            DisplacedM3 = state.DisplacedVolume,
+            CentreOfBuoyancy = buoyancy,
+            CentreOfGravity = gravity,
+            MetacentricHeightM = state.HeelStiffness / (cosTrim * cosTrim * energy.MassKg),
+            MetacentricRadiusM = state.Cut.Centroidal().SecondAcross / state.DisplacedVolume,
+            GravityOverBuoyancyM = WaterPlane.OfRadians(end.Draught, end.Trim, end.Heel).Up.Dot(gravity - buoyancy),
+            FreeSurfaceLossM = state.FreeSurfaces.SecondAcross / energy.MassKg,
+            LongitudinalMetacentricHeightM = state.TrimStiffness / energy.MassKg,
+            WaterplaneAreaM2 = state.Cut.Area,
+        };
+    }
+
+    // Loll is balance upright (no heeling lever) that does not hold.
+    private static bool IsUprightBalanceUnstable(FloatingInput input, FloatingEnergy energy, EquilibriumSearch search)
+    {
+        var upright = search.From(FloatingStart.Afloat(energy, input, 0, 0).Draught, 0, 0, Freedom.DraughtAndTrim);
+        return upright.IsFound && Math.Abs(upright.State.OfHeel) <= 1e-9 * energy.MassKg * energy.Size.YM && upright.State.HeelStiffness < 0;
+    }
+}

@@ -1,0 +1,91 @@
+namespace Orlop.Hull.Measuring;
+
+/// <summary>Symmetric algebra in displacement, LCG, TCG and KG.</summary>
+internal static class FourUnknowns
+{
+    private const int Count = 4;
+
+    /// <summary>h·C·h.</summary>
+    public static double Spread(double[,] covariance, double[] shares)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < Count; i++)
+        {
+            for (var j = 0; j < Count; j++)
+            {
+                sum += shares[i] * covariance[i, j] * shares[j];
+            }
+        }
+
+        return sum;
+    }
+
+    /// <summary>The inverse by Cholesky after scaling to a unit diagonal; or which unknown has nothing to rest on.</summary>
+    public static (double[,]? Inverse, int Missing) Inverse(double[,] matrix)
+    {
+        var scale = new double[Count];
+        for (var i = 0; i < Count; i++)
+        {
+            if (!(matrix[i, i] > 0))
+            {
+                return (null, i);
+            }
+
+            scale[i] = 1 / Math.Sqrt(matrix[i, i]);
+        }
+
+        var factor = new double[Count, Count];
+        for (var row = 0; row < Count; row++)
+        {
+            for (var column = 0; column <= row; column++)
+            {
+                var value = matrix[row, column] * scale[row] * scale[column];
+                for (var k = 0; k < column; k++)
+                {
+                    value -= factor[row, k] * factor[column, k];
+                }
+
+                if (row == column && !(value > 1e-12))
+                {
+                    return (null, row);
+                }
+
+                factor[row, column] = row == column ? Math.Sqrt(value) : value / factor[column, column];
+            }
+        }
+
+        return (FromFactor(factor, scale), -1);
+    }
+
+    private static double[,] FromFactor(double[,] factor, double[] scale)
+    {
+        var inverse = new double[Count, Count];
+        for (var unit = 0; unit < Count; unit++)
+        {
+            var solution = new double[Count];
+            for (var row = 0; row < Count; row++)
+            {
+                var value = row == unit ? 1.0 : 0;
+                for (var k = 0; k < row; k++)
+                {
+                    value -= factor[row, k] * solution[k];
+                }
+
+                solution[row] = value / factor[row, row];
+            }
+
+            for (var row = Count - 1; row >= 0; row--)
+            {
+                for (var k = row + 1; k < Count; k++)
+                {
+                    solution[row] -= factor[k, row] * solution[k];
+                }
+
+                solution[row] /= factor[row, row];
+                inverse[row, unit] = solution[row] * scale[row] * scale[unit];
+            }
+        }
+
+        return inverse;
+    }
+}

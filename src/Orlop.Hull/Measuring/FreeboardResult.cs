@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Orlop.Hull.Hydrostatics;
+using Orlop.Hull.Surfaces;
+using Orlop.Hull.Working;
+
+namespace Orlop.Hull.Measuring;
+
+/// <summary>One reading against the fitted waterline.</summary>
+/// <param name="Id">Which.</param>
+/// <param name="ResidualM">Read less fitted.</param>
+public sealed record FreeboardResidual(string Id, double ResidualM);
+
+/// <summary>Where the boat floats by her freeboards, and so what she weighs and where her centre lies fore and aft and across.</summary>
+public sealed record FreeboardResult
+{
+    public required Attitude Attitude { get; init; }
+
+    public required double DraughtDeviationM { get; init; }
+
+    public required double TrimDeviationDeg { get; init; }
+
+    public required double HeelDeviationDeg { get; init; }
+
+    /// <summary>How far amidships stands over the ends, positive for hog.</summary>
+    public required double HogM { get; init; }
+
+    public required double HogDeviationM { get; init; }
+
+    public required double DisplacementKg { get; init; }
+
+    /// <summary>From the readings alone; an error in the form or the density of the water comes on top.</summary>
+    public required double DisplacementDeviationKg { get; init; }
+
+    public required Point3 CentreOfBuoyancy { get; init; }
+
+    /// <summary>Deviation of the centre of buoyancy fore and aft, from the readings alone.</summary>
+    public required double LcbDeviationM { get; init; }
+
+    /// <summary>Deviation of the centre of buoyancy across, from the readings alone.</summary>
+    public required double TcbDeviationM { get; init; }
+
+    public required ImmutableArray<FreeboardResidual> Residuals { get; init; }
+
+    /// <summary>Root mean square of residuals over what their deviations allow, four numbers being fitted; near 1 when all is well, null with four readings.</summary>
+    public required double? MisfitRatio { get; init; }
+
+    public required ImmutableArray<WorkingStep> Working { get; init; }
+
+    /// <summary>The centre of gravity of a boat at rest is plumb over the centre of buoyancy: its place for a height over the base line.</summary>
+    public Point3 CentreOfGravityAt(double kgM)
+    {
+        Guard.InRange(kgM, -100, 100, "m", "centre of gravity");
+        var up = WaterPlane.Of(Attitude).Up;
+        return CentreOfBuoyancy + ((kgM - CentreOfBuoyancy.ZM) / up.ZM * up);
+    }
+}

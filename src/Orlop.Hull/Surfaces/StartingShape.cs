@@ -1,0 +1,17 @@
+namespace Orlop.Hull.Surfaces;
+
+/// <summary>A shape to start from when nothing has been measured yet. All are invented for this purpose.</summary>
+public enum StartingShape
+{
+    /// <summary>A plain box.</summary>
+    Box,
+
+    /// <summary>A box with raked ends.</summary>
+    Barge,
+
+    /// <summary>A working boat with one hard chine, a transom and a raked stem.</summary>
+    SingleChine,
+
+    /// <summary>A working boat with round bilges, a transom and a raked stem.</summary>
+    RoundBilge,
+}

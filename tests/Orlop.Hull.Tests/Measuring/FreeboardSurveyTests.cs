@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using Orlop.Hull.Floating;
+using Orlop.Hull.Hydrostatics;
+using Orlop.Hull.Measuring;
+using Orlop.Hull.Surfaces;
+using Orlop.Hull.Tests.Floating;
+using Xunit;
+
+namespace Orlop.Hull.Tests.Measuring;
+
+public sealed class FreeboardSurveyTests
+{
+    private static readonly ImmutableArray<Point3> Marks = [new(0.5, 1.8, 2), new(0.5, -1.8, 2), new(5.5, 2, 2), new(5.5, -2, 2), new(11, 0.6, 2.3), new(11, -0.6, 2.3)];
+
+    [Fact]
+    public void Calculate_ReadingsOfAFloatingBoat_GiveHerBack()
+    {
+        var boat = Boats.Working with { CentreOfGravity = new Point3(5.2, -0.05, 1.3) };
+        var position = Equilibrium.Solve(boat).Position!;
+        var result = FreeboardSurvey.Calculate(Input(Marks.Select(mark => position.Attitude.HeightAboveWaterM(mark))));
+        Assert.Equal(position.Attitude.TrimDeg, result.Attitude.TrimDeg, 1e-8);
+        Assert.Equal(position.Attitude.HeelDeg, result.Attitude.HeelDeg, 1e-8);
+        Assert.Equal(12_000, result.DisplacementKg, 1e-4);
+        Assert.Equal(0, result.HogM, 1e-9);
+        var centre = result.CentreOfGravityAt(1.3);
+        Assert.True((centre - boat.CentreOfGravity).LengthM < 1e-7, $"{centre}");
+    }
+
+    [Fact]
+    public void Calculate_HoggedBoat_ShowsTheHog()
+    {
+        // Amidships 30 mm over the ends: the parabola of the model, zero on the mean over the length.
+        var level = Attitude.Upright(0.8);
+        var result = FreeboardSurvey.Calculate(Input(Marks.Select(mark => level.HeightAboveWaterM(mark) + (0.03 * ((1.0 / 3) - Math.Pow((mark.XM - 6) / 6, 2))))));
+        Assert.Equal(0.03, result.HogM, 0.002);
+        Assert.True(result.HogDeviationM < 0.006);
+    }
+
+    [Fact]
+    public void Calculate_ManySurveys_ScatterAsForetold()
+    {
+        var random = new Random(41);
+        var level = new Attitude(0.8, 1, 2);
+        var results = Enumerable.Range(0, 400).Select(_ => FreeboardSurvey.Calculate(Input(Marks.Select(mark => level.HeightAboveWaterM(mark) + (0.005 * Normal(random)))))).ToList();
+        AssertScatter(results.Select(result => result.DisplacementKg), results[0].DisplacementDeviationKg);
+        AssertScatter(results.Select(result => result.Attitude.TrimDeg), results[0].TrimDeviationDeg);
+        AssertScatter(results.Select(result => result.CentreOfBuoyancy.XM), results[0].LcbDeviationM);
+        AssertScatter(results.Select(result => result.CentreOfBuoyancy.YM), results[0].TcbDeviationM);
+        Assert.InRange(results.Average(result => result.MisfitRatio!.Value), 0.7, 1.1);
+    }
+
+    [Fact]
+    public void Calculate_OneReadingMisread_ShowsInTheMisfit()
+    {
+        var level = Attitude.Upright(0.8);
+        var result = FreeboardSurvey.Calculate(Input(Marks.Select((mark, i) => level.HeightAboveWaterM(mark) + (i == 2 ? 0.1 : 0))));
+        Assert.True(result.MisfitRatio > 5);
+    }
+
+    [Fact]
+    public void Calculate_PoorSurveys_AreRefused()
+    {
+        var good = Input(Marks.Select(mark => Attitude.Upright(0.8).HeightAboveWaterM(mark)));
+        Assert.Contains("3 freeboards", Refused(good with { Readings = good.Readings[..3] }), StringComparison.Ordinal);
+        Assert.Contains("do not settle heel", Refused(good with { Readings = [.. good.Readings.Select(reading => reading with { Mark = reading.Mark with { YM = 0, ZM = 0 } })] }), StringComparison.Ordinal);
+        Assert.Contains("out of the water", Refused(good with { Readings = [.. good.Readings.Select(reading => reading with { FreeboardM = 4 })] }), StringComparison.Ordinal);
+        Assert.Contains("reading.FreeboardM", Refused(good with { Readings = good.Readings.SetItem(0, good.Readings[0] with { FreeboardM = double.NaN }) }), StringComparison.Ordinal);
+        Assert.Contains("HogDeviationM", Refused(good with { HogDeviationM = 0 }), StringComparison.Ordinal);
+    }
+
+    private static string Refused(FreeboardInput input) => Assert.ThrowsAny<ArgumentException>(() => FreeboardSurvey.Calculate(input)).Message;
+
+    private static FreeboardInput Input(IEnumerable<double> freeboards) => new()
+    {
+        Subject = "survey",
+        Hull = Boats.Hull,
+        Readings = [.. freeboards.Select((freeboard, i) => new FreeboardReading($"mark {i + 1}", Marks[i], freeboard, 0.005))],
+        WaterKgPerM3 = 1025,
+        HogDeviationM = 0.05,
+    };
+
+    private static void AssertScatter(IEnumerable<double> values, double deviation)
+    {
+        var list = values.ToList();
+        var mean = list.Average();
+        var scatter = Math.Sqrt(list.Sum(value => (value - mean) * (value - mean)) / (list.Count - 1));
+        Assert.Equal(1, scatter / deviation, 0.15);
+    }
+
+    private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(Math.Tau * random.NextDouble());
+}
