@@ -58,7 +58,7 @@ public sealed class OneLineDiagram
         double y = Returns(_metrics.Bottom + (lane * CircuitMetrics.LanePx) + 22);
         if (hasAlteration)
         {
-            _svg.Text(12, y, "Solid blue: added or changed. Dashed grey: taken out.", "soft", size: TextSize.Small);
+            _svg.Text(12, y, "Heavy lines, bold names: added or changed. Dashed: taken out.", "soft", size: TextSize.Small);
             y += FootLinePx;
         }
 
