@@ -13,15 +13,14 @@ internal static class BringPages
         {
             html.Put("p", "Nothing is left to bring: all is built.");
         }
-
         else
         {
-            html.Open("table").Open("thead").Open("tr")
+            html.Open("table", ("class", "bring")).Open("thead").Open("tr")
                 .Put("th", "", ("class", "tick")).Put("th", "What", ("scope", "col")).Put("th", "Need", ("scope", "col")).Put("th", "Where it lies", ("scope", "col")).Put("th", "To buy", ("scope", "col"))
                 .Close().Close();
             foreach (IGrouping<BringKind, BringItem> kind in pack.Bring.GroupBy(item => item.Kind))
             {
-                html.Open("tbody").Open("tr").Put("th", PackText.Of(kind.Key), ("class", "kind"), ("colspan", "5"), ("scope", "rowgroup")).Close();
+                html.Open("tbody").Open("tr", ("class", "kind")).Put("th", PackText.Of(kind.Key), ("class", "kind"), ("colspan", "5"), ("scope", "rowgroup")).Close();
                 foreach (BringItem item in kind)
                 {
                     Row(html, item, text);
@@ -45,9 +44,9 @@ internal static class BringPages
         html.Open("tr").Open("td", ("class", "tick"));
         Box(html);
         html.Close().Open("td").Text(text.Of(item.What));
-        foreach (string remark in item.Remarks.Select(text.Of))
+        if (!item.Remarks.IsEmpty)
         {
-            html.Put("div", remark, ("class", "small"));
+            html.Put("div", string.Join(' ', item.Remarks.Select(text.Of)), ("class", "small"));
         }
 
         html.Close().Put("td", item.Needed is null ? "" : text.Of(item.Needed), ("class", "num")).Open("td");
@@ -74,7 +73,7 @@ internal static class BringPages
             return;
         }
 
-        html.Open("section", ("class", "follows"), ("id", "cut")).Put("h2", "Cut").Open("table").Open("thead").Open("tr")
+        html.Open("section", ("class", "follows"), ("id", "cut")).Put("h2", "Cut").Open("table", ("class", "cut")).Open("thead").Open("tr")
             .Put("th", "", ("class", "tick")).Put("th", "Cut to", ("scope", "col")).Put("th", "For", ("scope", "col")).Put("th", "Run and allowance", ("scope", "col")).Put("th", "From", ("scope", "col"))
             .Close().Close().Open("tbody");
         foreach (CableCut cut in pack.Cuts)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
@@ -9,14 +10,26 @@ using Orlop.Work.Labels;
 namespace Orlop.Work.Paper;
 
 /// <summary>The one-line diagram of the circuits touched, and the labels in true size.</summary>
-internal static class DrawingPages
+internal static partial class DrawingPages
 {
+    // Drawing units (1/96 in) between the margins of an upright page: a wider drawing would be made smaller there, so it gets a page on its side.
+    private const double UprightWidth = 690;
+
+    // A small drawing is not blown up beyond this.
+    private const double MostScale = 1.6;
+
     public static void Write(HtmlText html, WorkPack pack, PaperOptions options)
     {
         if (!pack.Ends.IsEmpty)
         {
-            html.Open("section", ("class", "wide"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
-            Diagrams(html, pack, options);
+            Drawn[] rows = [.. Diagrams(pack, options)];
+            html.Open("section", ("class", rows.Any(row => row.Width > UprightWidth) ? "wide" : "follows"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
+            foreach (Drawn row in rows)
+            {
+                string most = string.Create(CultureInfo.InvariantCulture, $"max-width:{row.Width * MostScale:0}px");
+                html.Open("div", ("class", "row"), ("style", most)).Put("h3", row.Title).Markup(row.Svg).Close();
+            }
+
             html.Close();
         }
 
@@ -38,19 +51,24 @@ internal static class DrawingPages
         return new CableLabel(label.Id, ends[0], ends.Length > 1 ? ends[1] : "", text.Of(label.Facts), "");
     }
 
-    private static void Diagrams(HtmlText html, WorkPack pack, PaperOptions options)
+    private static IEnumerable<Drawn> Diagrams(WorkPack pack, PaperOptions options)
     {
         BoatModel before = BoatEdits.Apply(pack.AsBuilt, pack.Alteration.Edits.Where(edit => edit.BuiltOn is not null).Reverse().Select(BoatEdits.Inverse)).Boat;
         int number = 0;
         foreach (CircuitRow row in CircuitRows.Touched(before, pack.AsAltered, [.. pack.Alteration.Edits.Select(edit => edit.Id)]))
         {
             OneLineOptions drawn = new() { Id = string.Create(CultureInfo.InvariantCulture, $"one-line-{++number}"), AreNamesWhole = true, Units = options.Units, Culture = options.Culture };
-            html.Open("div", ("class", "row")).Put("h3", $"{Title(row.FromId)} → {Title(row.ToId)}")
-                .Markup(OneLineDiagram.Draw(Only(before, row.Ids), Only(pack.AsAltered, row.Ids), drawn)).Close();
+            string svg = OneLineDiagram.Draw(Only(before, row.Ids), Only(pack.AsAltered, row.Ids), drawn);
+            yield return new Drawn($"{Title(row.FromId)} → {Title(row.ToId)}", svg, double.Parse(Width().Match(svg).Groups[1].Value, CultureInfo.InvariantCulture));
         }
 
         string Title(string id) => (pack.AsAltered.Find(id) ?? before.Find(id))?.Title ?? id;
     }
 
     private static BoatModel Only(BoatModel boat, HashSet<string> ids) => boat.WithThings(boat.Things.Where(thing => thing is not (Part or Cable or Link) || ids.Contains(thing.Id)));
+
+    [GeneratedRegex(" width=\"([0-9.]+)\"")]
+    private static partial Regex Width();
+
+    private sealed record Drawn(string Title, string Svg, double Width);
 }

@@ -7,8 +7,6 @@ namespace Orlop.Work.Paper;
 /// <summary>The make-up list: every end, with its terminal, strip length, test pull and torque.</summary>
 internal static class EndPages
 {
-    private const int MostTogetherCount = 8;
-
     public static void Write(HtmlText html, WorkPack pack, PackText text)
     {
         if (pack.Ends.IsEmpty)
@@ -18,22 +16,22 @@ internal static class EndPages
 
         html.Open("section", ("class", "follows"), ("id", "ends")).Put("h2", "Make-up list");
         html.Put("p", "Strip to the depth of the barrel in hand; the length here is a start. One test crimp of each kind is pulled to the force, on a spare and not on the cable. Write down the torque used.");
+        html.Open("table", ("class", "ends")).Open("thead").Open("tr")
+            .Put("th", "", ("class", "tick")).Put("th", "End", ("scope", "col")).Put("th", "Terminal", ("scope", "col")).Put("th", "Strip", ("scope", "col"))
+            .Put("th", "Test pull", ("scope", "col")).Put("th", "Torque", ("scope", "col")).Close().Close();
         foreach (IGrouping<string, CableEnd> cable in pack.Ends.GroupBy(end => end.CableId))
         {
-            CableEnd first = cable.First();
-            // A short table stays on one page with its heading; a long one may break between rows.
-            html.Open("div", ("class", cable.Count() <= MostTogetherCount ? "together" : "long")).Put("h3", $"{pack.AsAltered.Find(cable.Key)?.Title ?? cable.Key}, {text.Of(new Amount(first.AreaMm2, "Mm2"))}").Open("table").Open("thead").Open("tr")
-                .Put("th", "", ("class", "tick")).Put("th", "End", ("scope", "col")).Put("th", "Terminal", ("scope", "col")).Put("th", "Strip", ("scope", "col"))
-                .Put("th", "Test pull", ("scope", "col")).Put("th", "Torque", ("scope", "col")).Close().Close().Open("tbody");
+            string title = $"{pack.AsAltered.Find(cable.Key)?.Title ?? cable.Key}, {text.Of(new Amount(cable.First().AreaMm2, "Mm2"))}";
+            html.Open("tbody").Open("tr", ("class", "kind")).Put("th", title, ("class", "kind"), ("colspan", "6"), ("scope", "rowgroup")).Close();
             foreach (CableEnd end in cable)
             {
                 Row(html, end, text);
             }
 
-            html.Close().Close().Close();
+            html.Close();
         }
 
-        html.Close();
+        html.Close().Close();
     }
 
     private static void Row(HtmlText html, CableEnd end, PackText text)
@@ -41,7 +39,7 @@ internal static class EndPages
         html.Open("tr").Open("td", ("class", "tick"));
         BringPages.Box(html, end.BuiltOn is not null);
         html.Close().Open("td").Put("b", PartWords.CoreName(end.CoreId)).Text($" at {end.Where}").Put("div", end.Key, ("class", "small")).Close()
-            .Put("td", PackText.Of(end.Means, end.StudMm)).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : "barrel", ("class", "num"))
+            .Put("td", PackText.Of(end.Means, end.StudMm), ("class", "means")).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : "barrel", ("class", "num"))
             .Open("td");
         _ = end.Pull is { } pull
             ? html.Put("span", text.Of(new Amount(Math.Ceiling(pull.ForceN), "N")), ("class", "num")).Put("div", pull.Gauge, ("class", "small"))
@@ -57,13 +55,18 @@ internal static class EndPages
         {
             html.Put("span", $"{text.Of(new Amount(torque.LeastNm, "Nm"))} to {text.Of(new Amount(torque.MostNm, "Nm"))}", ("class", "num")).Put("div", $"{torque.Connection}; maker's figure first", ("class", "small"));
         }
-        else if (end.IsTightened)
-        {
-            html.Text("maker's ").Put("span", "", ("class", "blank")).Text(" N·m");
-        }
-        else
+
+        if (!end.IsTightened && end.Torque is null)
         {
             html.Text("–");
+        }
+        else if (end.BuiltOn is null)
+        {
+            html.Open("span", ("class", "room")).Text(end.Torque is null ? "maker's" : "used").Put("span", "", ("class", "blank")).Text("N·m").Close();
+        }
+        else if (end.Torque is null)
+        {
+            html.Text("maker's");
         }
     }
 }

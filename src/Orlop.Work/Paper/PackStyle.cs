@@ -16,38 +16,61 @@ internal static class PackStyle
         h3{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
         p{margin:0 0 2mm}
         section{break-before:page;padding-top:1mm}
-        section.follows{break-before:auto;margin-top:9mm}
+        section.follows{break-before:auto;margin-top:7mm}
         table{width:100%;border-collapse:collapse;margin:0 0 3mm}
         thead{display:table-header-group}
         tr{break-inside:avoid}
+        tr.kind,tbody>tr:first-child:not(:last-child),tbody>tr:nth-last-child(2){break-after:avoid}
         th{font-size:9.5pt;text-align:left;vertical-align:bottom;border-bottom:.5mm solid #000;padding:1mm 1.5mm}
         td{vertical-align:top;border-bottom:.2mm solid #777;padding:1.6mm 1.5mm}
         td.tick,th.tick{width:10mm;padding-left:0}
+        .bring{table-layout:fixed}
+        .bring th:nth-child(3),.cut th:nth-child(2){width:19mm}
+        .bring th:nth-child(4){width:62mm}
+        .bring th:nth-child(5){width:17mm}
+        .cut th:nth-child(4){width:34mm}
+        .cut th:nth-child(5){width:42mm}
+        .ends .num,.ends .means{white-space:nowrap}
+        .ends th:last-child{width:46mm}
+        .readings th:nth-child(3){width:21mm}
         .box{display:inline-block;width:7mm;height:7mm;border:.5mm solid #000;text-align:center;font-size:15pt;line-height:6mm}
         .num{font-size:14pt;font-weight:700;white-space:nowrap}
         b.amount{font-size:13pt;white-space:nowrap}
         .small{font-size:9.5pt;line-height:1.3;color:#222}
-        .right{text-align:right}
         .title{border:.6mm solid #000;margin:0 0 5mm}
-        .title th{width:26mm;border:0;border-bottom:.2mm solid #777;font-size:10pt;vertical-align:top}
+        .title th{width:22mm;border:0;border-bottom:.2mm solid #777;font-size:10pt;vertical-align:top}
         .title td{border-bottom:.2mm solid #777}
         .title tr:last-child>*{border-bottom:0}
         .caution{border:.8mm solid #000;padding:1.6mm 2.5mm;margin:1.5mm 0;break-inside:avoid;font-size:11pt}
         .caution b:first-child{text-transform:uppercase;letter-spacing:.02em}
         .again{font-size:9.5pt;margin:.8mm 0;font-weight:700}
-        .step{display:grid;grid-template-columns:10mm 9mm 1fr 30mm;gap:0 2mm;border-bottom:.2mm solid #777;padding:2mm 0;break-inside:avoid}
+        .step{border-bottom:.2mm solid #777;padding:1.6mm 0 1.2mm}
+        .step>*{margin-left:23mm}
+        .step>.head{display:grid;grid-template-columns:10mm 9mm 1fr 34mm;gap:0 2mm;margin-left:0}
+        .head{break-inside:avoid}
+        .step>:not(:first-child){break-before:avoid}
+        .caution.around{break-inside:auto;box-decoration-break:clone;-webkit-box-decoration-break:clone}
+        .around>div{break-inside:avoid}
         .step .no{font-weight:700;font-size:13pt}
         .step .what{font-weight:600}
-        .step ul{margin:1mm 0 0;padding-left:5mm}
-        .step li{margin:.6mm 0}
-        .step .at{font-weight:400}
-        .sign{border:.3mm solid #000;height:13mm;font-size:7.5pt;padding:.6mm 1mm;line-height:1.1}
+        .step ul{margin-top:.5mm;margin-bottom:0;padding-left:4mm}
+        .step li{margin:.6mm 0;break-inside:avoid}
+        .step li:last-child:nth-child(n+3){break-before:avoid}
+        .reads{margin-top:.5mm}
+        .room{display:inline-block;white-space:nowrap;margin-left:3mm;font-weight:700}
+        .reads .room,.ends .room{margin-left:0}
+        .room .blank{height:7mm;min-width:24mm;margin:0 1.5mm}
+        .sign{border:.3mm solid #000;min-height:11mm;font-size:8pt;padding:.6mm 1mm;line-height:1.15;margin:0 .3mm .8mm 0;overflow-wrap:anywhere}
         .done{background:#eee}
+        .done .sign{min-height:0;border:0}
+        .notes{break-inside:avoid}
+        .notes .line{height:9mm;border-bottom:.3mm solid #000}
         .write{border:.4mm solid #000;height:10mm;min-width:26mm;display:block}
         .blank{border-bottom:.3mm solid #000;display:inline-block;min-width:18mm}
         .wide{page:wide}
-        .wide .drawing{max-width:100%;max-height:150mm;height:auto}
-        th.kind{font-size:12.5pt;padding-top:4mm;border-bottom:.3mm solid #000;break-after:avoid}
+        #drawing{--draft:#000;--draft-fill:#fff;--soft:#222;--gone:#555;--gone-text:#333;--sheet:#fff;--ink:#000}
+        #drawing .drawing{width:100%;height:auto;max-height:150mm;display:block}
+        th.kind{font-size:12.5pt;padding-top:3mm;border-bottom:.3mm solid #000}
         .accept{white-space:nowrap}
         .sheet{page:sheet;break-before:page;padding:0;line-height:0}
         .sheet>svg{max-width:none;display:block}
@@ -57,14 +80,15 @@ internal static class PackStyle
         .row{break-inside:avoid;margin:0 0 3mm}
         .row h3{margin:2mm 0 0}
         @media print{.parts{display:none}}
-        @media screen{body{padding:6mm;margin:0 auto;max-width:200mm}.wide,.sheet{overflow-x:auto}.wide .drawing{max-width:none;max-height:none}}
+        @media screen{body{padding:6mm;margin:0 auto;max-width:200mm}#drawing,.sheet{overflow-x:auto}#drawing .drawing{min-width:150mm}}
         @media screen and (max-width:700px){
         body{padding:3mm;overflow-wrap:anywhere}
         h1{font-size:17pt}
         table{display:block;max-width:100%;overflow-x:auto}
         td,th{overflow-wrap:normal}
-        .step{grid-template-columns:9mm 8mm minmax(0,1fr)}
-        .step .sign{grid-column:3;height:auto;min-height:11mm;margin-top:2mm}
+        .step>*{margin-left:0}
+        .step>.head{grid-template-columns:9mm 8mm minmax(0,1fr)}
+        .step .sign{grid-column:3;margin-top:2mm}
         .sheet{position:relative}
         }
         """;

@@ -15,13 +15,13 @@ internal static class ReadingPages
             return;
         }
 
-        html.Open("section", ("id", "readings")).Put("h2", "Readings");
+        html.Open("section", ("class", "follows"), ("id", "readings")).Put("h2", "Readings");
         html.Put("p", "A reading outside its range is a bad joint until shown otherwise. Switch off before touching; do not leave it running. Keep the probes' guards on; one hand where you can.");
         int number = 0;
         foreach (IGrouping<string, PredictedReading> condition in pack.Readings.GroupBy(reading => reading.ConditionId))
         {
             Condition? state = pack.AsAltered.Find<Condition>(condition.Key);
-            html.Put("h3", state is null ? condition.Key : Wording.Of(state)).Open("table").Open("thead").Open("tr")
+            html.Put("h3", state is null ? condition.Key : Wording.Of(state)).Open("table", ("class", "readings")).Open("thead").Open("tr")
                 .Put("th", "", ("class", "tick")).Put("th", "Read", ("scope", "col")).Put("th", "Expect", ("scope", "col")).Put("th", "Accept", ("scope", "col")).Put("th", "Reading", ("scope", "col"))
                 .Close().Close().Open("tbody");
             foreach (PredictedReading reading in condition)

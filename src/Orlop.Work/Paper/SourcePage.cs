@@ -9,7 +9,7 @@ internal static class SourcePage
 {
     public static void Write(HtmlText html, WorkPack pack)
     {
-        html.Open("section", ("id", "sources")).Put("h2", "Where the numbers come from").Open("ul");
+        html.Open("section", ("class", "follows"), ("id", "sources")).Put("h2", "Where the numbers come from").Open("ul", ("class", "small"));
         IEnumerable<string> lines =
         [
             $"Allowances for cutting, supports and spares: {Allowances.Source}.",

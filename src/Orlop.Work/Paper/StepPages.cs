@@ -5,14 +5,17 @@ using Orlop.Work.Steps;
 
 namespace Orlop.Work.Paper;
 
-/// <summary>The steps, each with a box to tick and a field to sign.</summary>
+/// <summary>The steps, each with a box to tick, a field to sign and room for what is read.</summary>
 internal static class StepPages
 {
+    private const int NoteLineCount = 3;
+
     public static void Write(HtmlText html, WorkPack pack, PackText text, DateOnly day)
     {
-        html.Open("section", ("id", "steps")).Put("h2", "Steps");
-        html.Put("p", "In this order. Tick, write the time and your initials. If something is not as the step says, stop and write it down.");
-        ImmutableArray<ImmutableArray<StepCaution>> cautions = StepCaution.Of(pack.Steps);
+        // What is carried to the boat starts on a sheet of its own, unless nothing stands before it.
+        html.Open("section", [("id", "steps"), .. pack.Bring.IsEmpty && pack.Cuts.IsEmpty ? new[] { ("class", "follows") } : []]).Put("h2", "Steps");
+        html.Put("p", "In this order. Tick, write the time, your initials and what you read. If something is not as the step says, stop and write it down.");
+        ImmutableArray<ImmutableArray<StepCaution>> cautions = StepCaution.Of([.. pack.Steps.Select(step => IsBehind(step, day) ? step with { Cautions = [] } : step)]);
         StepKind? kind = null;
         for (int i = 0; i < pack.Steps.Length; i++)
         {
@@ -26,13 +29,15 @@ internal static class StepPages
             Step(html, step, i + 1, cautions[i], text, day);
         }
 
+        Notes(html);
         html.Close();
     }
 
     /// <summary>Cautions of one kind in their box.</summary>
     public static void Boxed(HtmlText html, CautionKind kind, IReadOnlyList<string> texts)
     {
-        html.Open("div", ("class", "caution"), ("role", "note")).Put("b", $"{StepCaution.TitleOf(kind)}.").Text($" {texts[0]}");
+        // What stays live all around is a list and may be long: it alone may break between its lines.
+        html.Open("div", ("class", kind == CautionKind.StaysLive ? "caution around" : "caution"), ("role", "note")).Put("b", $"{StepCaution.TitleOf(kind)}.").Text($" {texts[0]}");
         foreach (string text in texts.Skip(1))
         {
             html.Put("div", text);
@@ -41,14 +46,27 @@ internal static class StepPages
         html.Close();
     }
 
+    // Done, and done for good: one line of it is enough. What holds for one day only is printed whole, for the next visit.
+    private static bool IsBehind(WorkStep step, DateOnly day) => step.IsDoneOn(day) && !step.IsForOneDay;
+
     private static void Step(HtmlText html, WorkStep step, int number, ImmutableArray<StepCaution> cautions, PackText text, DateOnly day)
     {
         html.Open("div", ("class", step.IsDoneOn(day) ? "step done" : "step"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
-        html.Open("div");
+        html.Open("div", ("class", "head")).Open("div");
         BringPages.Box(html, step.IsDoneOn(day));
-        html.Close().Put("div", number.ToString(CultureInfo.InvariantCulture), ("class", "no")).Open("div").Open("div", ("class", "what"));
+        html.Close().Put("div", number.ToString(CultureInfo.InvariantCulture), ("class", "no")).Open("div", ("class", "what"));
         Sentence(html, step.Text, text);
+        html.Close().Put("div", Signed(step, day), ("class", "sign")).Close();
+        if (!IsBehind(step, day))
+        {
+            Body(html, step, cautions, text);
+        }
+
         html.Close();
+    }
+
+    private static void Body(HtmlText html, WorkStep step, ImmutableArray<StepCaution> cautions, PackText text)
+    {
         foreach (StepCaution caution in cautions)
         {
             if (caution.AsInStep is { } before)
@@ -68,13 +86,37 @@ internal static class StepPages
             {
                 html.Open("li");
                 Sentence(html, detail, text);
+                if (step.WriteDown is { What: null } write && detail.Parts.Any(part => part.Amount is not null))
+                {
+                    Room(html, "", write.Unit);
+                }
+
                 html.Close();
             }
 
             html.Close();
         }
 
-        html.Close().Put("div", Signed(step, day), ("class", "sign")).Close();
+        if (step.WriteDown is { What: { } what, Unit: { } unit })
+        {
+            html.Open("div", ("class", "reads"));
+            Room(html, $"{what}:", unit);
+            html.Close();
+        }
+    }
+
+    private static void Room(HtmlText html, string what, string unit) =>
+        html.Open("span", ("class", "room")).Text(what).Put("span", "", ("class", "blank")).Text(unit).Close();
+
+    private static void Notes(HtmlText html)
+    {
+        html.Open("div", ("class", "notes")).Put("h3", "Found otherwise than written here");
+        for (int line = 0; line < NoteLineCount; line++)
+        {
+            html.Put("div", "", ("class", "line"));
+        }
+
+        html.Close();
     }
 
     private static string Signed(WorkStep step, DateOnly day) => step switch

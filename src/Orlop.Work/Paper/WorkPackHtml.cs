@@ -26,8 +26,8 @@ public static class WorkPackHtml
         StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
-        DrawingPages.Write(html, pack, options);
         SourcePage.Write(html, pack);
+        DrawingPages.Write(html, pack, options);
         return html.Close().Close().Close().ToString();
     }
 
@@ -59,8 +59,7 @@ public static class WorkPackHtml
         html.Open("table", ("class", "title")).Open("tbody");
         (string Name, string Value)[] rows =
         [
-            ("Boat", pack.BoatTitle), ("Alteration", pack.Alteration.Title), ("Why", pack.Alteration.Purpose ?? "not said"),
-            ("Date", Date(options)), ("Revision", options.Revision),
+            ("Boat", pack.BoatTitle), ("Why", pack.Alteration.Purpose ?? "not said"), ("Date", $"{Date(options)}, revision {options.Revision}"),
             ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDoneOn(options.On))} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
             ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."),
         ];

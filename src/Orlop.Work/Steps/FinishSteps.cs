@@ -56,6 +56,7 @@ internal static class FinishSteps
                 Sentence.Of($"This shows only that the conductor is joined. It says nothing of the crimps: a ruined one passes too. The millivolt readings under load, at the end, judge those."),
                 Sentence.Of($"{names}."),
             ],
+            WriteDown = new WriteDown("Ω", "The highest"),
         };
         yield return test with
         {
@@ -68,6 +69,7 @@ internal static class FinishSteps
             Key = "test:insulation",
             Text = Sentence.Of($"Insulation: between the cores, and from each core to the hull, at least {(int)(LeastInsulationOhm / 1000)} kΩ."),
             Details = [Sentence.Of($"With a meter's ohm range; nothing connected at either end. Never an insulation tester with electronics connected.")],
+            WriteDown = new WriteDown("kΩ", "The lowest"),
             Cautions = Cautions.TouchesMains(scope) ? [Cautions.Mains] : [],
         };
     }
@@ -96,6 +98,7 @@ internal static class FinishSteps
                     _ => Sentence.Of($"Switch on {scope.Words.Located(device.Id)}."),
                 },
                 Details = [Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity.")],
+                WriteDown = new WriteDown("V", "At its supply side"),
                 Cautions = [.. Cautions.AtNodes(scope, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind is CautionKind.Mains or CautionKind.Battery)],
                 About = [device.Id],
             };

@@ -146,6 +146,7 @@ internal static class IsolationSteps
             Kind = StepKind.ProveDead,
             Text = Sentence.Of($"Prove dead: {scope.Words.Located(partId)}."),
             Details = details.ToImmutable(),
+            WriteDown = new WriteDown("V"),
             About = [partId],
         };
     }
@@ -158,6 +159,7 @@ internal static class IsolationSteps
             ? Sentence.Of($"The posts of {scope.Words.Located(partId)} stay live: no switch or fuse makes them dead. Do not look for 0 V there.")
             : Sentence.Of($"{scope.Words.Located(partId)} stays live: it cannot be proved dead. Measure it and write down what it reads."),
         Cautions = [.. NotDead(scope, plan, nodes), .. Cautions.AtNodes(scope, nodes)],
+        WriteDown = scope.Whole.Find(partId) is BatteryBank ? null : new WriteDown("V", "It reads"),
         About = [partId],
     };
 

@@ -29,6 +29,9 @@ public sealed record WorkStep
     /// <summary>Keys of the cable ends made off in this step.</summary>
     public ImmutableArray<string> Ends { get; init; } = [];
 
+    /// <summary>What is read off a meter in this step and written down, beside the readings at commissioning; null where nothing is.</summary>
+    public WriteDown? WriteDown { get; init; }
+
     /// <summary>Keys of the readings taken in this step.</summary>
     public ImmutableArray<string> Readings { get; init; } = [];
 

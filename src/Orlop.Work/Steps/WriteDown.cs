@@ -1,0 +1,6 @@
+namespace Orlop.Work.Steps;
+
+/// <summary>What a meter shows in a step, to be written down with a pen.</summary>
+/// <param name="Unit">Symbol of its unit: V, Ω, kΩ.</param>
+/// <param name="What">Which reading it is; null where it is one at each limit that the step's details name.</param>
+public sealed record WriteDown(string Unit, string? What = null);
