@@ -62,7 +62,7 @@ internal static class EndPages
         }
         else if (end.BuiltOn is null)
         {
-            html.Open("span", ("class", "room")).Text(end.Torque is null ? "maker's" : "used").Put("span", "", ("class", "blank")).Text("N·m").Close();
+            html.Open("span", ("class", "room")).Text(end.Torque is null ? "maker's" : "used").Put("span", "", ("class", "blank")).Text(text.TorqueUnit).Close();
         }
         else if (end.Torque is null)
         {

@@ -15,7 +15,7 @@ public static class PackFolder
             ("pack.json", PackJson.Write(pack, options)),
             ("cables.csv", PackTables.Cables(pack)),
             ("shopping.csv", PackTables.Shopping(pack, new PackText(options))),
-            .. DrawingPages.LabelSheets(pack, options).Select((sheet, index) => (string.Create(CultureInfo.InvariantCulture, $"labels-{index + 1}.svg"), sheet)),
+            .. LabelPages.Sheets(pack, options).Select((sheet, index) => (string.Create(CultureInfo.InvariantCulture, $"labels-{index + 1}.svg"), sheet)),
         ];
         Directory.CreateDirectory(folder);
         foreach ((string name, string content) in files)

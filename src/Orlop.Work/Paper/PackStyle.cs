@@ -15,24 +15,24 @@ internal static class PackStyle
         h2{font-size:16pt;margin:0 0 3mm;padding-bottom:1mm;border-bottom:.7mm solid #000;break-after:avoid}
         h3{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
         p{margin:0 0 2mm}
+        h2+p{break-after:avoid}
         section{break-before:page;padding-top:1mm}
-        section.follows{break-before:auto;margin-top:7mm}
+        section.follows{break-before:auto;margin-top:6mm}
         table{width:100%;border-collapse:collapse;margin:0 0 3mm}
         thead{display:table-header-group}
         tr{break-inside:avoid}
         tr.kind,tbody>tr:first-child:not(:last-child),tbody>tr:nth-last-child(2){break-after:avoid}
         th{font-size:9.5pt;text-align:left;vertical-align:bottom;border-bottom:.5mm solid #000;padding:1mm 1.5mm}
-        td{vertical-align:top;border-bottom:.2mm solid #777;padding:1.6mm 1.5mm}
+        td{vertical-align:top;border-bottom:.2mm solid #777;padding:1.1mm 1.5mm}
         td.tick,th.tick{width:10mm;padding-left:0}
-        .bring{table-layout:fixed}
-        .bring th:nth-child(3),.cut th:nth-child(2){width:19mm}
-        .bring th:nth-child(4){width:62mm}
-        .bring th:nth-child(5){width:17mm}
+        .bring th:nth-child(3),.bring th:nth-child(5){width:1%;white-space:nowrap}
+        .bring th:nth-child(4){width:74mm}
         .cut th:nth-child(4){width:34mm}
         .cut th:nth-child(5){width:42mm}
         .ends .num,.ends .means{white-space:nowrap}
         .ends th:last-child{width:46mm}
-        .readings th:nth-child(3){width:21mm}
+        .ends th{white-space:nowrap}
+        .readings th:nth-child(n+3){width:1%}
         .box{display:inline-block;width:7mm;height:7mm;border:.5mm solid #000;text-align:center;font-size:15pt;line-height:6mm}
         .num{font-size:14pt;font-weight:700;white-space:nowrap}
         b.amount{font-size:13pt;white-space:nowrap}
@@ -65,20 +65,21 @@ internal static class PackStyle
         .done .sign{min-height:0;border:0}
         .notes{break-inside:avoid}
         .notes .line{height:9mm;border-bottom:.3mm solid #000}
-        .write{border:.4mm solid #000;height:10mm;min-width:26mm;display:block}
+        .write{border:.4mm solid #000;height:10mm;width:25mm;display:block}
         .blank{border-bottom:.3mm solid #000;display:inline-block;min-width:18mm}
         .wide{page:wide}
         #drawing{--draft:#000;--draft-fill:#fff;--soft:#222;--gone:#555;--gone-text:#333;--sheet:#fff;--ink:#000}
         #drawing .drawing{width:100%;height:auto;max-height:150mm;display:block}
-        th.kind{font-size:12.5pt;padding-top:3mm;border-bottom:.3mm solid #000}
+        th.kind{font-size:12.5pt;padding-top:2.5mm;border-bottom:.3mm solid #000}
         .accept{white-space:nowrap}
         .sheet{page:sheet;break-before:page;padding:0;line-height:0}
         .sheet>svg{max-width:none;display:block}
         .sheet h2{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);border:0;margin:0;line-height:1}
-        .together{break-inside:avoid}
+        #sources{break-inside:avoid}
+        #sources ul{font-size:8.5pt;line-height:1.25;margin:0;padding-left:4mm}
         .parts a{display:inline-block;padding:2.5mm 3mm 2.5mm 0;color:#000}
-        .row{break-inside:avoid;margin:0 0 3mm}
-        .row h3{margin:2mm 0 0}
+        .row{break-inside:avoid;margin:0 0 1mm}
+        .row h3{margin:1mm 0 0}
         @media print{.parts{display:none}}
         @media screen{body{padding:6mm;margin:0 auto;max-width:200mm}#drawing,.sheet{overflow-x:auto}#drawing .drawing{min-width:150mm}}
         @media screen and (max-width:700px){

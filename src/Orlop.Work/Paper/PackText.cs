@@ -26,6 +26,9 @@ public sealed class PackText(PaperOptions options)
     /// <summary>The accepted range of a reading: "159 mV to 219 mV".</summary>
     public string Range(Band band) => $"{Reading(band.Least)} to {Reading(band.Most)}";
 
+    /// <summary>Symbol of the unit in which the reader's wrench shows a torque.</summary>
+    public string TorqueUnit => AxisUnit.For("Nm", options.Units).Symbol;
+
     /// <summary>Where a bring item stands.</summary>
     public static string Of(StockState state) => state switch
     {

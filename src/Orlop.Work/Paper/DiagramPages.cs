@@ -4,13 +4,11 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Drawings.Circuits;
-using Orlop.Drawings.Paper;
-using Orlop.Work.Labels;
 
 namespace Orlop.Work.Paper;
 
-/// <summary>The one-line diagram of the circuits touched, and the labels in true size.</summary>
-internal static partial class DrawingPages
+/// <summary>The one-line diagram of the circuits touched.</summary>
+internal static partial class DiagramPages
 {
     // Drawing units (1/96 in) between the margins of an upright page: a wider drawing would be made smaller there, so it gets a page on its side.
     private const double UprightWidth = 690;
@@ -18,37 +16,25 @@ internal static partial class DrawingPages
     // A small drawing is not blown up beyond this.
     private const double MostScale = 1.6;
 
-    public static void Write(HtmlText html, WorkPack pack, PaperOptions options)
+    /// <summary>Writes the diagrams; true where they need pages on their side.</summary>
+    public static bool Write(HtmlText html, WorkPack pack, PaperOptions options)
     {
-        if (!pack.Ends.IsEmpty)
+        if (pack.Ends.IsEmpty)
         {
-            Drawn[] rows = [.. Diagrams(pack, options)];
-            html.Open("section", ("class", rows.Any(row => row.Width > UprightWidth) ? "wide" : "follows"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
-            foreach (Drawn row in rows)
-            {
-                string most = string.Create(CultureInfo.InvariantCulture, $"max-width:{row.Width * MostScale:0}px");
-                html.Open("div", ("class", "row"), ("style", most)).Put("h3", row.Title).Markup(row.Svg).Close();
-            }
-
-            html.Close();
+            return false;
         }
 
-        int number = 0;
-        foreach (string sheet in LabelSheets(pack, options))
+        Drawn[] rows = [.. Diagrams(pack, options)];
+        bool isOnItsSide = rows.Any(row => row.Width > UprightWidth);
+        html.Open("section", ("class", isOnItsSide ? "wide" : "follows"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
+        foreach (Drawn row in rows)
         {
-            html.Open("section", [("class", "sheet"), .. ++number == 1 ? new[] { ("id", "labels") } : []]).Put("h2", number == 1 ? "Labels, in true size" : "Labels, continued").Markup(sheet).Close();
+            string most = string.Create(CultureInfo.InvariantCulture, $"max-width:{row.Width * MostScale:0}px");
+            html.Open("div", ("class", "row"), ("style", most)).Put("h3", row.Title).Markup(row.Svg).Close();
         }
-    }
 
-    /// <summary>The label sheets as SVG, one a page.</summary>
-    public static IReadOnlyList<string> LabelSheets(WorkPack pack, PaperOptions options) => pack.Labels.IsEmpty
-        ? []
-        : LabelSheet.Draw(pack.BoatTitle, [.. pack.Labels.Select(label => Printed(label, new PackText(options)))], options.Size);
-
-    private static CableLabel Printed(WorkLabel label, PackText text)
-    {
-        string[] ends = label.Line.Split(" → ");
-        return new CableLabel(label.Id, ends[0], ends.Length > 1 ? ends[1] : "", text.Of(label.Facts), "");
+        html.Close();
+        return isOnItsSide;
     }
 
     private static IEnumerable<Drawn> Diagrams(WorkPack pack, PaperOptions options)
