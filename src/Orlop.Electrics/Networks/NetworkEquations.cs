@@ -43,18 +43,18 @@ internal sealed class NetworkEquations(PreparedNetwork network)
             EvaluateSink(k, potentials, sinks);
         }
 
-        Array.Clear(ImbalanceA);
-        for (var k = 0; k < CurrentA.Length; k++)
+        var (from, to, currents, imbalances) = (network.A, network.B, CurrentA, ImbalanceA);
+        Array.Clear(imbalances);
+        for (var k = 0; k < currents.Length; k++)
         {
-            var (a, b) = (network.A[k], network.B[k]);
-            if (a >= 0)
+            if (from[k] >= 0)
             {
-                ImbalanceA[a] += CurrentA[k];
+                imbalances[from[k]] += currents[k];
             }
 
-            if (b >= 0)
+            if (to[k] >= 0)
             {
-                ImbalanceA[b] -= CurrentA[k];
+                imbalances[to[k]] -= currents[k];
             }
         }
     }
