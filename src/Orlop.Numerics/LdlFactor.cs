@@ -19,7 +19,7 @@ public sealed class LdlFactor
         _columnStart = columnStart;
         _lowerRows = lowerRows;
         Lower = new double[lowerRows.Length];
-        Pivots = new double[permutation.Length];
+        InversePivots = new double[permutation.Length];
         Row = new double[permutation.Length];
         Filled = new int[permutation.Length];
     }
@@ -32,7 +32,8 @@ public sealed class LdlFactor
 
     internal double[] Lower { get; }
 
-    internal double[] Pivots { get; }
+    /// <summary>1 over each pivot: multiplying is faster than dividing, and each is used many times.</summary>
+    internal double[] InversePivots { get; }
 
     internal double[] Row { get; }
 
@@ -59,21 +60,22 @@ public sealed class LdlFactor
             work[k] = b[_permutation[k]];
         }
 
+        var (starts, rows, lower, inversePivots) = (_columnStart, _lowerRows, Lower, InversePivots);
         for (var column = 0; column < order; column++)
         {
             var value = work[column];
-            for (var p = _columnStart[column]; p < _columnStart[column + 1]; p++)
+            for (var p = starts[column]; p < starts[column + 1]; p++)
             {
-                work[_lowerRows[p]] -= Lower[p] * value;
+                work[rows[p]] -= lower[p] * value;
             }
         }
 
         for (var column = order - 1; column >= 0; column--)
         {
-            var value = work[column] / Pivots[column];
-            for (var p = _columnStart[column]; p < _columnStart[column + 1]; p++)
+            var value = work[column] * inversePivots[column];
+            for (var p = starts[column]; p < starts[column + 1]; p++)
             {
-                value -= Lower[p] * work[_lowerRows[p]];
+                value -= lower[p] * work[rows[p]];
             }
 
             work[column] = value;

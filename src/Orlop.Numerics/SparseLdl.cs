@@ -59,7 +59,8 @@ public sealed class SparseLdl
 
         var factor = reuse ?? new LdlFactor(_permutation, _columnStart, _lowerRows);
         factor.FailedIndex = null;
-        var (lower, pivots, row, filled) = (factor.Lower, factor.Pivots, factor.Row, factor.Filled);
+        var (lower, inversePivots, row, filled) = (factor.Lower, factor.InversePivots, factor.Row, factor.Filled);
+        var (columnStart, lowerRows) = (_columnStart, _lowerRows);
         Array.Copy(_columnStart, filled, _order);
         for (var k = 0; k < _order; k++)
         {
@@ -76,12 +77,12 @@ public sealed class SparseLdl
                 var value = row[column];
                 row[column] = 0;
                 var end = filled[column];
-                for (var p = _columnStart[column]; p < end; p++)
+                for (var p = columnStart[column]; p < end; p++)
                 {
-                    row[_lowerRows[p]] -= lower[p] * value;
+                    row[lowerRows[p]] -= lower[p] * value;
                 }
 
-                var scaled = value / pivots[column];
+                var scaled = value * inversePivots[column];
                 pivot -= scaled * value;
                 lower[end] = scaled;
                 filled[column] = end + 1;
@@ -94,7 +95,7 @@ public sealed class SparseLdl
                 return factor;
             }
 
-            pivots[k] = pivot;
+            inversePivots[k] = 1 / pivot;
         }
 
         return factor;

@@ -15,7 +15,7 @@ namespace Orlop.Bench.Reviews;
 internal static class ReviewBench
 {
     private const double MostMs = 50;
-    private const int WarmUpCount = 300;
+    private const int WarmUpCount = 1000;
     private const int RepeatCount = 31;
 
     public static int Run(TextWriter output)

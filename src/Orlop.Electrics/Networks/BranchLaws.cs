@@ -41,6 +41,8 @@ internal sealed class BranchLaws
             }
         }
 
+        ConductorS = [.. ConductorOhm.Select(ohm => 1 / ohm)];
+
         // A contact of zero resistance lies inside a junction and carries nothing here.
         ContactS = [.. wiring.Contacts.Select(c => c.ResistanceOhm > 0 ? 1 / c.ResistanceOhm : 0)];
         SourceV = [.. wiring.Batteries.Select(b => b.OpenCircuitV), .. wiring.LimitedSources.Select(s => s.SetpointV), .. wiring.Converters.Select(c => c.OutputV)];
@@ -51,6 +53,9 @@ internal sealed class BranchLaws
 
     /// <summary>Resistance at the ambient temperature (at 20 °C without heating).</summary>
     public double[] ConductorOhm { get; }
+
+    /// <summary>1 over <see cref="ConductorOhm"/>.</summary>
+    public double[] ConductorS { get; }
 
     /// <summary>1 over the square of the current at which the temperature has no end; 0 without heating.</summary>
     public double[] RunawayPerA2 { get; }

@@ -6,6 +6,8 @@ namespace Orlop.Electrics.Networks;
 internal sealed class NetworkEquations(PreparedNetwork network)
 {
     private const double Edge = 1e-14;
+    private readonly int[] _from = network.A;
+    private readonly int[] _to = network.B;
     private readonly Wiring _wiring = network.Wiring;
     private readonly BranchLaws _laws = network.Laws;
     private readonly int _firstContact = network.Wiring.Start(BranchKind.Contact);
@@ -29,7 +31,7 @@ internal sealed class NetworkEquations(PreparedNetwork network)
     /// <summary>Voltage across a branch.</summary>
     public double Across(int branch, double[] potentials)
     {
-        var (a, b) = (network.A[branch], network.B[branch]);
+        var (a, b) = (_from[branch], _to[branch]);
         return (a < 0 ? 0 : potentials[a]) - (b < 0 ? 0 : potentials[b]);
     }
 
@@ -43,18 +45,18 @@ internal sealed class NetworkEquations(PreparedNetwork network)
             EvaluateSink(k, potentials, sinks);
         }
 
-        Array.Clear(ImbalanceA);
-        for (var k = 0; k < CurrentA.Length; k++)
+        var (from, to, currents, imbalances) = (_from, _to, CurrentA, ImbalanceA);
+        Array.Clear(imbalances);
+        for (var k = 0; k < currents.Length; k++)
         {
-            var (a, b) = (network.A[k], network.B[k]);
-            if (a >= 0)
+            if (from[k] >= 0)
             {
-                ImbalanceA[a] += CurrentA[k];
+                imbalances[from[k]] += currents[k];
             }
 
-            if (b >= 0)
+            if (to[k] >= 0)
             {
-                ImbalanceA[b] -= CurrentA[k];
+                imbalances[to[k]] -= currents[k];
             }
         }
     }
@@ -62,10 +64,11 @@ internal sealed class NetworkEquations(PreparedNetwork network)
     /// <summary>Fills the matrix of slopes.</summary>
     public void FillMatrix(double[] values)
     {
+        var (from, to, slots, slopes) = (_from, _to, network.Slot, SlopeS);
         Array.Clear(values);
-        for (var k = 0; k < SlopeS.Length; k++)
+        for (var k = 0; k < slopes.Length; k++)
         {
-            Stamp(values, k, SlopeS[k]);
+            Stamp(values, from[k], to[k], slots[k], slopes[k]);
         }
     }
 
@@ -107,9 +110,11 @@ internal sealed class NetworkEquations(PreparedNetwork network)
     }
 
     /// <summary>Adds one branch's slope to the matrix.</summary>
-    public void Stamp(double[] values, int branch, double slopeS)
+    public void Stamp(double[] values, int branch, double slopeS) =>
+        Stamp(values, _from[branch], _to[branch], network.Slot[branch], slopeS);
+
+    private static void Stamp(double[] values, int a, int b, int slot, double slopeS)
     {
-        var (a, b) = (network.A[branch], network.B[branch]);
         if (a == b)
         {
             return;
@@ -125,9 +130,9 @@ internal sealed class NetworkEquations(PreparedNetwork network)
             values[b] += slopeS;
         }
 
-        if (network.Slot[branch] >= 0)
+        if (slot >= 0)
         {
-            values[network.Slot[branch]] -= slopeS;
+            values[slot] -= slopeS;
         }
     }
 
@@ -159,24 +164,25 @@ internal sealed class NetworkEquations(PreparedNetwork network)
 
     private void EvaluateMetal(double[] potentials)
     {
-        for (var k = 0; k < _firstContact; k++)
+        var (currents, slopes, conductors, runaways, contacts) = (CurrentA, SlopeS, _laws.ConductorS, _laws.RunawayPerA2, _laws.ContactS);
+        for (var k = 0; k < conductors.Length; k++)
         {
             var voltageV = Across(k, potentials);
-            if (_laws.RunawayPerA2[k] > 0)
+            if (runaways[k] > 0)
             {
-                (CurrentA[k], SlopeS[k]) = _laws.Heated(k, voltageV);
+                (currents[k], slopes[k]) = _laws.Heated(k, voltageV);
             }
             else
             {
-                CurrentA[k] = voltageV / _laws.ConductorOhm[k];
-                SlopeS[k] = 1 / _laws.ConductorOhm[k];
+                slopes[k] = conductors[k];
+                currents[k] = voltageV * conductors[k];
             }
         }
 
-        for (var k = _firstContact; k < _firstSource; k++)
+        for (var k = 0; k < contacts.Length; k++)
         {
-            SlopeS[k] = _laws.ContactS[k - _firstContact];
-            CurrentA[k] = Across(k, potentials) * SlopeS[k];
+            slopes[_firstContact + k] = contacts[k];
+            currents[_firstContact + k] = Across(_firstContact + k, potentials) * contacts[k];
         }
     }
 

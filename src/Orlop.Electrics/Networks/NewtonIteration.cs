@@ -1,3 +1,4 @@
+using System.Numerics;
 using Orlop.Numerics;
 
 namespace Orlop.Electrics.Networks;
@@ -12,7 +13,7 @@ internal enum NewtonEnd { Converged, BeyondLimit, IterationLimit }
 /// Ortega and Rheinboldt, "Iterative Solution of Nonlinear Equations in Several Variables" (1970), section 13.3 (monotone Newton
 /// iterates for convex functions with an M-matrix slope).
 /// </remarks>
-internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken token)
+internal sealed class NewtonIteration(PreparedNetwork network)
 {
     private const int MostIterations = 80;
     private const double RelativeToleranceA = 1e-9;
@@ -27,23 +28,33 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
     private readonly double[] _step = new double[network.UnknownCount];
     private readonly double[] _trial = new double[network.UnknownCount];
     private LdlFactor? _factor;
+    private CancellationToken _token;
 
     public NetworkEquations Equations { get; } = new(network);
 
+    /// <summary>Counted since <see cref="Begin"/>.</summary>
     public int IterationCount { get; private set; }
 
     public double ResidualA { get; private set; }
 
     public int WorstUnknown { get; private set; }
 
+    /// <summary>Makes ready for another solve of the same network, in the memory of the last.</summary>
+    public void Begin(CancellationToken token)
+    {
+        _token = token;
+        IterationCount = 0;
+    }
+
     /// <summary>Improves the potentials in place.</summary>
-    public NewtonEnd Run(double[] potentials, Sinks sinks)
+    /// <param name="isSolved">The potentials come from a direct solution, so that a balance met at once needs no step to confirm it.</param>
+    public NewtonEnd Run(double[] potentials, Sinks sinks, bool isSolved = false)
     {
         Equations.Evaluate(potentials, sinks);
-        var largestStepV = double.PositiveInfinity;
+        var largestStepV = isSolved ? 0 : double.PositiveInfinity;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
-            token.ThrowIfCancellationRequested();
+            _token.ThrowIfCancellationRequested();
             var isBalanced = MeasureResidual(potentials);
             if (isBalanced && (ResidualA == 0 || largestStepV <= RelativeStepV * _sourceSumV))
             {
@@ -179,12 +190,28 @@ internal sealed class NewtonIteration(PreparedNetwork network, CancellationToken
         return false;
     }
 
+    // A value that is no number makes the largest none either.
     private static double LargestOf(double[] values)
     {
         var largest = 0.0;
-        foreach (var value in values)
+        var k = 0;
+        if (values.Length >= Vector<double>.Count)
         {
-            largest = Math.Max(largest, Math.Abs(value));
+            var lanes = Vector<double>.Zero;
+            for (; k <= values.Length - Vector<double>.Count; k += Vector<double>.Count)
+            {
+                lanes = Vector.Max(lanes, Vector.Abs(new Vector<double>(values, k)));
+            }
+
+            for (var lane = 0; lane < Vector<double>.Count; lane++)
+            {
+                largest = Math.Max(largest, lanes[lane]);
+            }
+        }
+
+        for (; k < values.Length; k++)
+        {
+            largest = Math.Max(largest, Math.Abs(values[k]));
         }
 
         return largest;

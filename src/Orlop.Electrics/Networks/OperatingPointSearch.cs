@@ -15,22 +15,28 @@ internal sealed class OperatingPointSearch
     private readonly IProgress<double>? _progress;
     private readonly double[] _unloaded;
 
-    private OperatingPointSearch(PreparedNetwork network, Sinks sinks, CancellationToken token, IProgress<double>? progress)
+    private OperatingPointSearch(PreparedNetwork network, NewtonIteration newton, Sinks sinks, IProgress<double>? progress)
     {
         _network = network;
-        _newton = new NewtonIteration(network, token);
+        _newton = newton;
         _sinks = sinks;
         _progress = progress;
         _unloaded = new double[network.UnknownCount];
     }
 
-    public static NetworkResult Run(PreparedNetwork network, Sinks sinks, CancellationToken token, IProgress<double>? progress) =>
-        new OperatingPointSearch(network, sinks, token, progress).Run();
+    public static NetworkResult Run(PreparedNetwork network, Sinks sinks, CancellationToken token, IProgress<double>? progress)
+    {
+        var newton = network.Borrow();
+        newton.Begin(token);
+        var result = new OperatingPointSearch(network, newton, sinks, progress).Run();
+        network.GiveBack(newton);
+        return result;
+    }
 
     private NetworkResult Run()
     {
         _newton.StartWithoutSinks(_unloaded, _sinks);
-        if (_newton.Run(_unloaded, _sinks.Scaled(0)) != NewtonEnd.Converged)
+        if (_newton.Run(_unloaded, _sinks.Scaled(0), isSolved: true) != NewtonEnd.Converged)
         {
             return Ended(SolveStatus.NotConverged);
         }

@@ -5,11 +5,14 @@ using Orlop.Numerics;
 namespace Orlop.Electrics.Networks;
 
 /// <summary>
-/// A network checked, numbered and analysed once, to be solved any number of times. Immutable, so safe from several threads.
+/// A network checked, numbered and analysed once, to be solved any number of times, from several threads at a time.
 /// </summary>
 public sealed class PreparedNetwork
 {
     private readonly int[] _partOfUnknown;
+
+    // The memory of the last solve, for the next; one that finds it taken makes its own.
+    private NewtonIteration? _idle;
 
     private PreparedNetwork(Wiring wiring)
     {
@@ -136,6 +139,10 @@ public sealed class PreparedNetwork
 
         return false;
     }
+
+    internal NewtonIteration Borrow() => Interlocked.Exchange(ref _idle, null) ?? new NewtonIteration(this);
+
+    internal void GiveBack(NewtonIteration newton) => Volatile.Write(ref _idle, newton);
 
     internal static PreparedNetwork OfSound(Wiring wiring) => new(wiring);
 }

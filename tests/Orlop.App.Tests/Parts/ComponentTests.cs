@@ -49,6 +49,22 @@ public sealed class ComponentTests : IDisposable
     }
 
     [Fact]
+    public void ThingForm_ChangedElsewhereWhileTheBoxIsHeld_KeepsWhatWasSeenUntilItIsLeft()
+    {
+        IRenderedComponent<ThingForm> form = Form("main-fuse");
+        form.Find("#field-main-fuse-ratedA").Focus();
+        Protection seen = Session.Now.Shown.Find<Protection>("main-fuse")!;
+        Session.Edit("elsewhere", new ThingChange(seen, seen with { RatedA = 225 }));
+        form.Render();
+
+        Assert.Equal("250 A", Shown());
+        form.Find("#field-main-fuse-ratedA").Blur();
+        Assert.Equal("225 A", Shown());
+
+        string? Shown() => form.Find("#field-main-fuse-ratedA").GetAttribute("value")?.Replace('\u00A0', ' ');
+    }
+
+    [Fact]
     public void ThingForm_ChangedElsewhereMeanwhile_ShowsBothAndKeepsWhatIsChosen()
     {
         IRenderedComponent<ThingForm> form = Form("main-fuse");

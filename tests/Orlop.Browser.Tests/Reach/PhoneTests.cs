@@ -43,7 +43,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
         await AssertTargetsAsync(window, ".reading input");
         await reading.TapAsync();
         await BoatWindow.TypeAsync(reading, "26.8");
-        await Expect(reading).ToHaveValueAsync("26.8 V");
+        await Expect(reading).ToHaveValueAsync("26.8");
         await Expect(window.Main.Locator(".reading").First.Locator(".stand")).ToBeVisibleAsync();
 
         await window.Main.GetByRole(AriaRole.Link, new() { Name = "Photographs" }).TapAsync();
