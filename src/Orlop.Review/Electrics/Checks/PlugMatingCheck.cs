@@ -48,7 +48,8 @@ public sealed class PlugMatingCheck : IElectricsCheck
     // Either lead may be the one that reaches; the pair is as bad as the worse of the two.
     private Finding OfPair(ElectricsView view, PlugAndSocket first, PlugAndSocket second) =>
         new[] { Judge(view, first, second), Judge(view, second, first) }.MaxBy(finding => Verdicts.Weight(finding.Verdict))!
-            with { SubjectId = first.Id, OtherSubjectId = second.Id };
+            with
+        { SubjectId = first.Id, OtherSubjectId = second.Id };
 
     private static bool Mates(PlugAndSocket plug, PlugAndSocket other) => IsSame(plug.Keying, other.Keying);
 
