@@ -19,14 +19,33 @@ internal sealed record ChainVolts(
     {
         ElectricsView view = new(boat, Practice.Of(boat, memo), memo, CancellationToken.None);
         SolvedNetwork running = view.Solve(condition, ChargeCase.Lowest);
+        if (RestsOnMissing(chain, view, running, condition) || running.LoadV(chain.Taker.Id) is null)
+        {
+            return None(chain);
+        }
+
         SolvedNetwork? starting = chain.Taker is ElectricLoad { StartRatio.Value: > 1 } ? view.Solve(new NetworkCase(condition.Id, ChargeCase.Lowest, chain.Taker.Id)) : null;
         return new ChainVolts(
             AtSource(chain, running),
             starting is null ? null : AtSource(chain, starting),
             Along(chain, running),
             starting is null ? [.. chain.Out.Select(_ => (double?)null)] : Along(chain, starting),
-            running.Built.Gaps.ContainsKey(chain.Taker.Id) ? null : running.LoadV(chain.Taker.Id),
+            running.LoadV(chain.Taker.Id),
             starting?.LoadV(chain.Taker.Id));
+    }
+
+    // Anything missing on the chain itself, or in the draw of anything that shares it.
+    private static bool RestsOnMissing(Chain chain, ElectricsView view, SolvedNetwork solved, Condition condition)
+    {
+        HashSet<string> things = [chain.Taker.Id, .. chain.Out.Concat(chain.Back).Select(item => item.Thing.Id)];
+        if (chain.Source is { } source)
+        {
+            things.Add(source.Id);
+        }
+
+        return MissingInputs.OfVoltage(view, solved, condition, chain.Taker.Id).Length > 0
+            || solved.Built.Gaps.Keys.Any(id => things.Contains(ElementIds.ThingOf(id))
+                || view.PathsIn(condition).ElementsTo(id).Any(element => things.Contains(ElementIds.ThingOf(element))));
     }
 
     private static double? AtSource(Chain chain, SolvedNetwork solved) =>
