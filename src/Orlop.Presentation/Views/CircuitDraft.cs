@@ -117,6 +117,12 @@ public sealed class CircuitDraft
         bool isPower = !QuantityIs(Draws, "A", units, culture);
         Quantity? draws = Read(nameof(Draws), Draws, isPower ? "W" : "A", true);
         Terminal from = End(nameof(From), From), back = End(nameof(Return), Return);
+        if (from.Name is TerminalNames.Minus or TerminalNames.OutMinus && back.Name is TerminalNames.Plus or TerminalNames.OutPlus)
+        {
+            _refusals[nameof(From)] = "This is a minus terminal, and the minus goes back to a plus: the circuit would be the wrong way round. Choose a plus terminal or a bar.";
+            _refusals[nameof(Return)] = "This is a plus terminal. Choose a minus terminal or a bar.";
+        }
+
         CircuitPlan plan = new()
         {
             LoadName = Name.Trim(),

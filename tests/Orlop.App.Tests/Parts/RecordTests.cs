@@ -100,14 +100,14 @@ public sealed class RecordTests : IDisposable
         panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(60));
         panel.WaitForState(() => !panel.Markup.Contains("being worked out", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         int before = Session.Now.AsBuilt.All<Reading>().Count();
-        AngleSharp.Dom.IElement empty = panel.FindAll(".meter input").First(box => string.IsNullOrEmpty(box.GetAttribute("value")));
-        empty.Change("wet");
-        Assert.Contains("wet", panel.Find(".reading .refusal").TextContent, StringComparison.Ordinal);
+        // Found and changed in one turn of the page, which may be drawn again while the review goes on.
+        panel.InvokeAsync(() => panel.FindAll(".meter input").First(box => string.IsNullOrEmpty(box.GetAttribute("value"))).Change("wet"));
+        panel.WaitForAssertion(() => Assert.Contains("wet", panel.Find(".reading .refusal").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(10));
         Assert.Equal(before, Session.Now.AsBuilt.All<Reading>().Count());
 
-        panel.FindAll(".meter input").First(box => box.GetAttribute("value") == "wet").Change("1.5");
+        panel.InvokeAsync(() => panel.FindAll(".meter input").First(box => box.GetAttribute("value") == "wet").Change("1.5"));
+        panel.WaitForAssertion(() => Assert.Equal(before + 1, Session.Now.AsBuilt.All<Reading>().Count()), TimeSpan.FromSeconds(10));
         Reading kept = Session.Now.AsBuilt.All<Reading>().Last();
-        Assert.Equal(before + 1, Session.Now.AsBuilt.All<Reading>().Count());
         Assert.Equal(1.5, (kept.VoltageV ?? kept.CurrentA)!.Value);
         Assert.Equal(Session.Today, kept.On);
     }

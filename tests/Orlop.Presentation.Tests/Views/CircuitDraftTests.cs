@@ -1,0 +1,42 @@
+using System.Globalization;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
+using Xunit;
+
+namespace Orlop.Presentation.Tests.Views;
+
+public sealed class CircuitDraftTests
+{
+    private static readonly CultureInfo Culture = CultureInfo.GetCultureInfo("en");
+
+    [Fact]
+    public void Plan_FromPlusBackToMinus_IsMade()
+    {
+        CircuitDraft draft = Draft("bank.+", "bank.-");
+
+        Assert.NotNull(draft.Plan(DisplayUnits.Metric, Culture));
+        Assert.Equal(0, draft.RefusalCount);
+    }
+
+    [Fact]
+    public void Plan_FromMinusBackToPlus_IsRefusedAtBothEnds()
+    {
+        CircuitDraft draft = Draft("bank.-", "bank.+");
+
+        Assert.Null(draft.Plan(DisplayUnits.Metric, Culture));
+        Assert.Contains("wrong way round", draft.Refusal(nameof(CircuitDraft.From)), StringComparison.Ordinal);
+        Assert.Contains("plus terminal", draft.Refusal(nameof(CircuitDraft.Return)), StringComparison.Ordinal);
+        Assert.Equal(2, draft.RefusalCount);
+    }
+
+    private static CircuitDraft Draft(string from, string back) => new()
+    {
+        Name = "Lamp",
+        Voltage = "12 V",
+        Draws = "10 W",
+        Rating = "3 A",
+        Area = "1.5 mm²",
+        From = from,
+        Return = back,
+    };
+}
