@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
 using Orlop.Electrics.Isolation;
 using Orlop.Review.Electrics;
 
@@ -33,30 +34,56 @@ public static class IsolationPlans
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(mayOpen);
-        return PlanIn(Seen(boat, wiring, mayOpen), nodes);
+        return PlanIn(Seen(InputOf(boat, wiring, mayOpen)), nodes);
     }
 
-    /// <summary>The plans of several parts, each by itself; the wiring is read once.</summary>
-    public static IEnumerable<(Part Part, IsolationResult? Plan)> PlanEach(BoatModel boat, Wiring wiring, IEnumerable<Part> parts)
+    /// <summary>
+    /// The plans of several parts, each by itself. The wiring is read once, and the plans are remembered by all that isolation reads: a cable's size or a
+    /// fuse's rating is not among it.
+    /// </summary>
+    public static IEnumerable<(Part Part, IsolationResult? Plan)> PlanEach(BoatModel boat, Wiring wiring, IReadOnlyList<Part> parts, Memo memo)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        WiringSeen seen = Seen(boat, wiring, _ => true);
-        return parts.Select(part => (part, PlanIn(seen, NodesOf(part))));
+        ArgumentNullException.ThrowIfNull(memo);
+        IsolationInput input = InputOf(boat, wiring, _ => true);
+        ValueList<string> targets = parts.SelectMany(part => NodesOf(part).Prepend(part.Id)).ToValueList();
+        PlansOfParts plans = memo.Get((targets, KeyOf(input)), () =>
+        {
+            WiringSeen seen = Seen(input);
+            return new PlansOfParts([.. parts.Select(part => PlanIn(seen, NodesOf(part)))]);
+        });
+        return parts.Zip(plans.Each);
     }
+
+    private sealed record PlansOfParts(ImmutableArray<IsolationResult?> Each);
+
+    private static object KeyOf(IsolationInput input) => (
+        input.Edges.ToValueList(), input.Feeds.ToValueList(), input.GroundedNodes.ToValueList(),
+        input.Sources.Select(source => (source with { PoleNodes = [] }, source.PoleNodes.ToValueList())).ToValueList());
 
     // Null when the boat has no source.
     private sealed record WiringSeen(PreparedIsolation? Prepared, HashSet<string> Nodes);
 
-    private static WiringSeen Seen(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
+    private static WiringSeen Seen(IsolationInput input) =>
+        new(input.Sources.IsEmpty ? null : new PreparedIsolation(input), NodesOf(input));
+
+    private static IsolationInput InputOf(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
     {
-        ImmutableArray<IsolationEdge> edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)];
-        ImmutableArray<IsolationSource> sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()];
-        ImmutableArray<ConverterFeed> feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))];
-        HashSet<string> nodes = [.. edges.SelectMany(edge => new[] { edge.A, edge.B }), .. sources.SelectMany(source => source.PoleNodes), .. feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode })];
-        return new WiringSeen(
-            sources.IsEmpty ? null : new PreparedIsolation(new IsolationInput { Edges = edges, Sources = sources, Feeds = feeds, GroundedNodes = [.. Reference(boat, wiring).Where(nodes.Contains)] }),
-            nodes);
+        IsolationInput input = new()
+        {
+            Edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)],
+            Sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()],
+            Feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))],
+        };
+        return input with { GroundedNodes = [.. Reference(boat, wiring).Where(NodesOf(input).Contains)] };
     }
+
+    private static HashSet<string> NodesOf(IsolationInput input) =>
+    [
+        .. input.Edges.SelectMany(edge => new[] { edge.A, edge.B }),
+        .. input.Sources.SelectMany(source => source.PoleNodes),
+        .. input.Feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode }),
+    ];
 
     private static IsolationResult? PlanIn(WiringSeen seen, IEnumerable<string> nodes)
     {
