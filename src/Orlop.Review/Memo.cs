@@ -32,12 +32,15 @@ public sealed class Memo(int capacity = 4096)
     public T Get<T>(object key, Func<T> compute)
         where T : class
     {
-        if (!_entries.TryGetValue((typeof(T), key), out Entry? entry))
+        if (_entries.TryGetValue((typeof(T), key), out Entry? entry))
+        {
+            entry.WasAsked = true;
+        }
+        else
         {
             entry = _entries.GetOrAdd((typeof(T), key), new Entry(new Lazy<object>(() => Computed(compute))));
         }
 
-        entry.WasAsked = true;
         try
         {
             return (T)entry.Value.Value;
