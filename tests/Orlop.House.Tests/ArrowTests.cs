@@ -12,7 +12,7 @@ public sealed class ArrowTests
         ["Orlop.Electrics"] = ["Orlop.Numerics"],
         ["Orlop.Hull"] = [],
         ["Orlop.Store"] = ["Orlop.Boat"],
-        ["Orlop.Review"] = ["Orlop.Boat", "Orlop.Electrics"],
+        ["Orlop.Review"] = ["Orlop.Boat", "Orlop.Electrics", "Orlop.Hull"],
         ["Orlop.Presentation"] = ["Orlop.Review"],
         ["Orlop.Drawings"] = ["Orlop.Presentation"],
         ["Orlop.Work"] = ["Orlop.Presentation", "Orlop.Drawings"],

@@ -6,11 +6,8 @@ namespace Orlop.Boat.Things;
 /// <summary>A measurement of the whole boat at her berth, with what was aboard.</summary>
 public abstract record BerthTest : Thing
 {
-    [Description("The condition that says what was aboard."), RefersTo(typeof(Condition))]
-    public required string Condition { get; init; }
-
-    [Description("Things of the boat as built that were not aboard."), RefersTo(typeof(Thing))]
-    public ValueList<string> NotAboard { get; init; } = [];
+    [Description("Everything listed that was aboard then, liquids too: as it was, whatever becomes of it later. Left out when nobody wrote it down, and then the test says nothing of other conditions.")]
+    public ValueList<AboardItem> Aboard { get; init; } = [];
 
     [Description("Day it was done.")]
     public DateOnly? On { get; init; }
@@ -18,6 +15,19 @@ public abstract record BerthTest : Thing
     [Description("Density of the water she lay in, measured."), Allowed(990, 1040)]
     public Quantity? WaterDensityKgPerM3 { get; init; }
 }
+
+/// <summary>One listed thing as it was aboard at a test.</summary>
+/// <param name="Id">Id of the thing in the boat then; it need not be there now.</param>
+/// <param name="MassKg">Its mass then.</param>
+/// <param name="Place">Its centre then; of a liquid, where it lay.</param>
+/// <param name="DeviationKg">One standard deviation of its mass.</param>
+/// <param name="PlaceDeviationM">One standard deviation of its place, in each direction.</param>
+public sealed record AboardItem(
+    string Id,
+    [property: Allowed(0, 500_000)] double MassKg,
+    Place Place,
+    [property: Allowed(0, 100_000)] double DeviationKg = 0,
+    [property: Allowed(0, 20)] double PlaceDeviationM = 0);
 
 /// <summary>Heights of marks over calm water, four or more, at both ends and on both sides.</summary>
 [Kind("freeboard-survey")]

@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Hull.Measuring;
+using Orlop.Hull.Surfaces;
+using Orlop.Hull.Working;
+using Orlop.Review.Findings;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>
+/// Puts together the list and the berth tests into one estimate of mass, LCG, TCG and KG (weighted least squares, the list as prior), for the boat as she was at her latest
+/// freeboard survey, or at her latest other test where there is none.
+/// </summary>
+internal sealed class BoatWeighing
+{
+    private readonly BoatModel _boat;
+    private readonly TestEvidence _tests;
+    private readonly ImmutableArray<TestTrouble>.Builder _trouble = ImmutableArray.CreateBuilder<TestTrouble>();
+
+    private BoatWeighing(BoatModel boat, HullBodies bodies)
+    {
+        _boat = boat;
+        _tests = new TestEvidence(boat, bodies);
+    }
+
+    public static BoatWeight Of(BoatModel boat, HullBodies bodies) => new BoatWeighing(boat, bodies).Weigh();
+
+    private BoatWeight Weigh()
+    {
+        LedgerItem? bare = Bare(out ImmutableArray<FindingInput> missing);
+        BerthTest[] tests = [.. _boat.All<BerthTest>().Where(test => test.Aboard.Count > 0).OrderBy(test => test.On ?? DateOnly.MinValue)];
+        _trouble.AddRange(_boat.All<BerthTest>().Where(test => test.Aboard.Count == 0).Select(test => new TestTrouble(test.Id, "what was aboard is not written down")));
+        BerthTest? reference = tests.OfType<FreeboardSurvey>().LastOrDefault() ?? tests.LastOrDefault();
+        if (reference is null)
+        {
+            return bare is null
+                ? new BoatWeight(null, null, [], [], [], missing, _trouble.ToImmutable())
+                : new BoatWeight(WeightTotal.Of([bare]), null, [], [], [BareLine(bare)], [], _trouble.ToImmutable());
+        }
+
+        ImmutableArray<LedgerItem> aboard = ItemsOf(reference);
+        ImmutableArray<LedgerItem> ledger = bare is null ? [] : [bare, .. aboard];
+        try
+        {
+            return Combined(reference, tests, aboard, ledger, missing);
+        }
+        catch (ArgumentException refused)
+        {
+            _trouble.Add(new TestTrouble(reference.Id, refused.Message));
+            return new BoatWeight(null, reference.Id, aboard, [], [], missing, _trouble.ToImmutable());
+        }
+    }
+
+    // A place off the water plane depends on KG, KM on displacement: twice round, the second time from the first estimate.
+    private BoatWeight Combined(BerthTest reference, BerthTest[] tests, ImmutableArray<LedgerItem> aboard, ImmutableArray<LedgerItem> ledger, ImmutableArray<FindingInput> missing)
+    {
+        WeightTotal? first = ledger.IsEmpty ? null : WeightTotal.Of(ledger);
+        ImmutableArray<WeightEvidence> evidence = Evidence(tests, aboard, first);
+        WeightEstimateOutcome outcome = WeightEstimate.Combine(reference.Title, ledger, evidence);
+        if (outcome.Estimate is { } rough)
+        {
+            evidence = Evidence(tests, aboard, WeightTotal.Of(rough));
+            outcome = WeightEstimate.Combine(reference.Title, ledger, evidence);
+        }
+
+        return outcome.Estimate is { } estimate
+            ? new BoatWeight(WeightTotal.Of(estimate), reference.Id, aboard, estimate.Fits, estimate.Working, [], _trouble.ToImmutable())
+            : new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, new FindingInput(reference.Id, "aboard")], [.. _trouble, new TestTrouble(reference.Id, outcome.Missing!)]);
+    }
+
+    private ImmutableArray<WeightEvidence> Evidence(BerthTest[] tests, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
+    {
+        ImmutableArray<WeightEvidence>.Builder evidence = ImmutableArray.CreateBuilder<WeightEvidence>();
+        foreach (BerthTest test in tests.OrderBy(test => test is FreeboardSurvey ? 0 : 1))
+        {
+            try
+            {
+                evidence.AddRange(_tests.Of(test, aboard, about));
+            }
+            catch (ArgumentException refused)
+            {
+                if (_trouble.All(known => known.TestId != test.Id))
+                {
+                    _trouble.Add(new TestTrouble(test.Id, refused.Message));
+                }
+            }
+        }
+
+        return evidence.ToImmutable();
+    }
+
+    private LedgerItem? Bare(out ImmutableArray<FindingInput> missing)
+    {
+        BareBoat? bare = _boat.All<BareBoat>().FirstOrDefault();
+        if (bare is { MassKg: { } mass, LcgM: { } lcg, KgM: { } kg })
+        {
+            missing = [];
+            Point3 deviation = new(lcg.PlusMinus ?? 0.3, bare.TcgM?.PlusMinus ?? 0.05, kg.PlusMinus ?? 0.15);
+            return new LedgerItem(bare.Id, mass.Value, WeightKnowledge.DeviationKg(mass), new Point3(lcg.Value, bare.TcgM?.Value ?? 0, kg.Value), deviation);
+        }
+
+        string id = bare?.Id ?? "bare-boat";
+        missing =
+        [
+            .. new[] { ("massKg", bare?.MassKg), ("lcgM", bare?.LcgM), ("kgM", bare?.KgM) }.Where(field => field.Item2 is null).Select(field => new FindingInput(id, field.Item1, IsMissing: true)),
+        ];
+        return null;
+    }
+
+    private static WorkingStep BareLine(LedgerItem bare) =>
+        new("bare boat", FormattableString.Invariant($"as typed, ± {bare.MassDeviationKg:0.#} kg; no test of the whole boat"), bare.MassKg, "kg", "owner's figure");
+
+    /// <summary>What was aboard at a test, as the engine takes it.</summary>
+    public static ImmutableArray<LedgerItem> ItemsOf(BerthTest test) =>
+    [
+        .. test.Aboard.Select(item => new LedgerItem(
+            item.Id, item.MassKg, item.DeviationKg, WeightLedger.At(item.Place), new Point3(item.PlaceDeviationM, item.PlaceDeviationM, item.PlaceDeviationM))),
+    ];
+}

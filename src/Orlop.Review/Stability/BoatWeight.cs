@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using Orlop.Hull.Measuring;
+using Orlop.Hull.Working;
+using Orlop.Review.Findings;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>What is known of the boat's weight at one time, from her list and her berth tests: everything later is reckoned from it by what changed.</summary>
+/// <param name="Total">Mass and centre then, with errors; null when nothing tells them.</param>
+/// <param name="TestId">The test that says what was aboard; null when the total is the bare boat alone.</param>
+/// <param name="Aboard">What was aboard then.</param>
+/// <param name="Fits">How each measurement agrees with all together.</param>
+/// <param name="Working">The steps.</param>
+/// <param name="Missing">What would tell more.</param>
+/// <param name="Trouble">Tests that could not be read, each with why.</param>
+public sealed record BoatWeight(
+    WeightTotal? Total,
+    string? TestId,
+    ImmutableArray<LedgerItem> Aboard,
+    ImmutableArray<EvidenceFit> Fits,
+    ImmutableArray<WorkingStep> Working,
+    ImmutableArray<FindingInput> Missing,
+    ImmutableArray<TestTrouble> Trouble);
+
+/// <summary>A berth test that tells nothing, and why.</summary>
+public sealed record TestTrouble(string TestId, string Message);

@@ -1,0 +1,25 @@
+using Orlop.Hull.Floating;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>Where the boat floats in a condition, and how she rights herself to either side.</summary>
+/// <param name="Rest">Where she comes to rest.</param>
+/// <param name="Starboard">Levers to starboard.</param>
+/// <param name="Port">Levers to port.</param>
+public sealed record FloatingBoat(FloatingResult Rest, RightingCurve Starboard, RightingCurve Port)
+{
+    private const double LastDeg = 180;
+    private const double StepDeg = 5;
+
+    /// <summary>The side on which she has the smaller greatest lever: the one to judge by.</summary>
+    public RightingCurve Weaker => Greatest(Port) < Greatest(Starboard) ? Port : Starboard;
+
+    /// <summary>Floats a boat.</summary>
+    public static FloatingBoat Of(FloatingInput input, System.Collections.Immutable.ImmutableArray<Opening> openings)
+    {
+        RightingCurve Side(double toDeg) => RightingCurve.Calculate(new RightingInput { Boat = input, Openings = openings, ToDeg = toDeg, StepDeg = StepDeg });
+        return new FloatingBoat(Equilibrium.Solve(input), Side(LastDeg), Side(-LastDeg));
+    }
+
+    private static double Greatest(RightingCurve curve) => RightingReading.Read(curve).GreatestGzM ?? double.NegativeInfinity;
+}

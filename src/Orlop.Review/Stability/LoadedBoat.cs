@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Hull.Floating;
+using Orlop.Hull.Measuring;
+using Orlop.Review.Findings;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>The boat as she is loaded in one condition.</summary>
+public sealed record LoadedBoat
+{
+    public required Condition Condition { get; init; }
+
+    /// <summary>All that is listed aboard, without bare boat and liquids.</summary>
+    public required WeightLedger Ledger { get; init; }
+
+    /// <summary>Mass and centre without tank liquids, with errors; null when the boat's own weight is not known.</summary>
+    public required WeightTotal? Total { get; init; }
+
+    /// <summary>As the engine takes her; null without a weight or a hull.</summary>
+    public required FloatingInput? Input { get; init; }
+
+    /// <summary>Everything that is not given and would change the numbers.</summary>
+    public required ImmutableArray<FindingInput> Missing { get; init; }
+}

@@ -1,0 +1,112 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Hull.Floating;
+using Orlop.Hull.Measuring;
+using Orlop.Hull.Surfaces;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>What the checks of stability read: the boat, her hull, her weight, and how she floats in each condition, found when first asked for. Safe from several threads.</summary>
+public sealed class StabilityView
+{
+    private const double SeaWaterKgPerM3 = 1025;
+
+    private readonly Memo _memo;
+    private readonly ConcurrentDictionary<string, LoadedBoat> _loaded = new(StringComparer.Ordinal);
+
+    public StabilityView(BoatModel boat, Practice? practice, Memo memo)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        ArgumentNullException.ThrowIfNull(memo);
+        Boat = boat;
+        Practice = practice;
+        _memo = memo;
+        Bodies = memo.Get(boat.Things.Where(thing => thing is HullLines).ToValueList(), () => HullBodies.Of(boat));
+        Weight = memo.Get(
+            (Bodies, boat.Things.Where(thing => thing is BerthTest or BareBoat or Particulars).ToValueList()), () => BoatWeighing.Of(boat, Bodies));
+        Conditions = [.. boat.All<Condition>()];
+        Basis = boat.All<StabilityBasis>().FirstOrDefault();
+    }
+
+    public BoatModel Boat { get; }
+
+    /// <summary>The chosen practice; null when the boat has chosen none.</summary>
+    public Practice? Practice { get; }
+
+    public ImmutableArray<Condition> Conditions { get; }
+
+    /// <summary>What holds her up.</summary>
+    public HullBodies Bodies { get; }
+
+    /// <summary>What is known of her weight.</summary>
+    public BoatWeight Weight { get; }
+
+    /// <summary>What she is judged by; null when nothing is chosen.</summary>
+    public StabilityBasis? Basis { get; }
+
+    /// <summary>Density of the water she floats in.</summary>
+    public double WaterKgPerM3 => Boat.Particulars?.WaterDensityKgPerM3?.Value ?? SeaWaterKgPerM3;
+
+    /// <summary>The boat has something to float her by: lines, or a weight.</summary>
+    public bool IsAsked => Bodies.Hull is not null || !Bodies.Problems.IsEmpty || Boat.Things.Any(thing => thing is BareBoat or BerthTest or StabilityBasis);
+
+    /// <summary>The boat as loaded in a condition.</summary>
+    public LoadedBoat LoadedIn(Condition condition) => _loaded.GetOrAdd(condition.Id, _ => Load(condition));
+
+    /// <summary>How she floats in a condition; null when her weight or her hull is not known.</summary>
+    public FloatingBoat? FloatingIn(Condition condition)
+    {
+        LoadedBoat loaded = LoadedIn(condition);
+        return loaded.Input is not { } input
+            ? null
+            : _memo.Get((KeyOf(input), OpeningsIn(condition).ToValueList()), () => FloatingBoat.Of(input, OpeningsIn(condition)));
+    }
+
+    /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut.</summary>
+    public ImmutableArray<Opening> OpeningsIn(Condition condition) =>
+    [
+        .. Boat.All<HullOpening>()
+            .Where(opening => opening.Use != OpeningUse.ThroughHull && opening.Place is not null && !(opening.IsTightWhenShut == true && opening.ShutIn.Contains(condition.Id)))
+            .Select(opening => new Opening(opening.Id, WeightLedger.At(opening.Place!))),
+    ];
+
+    /// <summary>Where she floats with other weights: for a thing that is dragged on the drawing.</summary>
+    public FloatingResult? RestWith(Condition condition, IEnumerable<WeightChange> changes) => LoadedIn(condition) is { Total: { } total, Input: { } input }
+        ? total.With(changes) is var moved ? Equilibrium.Solve(input with { MassKg = moved.MassKg, CentreOfGravity = moved.Centre }) : null
+        : null;
+
+    private LoadedBoat Load(Condition condition)
+    {
+        WeightLedger ledger = WeightLedger.Of(Boat, condition);
+        Liquids liquids = Liquids.Of(Boat, condition, Liquids.BoxOf);
+        WeightTotal? total = Weight.Total?.With(TestEvidence.Changes(Weight.Aboard, [.. ledger.Rows.Select(WeightLedger.Item)]));
+        return new LoadedBoat
+        {
+            Condition = condition,
+            Ledger = ledger,
+            Total = total,
+            Input = total is { MassKg: > 0 } && Bodies.Hull is not null
+                ? new FloatingInput
+                {
+                    Subject = condition.Title,
+                    Buoyancy = Bodies.All,
+                    MassKg = total.MassKg,
+                    CentreOfGravity = total.Centre,
+                    WaterKgPerM3 = WaterKgPerM3,
+                    Tanks = liquids.Tanks,
+                }
+                : null,
+            Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : []],
+        };
+    }
+
+    // Bodies and tank shapes are the same objects while nothing of them is edited.
+    private object KeyOf(FloatingInput input) => (
+        Bodies, input.Subject, input.MassKg, input.CentreOfGravity, input.WaterKgPerM3,
+        Boat.All<Orlop.Boat.Things.Tank>().ToValueList());
+}

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Hull.Measuring;
+using Orlop.Hull.Surfaces;
+using Orlop.Review.Findings;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>All that is listed aboard in a condition, without the bare boat and without liquids in tanks.</summary>
+/// <param name="Rows">One for each thing with a mass and a place.</param>
+/// <param name="Missing">Masses, places and lengths that are not given; what they belong to is not in the rows.</param>
+public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray<FindingInput> Missing)
+{
+    /// <summary>The ledger of a condition.</summary>
+    public static WeightLedger Of(BoatModel boat, Condition condition)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        ArgumentNullException.ThrowIfNull(condition);
+        ImmutableArray<WeightRow>.Builder rows = ImmutableArray.CreateBuilder<WeightRow>();
+        ImmutableArray<FindingInput>.Builder missing = ImmutableArray.CreateBuilder<FindingInput>();
+        foreach (Thing thing in boat.Things)
+        {
+            switch (thing)
+            {
+                case Gear gear:
+                    Add(gear, WeightKind.Gear, gear.MassKg, gear.Place, 1, gear.PlaceDeviationM?.Value);
+                    break;
+                case Part { MassKg: null } part when IsSmall(part):
+                    break;
+                case Part part:
+                    Add(part, WeightKind.Part, part.MassKg, part.Place, 1, null);
+                    break;
+                case Cable cable when CableWeight.Row(boat, cable) is { } row:
+                    rows.Add(row);
+                    break;
+                case Deadweight deadweight when CountIn(deadweight, condition) is var count and > 0:
+                    Add(deadweight, WeightKind.Deadweight, deadweight.MassKg, deadweight.Place, count, null);
+                    break;
+            }
+        }
+
+        return new WeightLedger(rows.ToImmutable(), missing.ToImmutable());
+
+        void Add(Thing thing, WeightKind kind, Quantity? mass, Place? place, int count, double? placeDeviationM)
+        {
+            if (mass is null)
+            {
+                missing.Add(new FindingInput(thing.Id, "massKg", IsMissing: true));
+            }
+            else if (mass.Value == 0)
+            {
+                return;
+            }
+            else if (place is null)
+            {
+                missing.Add(new FindingInput(thing.Id, "place", IsMissing: true));
+            }
+            else
+            {
+                // Pieces of one kind come from one scale: their errors go together.
+                rows.Add(new WeightRow(
+                    thing.Id, thing.Title, kind, count * mass.Value, count * WeightKnowledge.DeviationKg(mass), place, placeDeviationM ?? WeightKnowledge.PlaceDeviationM,
+                    count == 1 ? Said(mass) : $"{count} of them, {Said(mass)}"));
+            }
+        }
+    }
+
+    /// <summary>A row as the engine takes it.</summary>
+    public static LedgerItem Item(WeightRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return new LedgerItem(row.ThingId, row.MassKg, row.DeviationKg, At(row.Place), new Point3(row.PlaceDeviationM, row.PlaceDeviationM, row.PlaceDeviationM));
+    }
+
+    internal static Point3 At(Place place) => new(place.XM, place.YM, place.ZM);
+
+    private static int CountIn(Deadweight deadweight, Condition condition) =>
+        deadweight.Aboard.Where(count => count.Condition == condition.Id).Sum(count => count.PieceCount);
+
+    // Fuses, switches, bars and plugs weigh less than the errors of what is weighed; with a mass given they count (common practice, no source).
+    private static bool IsSmall(Part part) => part is Protection or IsolatorSwitch or PlugAndSocket or Busbar or Changeover or ShoreInlet;
+
+    private static string Said(Quantity mass) => mass.Known switch
+    {
+        Knowledge.Exact => "as given",
+        Knowledge.Measured => mass.Method is { } method ? $"weighed: {method}" : "weighed",
+        Knowledge.Sheet => "from its sheet",
+        Knowledge.Estimated => "estimated",
+        _ => "guessed",
+    };
+}
