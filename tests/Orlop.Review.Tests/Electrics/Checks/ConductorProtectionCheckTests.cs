@@ -12,7 +12,7 @@ public sealed class ConductorProtectionCheckTests
     private const string Check = "conductor-protection";
     private const string Core = "bare-cable.plus";
 
-    // 33 CFR 183.460(a) allows no length of conductor without overcurrent protection beyond a short stretch; a battery's post gives thousands of amperes.
+    // 33 CFR 183.460 wants a device within a short stretch of the battery (from memory, as the practice file says); a post gives thousands of amperes.
     private static readonly BoatModel Bare = SmallBoat.OneLamp().With(
         SmallBoat.Lamp("fan", 3) with { Name = "Fan" },
         SmallBoat.LampCable("bare-cable", "fan") with { Cores = [SmallBoat.Core("plus", "bank.+", "fan.+"), SmallBoat.Core("minus", "minus.bar", "fan.-")] })
