@@ -67,6 +67,17 @@ public sealed class CertainFailureTests
         Assert.Equal(Verdict.Unknown, boat.Worst("device-voltage", "fuse").Verdict);
     }
 
+    // 12.8 V behind 10 mΩ and a strap of 0.2 mΩ gives about 1250 A by itself.
+    [Theory]
+    [InlineData(500, Verdict.Fails)]
+    [InlineData(2000, Verdict.Unknown)]
+    public void OneBankOfTwoNotKnown_BreakingCapacity_FailsOnlyByTheOtherAlone(double breakingA, Verdict verdict) => Assert.Equal(
+        verdict,
+        Boat.Change<Protection>("fuse", fuse => fuse with { BreakingA = breakingA }).With(
+            SmallBoat.Battery("bank-2") with { InternalResistanceOhm = null },
+            new Link { Id = "plus-2", From = new Terminal("bank-2", "+"), To = new Terminal("bank", "+"), LengthM = 0.1 },
+            new Link { Id = "minus-2", From = new Terminal("bank-2", "-"), To = new Terminal("minus", "bar"), LengthM = 0.1 }).Worst("breaking-capacity", "fuse").Verdict);
+
     [Fact]
     public void AskedMoreThanTheCircuitGives_ResistanceOfTheBankNotGiven_IsUnknown() => SmallBoat.OneLamp()
         .Change<ElectricLoad>("lamp", lamp => lamp with { Behaviour = LoadBehaviour.Power, RunningA = null, RunningW = 90_000 })
@@ -78,6 +89,14 @@ public sealed class CertainFailureTests
         .With(new Way { Id = "tray", Means = WayKind.Tray })
         .Change<Cable>("lamp-cable", cable => cable with { Run = [new RunLeg { Way = "tray", LengthM = 2 }] })
         .Worst("run-clear-of-bilge", "lamp-cable").IsUnknownFor("tray", "space");
+
+    // 33 CFR 183.425 Table 5: 14 AWG (2.08 mm²), the next below 2.5 mm², carries 45 A with the best insulation, 200 °C; read in the practice's own table.
+    [Theory]
+    [InlineData(60, Verdict.Fails)]
+    [InlineData(20, Verdict.Unknown)]
+    public void InsulationNotGiven_Ampacity_FailsOnlyBeyondTheBest(double runningA, Verdict verdict) => Assert.Equal(
+        verdict,
+        SmallBoat.OneLamp(runningA, fuseA: 100, basis: "us-federal").Change<Cable>("lamp-cable", cable => cable with { InsulationC = null }).Worst("conductor-ampacity", "lamp-cable").Verdict);
 
     private static BoatModel Starting(double? ratio, double startS) => Boat.Change<ElectricLoad>("lamp", lamp => lamp with
     {
