@@ -50,7 +50,7 @@ internal static class ReadingWords
     public static Verdict Verdict(ComparedReading compared) => compared.Standing switch
     {
         ReadingStanding.Within => Orlop.Review.Findings.Verdict.Holds,
-        ReadingStanding.Below or ReadingStanding.Above => Orlop.Review.Findings.Verdict.Fails,
+        ReadingStanding.Below or ReadingStanding.Above or ReadingStanding.Turned => Orlop.Review.Findings.Verdict.Fails,
         _ => Orlop.Review.Findings.Verdict.Unknown,
     };
 
@@ -60,6 +60,7 @@ internal static class ReadingWords
         ReadingStanding.Within => "agrees",
         ReadingStanding.Below => "below what it should be",
         ReadingStanding.Above => "above what it should be",
+        ReadingStanding.Turned => $"{ComparedReading.TurnedWords}; left out of the estimate",
         _ => $"cannot be compared: {compared.WhyNot}",
     };
 }

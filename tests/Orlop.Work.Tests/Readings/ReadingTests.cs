@@ -58,10 +58,45 @@ public class ReadingTests
     }
 
     [Fact]
-    public void Compare_ClampTurnedRound_IsWithin()
+    public void Compare_ClampOrLeadsTurnedRound_DoNotAgree()
     {
-        double currentA = Expected("at-anchor/current/pump-cable.plus").Nominal.Value;
-        Assert.Equal(ReadingStanding.Within, Compare(new Reading { Id = "i", Condition = "at-anchor", Through = "pump-cable.plus", CurrentA = -currentA }).Standing);
+        double currentA = Expected("at-anchor/current/pump-cable.plus").Nominal.Value, dropV = Expected("at-anchor/drop/pump-cable.plus").Nominal.Value;
+        Assert.Equal(ReadingStanding.Within, Compare(Clamp("pump-cable.plus", currentA)).Standing);
+        Assert.Equal(ReadingStanding.Turned, Compare(Clamp("pump-cable.plus", -currentA)).Standing);
+        Assert.Equal(ReadingStanding.Turned, Compare(Drop("swapped", "pump-fuse.out", "pump.+", -dropV)).Standing);
+        Assert.Equal(ReadingStanding.Turned, Compare(Drop("swapped-supply", "bank.+", "bank.-", -12.4)).Standing);
+    }
+
+    /// <summary>A meter that shows nothing may show it with either sign: a dead circuit, not swapped leads.</summary>
+    [Fact]
+    public void Compare_NothingWithAMinus_IsBelow() => Assert.Equal(ReadingStanding.Below, Compare(Clamp("pump-cable.plus", -0.05)).Standing);
+
+    /// <summary>The way back flows from the pump to the bar, against its core's own direction or along it: expected and read as positive.</summary>
+    [Theory]
+    [InlineData("pump-cable.plus")]
+    [InlineData("pump-cable.minus")]
+    public void Compare_CurrentOnEitherCore_IsExpectedPositive(string core)
+    {
+        Assert.True(Compare(Clamp(core, 10)).Expected!.Nominal.Value > 0);
+        Assert.Equal((ReadingStanding.Within, ReadingStanding.Turned), (Compare(Clamp(core, 10)).Standing, Compare(Clamp(core, -10)).Standing));
+    }
+
+    [Fact]
+    public void Readings_OfACurrent_SayWhichWayTheClampPoints() =>
+        Assert.EndsWith("its arrow towards Pump, plus", Pack.Readings.Single(reading => reading.Key == "at-anchor/current/pump-cable.plus").Where, StringComparison.Ordinal);
+
+    [Fact]
+    public void Diagnose_LeadsSwappedOnOneReading_LeavesItOutAndNamesIt()
+    {
+        BoatModel drawn = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        Reading[] taken = Taken(WithBadCrimp(drawn, 0.03));
+        FaultReport sound = Assert.Single(FaultFinding.Diagnose(drawn, taken, TestContext.Current.CancellationToken));
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(
+            drawn, [.. taken, taken[4] with { Id = "swapped", VoltageV = -taken[4].VoltageV!.Value }, Clamp("pump-cable.plus", -10)], TestContext.Current.CancellationToken));
+
+        Assert.Equal(["swapped", "clamp"], report.LeftOut.Select(left => left.ReadingId));
+        Assert.All(report.LeftOut, left => Assert.Equal(ComparedReading.TurnedWords, left.Why));
+        Assert.Equal((sound.Status, sound.Suspects[0]), (report.Status, report.Suspects[0]));
     }
 
     [Theory]
@@ -162,6 +197,8 @@ public class ReadingTests
     private static Band Expected(string key) => Pack.Readings.Single(reading => reading.Key == key).Expected!;
 
     private static ComparedReading Compare(Reading reading) => Assert.Single(ReadingComparison.Compare(BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat, [reading]));
+
+    private static Reading Clamp(string through, double currentA) => new() { Id = "clamp", Condition = "at-anchor", Through = through, CurrentA = currentA };
 
     private static Reading Drop(string id, string plus, string minus, double voltageV) =>
         new() { Id = id, Condition = "at-anchor", Plus = Terminal.Parse(plus), Minus = Terminal.Parse(minus), VoltageV = voltageV };
