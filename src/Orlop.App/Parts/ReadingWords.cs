@@ -1,6 +1,7 @@
 using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Readings;
@@ -10,6 +11,8 @@ namespace Orlop.App.Parts;
 /// <summary>The words and shapes for a reading held against its prediction.</summary>
 internal static class ReadingWords
 {
+    private const double MostLikelyFraction = 0.99;
+
     /// <summary>What the meter said, as it was typed.</summary>
     public static string Value(Reading reading, DisplayUnits units, CultureInfo culture) =>
         reading.VoltageV is { } volts ? QuantityText.Shown(volts, "V", units, culture)
@@ -45,6 +48,10 @@ internal static class ReadingWords
     private static bool IsSmall(PredictedReading predicted) => predicted.Through is null && predicted.Expected is { } band && Math.Abs(band.Nominal.Value) < 1;
 
     private static string Millivolts(double volts, CultureInfo culture) => (volts * 1000).ToString(Math.Abs(volts) < 0.01 ? "0.0" : "0", culture);
+
+    /// <summary>How likely a place is, as a percentage; never all of it, for the readings cannot tell what was not considered.</summary>
+    public static string Likely(double weightFraction, CultureInfo culture) =>
+        weightFraction > MostLikelyFraction ? $"over {FindingRow.Share(MostLikelyFraction, culture)}" : FindingRow.Share(weightFraction, culture);
 
     /// <summary>Its shape.</summary>
     public static Verdict Verdict(ComparedReading compared) => compared.Standing switch

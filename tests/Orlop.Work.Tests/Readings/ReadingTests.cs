@@ -125,6 +125,22 @@ public class ReadingTests
         Assert.Equal("pump-cable.minus@to", report.Suspects[0].ElementId);
         Assert.Equal(0.03, report.Suspects[0].ExtraOhm, 0.004);
         Assert.Contains("Pump cable", report.Suspects[0].Where, StringComparison.Ordinal);
+        Assert.StartsWith("If one joint or conductor is bad, and the rest is as drawn, it is most likely", report.Headline.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing else", report.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>The voltage at the pump alone: any joint of its way would do, and the next reading is said.</summary>
+    [Fact]
+    public void Diagnose_SeveralPlacesWouldDo_SaysWhichReadingTells()
+    {
+        BoatModel drawn = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        Reading[] taken = Taken(WithBadCrimp(drawn, 0.1), [("pump.+", "pump.-")]);
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(drawn, taken, TestContext.Current.CancellationToken));
+
+        Assert.Equal(DiagnosisStatus.NotToldApart, report.Status);
+        Assert.StartsWith("If one joint or conductor is bad, and the rest is as drawn, about", report.Headline.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("the next one would.", report.Headline.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("Measure from ", report.Next!.Text.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -177,13 +193,12 @@ public class ReadingTests
     }
 
     // The crimp is bad between the bar of the network inside it and its terminal: both sides of it are read.
-    private static Reading[] Taken(BoatModel boat)
+    private static Reading[] Taken(BoatModel boat) => Taken(boat,
+        [("bank.+", "bank.-"), ("pump.+", "pump.-"), ("pump-fuse.out", "pump.+"), ("pump-cable.minus@to", "minus.bar"), ("pump.-", "pump-cable.minus@to")]);
+
+    private static Reading[] Taken(BoatModel boat, IReadOnlyList<(string Plus, string Minus)> probes)
     {
         ConditionPrediction truth = ConditionPrediction.Of(boat, Orlop.Boat.Topology.Wiring.Of(boat), null, boat.Find<Condition>("at-anchor")!, default);
-        (string Plus, string Minus)[] probes =
-        [
-            ("bank.+", "bank.-"), ("pump.+", "pump.-"), ("pump-fuse.out", "pump.+"), ("pump-cable.minus@to", "minus.bar"), ("pump.-", "pump-cable.minus@to"),
-        ];
         return [.. probes.Select((probe, index) => Drop($"r{index}", probe.Plus, probe.Minus, truth.Nominal.BetweenV(probe.Plus, probe.Minus)!.Value))];
     }
 
