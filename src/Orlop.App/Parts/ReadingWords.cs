@@ -12,6 +12,7 @@ namespace Orlop.App.Parts;
 internal static class ReadingWords
 {
     private const double MostLikelyFraction = 0.99;
+    private const string EveryDigit = "0.####";
 
     /// <summary>What the meter said, as it was typed.</summary>
     public static string Value(Reading reading, DisplayUnits units, CultureInfo culture) =>
@@ -22,13 +23,22 @@ internal static class ReadingWords
     /// <summary>The unit a meter shows for a reading: millivolts where less than a volt is expected.</summary>
     public static string MeterUnit(PredictedReading predicted) => predicted.Through is not null ? "A" : IsSmall(predicted) ? "mV" : "V";
 
-    /// <summary>What the meter said, as a number in the unit that stands beside its box; with its unit where that is another.</summary>
+    /// <summary>What the meter said, every digit as it was typed, as a number in the unit that stands beside its box; with its unit where that is another.</summary>
     public static string OnMeter(PredictedReading predicted, Reading reading, DisplayUnits units, CultureInfo culture)
     {
-        string text = IsSmall(predicted) && reading.VoltageV is { } volts
-            ? Millivolts(volts.Value, culture) + (volts.PlusMinus is { } either ? $" ± {(either * 1000).ToString("0.###", culture)}" : "") + " mV"
-            : Value(reading, units, culture).Replace('\u00A0', ' ');
-        string unit = $" {MeterUnit(predicted)}";
+        if ((reading.VoltageV ?? reading.CurrentA) is not { } read)
+        {
+            return "";
+        }
+
+        string unit = $" {MeterUnit(predicted)}", text = Value(reading, units, culture).Replace('\u00A0', ' ');
+        if (text != read.Typed)
+        {
+            double scale = IsSmall(predicted) ? 1000 : 1;
+            string Number(double value) => (value * scale).ToString(EveryDigit, culture);
+            text = Number(read.Value) + (read.PlusMinus is { } either ? $" ± {Number(either)}" : "") + unit;
+        }
+
         return text.EndsWith(unit, StringComparison.Ordinal) ? text[..^unit.Length] : text;
     }
 
