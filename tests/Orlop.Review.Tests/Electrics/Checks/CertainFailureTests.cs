@@ -98,6 +98,10 @@ public sealed class CertainFailureTests
         verdict,
         SmallBoat.OneLamp(runningA, fuseA: 100, basis: "us-federal").Change<Cable>("lamp-cable", cable => cable with { InsulationC = null }).Worst("conductor-ampacity", "lamp-cable").Verdict);
 
+    [Fact]
+    public void OneTerminalOnAStud_IsSaidInTheSingular() =>
+        Assert.Contains("1 terminal on one stud", Boat.Worst("rings-per-stud", "fuse.in").Headline.ToString(), StringComparison.Ordinal);
+
     private static BoatModel Starting(double? ratio, double startS) => Boat.Change<ElectricLoad>("lamp", lamp => lamp with
     {
         StartRatio = ratio is { } given ? given : (Quantity?)null,
