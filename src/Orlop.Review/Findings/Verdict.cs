@@ -58,9 +58,6 @@ public static class Verdicts
     };
 
     /// <summary>What tells two findings of one verdict apart, the graver the greater: their use; what fails without one, something asked of nothing, is beyond any.</summary>
-    public static double GravityOf(Finding finding)
-    {
-        ArgumentNullException.ThrowIfNull(finding);
-        return finding.UseFraction ?? (finding.Verdict == Verdict.Fails ? double.PositiveInfinity : 0);
-    }
+    internal static double GravityOf(Finding finding) =>
+        finding.UseFraction ?? (finding.Verdict == Verdict.Fails ? double.PositiveInfinity : 0);
 }
