@@ -207,5 +207,5 @@ internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOpti
         svg.Polyline([tip, new(back.X - (uy * Head / 2), back.Y + (ux * Head / 2)), new(back.X + (uy * Head / 2), back.Y - (ux * Head / 2))], "arrow", isClosed: true);
     }
 
-    private static string NameOf(ThingChange change) => $"{change.Shown.Title}, {Wording.KindOf(change.Shown)}{change.Remark}";
+    private static string NameOf(ThingChange change) => $"{Wording.NameWithKind(change.Shown)}{change.Remark}";
 }

@@ -106,7 +106,7 @@ public sealed class OneLineDiagram
 
     private void StartEdge(CircuitEdge edge)
     {
-        string name = $"{edge.Change.Shown.Title}, {Wording.KindOf(edge.Change.Shown)}, {_metrics.EdgeText(edge)}{edge.Change.Remark}";
+        string name = $"{Wording.NameWithKind(edge.Change.Shown)}, {_metrics.EdgeText(edge)}{edge.Change.Remark}";
         _svg.StartThing(edge.Change.Id, name.Replace(", ,", ",", StringComparison.Ordinal).TrimEnd(' ', ','), _options.IsInteractive);
     }
 
@@ -114,7 +114,7 @@ public sealed class OneLineDiagram
     {
         Spot at = _metrics.At(node.Index);
         double last = CircuitMetrics.Y(_layout.LastRow[node.Index]);
-        _svg.StartThing(node.Change.Id, $"{node.Part.Title}, {Wording.KindOf(node.Part)}{node.Change.Remark}", _options.IsInteractive);
+        _svg.StartThing(node.Change.Id, $"{Wording.NameWithKind(node.Part)}{node.Change.Remark}", _options.IsInteractive);
         if (node.IsBar)
         {
             _svg.Line(at.X, at.Y - 9, at.X, last + 9, $"bar {node.Change.Style}".TrimEnd());

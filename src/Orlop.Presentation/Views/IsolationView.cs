@@ -3,6 +3,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Isolation;
+using Orlop.Presentation.Words;
 using Orlop.Review.Isolation;
 
 namespace Orlop.Presentation.Views;
@@ -12,7 +13,7 @@ public sealed record IsolationView
 {
     /// <summary>Always said with a plan.</summary>
     public const string Caution = "Prove it dead before you touch it, with a meter tried on something live just before and just after. "
-        + "A battery cannot be switched off: rings off, insulated tools, cover the other post. A licensed electrician works on anything at 230 V.";
+        + "A battery cannot be switched off: rings off, insulated tools, cover the other post. A licensed electrician works on anything at 230\u00A0V.";
 
     /// <summary>Whether it can be made dead, in a sentence.</summary>
     public required string Status { get; init; }
@@ -49,11 +50,11 @@ public sealed record IsolationView
                 _ => $"{title} cannot be made dead.",
             },
             Steps = [.. plan.Openings.Select(opening => Step(boat, opening)), .. plan.KeepOpen.Select(id => $"Keep {boat.Find(id)?.Title ?? id} open.")],
-            StaysLive = [.. plan.StaysLive.Select(live => $"{boat.Find(live.SourceId)?.Title ?? live.SourceId}: {live.Because}; live as near as {Node(live.NearestNode)}.")],
+            StaysLive = [.. plan.StaysLive.Select(live => $"{boat.Find(live.SourceId)?.Title ?? live.SourceId}: {SentenceText.Unbroken(live.Because)}; live as near as {Node(live.NearestNode)}.")],
             Proofs =
             [
                 .. plan.TryMeterAtNode is { } node ? [$"Try the meter at {Node(node)}, before and after."] : Array.Empty<string>(),
-                .. plan.Proofs.Select(proof => $"0 V between {Node(proof.Node)} and {(proof.OtherNode is { } other ? Node(other) : "the hull's bond")}."),
+                .. plan.Proofs.Select(proof => $"0\u00A0V between {Node(proof.Node)} and {(proof.OtherNode is { } other ? Node(other) : "the hull's bond")}."),
             ],
             Cannot = [.. plan.CannotBeMadeDead.Select(part => $"{Node(part.Node)}: {boat.Find(part.SourceId)?.Title ?? part.SourceId} feeds it with nothing between that opens; {part.Because}.")],
         };
@@ -71,7 +72,7 @@ public sealed record IsolationView
             OpeningMeans.Unplug => $"Pull {title}{where} apart.",
             OpeningMeans.PullFuse => $"With its load off, take out {title}{where} and keep it with you.",
             OpeningMeans.LiftBatteryLead => $"Take {title}{where} off and cap it.",
-            _ => $"{title}{where}: {opening.StopHow}.",
+            _ => SentenceText.Unbroken($"{title}{where}: {opening.StopHow}."),
         };
     }
 }

@@ -50,6 +50,14 @@ public static class Wording
         _ => KindOf(ThingKinds.NameOf(thing)),
     };
 
+    /// <summary>What a thing is called and what it is, each said once: "Winch, load", but "Winch plug" and "Fuse of the winch" alone, for these say it.</summary>
+    public static string NameWithKind(Thing thing)
+    {
+        ArgumentNullException.ThrowIfNull(thing);
+        string kind = KindOf(thing), word = kind.Split(' ', 2) is ["plug", ..] ? "plug" : kind.Split(' ')[^1];
+        return thing.Title.Split(' ', ',', '(', ')').Contains(word, StringComparer.OrdinalIgnoreCase) ? thing.Title : $"{thing.Title}, {kind}";
+    }
+
     /// <summary>The plain words for a kind's name in files; throws for a name that is no kind.</summary>
     public static string KindOf(string kindName) => kindName switch
     {

@@ -99,7 +99,7 @@ public sealed class BoatFileCommandTests : IDisposable
 
         Assert.Equal(ExitCode.Good, run.Code);
         Assert.Contains("  1. ", run.Out, StringComparison.Ordinal);
-        Assert.Contains("0 V between", run.Out, StringComparison.Ordinal);
+        Assert.Contains("0\u00A0V between", run.Out, StringComparison.Ordinal);
         Assert.Contains("Prove it dead before you touch it", run.Out, StringComparison.Ordinal);
     }
 
