@@ -5,6 +5,7 @@ using Orlop.Hull.Measuring;
 using Orlop.Hull.Surfaces;
 using Orlop.Hull.Working;
 using Orlop.Review.Findings;
+using FreeboardSurvey = Orlop.Boat.Things.FreeboardSurvey;
 
 namespace Orlop.Review.Stability;
 

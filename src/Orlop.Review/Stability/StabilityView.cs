@@ -5,8 +5,6 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Measuring;
-using Orlop.Hull.Surfaces;
-using Orlop.Review.Findings;
 using Orlop.Review.Practices;
 
 namespace Orlop.Review.Stability;

@@ -115,7 +115,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         yield return WeightEvidence.OfGm(test.Id, km - kg, deviation * then.MassKg / total, km, total, perKg);
     }
 
-    private WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
+    private static WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
         about?.With(Changes(aboard, BoatWeighing.ItemsOf(test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey or from the bare boat's mass");
 
     /// <summary>What came and went from one list to another.</summary>

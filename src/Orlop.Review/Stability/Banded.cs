@@ -1,0 +1,41 @@
+using Orlop.Review.Findings;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>A result with one standard deviation, held against a limit with two of them on either side: a band that straddles the limit is unknown.</summary>
+/// <param name="Value">The result.</param>
+/// <param name="Deviation">One standard deviation, 0 or more; infinite or NaN when it cannot be told.</param>
+internal readonly record struct Banded(double Value, double Deviation)
+{
+    private const double BandFactor = 2;
+
+    /// <summary>Half of the band.</summary>
+    public double Half => BandFactor * Deviation;
+
+    /// <summary>Must be at least the limit.</summary>
+    public Verdict AtLeast(double limit) => Of(Value - limit, UseAtLeast(limit));
+
+    /// <summary>Must be at most the limit.</summary>
+    public Verdict AtMost(double limit) => Of(limit - Value, UseAtMost(limit));
+
+    /// <summary>The limit over the value; null when there is no such ratio.</summary>
+    public double? UseAtLeast(double limit) => Value > 0 && limit >= 0 ? limit / Value : null;
+
+    /// <summary>The value over the limit; null when there is no such ratio.</summary>
+    public double? UseAtMost(double limit) => limit > 0 && Value >= 0 ? Value / limit : null;
+
+    private Verdict Of(double margin, double? use)
+    {
+        if (!double.IsFinite(margin) || !double.IsFinite(Deviation) || Deviation < 0)
+        {
+            return Verdict.Unknown;
+        }
+
+        if (Math.Abs(margin) < Half)
+        {
+            return Verdict.Unknown;
+        }
+
+        return margin < 0 ? Verdict.Fails : use >= Verdicts.TightFromFraction ? Verdict.Tight : Verdict.Holds;
+    }
+}

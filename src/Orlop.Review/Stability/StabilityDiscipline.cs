@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>Weights, floating position and stability: every check in this folder's Checks, found by its type.</summary>
+public sealed class StabilityDiscipline : IDiscipline
+{
+    private readonly ImmutableArray<IStabilityCheck> _checks =
+    [
+        .. typeof(StabilityDiscipline).Assembly.GetTypes()
+            .Where(type => type.IsClass && !type.IsAbstract && type.IsAssignableTo(typeof(IStabilityCheck)))
+            .Select(type => (IStabilityCheck)Activator.CreateInstance(type)!)
+            .OrderBy(check => check.Description.Id, StringComparer.Ordinal),
+    ];
+
+    public string Id => "stability";
+
+    public ImmutableArray<CheckDescription> Checks => [.. _checks.Select(check => check.Description)];
+
+    public bool Reads(Thing thing) => thing is Particulars or HullLines or HullOpening or Tank or Space or Way or Gear or Part or Cable or Deadweight
+        or BareBoat or BerthTest or StabilityBasis or Condition or PracticeChoice;
+
+    public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
+    {
+        StabilityView view = new(boat, practice, memo);
+        if (!view.IsAsked)
+        {
+            return [];
+        }
+
+        view.Conditions.AsParallel().WithCancellation(token).ForAll(condition => view.FloatingIn(condition));
+        return _checks.SelectMany(check => check.Run(view));
+    }
+}
