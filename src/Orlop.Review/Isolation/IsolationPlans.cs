@@ -3,7 +3,6 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
-using Orlop.Review.Electrics;
 
 namespace Orlop.Review.Isolation;
 
@@ -33,35 +32,24 @@ public static class IsolationPlans
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(mayOpen);
-        return PlanIn(Seen(boat, wiring, mayOpen), nodes);
+        return Seen(boat, wiring, mayOpen).Find(nodes);
     }
 
     /// <summary>The plans of several parts, each by itself; the wiring is read once.</summary>
     public static IEnumerable<(Part Part, IsolationResult? Plan)> PlanEach(BoatModel boat, Wiring wiring, IEnumerable<Part> parts)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        WiringSeen seen = Seen(boat, wiring, _ => true);
-        return parts.Select(part => (part, PlanIn(seen, NodesOf(part))));
+        SeenWiring seen = Seen(boat, wiring, _ => true);
+        return parts.Select(part => (part, seen.Find(NodesOf(part))));
     }
 
-    // Null when the boat has no source.
-    private sealed record WiringSeen(PreparedIsolation? Prepared, HashSet<string> Nodes);
-
-    private static WiringSeen Seen(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
+    private static SeenWiring Seen(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
     {
         ImmutableArray<IsolationEdge> edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)];
         ImmutableArray<IsolationSource> sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()];
         ImmutableArray<ConverterFeed> feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))];
         HashSet<string> nodes = [.. edges.SelectMany(edge => new[] { edge.A, edge.B }), .. sources.SelectMany(source => source.PoleNodes), .. feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode })];
-        return new WiringSeen(
-            sources.IsEmpty ? null : new PreparedIsolation(new IsolationInput { Edges = edges, Sources = sources, Feeds = feeds, GroundedNodes = [.. Reference(boat, wiring).Where(nodes.Contains)] }),
-            nodes);
-    }
-
-    private static IsolationResult? PlanIn(WiringSeen seen, IEnumerable<string> nodes)
-    {
-        ImmutableArray<string> targets = [.. nodes.Where(seen.Nodes.Contains).Distinct(StringComparer.Ordinal)];
-        return targets.IsEmpty ? null : seen.Prepared?.Find(targets);
+        return new SeenWiring(boat, new IsolationInput { Edges = edges, Sources = sources, Feeds = feeds, GroundedNodes = [.. ReferenceNodes.Of(boat, wiring).Where(nodes.Contains)] });
     }
 
     /// <summary>The nodes a thing brings to the wiring: a part's terminals, the terminals at a cable's or link's ends.</summary>
@@ -97,19 +85,4 @@ public static class IsolationPlans
 
     private static bool IsPost(BoatModel boat, WiringEdge edge) =>
         boat.Find<BatteryBank>(ElementIds.ThingOf(edge.A)) is not null || boat.Find<BatteryBank>(ElementIds.ThingOf(edge.B)) is not null;
-
-    private static HashSet<string> Reference(BoatModel boat, Wiring wiring)
-    {
-        HashSet<string> reference = [.. Grounding.Of(boat, wiring).Nodes];
-        Queue<string> queue = new(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus).ToString()).Where(reference.Add));
-        while (queue.TryDequeue(out string? node))
-        {
-            foreach (string next in wiring.At(node).Where(edge => edge.Kind != WiringEdgeKind.ProtectionPole).Select(edge => edge.Other(node)).Where(reference.Add))
-            {
-                queue.Enqueue(next);
-            }
-        }
-
-        return reference;
-    }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Scope;
 using Orlop.Work.Tables;

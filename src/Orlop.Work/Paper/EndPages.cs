@@ -1,6 +1,6 @@
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Ends;
-using Orlop.Work.Scope;
 
 namespace Orlop.Work.Paper;
 

@@ -4,6 +4,7 @@ using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
+using Orlop.Review.Isolation;
 using Orlop.Work.Ends;
 using Orlop.Work.Labels;
 using Orlop.Work.Readings;
@@ -79,7 +80,7 @@ internal static class FinishSteps
         ImmutableArray<Part> devices = [.. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>()
             .Where(part => scope.IsNewBattery(part.Id) || part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover or PlugAndSocket)
             .OrderBy(part => scope.StepsFrom(part.At(part.TerminalNames[0]).ToString()))];
-        foreach (Opening opening in (isolation.Result?.Openings ?? []).Reverse())
+        foreach (Opening opening in isolation.Result is { } plan ? ClosingOrder.Devices(plan) : [])
         {
             yield return Close(scope, opening);
         }
@@ -104,6 +105,11 @@ internal static class FinishSteps
             };
         }
 
+        foreach (Opening stopped in isolation.Result is { } done ? ClosingOrder.Sources(done) : [])
+        {
+            yield return Close(scope, stopped);
+        }
+
         if (SolarSteps.Uncover(scope, isolation) is { } uncover)
         {
             yield return uncover;
@@ -114,14 +120,7 @@ internal static class FinishSteps
     {
         Key = $"restore:{opening.Id}",
         Kind = StepKind.Energise,
-        Text = opening.Means switch
-        {
-            null => Sentence.Of($"{scope.Words.Located(opening.Id)} may run again."),
-            OpeningMeans.LiftBatteryLead => Sentence.Of($"Put {scope.Words.Element(opening.Id)} back on its post. Plus first, minus last. A small spark is the charge of capacitors; a large one is a fault: stop."),
-            OpeningMeans.PullFuse => Sentence.Of($"With its load still off, put the fuse back: {scope.Words.Located(opening.Id)}."),
-            OpeningMeans.Unplug => Sentence.Of($"Plug {scope.Words.Located(opening.Id)} in again."),
-            _ => Sentence.Of($"Take the tag off and close {scope.Words.Located(opening.Id)}."),
-        },
+        Text = Sentence.Of($"{IsolationWords.Close(scope.Words, opening, scope.Whole.Find(opening.Id))}"),
         Cautions = opening.Means == OpeningMeans.LiftBatteryLead ? [Cautions.Battery] : [],
         About = [ElementIds.ThingOf(opening.Id)],
     };
