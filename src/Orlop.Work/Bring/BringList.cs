@@ -15,7 +15,7 @@ internal static class BringList
 {
     public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
     {
-        ImmutableArray<CableEnd> open = [.. ends.Where(end => end.BuiltOn is null)];
+        ImmutableArray<CableEnd> open = [.. ends.Where(end => end is { BuiltOn: null, IsKept: false })];
         List<StockItem> stock = [.. scope.AsBuilt.All<StockItem>()];
         return
         [

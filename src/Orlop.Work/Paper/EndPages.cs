@@ -19,7 +19,7 @@ internal static class EndPages
         html.Open("table", ("class", "ends")).Open("thead").Open("tr")
             .Put("th", "", ("class", "tick")).Put("th", "End", ("scope", "col")).Put("th", "Terminal", ("scope", "col")).Put("th", "Strip", ("scope", "col"))
             .Put("th", "Test pull", ("scope", "col")).Put("th", "Torque", ("scope", "col")).Close().Close();
-        foreach (IGrouping<string, CableEnd> cable in pack.Ends.GroupBy(end => end.CableId))
+        foreach (IGrouping<string, CableEnd> cable in pack.Ends.Where(end => !end.IsKept).GroupBy(end => end.CableId))
         {
             string title = $"{pack.AsAltered.Find(cable.Key)?.Title ?? cable.Key}, {text.Of(new Amount(cable.First().AreaMm2, "Mm2"))}";
             html.Open("tbody").Open("tr", ("class", "kind")).Put("th", title, ("class", "kind"), ("colspan", "6"), ("scope", "rowgroup")).Close();

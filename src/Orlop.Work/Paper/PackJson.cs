@@ -90,6 +90,7 @@ public static class PackJson
         ["pullN"] = end.Pull?.ForceN,
         ["leastNm"] = end.Torque?.LeastNm,
         ["mostNm"] = end.Torque?.MostNm,
+        ["kept"] = end.IsKept,
     };
 
     private static JsonObject Of(WorkLabel label, PackText text) => new() { ["key"] = label.Key, ["id"] = label.Id, ["line"] = label.Line, ["facts"] = text.Of(label.Facts) };

@@ -15,12 +15,6 @@ namespace Orlop.Work.Steps;
 /// <summary>Steps after the last connection: label, test, energise, commission, hand over.</summary>
 internal static class FinishSteps
 {
-    /// <summary>Least insulation resistance between poles and to the hull, nothing connected (common practice, no source).</summary>
-    public const double LeastInsulationOhm = 100_000;
-
-    /// <summary>A core counts as joined from end to end below this on a meter's ohm range, leads subtracted (common practice, no source). It says nothing of a crimp, whose fault is far below it.</summary>
-    public const double JoinedBelowOhm = 0.5;
-
     public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings) =>
     [
         .. labels.IsEmpty ? [] : new[] { Label(labels) },
@@ -41,7 +35,6 @@ internal static class FinishSteps
     private static IEnumerable<WorkStep> Tests(PackScope scope, ImmutableArray<CableEnd> ends)
     {
         ImmutableArray<string> cables = [.. ends.Select(end => end.CableId).Distinct(StringComparer.Ordinal)];
-        string names = string.Join("; ", cables.Select(scope.Words.Title));
         WorkStep test = new() { Key = "", Kind = StepKind.Test, Text = Sentence.Of($""), About = cables };
         yield return test with
         {
@@ -50,28 +43,9 @@ internal static class FinishSteps
         };
         yield return test with
         {
-            Key = "test:continuity",
-            Text = Sentence.Of($"Joined or not: each core from end to end; joined below {new Amount(JoinedBelowOhm, "Ohm")} with the meter's leads subtracted."),
-            Details =
-            [
-                Sentence.Of($"This shows only that the conductor is joined. It says nothing of the crimps: a ruined one passes too. The millivolt readings under load, at the end, judge those."),
-                Sentence.Of($"{names}."),
-            ],
-            WriteDown = new WriteDown("Ω", "The highest"),
-        };
-        yield return test with
-        {
             Key = "test:polarity",
             Text = Sentence.Of($"Polarity: follow each core by its label and by the meter, plus to plus and minus to minus, at every terminal and plug."),
             Details = [.. ends.GroupBy(end => (end.CableId, end.CoreId)).Select(core => Sentence.Of($"{scope.Words.Title(core.Key.CableId)}, {PartWords.CoreName(core.Key.CoreId)}: {string.Join(" → ", core.Select(end => end.Where))}."))],
-        };
-        yield return test with
-        {
-            Key = "test:insulation",
-            Text = Sentence.Of($"Insulation: between the cores, and from each core to the hull, at least {(int)(LeastInsulationOhm / 1000)} kΩ."),
-            Details = [Sentence.Of($"With a meter's ohm range; nothing connected at either end. Never an insulation tester with electronics connected.")],
-            WriteDown = new WriteDown("kΩ", "The lowest"),
-            Cautions = Cautions.TouchesMains(scope) ? [Cautions.Mains] : [],
         };
     }
 

@@ -63,7 +63,7 @@ public sealed class RecordTests : IDisposable
 
         Assert.Equal("Drilling and lining burns: as in step 6.", panel.Find(".step .again").TextContent);
         Assert.Single(panel.FindAll(".caution"), box => box.TextContent.Contains("Before drilling", StringComparison.Ordinal));
-        Assert.Contains("Before drilling", panel.Find("#step-7 .caution").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Before drilling", panel.Find("#step-6 .caution").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
