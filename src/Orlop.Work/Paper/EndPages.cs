@@ -25,7 +25,7 @@ internal static class EndPages
             html.Open("tbody").Open("tr", ("class", "kind")).Put("th", title, ("class", "kind"), ("colspan", "6"), ("scope", "rowgroup")).Close();
             foreach (CableEnd end in cable)
             {
-                Row(html, end, text);
+                Row(html, end, pack.Cuts.FirstOrDefault(cut => cut.CableId == end.CableId && cut.CoreId == end.CoreId)?.MarkAs, text);
             }
 
             html.Close();
@@ -34,11 +34,17 @@ internal static class EndPages
         html.Close().Close();
     }
 
-    private static void Row(HtmlText html, CableEnd end, PackText text)
+    private static void Row(HtmlText html, CableEnd end, string? markAs, PackText text)
     {
         html.Open("tr").Open("td", ("class", "tick"));
         BringPages.Box(html, end.BuiltOn is not null);
-        html.Close().Open("td").Put("b", PartWords.CoreName(end.CoreId)).Text($" at {end.Where}").Put("div", end.Key, ("class", "small")).Close()
+        html.Close().Open("td").Put("b", PartWords.CoreName(end.CoreId)).Text($" at {end.Where}").Put("div", end.Key, ("class", "small"));
+        if (markAs is not null)
+        {
+            html.Put("b", $"Mark this end {markAs}.");
+        }
+
+        html.Close()
             .Put("td", PackText.Of(end.Means, end.StudMm), ("class", "means")).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : "barrel", ("class", "num"))
             .Open("td");
         _ = end.Pull is { } pull

@@ -60,6 +60,8 @@ public static class PackJson
         ["allowanceM"] = cut.AllowanceM,
         ["cutM"] = cut.CutM,
         ["stock"] = cut.StockId,
+        ["core"] = cut.CoreId,
+        ["markAs"] = cut.MarkAs,
     };
 
     private static JsonObject Of(WorkStep step, PackText text, DateOnly day) => new()
