@@ -71,6 +71,7 @@ public static class PackJson
         ["text"] = text.Of(step.Text),
         ["details"] = Texts(step.Details.Select(text.Of)),
         ["cautions"] = List(step.Cautions, caution => new JsonObject { ["kind"] = Word(caution.Kind), ["text"] = caution.Text }),
+        ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What } : null,
         ["about"] = Texts(step.About),
         ["builds"] = Texts(step.Builds),
         ["ends"] = Texts(step.Ends),
