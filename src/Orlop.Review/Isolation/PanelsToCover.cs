@@ -8,7 +8,7 @@ namespace Orlop.Review.Isolation;
 
 /// <summary>
 /// The solar controllers whose panels are covered before a plan's first opening and uncovered after its last: those that the plan cuts from a battery,
-/// and those that keep something of the work live. A controller that loses its battery while its panels give may be destroyed, and a direct current
+/// those that keep something of the work live, and those whose current flows through a point that is worked on live, as a battery post. A controller that loses its battery while its panels give may be destroyed, and a direct current
 /// drawn out into an arc does not go out by itself (common practice, no source; the controller's sheet goes first).
 /// </summary>
 public static class PanelsToCover
@@ -20,8 +20,8 @@ public static class PanelsToCover
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<Charger> solar = [.. boat.All<Charger>().Where(charger => charger.Drive == ChargerDrive.Sun)];
-        HashSet<string> opened = [.. plan.Openings.SelectMany(opening => opening.EdgeIds)];
-        if (solar.IsEmpty || (opened.Count == 0 && plan.CannotBeMadeDead.IsEmpty))
+        HashSet<string> opened = [.. plan.Openings.SelectMany(opening => opening.EdgeIds)], live = [.. plan.CannotBeMadeDead.Select(node => node.Node)];
+        if (solar.IsEmpty || (opened.Count == 0 && live.Count == 0))
         {
             return [];
         }
@@ -32,7 +32,7 @@ public static class PanelsToCover
         return [.. solar.Where(charger => plan.CannotBeMadeDead.Any(node => node.SourceId == charger.Id) || IsCut(Plus(charger)))];
 
         // A controller that no battery is drawn to is taken to be cut by anything on its circuit.
-        bool IsCut(string plus) => Circuit(Circuit(all, plus).Any(edge => batteries.Contains(edge.A) || batteries.Contains(edge.B)) ? between : all, plus).Any(edge => opened.Contains(edge.Id));
+        bool IsCut(string plus) => Circuit(Circuit(all, plus).Any(edge => batteries.Contains(edge.A) || batteries.Contains(edge.B)) ? between : all, plus).Any(edge => opened.Contains(edge.Id) || live.Contains(edge.A) || live.Contains(edge.B));
     }
 
     private static string Plus(Part source) => Poles.Giving(source)!.Plus;

@@ -57,6 +57,10 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void StepsPanel_StepThatIsRead_SaysWhatToWriteDown() =>
+        Assert.Equal(["Write down each reading, in V.", "Write down: the highest, in Ω."], Steps().FindAll(".step .write").Select(write => write.TextContent).Where(text => text.Contains("each", StringComparison.Ordinal) || text.Contains("highest", StringComparison.Ordinal)).Distinct());
+
+    [Fact]
     public void StepsPanel_SameCaution_IsSaidOnceAndThenByItsStep()
     {
         IRenderedComponent<StepsPanel> panel = Steps();

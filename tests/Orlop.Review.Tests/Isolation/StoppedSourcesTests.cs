@@ -39,6 +39,8 @@ public class StoppedSourcesTests
     [InlineData("main-plus", true)]
     [InlineData("main-isolator", true)]
     [InlineData("solar", true)]
+    [InlineData("bank", true)]
+    [InlineData("starter-battery", false)]
     [InlineData("cabin-lights", false)]
     [InlineData("kettle", false)]
     public void PanelsToCover_OnlyWhereTheyLoseTheirBatteryOrKeepItLive(string id, bool isCovered) =>
