@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
 using Orlop.Electrics.Isolation;
 
 namespace Orlop.Review.Isolation;
@@ -32,25 +33,50 @@ public static class IsolationPlans
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(mayOpen);
-        return Seen(boat, wiring, mayOpen).Find(nodes);
+        return new SeenWiring(boat, InputOf(boat, wiring, mayOpen)).Find(nodes);
     }
 
-    /// <summary>The plans of several parts, each by itself; the wiring is read once.</summary>
-    public static IEnumerable<(Part Part, IsolationResult? Plan)> PlanEach(BoatModel boat, Wiring wiring, IEnumerable<Part> parts)
+    /// <summary>
+    /// The plans of several parts, each by itself. The wiring is read once, and the plans are remembered by all that isolation reads: a cable's size or a
+    /// fuse's rating is not among it.
+    /// </summary>
+    public static IEnumerable<(Part Part, IsolationResult? Plan)> PlanEach(BoatModel boat, Wiring wiring, IReadOnlyList<Part> parts, Memo memo)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        SeenWiring seen = Seen(boat, wiring, _ => true);
-        return parts.Select(part => (part, seen.Find(NodesOf(part))));
+        ArgumentNullException.ThrowIfNull(memo);
+        IsolationInput input = InputOf(boat, wiring, _ => true);
+        ValueList<string> targets = parts.SelectMany(part => NodesOf(part).Prepend(part.Id)).ToValueList();
+        PlansOfParts plans = memo.Get((targets, KeyOf(input)), () =>
+        {
+            SeenWiring seen = new(boat, input);
+            return new PlansOfParts([.. parts.Select(part => seen.Find(NodesOf(part)))]);
+        });
+        return parts.Zip(plans.Each);
     }
 
-    private static SeenWiring Seen(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
+    private sealed record PlansOfParts(ImmutableArray<IsolationResult?> Each);
+
+    private static object KeyOf(IsolationInput input) => (
+        input.Edges.ToValueList(), input.Feeds.ToValueList(), input.GroundedNodes.ToValueList(),
+        input.Sources.Select(source => (source with { PoleNodes = [] }, source.PoleNodes.ToValueList())).ToValueList());
+
+    private static IsolationInput InputOf(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
     {
-        ImmutableArray<IsolationEdge> edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)];
-        ImmutableArray<IsolationSource> sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()];
-        ImmutableArray<ConverterFeed> feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))];
-        HashSet<string> nodes = [.. edges.SelectMany(edge => new[] { edge.A, edge.B }), .. sources.SelectMany(source => source.PoleNodes), .. feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode })];
-        return new SeenWiring(boat, new IsolationInput { Edges = edges, Sources = sources, Feeds = feeds, GroundedNodes = [.. ReferenceNodes.Of(boat, wiring).Where(nodes.Contains)] });
+        IsolationInput input = new()
+        {
+            Edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)],
+            Sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()],
+            Feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))],
+        };
+        return input with { GroundedNodes = [.. ReferenceNodes.Of(boat, wiring).Where(NodesOf(input).Contains)] };
     }
+
+    private static HashSet<string> NodesOf(IsolationInput input) =>
+    [
+        .. input.Edges.SelectMany(edge => new[] { edge.A, edge.B }),
+        .. input.Sources.SelectMany(source => source.PoleNodes),
+        .. input.Feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode }),
+    ];
 
     /// <summary>The nodes a thing brings to the wiring: a part's terminals, the terminals at a cable's or link's ends.</summary>
     public static ImmutableArray<string> NodesOf(Thing thing) => thing switch
