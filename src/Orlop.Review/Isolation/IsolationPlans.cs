@@ -4,7 +4,6 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Isolation;
-using Orlop.Review.Electrics;
 
 namespace Orlop.Review.Isolation;
 
@@ -34,7 +33,7 @@ public static class IsolationPlans
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(mayOpen);
-        return PlanIn(Seen(InputOf(boat, wiring, mayOpen)), nodes);
+        return new SeenWiring(boat, InputOf(boat, wiring, mayOpen)).Find(nodes);
     }
 
     /// <summary>
@@ -49,8 +48,8 @@ public static class IsolationPlans
         ValueList<string> targets = parts.SelectMany(part => NodesOf(part).Prepend(part.Id)).ToValueList();
         PlansOfParts plans = memo.Get((targets, KeyOf(input)), () =>
         {
-            WiringSeen seen = Seen(input);
-            return new PlansOfParts([.. parts.Select(part => PlanIn(seen, NodesOf(part)))]);
+            SeenWiring seen = new(boat, input);
+            return new PlansOfParts([.. parts.Select(part => seen.Find(NodesOf(part)))]);
         });
         return parts.Zip(plans.Each);
     }
@@ -61,12 +60,6 @@ public static class IsolationPlans
         input.Edges.ToValueList(), input.Feeds.ToValueList(), input.GroundedNodes.ToValueList(),
         input.Sources.Select(source => (source with { PoleNodes = [] }, source.PoleNodes.ToValueList())).ToValueList());
 
-    // Null when the boat has no source.
-    private sealed record WiringSeen(PreparedIsolation? Prepared, HashSet<string> Nodes);
-
-    private static WiringSeen Seen(IsolationInput input) =>
-        new(input.Sources.IsEmpty ? null : new PreparedIsolation(input), NodesOf(input));
-
     private static IsolationInput InputOf(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
     {
         IsolationInput input = new()
@@ -75,7 +68,7 @@ public static class IsolationPlans
             Sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()],
             Feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))],
         };
-        return input with { GroundedNodes = [.. Reference(boat, wiring).Where(NodesOf(input).Contains)] };
+        return input with { GroundedNodes = [.. ReferenceNodes.Of(boat, wiring).Where(NodesOf(input).Contains)] };
     }
 
     private static HashSet<string> NodesOf(IsolationInput input) =>
@@ -84,12 +77,6 @@ public static class IsolationPlans
         .. input.Sources.SelectMany(source => source.PoleNodes),
         .. input.Feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode }),
     ];
-
-    private static IsolationResult? PlanIn(WiringSeen seen, IEnumerable<string> nodes)
-    {
-        ImmutableArray<string> targets = [.. nodes.Where(seen.Nodes.Contains).Distinct(StringComparer.Ordinal)];
-        return targets.IsEmpty ? null : seen.Prepared?.Find(targets);
-    }
 
     /// <summary>The nodes a thing brings to the wiring: a part's terminals, the terminals at a cable's or link's ends.</summary>
     public static ImmutableArray<string> NodesOf(Thing thing) => thing switch
@@ -124,19 +111,4 @@ public static class IsolationPlans
 
     private static bool IsPost(BoatModel boat, WiringEdge edge) =>
         boat.Find<BatteryBank>(ElementIds.ThingOf(edge.A)) is not null || boat.Find<BatteryBank>(ElementIds.ThingOf(edge.B)) is not null;
-
-    private static HashSet<string> Reference(BoatModel boat, Wiring wiring)
-    {
-        HashSet<string> reference = [.. Grounding.Of(boat, wiring).Nodes];
-        Queue<string> queue = new(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus).ToString()).Where(reference.Add));
-        while (queue.TryDequeue(out string? node))
-        {
-            foreach (string next in wiring.At(node).Where(edge => edge.Kind != WiringEdgeKind.ProtectionPole).Select(edge => edge.Other(node)).Where(reference.Add))
-            {
-                queue.Enqueue(next);
-            }
-        }
-
-        return reference;
-    }
 }

@@ -5,10 +5,10 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Diagnosis;
 using Orlop.Electrics.Networks;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
-using Orlop.Work.Scope;
 
 namespace Orlop.Work.Readings;
 
