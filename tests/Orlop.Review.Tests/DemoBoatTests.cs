@@ -2,6 +2,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
+using Orlop.Review.Stability;
 using Xunit;
 
 namespace Orlop.Review.Tests;
@@ -11,7 +12,7 @@ public sealed class DemoBoatTests
 {
     private static readonly BoatModel Boat = ExampleBoats.Read("sandgrouse");
 
-    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline()]);
+    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new StabilityDiscipline()]);
 
     [Theory]
     [InlineData("breaking-capacity", "solar-fuse", Verdict.Fails)]

@@ -4,6 +4,7 @@ using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
+using Orlop.Review.Stability;
 using Xunit;
 
 namespace Orlop.Review.Tests;
@@ -42,7 +43,7 @@ public sealed class ExampleBoatTests
     [InlineData("one-circuit")]
     public void SmallExample_AsBuilt_HasNothingThatFailsOrIsUnknown(string name)
     {
-        ReviewResult review = new ReviewEngine([new ElectricsDiscipline()]).Review(ExampleBoats.Read(name), TestContext.Current.CancellationToken);
+        ReviewResult review = new ReviewEngine([new ElectricsDiscipline(), new StabilityDiscipline()]).Review(ExampleBoats.Read(name), TestContext.Current.CancellationToken);
         Assert.NotEmpty(review.Findings);
         Assert.Equal((0, 0), (review.Count(Verdict.Fails), review.Count(Verdict.Unknown)));
     }

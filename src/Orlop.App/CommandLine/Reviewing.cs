@@ -1,10 +1,11 @@
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Stability;
 
 namespace Orlop.App.CommandLine;
 
 /// <summary>The disciplines that this program reviews with.</summary>
 internal static class Reviewing
 {
-    public static ReviewEngine NewEngine() => new([new ElectricsDiscipline()]);
+    public static ReviewEngine NewEngine() => new([new ElectricsDiscipline(), new StabilityDiscipline()]);
 }
