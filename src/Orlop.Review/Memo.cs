@@ -8,9 +8,9 @@ namespace Orlop.Review;
 /// </summary>
 public sealed class Memo(int capacity = 4096)
 {
-    private sealed class Entry(object value)
+    private sealed class Entry(Lazy<object> value)
     {
-        public object Value { get; } = value;
+        public Lazy<object> Value { get; } = value;
 
         public bool WasAsked { get; set; }
     }
@@ -25,24 +25,43 @@ public sealed class Memo(int capacity = 4096)
     public long ComputedCountOf<T>()
         where T : class => _computedCounts.GetValueOrDefault(typeof(T));
 
-    /// <summary>The remembered result for a key that is equal for equal inputs, or the computed one.</summary>
+    /// <summary>
+    /// The remembered result for a key that is equal for equal inputs, or the computed one. Asked for by several threads, it is computed once; a
+    /// computation that throws is not remembered, and must not ask for itself.
+    /// </summary>
     public T Get<T>(object key, Func<T> compute)
         where T : class
     {
         if (_entries.TryGetValue((typeof(T), key), out Entry? entry))
         {
             entry.WasAsked = true;
-            return (T)entry.Value;
+        }
+        else
+        {
+            entry = _entries.GetOrAdd((typeof(T), key), new Entry(new Lazy<object>(() => Computed(compute))));
         }
 
+        try
+        {
+            return (T)entry.Value.Value;
+        }
+        catch
+        {
+            _entries.TryRemove(KeyValuePair.Create((typeof(T), key), entry));
+            throw;
+        }
+    }
+
+    private T Computed<T>(Func<T> compute)
+        where T : class
+    {
         T value = compute();
         _computedCounts.AddOrUpdate(typeof(T), 1, (_, count) => count + 1);
-        if (_entries.Count >= capacity)
+        if (_entries.Count > capacity)
         {
             Forget();
         }
 
-        _entries[(typeof(T), key)] = new Entry(value);
         return value;
     }
 

@@ -54,6 +54,15 @@ public sealed class DemoBoatTests
         Assert.Contains("2.2 M from House bank", Find(Altered("sampling-winch"), "conductor-protection", "winch-tail.plus").After!.Worst.Headline.ToString(), StringComparison.Ordinal);
 
     [Fact]
+    public void FirstWinchDraft_FeedThroughTheHotEngineSpace_IsToldInTheConditionThatAllowsNothing()
+    {
+        Finding worst = Find(Altered("sampling-winch"), "conductor-ampacity", "winch-feed").After!.Worst;
+
+        Assert.Equal(("lifting", null), (worst.ConditionId, worst.UseFraction));
+        Assert.Contains("as hot as its insulation may get", worst.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void SecondWinchDraft_AddsNoTrouble()
     {
         ReviewResult review = Altered("sampling-winch-second");

@@ -1,5 +1,4 @@
 using Orlop.Boat;
-using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Diagnosis;
 using Orlop.Work.Readings;
@@ -10,7 +9,7 @@ namespace Orlop.Work.Tests;
 /// <summary>What docs/demo-boat.md promises of the record in the demo boat: its ticks and its commissioning readings.</summary>
 public sealed class DemoBoatRecordTests
 {
-    private static readonly BoatModel Boat = BoatJson.Read(File.ReadAllText(Path.Combine(Root(), "examples", "sandgrouse.json"))).Boat!;
+    private static readonly BoatModel Boat = DemoBoat.Read();
 
     [Fact]
     public void DryingLocker_Readings_OneAloneIsOutsideItsBand() =>
@@ -46,15 +45,4 @@ public sealed class DemoBoatRecordTests
     }
 
     private static IEnumerable<Reading> ReadingsOf(string alteration) => Boat.All<Reading>().Where(reading => reading.Alteration == alteration);
-
-    private static string Root()
-    {
-        DirectoryInfo? at = new(AppContext.BaseDirectory);
-        while (at is not null && !File.Exists(Path.Combine(at.FullName, "Orlop.slnx")))
-        {
-            at = at.Parent;
-        }
-
-        return at?.FullName ?? throw new DirectoryNotFoundException("No folder above the tests holds Orlop.slnx.");
-    }
 }

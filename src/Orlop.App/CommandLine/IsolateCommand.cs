@@ -12,33 +12,29 @@ internal static class IsolateCommand
     public static Command Make(CommandStreams streams)
     {
         Argument<string> boat = new("boat") { Description = "A .orlop store, a .json boat file, or - for standard input." };
-        Argument<string> part = new("part") { Description = "Id of a part, cable or link." };
+        Argument<string> part = new("part") { Description = "Id or name of a part, cable or link." };
         Option<string?> alteration = new("--alteration", "-a") { Description = "Id or name of an alteration: the boat as it would leave her." };
         Option<bool> json = new("--json") { Description = "Write JSON, as docs/isolation.schema.json says." };
         Command command = new("isolate", "Tell how a part is made dead: what to open, what stays live, where to prove it.") { boat, part, alteration, json };
         command.SetAction(parsed =>
         {
             BoatModel asBuilt = BoatInput.Read(parsed.GetValue(boat)!, streams);
-            Alteration? draft = parsed.GetValue(alteration) is { } named ? BoatInput.Alteration(asBuilt, named) : null;
+            Alteration? draft = parsed.GetValue(alteration) is { } wanted ? BoatInput.Alteration(asBuilt, wanted) : null;
             BoatModel model = draft is null ? asBuilt : Altered(asBuilt, draft, streams.Error);
-            string id = parsed.GetValue(part)!;
-            if (model.Find(id) is not { } thing)
-            {
-                throw new CommandException(NotThere(asBuilt, model, draft, id));
-            }
-
+            string named = parsed.GetValue(part)!;
+            Thing thing = model.Find(named) ?? ByName(model, named) ?? throw new CommandException(NotThere(asBuilt, model, draft, named));
             if (thing is not (Part or Cable or Link))
             {
-                throw new CommandException($"'{id}' is no part, cable or link, so there is nothing to make dead.");
+                throw new CommandException($"'{named}' is no part, cable or link, so there is nothing to make dead.");
             }
 
             if (parsed.GetValue(json))
             {
-                streams.Out.WriteLine(IsolationJson.Write(model, draft?.Id, id));
+                streams.Out.WriteLine(IsolationJson.Write(model, draft?.Id, thing.Id));
             }
             else
             {
-                IsolationText.Write(streams.Out, IsolationView.Of(model, id));
+                IsolationText.Write(streams.Out, IsolationView.Of(model, thing.Id));
             }
 
             return ExitCode.Good;
@@ -55,6 +51,13 @@ internal static class IsolateCommand
         }
 
         return outcome.Boat;
+    }
+
+    // The one part, cable or link of that name; none where the name is no one's.
+    private static Thing? ByName(BoatModel model, string name)
+    {
+        Thing[] all = [.. model.Things.Where(thing => thing is Part or Cable or Link && string.Equals(thing.Name, name, StringComparison.OrdinalIgnoreCase))];
+        return all.Length < 2 ? all.FirstOrDefault() : throw new CommandException($"{all.Length} things are named '{name}'. Give the id of one: {string.Join(", ", all.Select(thing => thing.Id))}.");
     }
 
     // Where else it is, before what else may have been meant.

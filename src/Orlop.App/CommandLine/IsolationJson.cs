@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Orlop.Boat;
+using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
 using Orlop.Presentation.Views;
 using Orlop.Review.Isolation;
@@ -26,7 +27,9 @@ internal static class IsolationJson
             ["openings"] = List(plan?.Openings ?? [], opening => new JsonObject { ["id"] = opening.Id, ["means"] = opening.Means is { } means ? Word(means) : "stop", ["how"] = opening.StopHow }),
             ["keepOpen"] = List(plan?.KeepOpen ?? [], id => id),
             ["steps"] = List(words.Steps, text => text),
-            ["staysLive"] = List(plan?.StaysLive ?? [], live => new JsonObject { ["source"] = live.SourceId, ["because"] = live.Because, ["nearest"] = live.NearestNode }),
+            ["restore"] = List(words.Restore, text => text),
+            ["cover"] = List(plan is null ? [] : PanelsToCover.Of(boat, Wiring.Of(boat), plan), charger => charger.Id),
+            ["staysLive"] = List(plan?.StaysLive ?? [], live => new JsonObject { ["source"] = live.SourceId, ["because"] = live.Because, ["nearest"] = live.NearestNode, ["feeds"] = List(StillFed.By(boat, live), part => part.Id) }),
             ["proofs"] = List(plan?.Proofs ?? [], proof => new JsonObject { ["at"] = proof.Node, ["against"] = proof.OtherNode }),
             ["tryMeterAt"] = plan?.TryMeterAtNode,
             ["cannotBeMadeDead"] = List(plan?.CannotBeMadeDead ?? [], node => new JsonObject { ["at"] = node.Node, ["source"] = node.SourceId, ["because"] = node.Because }),

@@ -12,6 +12,7 @@ internal static class IsolationText
         Write(output, "Cannot be made dead:", plan.Cannot);
         Write(output, "Stays live:", plan.StaysLive);
         Write(output, "Prove it dead:", plan.Proofs);
+        Write(output, "Switch on again, in this order:", plan.Restore, isNumbered: true);
         output.WriteLine();
         output.WriteLine(IsolationView.Caution);
     }

@@ -22,7 +22,7 @@ internal static class PackCommand
             BoatModel model = BoatInput.Read(parsed.GetValue(boat)!, streams);
             DisplayUnits shown = UnitsOption.Of(parsed.GetValue(units));
             WorkPack pack = WorkPacks.Plan(model, BoatInput.Alteration(model, parsed.GetValue(alteration)!), token);
-            PaperOptions paper = new(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime), "as in the file")
+            PaperOptions paper = new(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime))
             {
                 Units = shown,
                 Size = shown == DisplayUnits.Us ? PaperSize.Letter : PaperSize.A4,

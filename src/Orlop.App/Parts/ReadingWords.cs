@@ -1,6 +1,7 @@
 using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Readings;
@@ -10,6 +11,9 @@ namespace Orlop.App.Parts;
 /// <summary>The words and shapes for a reading held against its prediction.</summary>
 internal static class ReadingWords
 {
+    private const double MostLikelyFraction = 0.99;
+    private const string EveryDigit = "0.####";
+
     /// <summary>What the meter said, as it was typed.</summary>
     public static string Value(Reading reading, DisplayUnits units, CultureInfo culture) =>
         reading.VoltageV is { } volts ? QuantityText.Shown(volts, "V", units, culture)
@@ -19,13 +23,22 @@ internal static class ReadingWords
     /// <summary>The unit a meter shows for a reading: millivolts where less than a volt is expected.</summary>
     public static string MeterUnit(PredictedReading predicted) => predicted.Through is not null ? "A" : IsSmall(predicted) ? "mV" : "V";
 
-    /// <summary>What the meter said, as a number in the unit that stands beside its box; with its unit where that is another.</summary>
+    /// <summary>What the meter said, every digit as it was typed, as a number in the unit that stands beside its box; with its unit where that is another.</summary>
     public static string OnMeter(PredictedReading predicted, Reading reading, DisplayUnits units, CultureInfo culture)
     {
-        string text = IsSmall(predicted) && reading.VoltageV is { } volts
-            ? Millivolts(volts.Value, culture) + (volts.PlusMinus is { } either ? $" ± {(either * 1000).ToString("0.###", culture)}" : "") + " mV"
-            : Value(reading, units, culture).Replace('\u00A0', ' ');
-        string unit = $" {MeterUnit(predicted)}";
+        if ((reading.VoltageV ?? reading.CurrentA) is not { } read)
+        {
+            return "";
+        }
+
+        string unit = $" {MeterUnit(predicted)}", text = Value(reading, units, culture).Replace('\u00A0', ' ');
+        if (text != read.Typed)
+        {
+            double scale = IsSmall(predicted) ? 1000 : 1;
+            string Number(double value) => (value * scale).ToString(EveryDigit, culture);
+            text = Number(read.Value) + (read.PlusMinus is { } either ? $" ± {Number(either)}" : "") + unit;
+        }
+
         return text.EndsWith(unit, StringComparison.Ordinal) ? text[..^unit.Length] : text;
     }
 
@@ -46,11 +59,15 @@ internal static class ReadingWords
 
     private static string Millivolts(double volts, CultureInfo culture) => (volts * 1000).ToString(Math.Abs(volts) < 0.01 ? "0.0" : "0", culture);
 
+    /// <summary>How likely a place is, as a percentage; never all of it, for the readings cannot tell what was not considered.</summary>
+    public static string Likely(double weightFraction, CultureInfo culture) =>
+        weightFraction > MostLikelyFraction ? $"over {FindingRow.Share(MostLikelyFraction, culture)}" : FindingRow.Share(weightFraction, culture);
+
     /// <summary>Its shape.</summary>
     public static Verdict Verdict(ComparedReading compared) => compared.Standing switch
     {
         ReadingStanding.Within => Orlop.Review.Findings.Verdict.Holds,
-        ReadingStanding.Below or ReadingStanding.Above => Orlop.Review.Findings.Verdict.Fails,
+        ReadingStanding.Below or ReadingStanding.Above or ReadingStanding.Turned => Orlop.Review.Findings.Verdict.Fails,
         _ => Orlop.Review.Findings.Verdict.Unknown,
     };
 
@@ -60,6 +77,7 @@ internal static class ReadingWords
         ReadingStanding.Within => "agrees",
         ReadingStanding.Below => "below what it should be",
         ReadingStanding.Above => "above what it should be",
+        ReadingStanding.Turned => $"{ComparedReading.TurnedWords}; left out of the estimate",
         _ => $"cannot be compared: {compared.WhyNot}",
     };
 }

@@ -21,6 +21,7 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
         new("Mm2", "mm2", "square millimetres"),
         new("Deg", "deg", "degrees of angle"),
         new("Mm", "mm", "millimetres"),
+        new("M2", "m2", "square metres"),
         new("Kg", "kg", "kilograms"),
         new("Ah", "Ah", "ampere-hours"),
         new("Wh", "Wh", "watt-hours"),

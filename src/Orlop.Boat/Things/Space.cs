@@ -31,6 +31,9 @@ public sealed record Space : Thing
     [Description("Its lining or insulation burns: a caution for hot work.")]
     public bool? LiningBurns { get; init; }
 
+    [Description("Share of it that water can fill when it is open to the sea; left out where flooding is not looked at."), Allowed(0, 1)]
+    public Quantity? PermeabilityFraction { get; init; }
+
     /// <summary>The point is inside the box or on its face.</summary>
     public bool Contains(Place place) =>
         place.XM >= From.XM && place.XM <= To.XM && place.YM >= From.YM && place.YM <= To.YM && place.ZM >= From.ZM && place.ZM <= To.ZM;
@@ -48,6 +51,9 @@ public sealed record Gear : Thing
 
     [Description("Box around it, for the drawing.")]
     public BoxSize? Size { get; init; }
+
+    [Description("How far its centre may be from there, in any direction: one standard deviation."), Allowed(0, 20)]
+    public Quantity? PlaceDeviationM { get; init; }
 
     [Description("The space it stands in."), RefersTo(typeof(Space))]
     public string? Space { get; init; }

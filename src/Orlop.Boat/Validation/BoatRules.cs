@@ -2,7 +2,7 @@ using Orlop.Boat.Things;
 
 namespace Orlop.Boat.Validation;
 
-/// <summary>The rules of a boat's things together: ids once, particulars and practice once.</summary>
+/// <summary>The rules of a boat's things together: ids once, and once what a boat has one of.</summary>
 internal static class BoatRules
 {
     public static void CheckIds(IReadOnlyList<ThingEntry> entries, ProblemList problems)
@@ -18,6 +18,9 @@ internal static class BoatRules
 
         CheckSingle<Particulars>("particulars", entries, problems);
         CheckSingle<PracticeChoice>("practice", entries, problems);
+        CheckSingle<HullLines>("hull-lines", entries, problems);
+        CheckSingle<BareBoat>("bare-boat", entries, problems);
+        CheckSingle<StabilityBasis>("stability-basis", entries, problems);
     }
 
     private static void CheckSingle<T>(string kind, IReadOnlyList<ThingEntry> entries, ProblemList problems)

@@ -24,7 +24,13 @@ internal static class ThingRules
                 CheckRun(cable.Run, spot.At("run"), problems);
                 break;
             case Space space:
-                CheckBox(space, spot, problems);
+                CheckBox("space", space.From, space.To, spot, problems);
+                break;
+            case Tank tank:
+                CheckBox("tank", tank.From, tank.To, spot, problems);
+                break;
+            case RollingTest rolling:
+                CheckDecay(rolling.Decay, spot.At("decay"), problems);
                 break;
             case Photograph photograph:
                 CheckPhotograph(photograph, spot, problems);
@@ -79,13 +85,24 @@ internal static class ThingRules
         }
     }
 
-    private static void CheckBox(Space space, Spot spot, ProblemList problems)
+    private static void CheckDecay(ValueList<RollExtreme> decay, Spot spot, ProblemList problems)
     {
-        foreach ((string axis, double from, double to) in new[] { ("xM", space.From.XM, space.To.XM), ("yM", space.From.YM, space.To.YM), ("zM", space.From.ZM, space.To.ZM) })
+        for (int i = 1; i < decay.Count; i++)
+        {
+            if (!(decay[i].TimeS > decay[i - 1].TimeS))
+            {
+                problems.Add(spot.At(i).At("timeS"), FormattableString.Invariant($"{decay[i].TimeS} s"), FormattableString.Invariant($"above {decay[i - 1].TimeS} s"), "The extremes of a roll stand in the order of time.");
+            }
+        }
+    }
+
+    private static void CheckBox(string kind, Place first, Place second, Spot spot, ProblemList problems)
+    {
+        foreach ((string axis, double from, double to) in new[] { ("xM", first.XM, second.XM), ("yM", first.YM, second.YM), ("zM", first.ZM, second.ZM) })
         {
             if (!(from < to))
             {
-                problems.Add(spot.At("to").At(axis), FormattableString.Invariant($"{to} m"), FormattableString.Invariant($"above {from} m, the other corner's"), "The box of the space is inside out.");
+                problems.Add(spot.At("to").At(axis), FormattableString.Invariant($"{to} m"), FormattableString.Invariant($"above {from} m, the other corner's"), $"The box of the {kind} is inside out.");
             }
         }
     }

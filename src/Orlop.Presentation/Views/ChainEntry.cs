@@ -29,7 +29,7 @@ public sealed record ChainEntry(Part? Device, string? Refusal)
             return new ChainEntry(null, $"{rating.Refusal} {Examples}");
         }
 
-        string id = ReadableId.Of($"{taker.Title} {word}", taken => boat.Find(taken) is not null), name = $"{taker.Title} {word}";
+        string id = ReadableId.Of($"{taker.Title} {word}", taken => boat.Find(taken) is not null), name = taker.Title.EndsWith($" {word}", StringComparison.OrdinalIgnoreCase) ? taker.Title : $"{taker.Title} {word}";
         return word is "isolator" or "switch"
             ? new ChainEntry(new IsolatorSwitch { Id = id, Name = name, RatedA = rating?.Quantity, IsIsolator = word == "isolator" }, null)
             : rating?.Quantity is { } ratedA

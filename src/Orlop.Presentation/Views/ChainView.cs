@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Presentation.Words;
 using Orlop.Review;
+using Orlop.Review.Electrics;
 
 namespace Orlop.Presentation.Views;
 
@@ -24,7 +25,7 @@ public sealed record ChainView
     /// <summary>Least voltage the load works at, in volts; null when it does not say.</summary>
     public double? LeastV { get; init; }
 
-    /// <summary>Why there are no voltages, in a sentence; null when there are.</summary>
+    /// <summary>Why some or all of the voltages are not there, in a sentence; null when they are.</summary>
     public string? WhyNoVoltage { get; init; }
 
     /// <summary>The view of a chain.</summary>
@@ -72,10 +73,19 @@ public sealed record ChainView
             WhyNoVoltage = chain.Source is null ? $"Nothing feeds {chain.Taker.Title} yet: no way leads from it to a source."
                 : !chain.IsComplete ? $"The way back from {chain.Taker.Title} to {chain.Source.Title} is not closed."
                 : condition is null ? "The boat has no condition to reckon in."
-                : volts.LoadV is null ? $"The voltages cannot be told in this condition: {chain.Taker.Title} is not on in it, a value is missing, or the circuit has no working state."
-                : null,
+                : WhyNot(volts, chain, boat),
         };
     }
+
+    private static string? WhyNot(ChainVolts volts, Chain chain, BoatModel boat) => volts switch
+    {
+        { Missing: [var first, .. var rest] } => $"The voltages cannot be told in this condition: {MissingWords.Of(first, boat)} is not given{(rest.Length > 0 ? $", nor {rest.Length} more" : "")}.",
+        { SourceV: null } => "The voltages cannot be told in this condition: the circuit has no working state.",
+        { IsOn: false } => $"{chain.Taker.Title} is off in this condition: the voltages are those without it, as far as a closed switch lets them through.",
+        { LoadV: null } => $"{chain.Taker.Title} draws nothing that is known in this condition.",
+        _ when chain.Taker is ElectricLoad load && Starts.IsRatioMissing(load) => $"The voltages while {chain.Taker.Title} starts cannot be told: how much it draws then is not given.",
+        _ => null,
+    };
 
     private static Condition? ConditionOf(Chain chain, BoatModel boat, string? conditionId) =>
         (conditionId is null ? null : boat.Find<Condition>(conditionId))

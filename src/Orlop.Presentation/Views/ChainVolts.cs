@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 
@@ -13,29 +14,44 @@ namespace Orlop.Presentation.Views;
 internal sealed record ChainVolts(
     double? SourceV, double? StartingSourceV, ImmutableArray<double?> Running, ImmutableArray<double?> Starting, double? LoadV, double? StartingLoadV)
 {
+    // Below this a conductor carries nothing, and its own values move no voltage.
+    private const double IdleA = 1e-6;
+
+    /// <summary>The load is on in the condition.</summary>
+    public bool IsOn { get; init; } = true;
+
+    /// <summary>What is not given and the voltages rest on; there are none then.</summary>
+    public ImmutableArray<FindingInput> Missing { get; init; } = [];
+
     public static ChainVolts None(Chain chain) => new(null, null, [.. chain.Out.Select(_ => (double?)null)], [.. chain.Out.Select(_ => (double?)null)], null, null);
 
+    /// <summary>The voltages in a condition at its lowest charge. Where the load is off in it, those that stand there without it.</summary>
     public static ChainVolts Of(Chain chain, BoatModel boat, Condition condition, Memo memo)
     {
         ElectricsView view = new(boat, Practice.Of(boat, memo), memo, CancellationToken.None);
         SolvedNetwork running = view.Solve(condition, ChargeCase.Lowest);
-        if (RestsOnMissing(chain, view, running, condition) || running.LoadV(chain.Taker.Id) is null)
+        bool isOn = chain.Taker is not ElectricLoad load || LoadElements.IsOnIn(load, condition.Id);
+        ImmutableArray<FindingInput> missing = MissingFor(chain, view, running, condition, isOn);
+        if (missing.Length > 0)
         {
-            return None(chain);
+            return None(chain) with { IsOn = isOn, Missing = missing };
         }
 
-        SolvedNetwork? starting = chain.Taker is ElectricLoad { StartRatio.Value: > 1 } ? view.Solve(new NetworkCase(condition.Id, ChargeCase.Lowest, chain.Taker.Id)) : null;
+        SolvedNetwork? starting = isOn && chain.Taker is ElectricLoad { StartRatio.Value: > 1 } ? view.Solve(new NetworkCase(condition.Id, ChargeCase.Lowest, chain.Taker.Id)) : null;
         return new ChainVolts(
             AtSource(chain, running),
             starting is null ? null : AtSource(chain, starting),
             Along(chain, running),
-            starting is null ? [.. chain.Out.Select(_ => (double?)null)] : Along(chain, starting),
-            running.LoadV(chain.Taker.Id),
-            starting?.LoadV(chain.Taker.Id));
+            starting is null ? None(chain).Starting : Along(chain, starting),
+            isOn ? running.LoadV(chain.Taker.Id) : null,
+            starting?.LoadV(chain.Taker.Id))
+        {
+            IsOn = isOn,
+        };
     }
 
-    // Anything missing on the chain itself, or in the draw of anything that shares it.
-    private static bool RestsOnMissing(Chain chain, ElectricsView view, SolvedNetwork solved, Condition condition)
+    // Anything missing on the chain itself, in a source that shares it, or in the draw of anything that does.
+    private static ImmutableArray<FindingInput> MissingFor(Chain chain, ElectricsView view, SolvedNetwork solved, Condition condition, bool isOn)
     {
         HashSet<string> things = [chain.Taker.Id, .. chain.Out.Concat(chain.Back).Select(item => item.Thing.Id)];
         if (chain.Source is { } source)
@@ -43,9 +59,17 @@ internal sealed record ChainVolts(
             things.Add(source.Id);
         }
 
-        return MissingInputs.OfVoltage(view, solved, condition, chain.Taker.Id).Length > 0
-            || solved.Built.Gaps.Keys.Any(id => things.Contains(ElementIds.ThingOf(id))
-                || view.PathsIn(condition).ElementsTo(id).Any(element => things.Contains(ElementIds.ThingOf(element))));
+        SupplyPaths paths = view.PathsIn(condition);
+        bool Shares(string taker) => paths.ElementsTo(taker).Any(element => things.Contains(ElementIds.ThingOf(element)));
+        bool Counts(string id) => !(solved.BranchA(id) is { } current && Math.Abs(current) < IdleA)
+            && (things.Contains(ElementIds.ThingOf(id)) || Shares(id) || paths.TakersBehind(id) is { Count: > 1 } takers && takers.Any(Shares) || IsSourceBeside(id));
+        bool IsSourceBeside(string id) => view.Boat.Find<Part>(id) is { } part && Poles.Giving(part) is not null
+            && chain.Source is { } at && solved.NetworkOf(at.Id) is { } network && network == solved.NetworkOf(id);
+        return
+        [
+            .. (isOn ? MissingInputs.OfVoltage(view, solved, condition, chain.Taker.Id) : [])
+                .Concat(solved.Built.Gaps.Where(gap => Counts(gap.Key)).OrderBy(gap => gap.Key, StringComparer.Ordinal).SelectMany(gap => gap.Value)).Distinct(),
+        ];
     }
 
     private static double? AtSource(Chain chain, SolvedNetwork solved) =>

@@ -5,7 +5,7 @@ namespace Orlop.Presentation.Views;
 /// <summary>A number that tells how the boat is, at a glance.</summary>
 public sealed record Vital
 {
-    /// <summary>What it is: "Most loaded".</summary>
+    /// <summary>What it is: "Greatest use of a limit".</summary>
     public required string Name { get; init; }
 
     /// <summary>The number in the reader's units, or "unknown".</summary>

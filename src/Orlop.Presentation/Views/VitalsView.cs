@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat.Topology;
 using Orlop.Presentation.Quantities;
@@ -10,36 +9,43 @@ namespace Orlop.Presentation.Views;
 /// <summary>The vital numbers of a review, each with what it was as built.</summary>
 public static class VitalsView
 {
-    private static readonly ImmutableArray<string> CurrentChecks = ["conductor-ampacity", "device-carries-load", "converter-carries-load"];
-    private static readonly ImmutableArray<string> VoltageChecks = ["voltage-drop"];
+    private const string VoltageCheck = "voltage-drop";
 
     /// <summary>The numbers, in the order of the screen.</summary>
     public static IReadOnlyList<Vital> Of(ReviewResult review, DisplayUnits units, CultureInfo culture) =>
     [
-        Fullest("Most loaded", CurrentChecks, ShareOfLimit(culture), review),
-        VoltageLost(review, units, culture),
+        GreatestUse(review, culture),
         Count("Fail", Verdict.Fails, review, culture),
+        VoltageLost(review, units, culture),
         Count("Cannot tell", Verdict.Unknown, review, culture),
         Mass(review, units, culture),
     ];
 
-    private static Func<Finding, string> ShareOfLimit(CultureInfo culture) => finding => FindingRow.Share(finding.UseFraction, culture);
+    // Of every check that has a use; what fails without one is counted beside it.
+    private static Vital GreatestUse(ReviewResult review, CultureInfo culture)
+    {
+        int others = review.Findings.Count(pair => pair.After?.Worst is { Verdict: Verdict.Fails } worst && FindingRow.UseOf(worst) is null);
+        return Fullest("Greatest use of a limit", _ => true, finding => FindingRow.Share(finding.UseFraction, culture), review) with
+        {
+            Limit = others == 0 ? null : string.Create(culture, $"{others} more {(others == 1 ? "fails" : "fail")}, without a use"),
+        };
+    }
 
     // The share of nominal voltage is the sentence's own; the limit is that share over the use.
     private static Vital VoltageLost(ReviewResult review, DisplayUnits units, CultureInfo culture)
     {
         static double? LostFraction(Finding finding) => finding.Headline.Parts.Select(part => part.Amount).FirstOrDefault(amount => amount?.Suffix == "Fraction")?.Value;
         string Share(double? fraction) => fraction is { } lost ? QuantityText.Shown(lost, "Fraction", units, culture) : QuantityText.Unknown;
-        Vital vital = Fullest("Most voltage lost", VoltageChecks, finding => Share(LostFraction(finding)), review);
-        return Most(review, VoltageChecks, pair => pair.After).Finding is { UseFraction: > 0 } most && LostFraction(most) is { } fraction
+        Vital vital = Fullest("Most voltage lost", check => check == VoltageCheck, finding => Share(LostFraction(finding)), review);
+        return Most(review, check => check == VoltageCheck, pair => pair.After).Finding is { UseFraction: > 0 } most && LostFraction(most) is { } fraction
             ? vital with { Limit = $"limit {Share(fraction / most.UseFraction)}" }
             : vital;
     }
 
-    private static Vital Fullest(string name, ImmutableArray<string> checks, Func<Finding, string> show, ReviewResult review)
+    private static Vital Fullest(string name, Func<string, bool> counts, Func<Finding, string> show, ReviewResult review)
     {
-        (PairedFinding? pair, Finding? most) = Most(review, checks, pair => pair.After);
-        Finding? before = Most(review, checks, pair => pair.Before).Finding;
+        (PairedFinding? pair, Finding? most) = Most(review, counts, pair => pair.After);
+        Finding? before = Most(review, counts, pair => pair.Before).Finding;
         string thing = pair is null ? "" : ElementIds.ThingOf(pair.SubjectId);
         string value = most is null ? QuantityText.Unknown : show(most);
         string was = before is null ? "none" : show(before);
@@ -56,9 +62,10 @@ public static class VitalsView
         };
     }
 
-    private static (PairedFinding? Pair, Finding? Finding) Most(ReviewResult review, ImmutableArray<string> checks, Func<PairedFinding, FindingGroup?> side) => review.Findings
-        .Where(pair => checks.Contains(pair.CheckId) && side(pair)?.Worst.UseFraction is { } use && double.IsFinite(use))
-        .Select(pair => ((PairedFinding?)pair, (Finding?)side(pair)!.Worst))
+    private static (PairedFinding? Pair, Finding? Finding) Most(ReviewResult review, Func<string, bool> counts, Func<PairedFinding, FindingGroup?> side) => review.Findings
+        .Where(pair => counts(pair.CheckId) && side(pair) is not null)
+        .SelectMany(pair => side(pair)!.All, (pair, finding) => ((PairedFinding?)pair, (Finding?)finding))
+        .Where(found => FindingRow.UseOf(found.Item2!) is { } use && double.IsFinite(use))
         .OrderByDescending(found => found.Item2!.UseFraction)
         .FirstOrDefault();
 

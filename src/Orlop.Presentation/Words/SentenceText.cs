@@ -17,7 +17,10 @@ public static class SentenceText
 
     /// <summary>The sentence with its amounts in display units.</summary>
     public static string Of(Sentence sentence, DisplayUnits units, CultureInfo culture) =>
-        string.Concat(sentence.Parts.Select(part => part.Amount is { } amount ? Of(amount, units, culture) : UnitSpace.Replace(part.Text ?? "", "\u00A0")));
+        string.Concat(sentence.Parts.Select(part => part.Amount is { } amount ? Of(amount, units, culture) : Unbroken(part.Text ?? "")));
+
+    /// <summary>Plain words, with a no-break space between each number and its unit.</summary>
+    public static string Unbroken(string words) => UnitSpace.Replace(words, "\u00A0");
 
     /// <summary>Words as a list in a sentence, only the first with a capital: "Drilling, heavy and lining burns".</summary>
     public static string Listed(IEnumerable<string> words)

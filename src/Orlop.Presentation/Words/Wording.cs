@@ -50,6 +50,14 @@ public static class Wording
         _ => KindOf(ThingKinds.NameOf(thing)),
     };
 
+    /// <summary>What a thing is called and what it is, each said once: "Winch, load", but "Winch plug" and "Fuse of the winch" alone, for these say it.</summary>
+    public static string NameWithKind(Thing thing)
+    {
+        ArgumentNullException.ThrowIfNull(thing);
+        string kind = KindOf(thing), word = kind.Split(' ', 2) is ["plug", ..] ? "plug" : kind.Split(' ')[^1];
+        return thing.Title.Split(' ', ',', '(', ')').Contains(word, StringComparer.OrdinalIgnoreCase) ? thing.Title : $"{thing.Title}, {kind}";
+    }
+
     /// <summary>The plain words for a kind's name in files; throws for a name that is no kind.</summary>
     public static string KindOf(string kindName) => kindName switch
     {
@@ -69,7 +77,16 @@ public static class Wording
         "way" => "cable way",
         "space" => "space",
         "gear" => "gear",
-        "hull-outline" => "hull lines",
+        "hull-outline" => "lines for drawing",
+        "hull-lines" => "hull lines",
+        "opening" => "opening",
+        "tank" => "tank",
+        "bare-boat" => "bare boat",
+        "deadweight" => "deadweight",
+        "stability-basis" => "stability rules",
+        "freeboard-survey" => "freeboard survey",
+        "rolling-test" => "rolling test",
+        "inclining-test" => "inclining test",
         "particulars" => "particulars",
         "practice" => "practice",
         "condition" => "condition",

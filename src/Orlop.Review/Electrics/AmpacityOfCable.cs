@@ -9,7 +9,7 @@ using Orlop.Review.Practices;
 namespace Orlop.Review.Electrics;
 
 /// <summary>What a cable may carry in a condition, or what is missing to say so.</summary>
-/// <param name="Result">Null when something is missing or no practice is chosen.</param>
+/// <param name="Result">Null when something is missing or no practice is chosen; where only the insulation is missing, with the best of the table and alone: it may carry no more than that.</param>
 /// <param name="AmbientC">Temperature of the hottest stretch.</param>
 /// <param name="SpaceTitle">The space that sets it.</param>
 internal sealed record AmpacityOfCable(AmpacityResult? Result, double AmbientC, string SpaceTitle, ImmutableArray<FindingInput> Missing)
@@ -24,7 +24,7 @@ internal sealed record AmpacityOfCable(AmpacityResult? Result, double AmbientC, 
         }
 
         string space = surroundings.SpaceId is { } id ? view.Boat.Find(id)?.Title ?? id : "";
-        if (missing.Length > 0 || view.Practice is not { } practice || surroundings.AmbientC is not { } ambient)
+        if (view.Practice is not { } practice || surroundings.AmbientC is not { } ambient || practice.Ampacities.Rows.IsDefaultOrEmpty)
         {
             return new AmpacityOfCable(null, surroundings.AmbientC ?? 0, space, missing);
         }
@@ -35,12 +35,12 @@ internal sealed record AmpacityOfCable(AmpacityResult? Result, double AmbientC, 
             Subject = $"cable '{cable.Id}'",
             Table = practice.Ampacities,
             AreaMm2 = cable.AreaMm2.Value,
-            InsulationC = cable.InsulationC!.Value,
+            InsulationC = cable.InsulationC?.Value ?? practice.Ampacities.Rows.Max(row => row.InsulationC),
             AmbientC = ambient,
-            LoadedCount = LoadedCurrents.TogetherCount(view, condition, cable),
+            LoadedCount = cable.InsulationC is null ? 1 : LoadedCurrents.TogetherCount(view, condition, cable),
             BundleFactors = isGrouped ? practice.Groupings : null,
         });
-        return new AmpacityOfCable(result, ambient, space, []);
+        return new AmpacityOfCable(result, ambient, space, missing);
     }
 
     /// <summary>The higher of the nominal voltages of what a cable feeds and of the sources that reach it; infinite when neither is known, so that the stricter rule applies.</summary>

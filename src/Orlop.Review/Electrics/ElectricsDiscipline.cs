@@ -26,6 +26,8 @@ public sealed class ElectricsDiscipline : IDiscipline
     public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
         ElectricsView view = new(boat, practice, memo, token);
-        return _checks.SelectMany(check => check.Run(view));
+        return _checks.AsParallel().AsOrdered().WithCancellation(token).WithMergeOptions(ParallelMergeOptions.FullyBuffered)
+            .Select(check => check.Run(view).ToArray())
+            .SelectMany(findings => findings);
     }
 }

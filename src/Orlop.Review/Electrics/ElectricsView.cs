@@ -1,28 +1,31 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Electrics.Isolation;
 using Orlop.Electrics.Networks;
+using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 
 namespace Orlop.Review.Electrics;
 
-/// <summary>What the checks of the electrics read: the boat, its wiring, and its networks solved when first asked for.</summary>
+/// <summary>What the checks of the electrics read: the boat, its wiring, and its networks solved when first asked for. Safe from several threads.</summary>
 public sealed class ElectricsView
 {
     private readonly Memo _memo;
     private readonly ElectricThings _things;
     private ReachingSources? _reaching;
     private readonly CaseNetworks _cases;
-    private readonly Dictionary<NetworkCase, SolvedNetwork> _solved = [];
-    private readonly Dictionary<string, SupplyPaths> _paths = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, ProtectionReach> _reaches = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string Cable, string Condition), AmpacityOfCable> _ampacities = [];
-    private readonly Dictionary<(string Cable, string Condition), int> _loadedCores = [];
-    private readonly Dictionary<(string Way, string Condition), int> _loadedInWay = [];
-    private readonly Dictionary<(string Taker, string Condition), ShortestWay> _ways = [];
-    private readonly Dictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<NetworkCase, SolvedNetwork> _solved = [];
+    private readonly ConcurrentDictionary<string, SupplyPaths> _paths = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, ProtectionReach> _reaches = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(string Cable, string Condition), AmpacityOfCable> _ampacities = [];
+    private readonly ConcurrentDictionary<(string Cable, string Condition), int> _loadedCores = [];
+    private readonly ConcurrentDictionary<(string Way, string Condition), int> _loadedInWay = [];
+    private readonly ConcurrentDictionary<(string Taker, string Condition), ShortestWay> _ways = [];
+    private readonly ConcurrentDictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
@@ -49,15 +52,8 @@ public sealed class ElectricsView
     public Grounding Grounding { get; }
 
     /// <summary>The network of a case; its groups are solved when first asked.</summary>
-    public SolvedNetwork Solve(NetworkCase networkCase)
-    {
-        if (!_solved.TryGetValue(networkCase, out SolvedNetwork? solved))
-        {
-            _solved[networkCase] = solved = _cases.Solve(networkCase, Conditions.Single(condition => condition.Id == networkCase.ConditionId));
-        }
-
-        return solved;
-    }
+    public SolvedNetwork Solve(NetworkCase networkCase) => Cached(
+        _solved, networkCase, () => _cases.Solve(networkCase, Conditions.Single(condition => condition.Id == networkCase.ConditionId)));
 
     /// <summary>The network of a condition with its batteries charged as given.</summary>
     public SolvedNetwork Solve(Condition condition, ChargeCase charge) => Solve(new NetworkCase(condition.Id, charge));
@@ -109,16 +105,12 @@ public sealed class ElectricsView
     /// joined, none at all when the network has faults.
     /// </summary>
     internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
-        (NetworkKey.Of(network), string.Join('\n', pairs)), () => new FaultCurrents(FaultCurrent.AtEachIfSound(network, pairs))).Each;
+        (new NetworkKey(network), string.Join('\n', pairs)), () => new FaultCurrents(FaultCurrent.AtEachIfSound(network, pairs))).Each;
 
-    private static TValue Cached<TKey, TValue>(Dictionary<TKey, TValue> cache, TKey key, Func<TValue> make)
-        where TKey : notnull
-    {
-        if (!cache.TryGetValue(key, out TValue? value))
-        {
-            cache[key] = value = make();
-        }
+    /// <summary>How each of these parts is made dead.</summary>
+    internal IEnumerable<(Part Part, IsolationResult? Plan)> PlansToMakeDead(IReadOnlyList<Part> parts) => IsolationPlans.PlanEach(Boat, Wiring, parts, _memo);
 
-        return value;
-    }
+    // Two threads may make the same; the first is kept.
+    private static TValue Cached<TKey, TValue>(ConcurrentDictionary<TKey, TValue> cache, TKey key, Func<TValue> make)
+        where TKey : notnull => cache.TryGetValue(key, out TValue? value) ? value : cache.GetOrAdd(key, make());
 }

@@ -16,16 +16,23 @@ internal static class SystemVoltage
         _ => null,
     };
 
-    /// <summary>Highest voltage a source can have: a battery when full, a charger at its set voltage, others their output; null for a battery that does not give it.</summary>
+    /// <summary>Highest voltage a source can have: a battery when full, a charger at its set voltage, others their output; null for a battery whose points do not reach full.</summary>
     public static double? GreatestV(Part source) => source switch
     {
-        BatteryBank battery => battery.OpenCircuit.Count > 0 ? battery.OpenCircuit.Max(point => point.OpenCircuitV) : null,
+        BatteryBank battery => battery.OpenCircuit.Any(point => point.ChargeFraction >= 1) ? battery.OpenCircuit.Max(point => point.OpenCircuitV) : null,
         Charger charger => charger.SetpointV.Value,
         _ => NominalV(source),
     };
 
     /// <summary>Null when no source reaches the device.</summary>
     public static double? Of(ElectricsView view, Part device) => view.SourcesReaching(device).Select(NominalV).Max();
+
+    /// <summary>The first of some sources that stands in series on another, so that their voltages add and none alone tells the voltage; null when none does.</summary>
+    public static Part? InSeries(ElectricsView view, IEnumerable<Part> sources) => sources.FirstOrDefault(source => IsStacked(view, source));
+
+    // Its negative pole stands on another source's positive one.
+    private static bool IsStacked(ElectricsView view, Part source) =>
+        Poles.Giving(source) is { IsAc: false } poles && view.SourcesReaching([poles.Minus]).Any();
 
     /// <summary>The sources that reach any terminal of a device without passing a grounded node or one edge.</summary>
     public static IEnumerable<Part> SourcesWithout(ElectricsView view, Part device, string edgeId)

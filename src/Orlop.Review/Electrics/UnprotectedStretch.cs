@@ -10,17 +10,29 @@ namespace Orlop.Review.Electrics;
 /// The stretch of wiring around a core that nothing upstream protects well enough: from the source, bar or device that feeds it, to the
 /// devices that protect it at its other end.
 /// </summary>
+/// <param name="LengthM">Its length, with a length that is <paramref name="Missing"/> as nothing.</param>
+/// <param name="IsFromBattery">A battery feeds it.</param>
+/// <param name="FromTitle">What feeds it.</param>
+/// <param name="DeviceTitle">What protects it at its far end.</param>
+/// <param name="Fault">Why no length makes it right; null when one does.</param>
+/// <param name="Missing">The lengths that are not given.</param>
 internal sealed record UnprotectedStretch(
-    double? LengthM, bool IsFromBattery, string FromTitle, string DeviceTitle, Sentence? Fault, ImmutableArray<FindingInput> Missing)
+    double LengthM, bool IsFromBattery, string FromTitle, string DeviceTitle, Sentence? Fault, ImmutableArray<FindingInput> Missing)
 {
-    /// <summary>Follows a core both ways. A <see cref="Fault"/> says that no length makes it right.</summary>
+    /// <summary>Follows a core both ways.</summary>
+    /// <param name="view">The boat's wiring.</param>
+    /// <param name="core">The core, which something can feed.</param>
+    /// <param name="condition">The condition.</param>
+    /// <param name="mostA">The largest device the core allows, in amperes; infinite to ask whether there is any device at all.</param>
     public static UnprotectedStretch Of(ElectricsView view, WiringEdge core, Condition condition, double mostA)
     {
         (double atA, double atB) = view.ReachIn(condition).FeedsWithout(core);
         string title = $"{core.Owner.Title}, {core.Core!.Id}";
-        if (atA > mostA && atB > mostA)
+        if (IsTooMuch(atA, mostA) && IsTooMuch(atB, mostA))
         {
-            return Faulty(Sentence.Of($"{title}: both ends can feed it and neither end has a device small enough for it ({A(mostA)} at most)"));
+            return Faulty(double.IsFinite(mostA)
+                ? Sentence.Of($"{title}: both ends can feed it and neither end has a device small enough for it ({A(mostA)} at most)")
+                : Sentence.Of($"{title}: both ends can feed it and there is no fuse or breaker at either end"));
         }
 
         bool isFedAtA = atA >= atB;
@@ -28,20 +40,29 @@ internal sealed record UnprotectedStretch(
         List<FindingInput> missing = [];
         double length = LengthOf(core, missing);
         (string from, Part? source, double upstream) = Upstream(view, core, feedNode, condition, missing);
+        string fromTitle = source?.Title ?? view.Boat.Find(ElementIds.ThingOf(from))?.Title ?? from;
         Downstream far = FollowDown(view, core, farNode, condition, mostA, missing);
         if (far.Fault is { } fault)
         {
             return Faulty(Sentence.Of($"{title}: {fault}"));
         }
 
-        return new UnprotectedStretch(
-            missing.Count == 0 ? upstream + length + far.LengthM : null, source is BatteryBank,
-            source?.Title ?? view.Boat.Find(ElementIds.ThingOf(from))?.Title ?? from, far.Device ?? "its device", null, [.. missing]);
+        if (far.Bare is { } bare)
+        {
+            return Faulty(double.IsPositiveInfinity(Math.Max(atA, atB))
+                ? Sentence.Of($"{title}: no fuse or breaker between {fromTitle} and {bare}")
+                : Sentence.Of($"{title}: {bare} is reached with no fuse or breaker small enough on the way"));
+        }
+
+        return new UnprotectedStretch(upstream + length + far.LengthM, source is BatteryBank, fromTitle, far.Device ?? "its device", null, [.. missing]);
     }
 
-    private sealed record Downstream(double LengthM, string? Device, string? Fault);
+    // Bare: what is reached with no device on the way to it.
+    private sealed record Downstream(double LengthM, string? Device, string? Fault, string? Bare = null);
 
-    private static UnprotectedStretch Faulty(Sentence fault) => new(null, false, "", "", fault, []);
+    private static bool IsTooMuch(double feedA, double mostA) => feedA > mostA || double.IsPositiveInfinity(feedA);
+
+    private static UnprotectedStretch Faulty(Sentence fault) => new(0, false, "", "", fault, []);
 
     private static double LengthOf(WiringEdge edge, List<FindingInput> missing)
     {
@@ -99,7 +120,7 @@ internal sealed record UnprotectedStretch(
             Part? part = view.Boat.Find<Part>(ElementIds.ThingOf(at.Node));
             if (part is not null && Poles.Taking(part) is { } taking && (taking.Plus == at.Node || taking.Minus == at.Node))
             {
-                return new Downstream(0, null, $"{part.Title} is reached with no fuse or breaker small enough on the way");
+                return new Downstream(0, null, null, part.Title);
             }
 
             foreach (WiringEdge edge in view.Wiring.At(at.Node).Where(edge => edge.IsClosedIn(condition.Id) && !seen.Contains(edge.Other(at.Node))))

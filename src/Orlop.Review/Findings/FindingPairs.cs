@@ -18,7 +18,7 @@ public static class FindingPairs
                 .Select(key => Pair(key.Check, key.Subject, was.GetValueOrDefault(key), becomes.GetValueOrDefault(key)))
                 .OrderBy(pair => pair.Change)
                 .ThenByDescending(pair => Verdicts.Weight(pair.Shown.Verdict))
-                .ThenByDescending(pair => pair.Shown.UseFraction ?? 0)
+                .ThenByDescending(pair => Verdicts.GravityOf(pair.Shown))
                 .ThenBy(pair => pair.CheckId, StringComparer.Ordinal)
                 .ThenBy(pair => pair.SubjectId, StringComparer.Ordinal),
         ];
@@ -31,7 +31,7 @@ public static class FindingPairs
             ImmutableArray<Finding> all =
             [
                 .. group.OrderByDescending(finding => Verdicts.Weight(finding.Verdict))
-                    .ThenByDescending(finding => finding.UseFraction ?? 0)
+                    .ThenByDescending(Verdicts.GravityOf)
                     .ThenBy(finding => finding.ConditionId, StringComparer.Ordinal),
             ];
             return new FindingGroup(all[0], all);
@@ -61,7 +61,7 @@ public static class FindingPairs
         int was = before is null ? 0 : Verdicts.Weight(before.Verdict), becomes = Verdicts.Weight(after.Verdict);
         bool isTrouble = after.Verdict is Verdict.Fails or Verdict.Tight;
         bool wasTrouble = before?.Verdict is Verdict.Fails or Verdict.Tight;
-        double moved = (after.UseFraction ?? 0) - (before?.UseFraction ?? 0);
+        double moved = Verdicts.GravityOf(after) - (before is null ? 0 : Verdicts.GravityOf(before));
         return (isTrouble, wasTrouble) switch
         {
             (true, false) => Change.NewTrouble,

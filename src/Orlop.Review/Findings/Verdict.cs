@@ -56,4 +56,8 @@ public static class Verdicts
         Verdict.Tight => 1,
         _ => 0,
     };
+
+    /// <summary>What tells two findings of one verdict apart, the graver the greater: their use; what fails without one, something asked of nothing, is beyond any.</summary>
+    internal static double GravityOf(Finding finding) =>
+        finding.UseFraction ?? (finding.Verdict == Verdict.Fails ? double.PositiveInfinity : 0);
 }

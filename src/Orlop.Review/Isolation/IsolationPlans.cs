@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
 using Orlop.Electrics.Isolation;
-using Orlop.Review.Electrics;
 
 namespace Orlop.Review.Isolation;
 
@@ -33,36 +33,50 @@ public static class IsolationPlans
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(mayOpen);
-        return PlanIn(Seen(boat, wiring, mayOpen), nodes);
+        return new SeenWiring(boat, InputOf(boat, wiring, mayOpen)).Find(nodes);
     }
 
-    /// <summary>The plans of several parts, each by itself; the wiring is read once.</summary>
-    public static IEnumerable<(Part Part, IsolationResult? Plan)> PlanEach(BoatModel boat, Wiring wiring, IEnumerable<Part> parts)
+    /// <summary>
+    /// The plans of several parts, each by itself. The wiring is read once, and the plans are remembered by all that isolation reads: a cable's size or a
+    /// fuse's rating is not among it.
+    /// </summary>
+    public static IEnumerable<(Part Part, IsolationResult? Plan)> PlanEach(BoatModel boat, Wiring wiring, IReadOnlyList<Part> parts, Memo memo)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        WiringSeen seen = Seen(boat, wiring, _ => true);
-        return parts.Select(part => (part, PlanIn(seen, NodesOf(part))));
+        ArgumentNullException.ThrowIfNull(memo);
+        IsolationInput input = InputOf(boat, wiring, _ => true);
+        ValueList<string> targets = parts.SelectMany(part => NodesOf(part).Prepend(part.Id)).ToValueList();
+        PlansOfParts plans = memo.Get((targets, KeyOf(input)), () =>
+        {
+            SeenWiring seen = new(boat, input);
+            return new PlansOfParts([.. parts.Select(part => seen.Find(NodesOf(part)))]);
+        });
+        return parts.Zip(plans.Each);
     }
 
-    // Null when the boat has no source.
-    private sealed record WiringSeen(PreparedIsolation? Prepared, HashSet<string> Nodes);
+    private sealed record PlansOfParts(ImmutableArray<IsolationResult?> Each);
 
-    private static WiringSeen Seen(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
+    private static object KeyOf(IsolationInput input) => (
+        input.Edges.ToValueList(), input.Feeds.ToValueList(), input.GroundedNodes.ToValueList(),
+        input.Sources.Select(source => (source with { PoleNodes = [] }, source.PoleNodes.ToValueList())).ToValueList());
+
+    private static IsolationInput InputOf(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
     {
-        ImmutableArray<IsolationEdge> edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)];
-        ImmutableArray<IsolationSource> sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()];
-        ImmutableArray<ConverterFeed> feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))];
-        HashSet<string> nodes = [.. edges.SelectMany(edge => new[] { edge.A, edge.B }), .. sources.SelectMany(source => source.PoleNodes), .. feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode })];
-        return new WiringSeen(
-            sources.IsEmpty ? null : new PreparedIsolation(new IsolationInput { Edges = edges, Sources = sources, Feeds = feeds, GroundedNodes = [.. Reference(boat, wiring).Where(nodes.Contains)] }),
-            nodes);
+        IsolationInput input = new()
+        {
+            Edges = [.. wiring.Edges.Select(edge => EdgeOf(boat, edge, mayOpen)), .. boat.All<ElectricLoad>().Select(LoadEdge)],
+            Sources = [.. boat.All<Part>().Select(IsolationSources.Of).OfType<IsolationSource>()],
+            Feeds = [.. boat.All<Part>().SelectMany(part => IsolationSources.FeedsOf(part))],
+        };
+        return input with { GroundedNodes = [.. ReferenceNodes.Of(boat, wiring).Where(NodesOf(input).Contains)] };
     }
 
-    private static IsolationResult? PlanIn(WiringSeen seen, IEnumerable<string> nodes)
-    {
-        ImmutableArray<string> targets = [.. nodes.Where(seen.Nodes.Contains).Distinct(StringComparer.Ordinal)];
-        return targets.IsEmpty ? null : seen.Prepared?.Find(targets);
-    }
+    private static HashSet<string> NodesOf(IsolationInput input) =>
+    [
+        .. input.Edges.SelectMany(edge => new[] { edge.A, edge.B }),
+        .. input.Sources.SelectMany(source => source.PoleNodes),
+        .. input.Feeds.SelectMany(feed => new[] { feed.InputNode, feed.OutputNode }),
+    ];
 
     /// <summary>The nodes a thing brings to the wiring: a part's terminals, the terminals at a cable's or link's ends.</summary>
     public static ImmutableArray<string> NodesOf(Thing thing) => thing switch
@@ -97,19 +111,4 @@ public static class IsolationPlans
 
     private static bool IsPost(BoatModel boat, WiringEdge edge) =>
         boat.Find<BatteryBank>(ElementIds.ThingOf(edge.A)) is not null || boat.Find<BatteryBank>(ElementIds.ThingOf(edge.B)) is not null;
-
-    private static HashSet<string> Reference(BoatModel boat, Wiring wiring)
-    {
-        HashSet<string> reference = [.. Grounding.Of(boat, wiring).Nodes];
-        Queue<string> queue = new(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus).ToString()).Where(reference.Add));
-        while (queue.TryDequeue(out string? node))
-        {
-            foreach (string next in wiring.At(node).Where(edge => edge.Kind != WiringEdgeKind.ProtectionPole).Select(edge => edge.Other(node)).Where(reference.Add))
-            {
-                queue.Enqueue(next);
-            }
-        }
-
-        return reference;
-    }
 }

@@ -13,7 +13,7 @@ internal static class IsolationSources
         BatteryBank => Source(part, SourceKind.Battery, null, "its posts are always live"),
         Charger { Drive: ChargerDrive.Engine } => Source(part, SourceKind.Charging, "stop the engine and take its key out", "it is live while the engine runs"),
         Charger { Drive: ChargerDrive.Sun } => Source(part, SourceKind.Charging, null, "light falls on the panels"),
-        ShoreInlet => Source(part, SourceKind.AlternatingCurrent, "pull the shore lead out, ashore first", "it is live while the shore lead is plugged in"),
+        ShoreInlet => Source(part, SourceKind.AlternatingCurrent, "switch off what it feeds, then pull the shore lead out, ashore first, and tag the inlet (common practice, no source)", "it is live while the shore lead is plugged in"),
         _ => null,
     };
 

@@ -38,9 +38,12 @@ internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring
     {
         bool isForGreatestFault = networkCase.Charge == ChargeCase.Full;
         ThingSet parts = isForGreatestFault ? things.Supplying : powered;
-        return memo.Get((wiring, things.Around, practice, parts, condition, networkCase), () => new GroupedNetwork(
-            new NetworkBuilder([.. parts.Things.OfType<Part>()], condition, isGreatest => Conductors(condition, isGreatest)).Build(networkCase)));
+        return memo.Get((wiring, things.Around, practice, parts, condition, networkCase), () =>
+            new NetworkBuilder([.. parts.Things.OfType<Part>()], condition, isGreatest => Conductors(condition, isGreatest)).Build(networkCase, Grouping));
     }
+
+    // Conditions and charges that differ only in numbers are split in the same way.
+    private NetworkGrouping Grouping(Network network) => memo.Get(new NetworkShape(network), () => NetworkGrouping.Of(network));
 
     private ConductorSet Conductors(Condition condition, bool isForGreatestFault) => memo.Get(
         (wiring, things.Around, practice, condition, isForGreatestFault),
@@ -56,7 +59,7 @@ internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring
     }).Network;
 
     // The same object is found by reference; another of the same content by its key.
-    private SolvedGroup Solve(Network group) => memo.Get(group, () => new SolvedGroup(group, memo.Get(NetworkKey.Of(group), () =>
+    private SolvedGroup Solve(Network group) => memo.Get(group, () => new SolvedGroup(group, memo.Get(new NetworkKey(group), () =>
     {
         token.ThrowIfCancellationRequested();
         return Prepared(group)?.Solve(token) ?? NetworkSolver.Solve(group, token);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
@@ -11,7 +12,7 @@ namespace Orlop.Review.Networks;
 /// </summary>
 internal sealed class ElectricThings(BoatModel boat, Memo memo)
 {
-    private readonly Dictionary<string, ThingSet> _poweredIn = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, ThingSet> _poweredIn = new(StringComparer.Ordinal);
     private string[]? _poles;
 
     /// <summary>What carries current from place to place: cables, links, devices.</summary>
@@ -24,16 +25,8 @@ internal sealed class ElectricThings(BoatModel boat, Memo memo)
     public ThingSet Around { get; } = ThingSet.Of(memo, boat.Things.Where(thing => thing is Space or Way));
 
     /// <summary>Bars, sources, converters, and the loads that are on in a condition, in the owner's order.</summary>
-    public ThingSet PoweredIn(string conditionId)
-    {
-        if (!_poweredIn.TryGetValue(conditionId, out ThingSet? powered))
-        {
-            _poweredIn[conditionId] = powered = ThingSet.Of(memo, boat.Things.Where(
-                thing => IsSupplying(thing) || (thing is ElectricLoad load && LoadElements.IsOnIn(load, conditionId))));
-        }
-
-        return powered;
-    }
+    public ThingSet PoweredIn(string conditionId) => _poweredIn.GetOrAdd(conditionId, id => ThingSet.Of(memo, boat.Things.Where(
+        thing => IsSupplying(thing) || (thing is ElectricLoad load && LoadElements.IsOnIn(load, id)))));
 
     /// <summary>
     /// What decides which way power goes in a condition: which nodes are joined, and where parts give and take. Equal for boats that

@@ -3,71 +3,17 @@ using Orlop.Electrics.Networks;
 
 namespace Orlop.Review.Networks;
 
-/// <summary>A boat's network in one case, split into its groups, and the group of each element and node. Immutable.</summary>
-public sealed class GroupedNetwork
+/// <summary>A boat's network in one case, split into the groups that have nothing to do with each other. Immutable.</summary>
+/// <param name="Built">The network, what nothing feeds left out.</param>
+/// <param name="Grouping">The group of each element and node.</param>
+/// <param name="Groups">The groups, each a network of its own.</param>
+public sealed record GroupedNetwork(BuiltNetwork Built, NetworkGrouping Grouping, ImmutableArray<Network> Groups)
 {
-    private readonly Dictionary<string, int> _groupOf = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, int> _groupOfNode = new(StringComparer.Ordinal);
-
-    public GroupedNetwork(BuiltNetwork built)
+    /// <summary>Splits a built network.</summary>
+    public static GroupedNetwork Of(BuiltNetwork built)
     {
-        Built = built;
-        Groups = NetworkGroups.Split(built.Network);
-        for (int group = 0; group < Groups.Length; group++)
-        {
-            Index(Groups[group], group);
-        }
-    }
-
-    public BuiltNetwork Built { get; }
-
-    public ImmutableArray<Network> Groups { get; }
-
-    /// <summary>The place among <see cref="Groups"/> of the group that holds an element; null when none does.</summary>
-    public int? GroupOf(string elementId) => _groupOf.TryGetValue(elementId, out int group) ? group : null;
-
-    /// <summary>The place among <see cref="Groups"/> of the group that holds a node; null when none does.</summary>
-    public int? GroupOfNode(string node) => _groupOfNode.TryGetValue(node, out int group) ? group : null;
-
-    private void Index(Network network, int group)
-    {
-        void Element(string id, params ReadOnlySpan<string> nodes)
-        {
-            _groupOf.TryAdd(id, group);
-            foreach (string node in nodes)
-            {
-                _groupOfNode.TryAdd(node, group);
-            }
-        }
-
-        foreach (Conductor item in network.Conductors)
-        {
-            Element(item.Id, item.A, item.B);
-        }
-
-        foreach (Contact item in network.Contacts)
-        {
-            Element(item.Id, item.A, item.B);
-        }
-
-        foreach (Battery item in network.Batteries)
-        {
-            Element(item.Id, item.Plus, item.Minus);
-        }
-
-        foreach (LimitedSource item in network.LimitedSources)
-        {
-            Element(item.Id, item.Plus, item.Minus);
-        }
-
-        foreach (Converter item in network.Converters)
-        {
-            Element(item.Id, item.InPlus, item.InMinus, item.OutPlus, item.OutMinus);
-        }
-
-        foreach (Load item in network.Loads)
-        {
-            Element(item.Id, item.Plus, item.Minus);
-        }
+        ArgumentNullException.ThrowIfNull(built);
+        NetworkGrouping grouping = NetworkGrouping.Of(built.Network);
+        return new GroupedNetwork(built, grouping, grouping.Split(built.Network));
     }
 }

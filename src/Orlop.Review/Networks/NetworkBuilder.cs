@@ -10,7 +10,7 @@ using Orlop.Review.Practices;
 namespace Orlop.Review.Networks;
 
 /// <summary>
-/// Takes the boat apart into the networks that the engine solves, for one _condition. A case for the greatest fault has no loads: they do
+/// Takes the boat apart into the networks that the engine solves, for one condition. A case for the greatest fault has no loads: they do
 /// not feed it.
 /// </summary>
 public sealed class NetworkBuilder
@@ -35,7 +35,12 @@ public sealed class NetworkBuilder
     }
 
     /// <summary>Builds the network of a case. A load that nothing feeds is left out and named; a value that is missing is named too.</summary>
-    public BuiltNetwork Build(NetworkCase networkCase)
+    public BuiltNetwork Build(NetworkCase networkCase) => Build(networkCase, NetworkGrouping.Of).Built;
+
+    /// <summary>Builds the network of a case and splits it.</summary>
+    /// <param name="networkCase">The case.</param>
+    /// <param name="groupingOf">Finds the grouping of a network, or remembers it.</param>
+    internal GroupedNetwork Build(NetworkCase networkCase, Func<Network, NetworkGrouping> groupingOf)
     {
         bool isForGreatestFault = networkCase.Charge == ChargeCase.Full;
         ConductorSet conductors = _conductors(isForGreatestFault);
@@ -72,16 +77,17 @@ public sealed class NetworkBuilder
             Loads = loads.ToImmutable(),
             BondedNodes = [.. _parts.OfType<Busbar>().Where(bar => bar.IsBonded).Select(bar => bar.At(TerminalNames.Bar).ToString())],
         };
-        ImmutableArray<string> unfed = Unfed(network);
-        return new BuiltNetwork
+        NetworkGrouping grouping = groupingOf(network);
+        BuiltNetwork built = new()
         {
             Case = networkCase,
-            Network = Without(network, unfed),
+            Network = grouping.Without(network),
             Gaps = gaps.GroupBy(gap => gap.ElementId, StringComparer.Ordinal)
                 .ToFrozenDictionary(group => group.Key, group => group.Select(gap => gap.Missing).Distinct().ToImmutableArray(), StringComparer.Ordinal),
             Assumed = conductors.Assumed,
-            Unfed = unfed,
+            Unfed = grouping.Unfed,
         };
+        return new GroupedNetwork(built, grouping, grouping.Split(network));
     }
 
     private static void AddLoad(ElectricLoad load, bool isStarting, ImmutableArray<Load>.Builder loads, List<Gap> gaps)
@@ -96,28 +102,4 @@ public sealed class NetworkBuilder
             loads.Add(element);
         }
     }
-
-    // What floats is taken out and named until nothing floats any more: a converter that nothing feeds leaves its own loads floating.
-    private static ImmutableArray<string> Unfed(Network network)
-    {
-        ImmutableArray<string>.Builder unfed = ImmutableArray.CreateBuilder<string>();
-        while (true)
-        {
-            Network rest = Without(network, unfed);
-            HashSet<string> floating = [.. NetworkCheck.FindFaults(rest).Where(fault => fault.Kind == NetworkFaultKind.Floating).SelectMany(fault => fault.Ids)];
-            string[] takers = [.. rest.Loads.Select(load => load.Id).Concat(rest.Converters.Select(converter => converter.Id)).Where(floating.Contains).Order(StringComparer.Ordinal)];
-            if (takers.Length == 0)
-            {
-                return unfed.ToImmutable();
-            }
-
-            unfed.AddRange(takers);
-        }
-    }
-
-    private static Network Without(Network network, IReadOnlyCollection<string> takers) => takers.Count == 0 ? network : network with
-    {
-        Loads = network.Loads.RemoveAll(load => takers.Contains(load.Id)),
-        Converters = network.Converters.RemoveAll(converter => takers.Contains(converter.Id)),
-    };
 }

@@ -1,86 +1,55 @@
-using System.Buffers;
-using System.Runtime.InteropServices;
-using System.Security.Cryptography;
-using System.Text;
+using System.Collections.Immutable;
 using Orlop.Electrics.Networks;
 
 namespace Orlop.Review.Networks;
 
-/// <summary>A key that is equal for networks of equal content: the SHA-256 of all that the engine reads.</summary>
-public static class NetworkKey
+/// <summary>Equal for networks of equal content, in whatever objects: all that the engine reads.</summary>
+public sealed class NetworkKey : IEquatable<NetworkKey>
 {
-    /// <summary>The key of a network, as hexadecimal text.</summary>
-    public static string Of(Network network)
+    private readonly Network _network;
+    private readonly int _hash;
+
+    /// <summary>The key of a network.</summary>
+    public NetworkKey(Network network)
     {
-        ArrayBufferWriter<byte> content = new(16_384);
-        Begin(content, 'c', network.Conductors.Length);
+        ArgumentNullException.ThrowIfNull(network);
+        _network = network;
+        HashCode code = default;
         foreach (Conductor item in network.Conductors)
         {
-            Put(content, item.Id, item.A, item.B);
-            Put(content, item.ResistanceAt20Ohm, item.Heating is null ? 0 : 1);
-            if (item.Heating is { } heating)
-            {
-                Put(content, heating.AmbientC, heating.RatedC, heating.TableAmbientC, heating.RatedCurrentA);
-            }
+            code.Add(item.ResistanceAt20Ohm);
         }
 
-        Begin(content, 'k', network.Contacts.Length);
         foreach (Contact item in network.Contacts)
         {
-            Put(content, item.Id, item.A, item.B);
-            Put(content, item.ResistanceOhm);
+            code.Add(item.ResistanceOhm);
         }
 
-        Begin(content, 'b', network.Batteries.Length);
         foreach (Battery item in network.Batteries)
         {
-            Put(content, item.Id, item.Plus, item.Minus);
-            Put(content, item.OpenCircuitV, item.InternalOhm);
+            code.Add(item);
         }
 
-        Begin(content, 's', network.LimitedSources.Length);
-        foreach (LimitedSource item in network.LimitedSources)
-        {
-            Put(content, item.Id, item.Plus, item.Minus);
-            Put(content, item.SetpointV, item.LimitA, item.SourceOhm);
-        }
-
-        Begin(content, 'v', network.Converters.Length);
-        foreach (Converter item in network.Converters)
-        {
-            Put(content, item.Id, item.InPlus, item.InMinus, item.OutPlus, item.OutMinus);
-            Put(content, item.OutputV, item.OutputOhm, item.IdleW, item.ProportionalLossFraction, item.OhmicLossPerW, item.RatedW, item.LeastInputV, item.IsSharedMinus ? 1 : 0);
-        }
-
-        Begin(content, 'l', network.Loads.Length);
         foreach (Load item in network.Loads)
         {
-            Put(content, item.Id, item.Plus, item.Minus);
-            Put(content, (double)item.Kind, item.Amount, item.LeastV);
+            code.Add(item);
         }
 
-        Begin(content, 'n', network.BondedNodes.Length);
-        foreach (string node in network.BondedNodes)
-        {
-            Put(content, node);
-        }
-
-        return Convert.ToHexString(SHA256.HashData(content.WrittenSpan));
+        _hash = code.ToHashCode();
     }
 
-    private static void Begin(ArrayBufferWriter<byte> content, char part, int count) => Put(content, (double)part, count);
+    public bool Equals(NetworkKey? other) => other is not null && _hash == other._hash
+        && (ReferenceEquals(_network, other._network) || IsSame(_network, other._network));
 
-    private static void Put(ArrayBufferWriter<byte> content, params ReadOnlySpan<double> numbers) =>
-        content.Write(MemoryMarshal.AsBytes(numbers));
+    public override bool Equals(object? obj) => Equals(obj as NetworkKey);
 
-    private static void Put(ArrayBufferWriter<byte> content, params ReadOnlySpan<string> texts)
-    {
-        foreach (string text in texts)
-        {
-            int length = Encoding.UTF8.GetByteCount(text);
-            Put(content, (double)length);
-            Encoding.UTF8.GetBytes(text, content.GetSpan(length));
-            content.Advance(length);
-        }
-    }
+    public override int GetHashCode() => _hash;
+
+    private static bool IsSame(Network one, Network other) =>
+        IsSame(one.Conductors, other.Conductors) && IsSame(one.Contacts, other.Contacts) && IsSame(one.Batteries, other.Batteries)
+        && IsSame(one.LimitedSources, other.LimitedSources) && IsSame(one.Converters, other.Converters) && IsSame(one.Loads, other.Loads)
+        && IsSame(one.BondedNodes, other.BondedNodes);
+
+    private static bool IsSame<T>(ImmutableArray<T> one, ImmutableArray<T> other)
+        where T : IEquatable<T> => one.AsSpan().SequenceEqual(other.AsSpan());
 }

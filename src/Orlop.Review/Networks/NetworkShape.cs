@@ -1,63 +1,73 @@
+using System.Collections.Immutable;
 using Orlop.Electrics.Networks;
 
 namespace Orlop.Review.Networks;
 
 /// <summary>
-/// Equal for networks of the same elements between the same nodes. It is a number made from their names: two shapes may share one by
-/// chance, so what is found by it must be held against the network.
+/// Equal for networks of the same elements between the same nodes, in the same order. What is joined with no resistance, a shared minus, and what a
+/// load holds constant count as shape; no other value does.
 /// </summary>
-public readonly record struct NetworkShape
+public sealed class NetworkShape : IEquatable<NetworkShape>
 {
-    /// <summary>The shape of a network; its values do not count.</summary>
+    private readonly Network _network;
+    private readonly int _hash;
+
+    /// <summary>The shape of a network.</summary>
     public NetworkShape(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);
+        _network = network;
         HashCode code = default;
         foreach (Conductor item in network.Conductors)
         {
-            Add(ref code, item.Id, item.A, item.B);
+            code.Add(item.Id, StringComparer.Ordinal);
         }
 
         foreach (Contact item in network.Contacts)
         {
-            Add(ref code, item.Id, item.A, item.B);
-            code.Add(item.ResistanceOhm == 0);
-        }
-
-        foreach (Battery item in network.Batteries)
-        {
-            Add(ref code, item.Id, item.Plus, item.Minus);
-        }
-
-        foreach (LimitedSource item in network.LimitedSources)
-        {
-            Add(ref code, item.Id, item.Plus, item.Minus);
-        }
-
-        foreach (Converter item in network.Converters)
-        {
-            Add(ref code, item.Id, item.InPlus, item.OutPlus);
+            code.Add(item.Id, StringComparer.Ordinal);
         }
 
         foreach (Load item in network.Loads)
         {
-            Add(ref code, item.Id, item.Plus, item.Minus);
-            code.Add(item.Kind);
+            code.Add(item.Id, StringComparer.Ordinal);
         }
 
-        (ElementCount, Number) = (network.Conductors.Length + network.Contacts.Length + network.Loads.Length, code.ToHashCode());
+        _hash = code.ToHashCode();
     }
 
-    /// <summary>How many conductors, contacts and loads.</summary>
-    public int ElementCount { get; }
+    public bool Equals(NetworkShape? other) => other is not null && _hash == other._hash
+        && (ReferenceEquals(_network, other._network) || IsSame(_network, other._network));
 
-    /// <summary>Made from the names.</summary>
-    public int Number { get; }
+    public override bool Equals(object? obj) => Equals(obj as NetworkShape);
 
-    private static void Add(ref HashCode code, string id, string a, string b)
+    public override int GetHashCode() => _hash;
+
+    private static bool IsSame(Network one, Network other) =>
+        IsSame(one.Conductors, other.Conductors, (a, b) => a.Id == b.Id && a.A == b.A && a.B == b.B)
+        && IsSame(one.Contacts, other.Contacts, (a, b) => a.Id == b.Id && a.A == b.A && a.B == b.B && a.ResistanceOhm == 0 == (b.ResistanceOhm == 0))
+        && IsSame(one.Batteries, other.Batteries, (a, b) => a.Id == b.Id && a.Plus == b.Plus && a.Minus == b.Minus)
+        && IsSame(one.LimitedSources, other.LimitedSources, (a, b) => a.Id == b.Id && a.Plus == b.Plus && a.Minus == b.Minus)
+        && IsSame(one.Converters, other.Converters, (a, b) => a.Id == b.Id && a.InPlus == b.InPlus && a.InMinus == b.InMinus
+            && a.OutPlus == b.OutPlus && a.OutMinus == b.OutMinus && a.IsSharedMinus == b.IsSharedMinus)
+        && IsSame(one.Loads, other.Loads, (a, b) => a.Id == b.Id && a.Plus == b.Plus && a.Minus == b.Minus && a.Kind == b.Kind)
+        && IsSame(one.BondedNodes, other.BondedNodes, (a, b) => a == b);
+
+    private static bool IsSame<T>(ImmutableArray<T> one, ImmutableArray<T> other, Func<T, T, bool> isSame)
     {
-        code.Add(id);
-        code.Add(a);
-        code.Add(b);
+        if (one.Length != other.Length)
+        {
+            return false;
+        }
+
+        for (int k = 0; k < one.Length; k++)
+        {
+            if (!isSame(one[k], other[k]))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 }

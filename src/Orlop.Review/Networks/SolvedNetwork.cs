@@ -8,7 +8,7 @@ public sealed record SolvedGroup(Network Network, NetworkResult Result);
 
 /// <summary>
 /// A boat's network in one case; a group is solved when something in it is first asked. A number is null where its group has no operating
-/// point, or it is not there. For one reader at a time.
+/// point, or it is not there. Safe from several threads where the solver it is given is.
 /// </summary>
 public sealed class SolvedNetwork
 {
@@ -38,7 +38,7 @@ public sealed class SolvedNetwork
     /// <summary>Solves every group of a network at once.</summary>
     public static SolvedNetwork Of(BuiltNetwork built, Func<Network, NetworkResult> solve)
     {
-        SolvedNetwork solved = new(built.Case, new GroupedNetwork(built), group => new SolvedGroup(group, solve(group)));
+        SolvedNetwork solved = new(built.Case, GroupedNetwork.Of(built), group => new SolvedGroup(group, solve(group)));
         for (int group = 0; group < solved._solved.Length; group++)
         {
             solved.Solve(group);
@@ -48,10 +48,10 @@ public sealed class SolvedNetwork
     }
 
     /// <summary>The elements of the group that holds an element, before solving; null when none does.</summary>
-    public Network? NetworkOf(string elementId) => _grouped.GroupOf(elementId) is { } group ? _grouped.Groups[group] : null;
+    public Network? NetworkOf(string elementId) => _grouped.Grouping.GroupOf(elementId) is { } group ? _grouped.Groups[group] : null;
 
     /// <summary>The group that holds an element, or null.</summary>
-    public SolvedGroup? GroupOf(string elementId) => _grouped.GroupOf(elementId) is { } group ? Solve(group) : null;
+    public SolvedGroup? GroupOf(string elementId) => _grouped.Grouping.GroupOf(elementId) is { } group ? Solve(group) : null;
 
     /// <summary>Voltage across a load or a converter's input.</summary>
     public double? LoadV(string id) => Find(id, point => point.LoadV);
@@ -73,7 +73,7 @@ public sealed class SolvedNetwork
 
     /// <summary>Voltage between two nodes of one group.</summary>
     public double? BetweenV(string plus, string minus) =>
-        _grouped.GroupOfNode(plus) is { } group && Solve(group).Result.Point is { } point && point.NodeV.TryGetValue(minus, out double minusV)
+        _grouped.Grouping.GroupOfNode(plus) is { } group && Solve(group).Result.Point is { } point && point.NodeV.TryGetValue(minus, out double minusV)
             ? point.NodeV[plus] - minusV
             : null;
 

@@ -6,6 +6,7 @@ using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Ends;
 using Orlop.Work.Scope;
+using Orlop.Work.Steps;
 using Orlop.Work.Tables;
 
 namespace Orlop.Work.Bring;
@@ -13,18 +14,20 @@ namespace Orlop.Work.Bring;
 /// <summary>What to bring for what is not built yet, each line held against the stock.</summary>
 internal static class BringList
 {
-    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
+    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, WorkIsolation isolation)
     {
-        ImmutableArray<CableEnd> open = [.. ends.Where(end => end.BuiltOn is null)];
+        ImmutableArray<CableEnd> open = [.. ends.Where(end => end is { BuiltOn: null, IsKept: false })];
         List<StockItem> stock = [.. scope.AsBuilt.All<StockItem>()];
         return
         [
             .. CableLines.Of(scope, cuts),
             .. Terminations(open).Select(need => need.Match(stock)),
             .. Parts(scope).Select(need => need.Match(stock)),
+            .. Holders(scope).Select(need => need.Match(stock)),
             .. OtherThings(scope),
             .. Consumables.Of(scope, cuts, open, stock),
             .. ToolLines.Of(scope, open),
+            .. SafetyLines.Of(scope, open, isolation),
         ];
     }
 
@@ -85,6 +88,19 @@ internal static class BringList
             };
         }
     }
+
+    // A fuse that is exchanged goes into the holder that is there.
+    private static IEnumerable<PieceNeed> Holders(PackScope scope) => scope.Of(ChangeKind.Fit).Where(change => !change.IsBuilt).Select(change => change.Thing).OfType<Protection>()
+        .Where(device => device.Means == ProtectionMeans.Fuse).GroupBy(device => device.RatedA.Value).Select(rating => new PieceNeed(
+            string.Create(CultureInfo.InvariantCulture, $"holder:{rating.Key}"),
+            BringKind.Device,
+            Sentence.Of($"Fuse holder for {new Amount(rating.Key, "A")}, with cover"),
+            rating.Count(),
+            [.. rating.Select(device => device.Id)],
+            item => StockWords.Says(item.Title, "holder", "fuseholder") && item.RatedA?.Value >= rating.Key)
+        {
+            Remarks = [Sentence.Of($"For the fuse's own kind and the cable's stud: look. Not needed where the fuse block on board has a place left.")],
+        });
 
     private static StockUse? UseOf(Part part) => part switch
     {

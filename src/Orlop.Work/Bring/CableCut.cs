@@ -14,4 +14,14 @@ namespace Orlop.Work.Bring;
 /// <param name="StockId">The reel it is cut from; null when none is long enough.</param>
 /// <param name="Remark">Why it cannot be said, or what to check.</param>
 public sealed record CableCut(
-    string Key, string Title, string CableId, double AreaMm2, int CoreCount, double? RunM, double AllowanceM, double? CutM, string? StockId, Sentence? Remark);
+    string Key, string Title, string CableId, double AreaMm2, int CoreCount, double? RunM, double AllowanceM, double? CutM, string? StockId, Sentence? Remark)
+{
+    /// <summary>The one core that it becomes; null for a cable of several in one piece.</summary>
+    public string? CoreId { get; init; }
+
+    /// <summary>Colour with which both ends are marked, because the reel's is another: "red"; null where none is needed or the reel's is not known.</summary>
+    public string? MarkAs { get; init; }
+
+    /// <summary>What to do or look for because of the insulation's colour; null where the reel's fits.</summary>
+    public Sentence? Colour { get; init; }
+}

@@ -15,7 +15,12 @@ internal static class CableLines
         {
             double neededM = kind.Sum(cut => cut.CutM ?? 0), uncoveredM = kind.Where(cut => cut.StockId is null).Sum(cut => cut.CutM ?? 0);
             bool isKnown = kind.All(cut => cut.CutM is not null);
-            ImmutableArray<Sentence> remarks = [Sentence.Of($"The stock list knows size and length only: read cores, insulation and colour on the cable itself.")];
+            ImmutableArray<Sentence> remarks =
+            [
+                Sentence.Of($"The stock list knows size and length only: read cores, insulation and colour on the cable itself."),
+                .. kind.Select(cut => cut.Colour).OfType<Sentence>().Distinct(),
+                .. kind.Any(cut => cut is { StockId: null, CoreId: "plus" or "minus" }) ? new[] { Sentence.Of($"Buy red for plus, black or yellow for minus (common practice, no source).") } : [],
+            ];
             if (!isKnown)
             {
                 remarks = remarks.Add(Sentence.Of($"{kind.Count(cut => cut.CutM is null)} of {kind.Count()} lengths are not known and not in the sum."));

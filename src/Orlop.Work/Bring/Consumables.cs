@@ -8,7 +8,7 @@ using Orlop.Work.Tables;
 
 namespace Orlop.Work.Bring;
 
-/// <summary>Labels, supports, heat-shrink and ties. The stock list does not say what such an item is, so only labels are matched.</summary>
+/// <summary>Labels, supports, heat-shrink and ties, held against stock by what its names say.</summary>
 internal static class Consumables
 {
     public static IEnumerable<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, IReadOnlyList<StockItem> stock)
@@ -24,26 +24,33 @@ internal static class Consumables
         if (runM > 0)
         {
             int clips = (int)Math.Ceiling(runM / Allowances.ClipSpacingM) + cuts.Select(cut => cut.CableId).Distinct(StringComparer.Ordinal).Count();
-            yield return Look("clips", BringKind.Fastening, Sentence.Of($"Cable clips with screws, one every {new Amount(Allowances.ClipSpacingM, "M")}"), PieceNeed.Pieces(clips), stock, StockUse.Fastening);
-            yield return Look("ties", BringKind.Consumable, Sentence.Of($"Cable ties"), PieceNeed.Pieces((int)Math.Ceiling(runM * Allowances.TiesPerMetreCount)), stock, StockUse.Consumable);
+            yield return new PieceNeed("clips", BringKind.Fastening, Sentence.Of($"Cable clips with screws, one every {new Amount(Allowances.ClipSpacingM, "M")}"), clips, [], item => StockWords.Says(item.Title, "clip")) { Remarks = [Size] }.Match(stock);
+            yield return new PieceNeed("ties", BringKind.Consumable, Sentence.Of($"Cable ties"), (int)Math.Ceiling(runM * Allowances.TiesPerMetreCount), [], item => StockWords.Says(item.Title, "tie")).Match(stock);
         }
 
         int crimps = ends.Count(end => end.Pull is not null);
         if (crimps > 0)
         {
-            yield return Look("heat-shrink", BringKind.Consumable, Sentence.Of($"Heat-shrink with glue, {new Amount(Allowances.SleeveM, "M")} over each of {crimps} crimps"),
-                new Amount(CutList.RoundedUpM(crimps * Allowances.SleeveM), "M"), stock, StockUse.Consumable);
+            yield return HeatShrink(crimps, [.. stock.Where(item => StockWords.Says(item.Title, "heat-shrink", "heatshrink", "shrink"))]);
         }
     }
 
-    private static BringItem Look(string key, BringKind kind, Sentence what, Amount needed, IEnumerable<StockItem> stock, StockUse use) => new()
+    private static Sentence Size => Sentence.Of($"Of a size that holds the cable: look.");
+
+    // In lengths whose length nobody gave, so whether it is enough cannot be told.
+    private static BringItem HeatShrink(int crimps, ImmutableArray<StockItem> stock)
     {
-        Key = key,
-        Kind = kind,
-        What = what,
-        Needed = needed,
-        State = StockState.Look,
-        Takes = [.. stock.Where(item => item.Use == use).Select(item => new StockTake(item.Id, item.Title, null, item.Where))],
-        Remarks = [Sentence.Of($"The stock list does not say which of these it is: look.")],
-    };
+        Amount needed = new(CutList.RoundedUpM(crimps * Allowances.SleeveM), "M");
+        return new BringItem
+        {
+            Key = "heat-shrink",
+            Kind = BringKind.Consumable,
+            What = Sentence.Of($"Heat-shrink with glue, {new Amount(Allowances.SleeveM, "M")} over each of {crimps} crimps"),
+            Needed = needed,
+            ToBuy = stock.IsEmpty ? needed : null,
+            State = stock.IsEmpty ? StockState.ToBuy : StockState.Look,
+            Takes = [.. stock.Select(item => new StockTake(item.Id, item.Title, null, item.Where))],
+            Remarks = [Sentence.Of($"Of a size that shrinks onto cable and barrel: look.")],
+        };
+    }
 }

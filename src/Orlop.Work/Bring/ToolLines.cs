@@ -70,7 +70,7 @@ internal static class ToolLines
         ToolUse.Drilling => "Drilling",
         ToolUse.Tightening => "Tightening to a torque",
         ToolUse.Labelling => "Printing labels",
-        ToolUse.Protecting => "Protecting hands, eyes and bare terminals",
+        ToolUse.Protecting => "Protecting hands and bare terminals",
         _ => "Pulling cable",
     };
 }

@@ -38,6 +38,9 @@ public sealed record CableEnd
     /// <summary>The end's screw or nut is tightened: it wants a torque.</summary>
     public bool IsTightened => Means is TerminationMeans.Ring or TerminationMeans.Fork or TerminationMeans.Screw or TerminationMeans.Ferrule;
 
+    /// <summary>It was there before, on the same terminal and made off the same way: it is lifted for the tests and put back, not made off.</summary>
+    public bool IsKept { get; init; }
+
     /// <summary>The day it was recorded as built, or null.</summary>
     public DateOnly? BuiltOn { get; init; }
 }

@@ -82,7 +82,7 @@ internal static class BringPages
             Box(html);
             html.Close().Put("td", cut.CutM is { } lengthM ? text.Of(new Review.Findings.Amount(lengthM, "M")) : "measure", ("class", "num"))
                 .Open("td").Put("b", cut.Title).Text(string.Create(CultureInfo.InvariantCulture, $", {cut.CoreCount} × ")).Text(text.Of(new Review.Findings.Amount(cut.AreaMm2, "Mm2")));
-            if (cut.Remark is { } remark)
+            foreach (Review.Findings.Sentence remark in new[] { cut.Remark, cut.Colour }.OfType<Review.Findings.Sentence>())
             {
                 html.Put("div", text.Of(remark), ("class", "small"));
             }

@@ -1,6 +1,6 @@
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Ends;
-using Orlop.Work.Scope;
 
 namespace Orlop.Work.Paper;
 
@@ -19,13 +19,13 @@ internal static class EndPages
         html.Open("table", ("class", "ends")).Open("thead").Open("tr")
             .Put("th", "", ("class", "tick")).Put("th", "End", ("scope", "col")).Put("th", "Terminal", ("scope", "col")).Put("th", "Strip", ("scope", "col"))
             .Put("th", "Test pull", ("scope", "col")).Put("th", "Torque", ("scope", "col")).Close().Close();
-        foreach (IGrouping<string, CableEnd> cable in pack.Ends.GroupBy(end => end.CableId))
+        foreach (IGrouping<string, CableEnd> cable in pack.Ends.Where(end => !end.IsKept).GroupBy(end => end.CableId))
         {
             string title = $"{pack.AsAltered.Find(cable.Key)?.Title ?? cable.Key}, {text.Of(new Amount(cable.First().AreaMm2, "Mm2"))}";
             html.Open("tbody").Open("tr", ("class", "kind")).Put("th", title, ("class", "kind"), ("colspan", "6"), ("scope", "rowgroup")).Close();
             foreach (CableEnd end in cable)
             {
-                Row(html, end, text);
+                Row(html, end, pack.Cuts.FirstOrDefault(cut => cut.CableId == end.CableId && cut.CoreId == end.CoreId)?.MarkAs, text);
             }
 
             html.Close();
@@ -34,11 +34,17 @@ internal static class EndPages
         html.Close().Close();
     }
 
-    private static void Row(HtmlText html, CableEnd end, PackText text)
+    private static void Row(HtmlText html, CableEnd end, string? markAs, PackText text)
     {
         html.Open("tr").Open("td", ("class", "tick"));
         BringPages.Box(html, end.BuiltOn is not null);
-        html.Close().Open("td").Put("b", PartWords.CoreName(end.CoreId)).Text($" at {end.Where}").Put("div", end.Key, ("class", "small")).Close()
+        html.Close().Open("td").Put("b", PartWords.CoreName(end.CoreId)).Text($" at {end.Where}").Put("div", end.Key, ("class", "small"));
+        if (markAs is not null)
+        {
+            html.Put("b", $"Mark this end {markAs}.");
+        }
+
+        html.Close()
             .Put("td", PackText.Of(end.Means, end.StudMm), ("class", "means")).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : "barrel", ("class", "num"))
             .Open("td");
         _ = end.Pull is { } pull

@@ -18,7 +18,7 @@ internal static class LabelPages
     /// <summary>The label sheets as SVG, one a page.</summary>
     public static IReadOnlyList<string> Sheets(WorkPack pack, PaperOptions options) => pack.Labels.IsEmpty
         ? []
-        : LabelSheet.Draw(pack.BoatTitle, [.. pack.Labels.Select(label => Printed(label, new PackText(options)))], options.Size);
+        : LabelSheet.Draw($"{pack.BoatTitle}, {pack.Alteration.Title}", [.. pack.Labels.Select(label => Printed(label, new PackText(options)))], options.Size);
 
     private static CableLabel Printed(WorkLabel label, PackText text)
     {

@@ -60,6 +60,8 @@ public static class PackJson
         ["allowanceM"] = cut.AllowanceM,
         ["cutM"] = cut.CutM,
         ["stock"] = cut.StockId,
+        ["core"] = cut.CoreId,
+        ["markAs"] = cut.MarkAs,
     };
 
     private static JsonObject Of(WorkStep step, PackText text, DateOnly day) => new()
@@ -69,6 +71,7 @@ public static class PackJson
         ["text"] = text.Of(step.Text),
         ["details"] = Texts(step.Details.Select(text.Of)),
         ["cautions"] = List(step.Cautions, caution => new JsonObject { ["kind"] = Word(caution.Kind), ["text"] = caution.Text }),
+        ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What } : null,
         ["about"] = Texts(step.About),
         ["builds"] = Texts(step.Builds),
         ["ends"] = Texts(step.Ends),
@@ -90,6 +93,7 @@ public static class PackJson
         ["pullN"] = end.Pull?.ForceN,
         ["leastNm"] = end.Torque?.LeastNm,
         ["mostNm"] = end.Torque?.MostNm,
+        ["kept"] = end.IsKept,
     };
 
     private static JsonObject Of(WorkLabel label, PackText text) => new() { ["key"] = label.Key, ["id"] = label.Id, ["line"] = label.Line, ["facts"] = text.Of(label.Facts) };

@@ -62,6 +62,7 @@ public sealed class PackText(PaperOptions options)
         StepKind.Fit => "Fit",
         StepKind.Run => "Run cable",
         StepKind.MakeOff => "Make off ends",
+        StepKind.TestFree => "Test while the ends are free",
         StepKind.Connect => "Connect",
         StepKind.Label => "Label",
         StepKind.Test => "Test before switching on",

@@ -6,8 +6,8 @@ namespace Orlop.Work.Paper;
 
 /// <summary>How a pack is put on paper.</summary>
 /// <param name="On">The day printed on it.</param>
-/// <param name="Revision">The revision of the boat's file it was made from.</param>
-public sealed record PaperOptions(DateOnly On, string Revision)
+/// <param name="Revision">The revision of the boat's store it was made from; null for a boat file, which has none.</param>
+public sealed record PaperOptions(DateOnly On, string? Revision = null)
 {
     public PaperSize Size { get; init; } = PaperSize.A4;
 

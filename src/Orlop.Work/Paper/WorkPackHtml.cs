@@ -26,8 +26,8 @@ public static class WorkPackHtml
         StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
-        bool isOnItsSide = DiagramPages.Write(html, pack, options);
-        SourcePage.Write(html, pack, isOnItsSide);
+        SourcePage.Write(html, pack);
+        DiagramPages.Write(html, pack, options);
         LabelPages.Write(html, pack, options);
         return html.Close().Close().Close().ToString();
     }
@@ -51,8 +51,10 @@ public static class WorkPackHtml
 
     private static string Date(PaperOptions options) => options.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
+    private static string Revision(PaperOptions options, string before) => options.Revision is { Length: > 0 } revision ? $"{before}revision {revision}" : "";
+
     private static string Foot(WorkPack pack, PaperOptions options) =>
-        $"{pack.BoatTitle} · {pack.Alteration.Title} · {Date(options)} · revision {options.Revision} · {TitleBlock.Caution}";
+        $"{pack.BoatTitle} · {pack.Alteration.Title} · {Date(options)}{Revision(options, " · ")} · {TitleBlock.Caution}";
 
     private static void Head(HtmlText html, WorkPack pack, PaperOptions options)
     {
@@ -60,7 +62,7 @@ public static class WorkPackHtml
         html.Open("table", ("class", "title")).Open("tbody");
         (string Name, string Value)[] rows =
         [
-            ("Boat", pack.BoatTitle), ("Why", pack.Alteration.Purpose ?? "not said"), ("Date", $"{Date(options)}, revision {options.Revision}"),
+            ("Boat", pack.BoatTitle), ("Why", pack.Alteration.Purpose ?? "not said"), ("Date", $"{Date(options)}{Revision(options, ", ")}"),
             ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDoneOn(options.On))} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
             ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."),
         ];

@@ -13,4 +13,15 @@ public sealed record Band(Amount Nominal, Amount Least, Amount Most)
 
     /// <summary>The value lies in the accepted range.</summary>
     public bool Contains(double value) => value >= Least.Value && value <= Most.Value;
+
+    /// <summary>Its sign is certain: everything in it is on one side of nothing.</summary>
+    public bool HasSign => Least.Value > 0 || Most.Value < 0;
+
+    /// <summary>A current is told along the way it is expected to flow: the same band, with its nominal value positive.</summary>
+    public Band Forward() => Nominal.Value < 0 ? new Band(Minus(Nominal), Minus(Most), Minus(Least)) : this;
+
+    /// <summary>A reading has the other sign than everything that is accepted, by more than the meter's own error.</summary>
+    public bool IsTurned(double value, double meterError) => HasSign && value * Nominal.Value < 0 && Math.Abs(value) > meterError;
+
+    private static Amount Minus(Amount amount) => amount with { Value = -amount.Value };
 }

@@ -75,25 +75,24 @@ internal sealed class CommissioningReadings
             ConditionId = condition.Id,
             What = Sentence.Of($"Current of {taker.Title}"),
             Through = through.Id,
-            Where = $"clamp round {_scope.Words.Element(through.Id)}",
-            Expected = Forward(prediction.Band),
+            Where = $"clamp round {_scope.Words.Element(through.Id)}, its arrow towards {_scope.Words.Node(Ends(through, prediction.Band is { Nominal.Value: < 0 }).To)}",
+            Expected = prediction.Band?.Forward(),
             WhyNot = prediction.WhyNot,
             About = [through.Owner.Id, taker.Id],
         };
     }
 
-    // A clamp can be turned round: a current is told as positive.
-    private static Band? Forward(Band? band) => band is { Nominal.Value: < 0 }
-        ? new Band(Minus(band.Nominal), Minus(band.Most), Minus(band.Least))
-        : band;
-
-    private static Amount Minus(Amount amount) => amount with { Value = -amount.Value };
+    private static (string From, string To) Ends(WiringEdge edge, bool isBackwards)
+    {
+        (string from, string to) = edge is { Kind: WiringEdgeKind.Core, Core: { } core } ? (core.From.ToString(), core.To.ToString()) : (edge.A, edge.B);
+        return isBackwards ? (to, from) : (from, to);
+    }
 
     private PredictedReading Drop(Condition condition, WiringEdge edge)
     {
-        (string from, string to) = edge is { Kind: WiringEdgeKind.Core, Core: { } core } ? (core.From.ToString(), core.To.ToString()) : (edge.A, edge.B);
-        bool isBackwards = PredictionFor(condition).Nominal.BetweenV(from, to) < 0;
-        return Voltage(condition, $"drop/{edge.Id}", Sentence.Of($"Voltage lost along {_scope.Words.Element(edge.Id)}"), isBackwards ? to : from, isBackwards ? from : to, [edge.Owner.Id]);
+        (string from, string to) = Ends(edge, isBackwards: false);
+        (string plus, string minus) = Ends(edge, PredictionFor(condition).Nominal.BetweenV(from, to) < 0);
+        return Voltage(condition, $"drop/{edge.Id}", Sentence.Of($"Voltage lost along {_scope.Words.Element(edge.Id)}"), plus, minus, [edge.Owner.Id]);
     }
 
     private PredictedReading Voltage(Condition condition, string key, Sentence what, string plus, string minus, ImmutableArray<string> about)

@@ -16,9 +16,16 @@ public enum ReadingStanding
 
     /// <summary>Above the accepted band.</summary>
     Above,
+
+    /// <summary>Its sign is against the prediction: the leads or the clamp are the other way round, or current flows the other way.</summary>
+    Turned,
 }
 
 /// <summary>A reading beside its prediction.</summary>
 /// <param name="Expected">Null when it cannot be predicted.</param>
 /// <param name="WhyNot">Why it cannot be compared; null when it was.</param>
-public sealed record ComparedReading(Reading Reading, ReadingStanding Standing, Band? Expected, string? WhyNot);
+public sealed record ComparedReading(Reading Reading, ReadingStanding Standing, Band? Expected, string? WhyNot)
+{
+    /// <summary>What is said of a reading that is <see cref="ReadingStanding.Turned"/>.</summary>
+    public const string TurnedWords = "the sign is against the prediction: leads swapped, or current flows the other way";
+}

@@ -33,7 +33,7 @@ internal sealed class Evidence
                 }),
                 { Through: { } through, CurrentA: { } current } => Add(prediction.Current(through), prediction.Nominal.GroupOf(through), current, MeterAccuracy.CurrentA, deviation =>
                 {
-                    currents.Add(new CurrentReading(through, Forward(prediction, through, current.Value), deviation));
+                    currents.Add(new CurrentReading(through, AsCounted(prediction, through, current.Value), deviation));
                     clamped.Add(reading);
                 }),
                 _ => "it needs a voltage with both probes, or a current with what it flows through",
@@ -96,6 +96,12 @@ internal sealed class Evidence
             return prediction.WhyNot;
         }
 
+        Band told = band.Suffix == "A" ? band.Forward() : band;
+        if (told.IsTurned(read.Value, meter(read.Value)))
+        {
+            return ComparedReading.TurnedWords;
+        }
+
         Group ??= group;
         if (group is null || group != Group)
         {
@@ -109,9 +115,9 @@ internal sealed class Evidence
         return null;
     }
 
-    // A clamp can be put on either way round.
-    private static double Forward(ConditionPrediction prediction, string through, double currentA) =>
-        prediction.Nominal.BranchA(through) * currentA < 0 ? -currentA : currentA;
+    // A current is read along the way it is expected to flow; the network counts it from an element's first end.
+    private static double AsCounted(ConditionPrediction prediction, string through, double currentA) =>
+        prediction.Current(through).Band is { Nominal.Value: < 0 } ? -currentA : currentA;
 
     private static SolvedGroup? GroupAt(ConditionPrediction prediction, string node) =>
         prediction.Nominal.Groups.FirstOrDefault(group => group.Result.Point?.NodeV.ContainsKey(node) == true);

@@ -5,10 +5,10 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Diagnosis;
 using Orlop.Electrics.Networks;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
-using Orlop.Work.Scope;
 
 namespace Orlop.Work.Readings;
 
@@ -18,7 +18,13 @@ namespace Orlop.Work.Readings;
 /// </summary>
 public static class FaultFinding
 {
+    /// <summary>What every estimate rests on; it stands beside each.</summary>
+    public const string Condition = "If one joint or conductor is bad, and the rest is as drawn";
+
     private const double LikelyFraction = 0.01;
+
+    // Two digits of the finest range of a meter: a smaller difference cannot be read.
+    private const double LeastTellingV = 0.0002;
 
     /// <summary>A reading further than this many standard deviations from the best fit does not fit: it comes once in four hundred good ones.</summary>
     private const double MostResidualRatio = 3;
@@ -71,7 +77,7 @@ public static class FaultFinding
             Status = status,
             Headline = misfit?.Text ?? Headline(result, suspects),
             Suspects = status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? suspects : [],
-            Next = status == DiagnosisStatus.NotToldApart && result.Next is { } next ? Probe(words, next) : null,
+            Next = status == DiagnosisStatus.NotToldApart && result.Next is { } next && next.SpreadV >= LeastTellingV ? Probe(words, next) : null,
             MeasureAgainId = misfit?.ReadingId,
             LeftOut = evidence.LeftOut,
             Assumptions = [.. result.Assumptions, .. evidence.Assumed()],
@@ -108,9 +114,12 @@ public static class FaultFinding
     {
         DiagnosisStatus.NothingWrongSeen => Sentence.Of($"The readings agree with the circuit as drawn."),
         DiagnosisStatus.Found => suspects[0].PlusMinusOhm is { } plusMinus
-            ? Sentence.Of($"If one joint is bad, it is {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much, give or take {new Amount(plusMinus, "Ohm")}. Nothing else explains the readings.")
-            : Sentence.Of($"If one joint is bad, it is {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much. Nothing else explains the readings."),
-        DiagnosisStatus.NotToldApart => Sentence.Of($"Something has {new Amount(suspects[0].ExtraOhm, "Ohm")} too much; {suspects.Length} places would explain it, first {suspects[0].Where}."),
+            ? Sentence.Of($"{Condition}, it is most likely {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much, give or take {new Amount(plusMinus, "Ohm")}. Open it and look.")
+            : Sentence.Of($"{Condition}, it is most likely {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much. Open it and look."),
+        DiagnosisStatus.NotToldApart when result.Next is not { SpreadV: >= LeastTellingV } => Sentence.Of(
+            $"{Condition}, about {new Amount(suspects[0].ExtraOhm, "Ohm")} too much would explain the readings at {suspects.Length} places, first {suspects[0].Where}. No voltage tells them apart: open them one by one and look."),
+        DiagnosisStatus.NotToldApart => Sentence.Of(
+            $"{Condition}, about {new Amount(suspects[0].ExtraOhm, "Ohm")} too much would explain the readings at {suspects.Length} places, first {suspects[0].Where}. The readings taken do not tell them apart; the next one would."),
         DiagnosisStatus.NotExplained => Sentence.Of($"No single bad joint explains the readings: more than one thing is wrong, or a reading or the drawing is."),
         _ => Sentence.Of($"The circuit as drawn cannot be solved, so nothing can be compared."),
     };

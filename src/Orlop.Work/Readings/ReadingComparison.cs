@@ -10,7 +10,7 @@ namespace Orlop.Work.Readings;
 /// <summary>Holds readings against what the boat should give in the condition each was taken in.</summary>
 public static class ReadingComparison
 {
-    /// <summary>Each reading beside its prediction, in the order given. The sign of a current is left out: a clamp can be put on either way round.</summary>
+    /// <summary>Each reading beside its prediction, in the order given. A current counts as positive along the way it is expected to flow.</summary>
     public static ImmutableArray<ComparedReading> Compare(BoatModel boat, IEnumerable<Reading> readings, CancellationToken token = default)
     {
         ArgumentNullException.ThrowIfNull(boat);
@@ -56,9 +56,16 @@ public static class ReadingComparison
             return new ComparedReading(reading, ReadingStanding.CannotCompare, null, expected.WhyNot);
         }
 
-        bool isTurned = band.Suffix == "A" && read.Value * band.Nominal.Value < 0;
-        double value = isTurned ? -read.Value : read.Value;
-        ReadingStanding standing = band.Contains(value) ? ReadingStanding.Within : value < band.Least.Value ? ReadingStanding.Below : ReadingStanding.Above;
-        return new ComparedReading(reading, standing, band, null);
+        Band told = band.Suffix == "A" ? band.Forward() : band;
+        return new ComparedReading(reading, Standing(told, read.Value), told, null);
+    }
+
+    private static ReadingStanding Standing(Band band, double value)
+    {
+        bool isCurrent = band.Suffix == "A";
+        // Which way a current flows that may flow either way cannot be told.
+        return band.Contains(value) || (isCurrent && !band.HasSign && band.Contains(-value)) ? ReadingStanding.Within
+            : band.IsTurned(value, isCurrent ? MeterAccuracy.CurrentA(value) : MeterAccuracy.VoltageV(value)) ? ReadingStanding.Turned
+            : value < band.Least.Value ? ReadingStanding.Below : ReadingStanding.Above;
     }
 }

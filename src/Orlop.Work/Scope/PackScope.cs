@@ -3,6 +3,7 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Presentation.Words;
 using Orlop.Review.Practices;
 
 namespace Orlop.Work.Scope;

@@ -10,7 +10,7 @@ using Orlop.Work.Scope;
 
 namespace Orlop.Work.Steps;
 
-/// <summary>Steps that take out, fit, run, make off and connect. Every edit is built by exactly one of them.</summary>
+/// <summary>Steps that take out, fit, run, make off, test and connect. Every edit is built by exactly one of them.</summary>
 internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
 {
     public IEnumerable<WorkStep> All() =>
@@ -20,6 +20,7 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
         .. scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange).OrderByDescending(change => change.Thing is Gear).ThenByDescending(change => change.Thing is Way).Select(Fit),
         .. scope.Of(ChangeKind.Cable).Select(Run),
         .. scope.Of(ChangeKind.Cable, ChangeKind.Ends).Select(MakeOff),
+        .. FreeEndTests.Of(scope, ends),
         .. scope.Of(ChangeKind.Cable, ChangeKind.Ends, ChangeKind.Link).OrderByDescending(NearestSource).Select(Connect),
         .. scope.Of(ChangeKind.Record).Select(Confirm),
     ];
@@ -134,7 +135,7 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
 
     private WorkStep MakeOff(WorkChange change)
     {
-        ImmutableArray<CableEnd> own = [.. ends.Where(end => end.CableId == change.Id)];
+        ImmutableArray<CableEnd> own = [.. ends.Where(end => end.CableId == change.Id && !end.IsKept)];
         return new WorkStep
         {
             Key = $"make-off:{change.Id}",

@@ -4,6 +4,7 @@ using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
+using Orlop.Review.Isolation;
 using Orlop.Work.Ends;
 using Orlop.Work.Labels;
 using Orlop.Work.Readings;
@@ -14,12 +15,6 @@ namespace Orlop.Work.Steps;
 /// <summary>Steps after the last connection: label, test, energise, commission, hand over.</summary>
 internal static class FinishSteps
 {
-    /// <summary>Least insulation resistance between poles and to the hull, nothing connected (common practice, no source).</summary>
-    public const double LeastInsulationOhm = 100_000;
-
-    /// <summary>A core counts as joined from end to end below this on a meter's ohm range, leads subtracted (common practice, no source). It says nothing of a crimp, whose fault is far below it.</summary>
-    public const double JoinedBelowOhm = 0.5;
-
     public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings) =>
     [
         .. labels.IsEmpty ? [] : new[] { Label(labels) },
@@ -40,7 +35,6 @@ internal static class FinishSteps
     private static IEnumerable<WorkStep> Tests(PackScope scope, ImmutableArray<CableEnd> ends)
     {
         ImmutableArray<string> cables = [.. ends.Select(end => end.CableId).Distinct(StringComparer.Ordinal)];
-        string names = string.Join("; ", cables.Select(scope.Words.Title));
         WorkStep test = new() { Key = "", Kind = StepKind.Test, Text = Sentence.Of($""), About = cables };
         yield return test with
         {
@@ -49,28 +43,9 @@ internal static class FinishSteps
         };
         yield return test with
         {
-            Key = "test:continuity",
-            Text = Sentence.Of($"Joined or not: each core from end to end; joined below {new Amount(JoinedBelowOhm, "Ohm")} with the meter's leads subtracted."),
-            Details =
-            [
-                Sentence.Of($"This shows only that the conductor is joined. It says nothing of the crimps: a ruined one passes too. The millivolt readings under load, at the end, judge those."),
-                Sentence.Of($"{names}."),
-            ],
-            WriteDown = new WriteDown("Ω", "The highest"),
-        };
-        yield return test with
-        {
             Key = "test:polarity",
             Text = Sentence.Of($"Polarity: follow each core by its label and by the meter, plus to plus and minus to minus, at every terminal and plug."),
             Details = [.. ends.GroupBy(end => (end.CableId, end.CoreId)).Select(core => Sentence.Of($"{scope.Words.Title(core.Key.CableId)}, {PartWords.CoreName(core.Key.CoreId)}: {string.Join(" → ", core.Select(end => end.Where))}."))],
-        };
-        yield return test with
-        {
-            Key = "test:insulation",
-            Text = Sentence.Of($"Insulation: between the cores, and from each core to the hull, at least {(int)(LeastInsulationOhm / 1000)} kΩ."),
-            Details = [Sentence.Of($"With a meter's ohm range; nothing connected at either end. Never an insulation tester with electronics connected.")],
-            WriteDown = new WriteDown("kΩ", "The lowest"),
-            Cautions = Cautions.TouchesMains(scope) ? [Cautions.Mains] : [],
         };
     }
 
@@ -79,7 +54,7 @@ internal static class FinishSteps
         ImmutableArray<Part> devices = [.. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>()
             .Where(part => scope.IsNewBattery(part.Id) || part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover or PlugAndSocket)
             .OrderBy(part => scope.StepsFrom(part.At(part.TerminalNames[0]).ToString()))];
-        foreach (Opening opening in (isolation.Result?.Openings ?? []).Reverse())
+        foreach (Opening opening in isolation.Result is { } plan ? ClosingOrder.Devices(plan) : [])
         {
             yield return Close(scope, opening);
         }
@@ -104,6 +79,11 @@ internal static class FinishSteps
             };
         }
 
+        foreach (Opening stopped in isolation.Result is { } done ? ClosingOrder.Sources(done) : [])
+        {
+            yield return Close(scope, stopped);
+        }
+
         if (SolarSteps.Uncover(scope, isolation) is { } uncover)
         {
             yield return uncover;
@@ -114,14 +94,7 @@ internal static class FinishSteps
     {
         Key = $"restore:{opening.Id}",
         Kind = StepKind.Energise,
-        Text = opening.Means switch
-        {
-            null => Sentence.Of($"{scope.Words.Located(opening.Id)} may run again."),
-            OpeningMeans.LiftBatteryLead => Sentence.Of($"Put {scope.Words.Element(opening.Id)} back on its post. Plus first, minus last. A small spark is the charge of capacitors; a large one is a fault: stop."),
-            OpeningMeans.PullFuse => Sentence.Of($"With its load still off, put the fuse back: {scope.Words.Located(opening.Id)}."),
-            OpeningMeans.Unplug => Sentence.Of($"Plug {scope.Words.Located(opening.Id)} in again."),
-            _ => Sentence.Of($"Take the tag off and close {scope.Words.Located(opening.Id)}."),
-        },
+        Text = Sentence.Of($"{IsolationWords.Close(scope.Words, opening, scope.Whole.Find(opening.Id))}"),
         Cautions = opening.Means == OpeningMeans.LiftBatteryLead ? [Cautions.Battery] : [],
         About = [ElementIds.ThingOf(opening.Id)],
     };

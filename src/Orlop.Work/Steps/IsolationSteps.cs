@@ -3,7 +3,9 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Isolation;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
+using Orlop.Review.Isolation;
 using Orlop.Work.Scope;
 
 namespace Orlop.Work.Steps;
@@ -39,7 +41,7 @@ internal static class IsolationSteps
             {
                 Key = "isolate:loads-off",
                 Kind = StepKind.Isolate,
-                Text = Sentence.Of($"Switch off everything that runs, and tell everyone on board that you are working on the wiring."),
+                Text = Sentence.Of($"{IsolationWords.LoadsOff}"),
             };
         }
 
@@ -65,7 +67,7 @@ internal static class IsolationSteps
         }
 
         bool isFirst = true;
-        ImmutableArray<Caution> elsewhere = [.. StaysLive(scope, plan)];
+        ImmutableArray<Caution> elsewhere = [.. IsolationWords.StaysLive(scope.Words, StillFed.Each(isolation.Boat, plan)).Select(text => new Caution(CautionKind.StaysLive, text))];
         string? reference = Reference(isolation.Boat)?.ToString();
         foreach ((string partId, ImmutableArray<string> nodes) in isolation.Touched.Where(part => part.Nodes.Any(node => node != reference)))
         {
@@ -92,20 +94,11 @@ internal static class IsolationSteps
     private static WorkStep Open(PackScope scope, Opening opening)
     {
         WiringEdge? edge = opening.EdgeIds.IsEmpty ? null : scope.WholeWiring.Find(opening.EdgeIds[0]);
-        string where = scope.Words.Located(opening.Id);
         return new WorkStep
         {
             Key = KeyOf(opening),
             Kind = StepKind.Isolate,
-            Text = opening.Means switch
-            {
-                null => Sentence.Of($"{scope.Words.Title(opening.Id)}: {opening.StopHow}."),
-                OpeningMeans.Isolator => Sentence.Of($"Open {where}. Tag it."),
-                OpeningMeans.Breaker => Sentence.Of($"Switch off {where}. Tag it."),
-                OpeningMeans.Unplug => Sentence.Of($"Pull {where} apart, only with its load off. Cap the live side; take the lead away."),
-                OpeningMeans.PullFuse => Sentence.Of($"Pull the fuse, only with its load off: {where}. Keep it in your pocket."),
-                _ => Sentence.Of($"Take {scope.Words.Element(opening.Id)} off its post. Cap it and tie it back."),
-            },
+            Text = Sentence.Of($"{IsolationWords.Open(scope.Words, opening)}"),
             Details = opening.Means switch
             {
                 OpeningMeans.PullFuse => [Sentence.Of($"Never under load: a DC arc burns and does not go out by itself. If in doubt, see with a clamp that no current flows.")],
@@ -178,14 +171,7 @@ internal static class IsolationSteps
         boat.All<Busbar>().FirstOrDefault(bar => bar.IsBonded) is { } bonded ? bonded.At(TerminalNames.Bar)
             : boat.All<BatteryBank>().FirstOrDefault() is { } battery ? battery.At(TerminalNames.Minus) : null;
 
-    private static bool IsEngineDriven(PackScope scope, string id) => scope.Whole.Find(id) is Charger { Drive: ChargerDrive.Engine };
-
     private static IEnumerable<Caution> NotDead(PackScope scope, IsolationResult plan, ImmutableArray<string> nodes) => plan.CannotBeMadeDead
         .Where(node => nodes.Contains(node.Node))
         .Select(node => new Caution(CautionKind.NotDead, $"{scope.Words.Node(node.Node)} cannot be made dead: {scope.Words.Title(node.SourceId)}, {node.Because}. Work on it as live, one conductor at a time, covered but for that one."));
-
-    // One engine drives all its chargers: stopping it for one stops them all.
-    private static IEnumerable<Caution> StaysLive(PackScope scope, IsolationResult plan) => plan.StaysLive
-        .Where(source => !IsEngineDriven(scope, source.SourceId) || !plan.Openings.Any(opening => opening.Means is null && IsEngineDriven(scope, opening.Id)))
-        .Select(source => new Caution(CautionKind.StaysLive, $"{scope.Words.Title(source.SourceId)}: {source.Because}. Nearest live point: {scope.Words.Node(source.NearestNode)}."));
 }

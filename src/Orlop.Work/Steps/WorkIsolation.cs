@@ -17,6 +17,9 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
     /// <summary>The parts that were there before and are touched, with their touched nodes, in the order of the alteration.</summary>
     public required ImmutableArray<(string PartId, ImmutableArray<string> Nodes)> Touched { get; init; }
 
+    /// <summary>The solar controllers whose panels are covered meanwhile: those the plan asks for, and those the alteration itself fits or exchanges.</summary>
+    public required ImmutableArray<Charger> Solar { get; init; }
+
     /// <summary>The boat that the plan was made on.</summary>
     public required BoatModel Boat { get; init; }
 
@@ -39,9 +42,13 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
         return new WorkIsolation(result, nodes)
         {
             Boat = boat,
+            Solar = result is null ? [] : [.. PanelsToCover.Of(boat, wiring, result).Concat(OwnSolar(scope)).DistinctBy(charger => charger.Id)],
             Touched = [.. nodes.GroupBy(ElementIds.ThingOf).Where(part => !added.Contains(part.Key)).Select(part => (part.Key, part.ToImmutableArray()))],
         };
     }
+
+    private static IEnumerable<Charger> OwnSolar(PackScope scope) =>
+        scope.Of(ChangeKind.Fit, ChangeKind.Exchange, ChangeKind.Remove).Select(change => change.Thing).OfType<Charger>().Where(charger => charger.Drive == ChargerDrive.Sun);
 
     private static bool IsGone(PackScope scope, string id) => scope.Changes.Any(change => change.Id == id && change.Edit.Becomes is null);
 

@@ -35,6 +35,21 @@ public sealed class NearNamesTests
         Assert.Empty(run.Out);
     }
 
+    [Theory]
+    [InlineData("Panel plus bar")]
+    [InlineData("panel plus BAR")]
+    public async Task Isolate_NameOfOnePart_IsFound(string name) =>
+        Assert.Equal((await CommandRun.Of("isolate", Demo, "panel-plus")).Out, (await CommandRun.Of("isolate", Demo, name)).Out);
+
+    [Fact]
+    public async Task Isolate_NameOfSeveralParts_AsksForAnId()
+    {
+        CommandRun run = await CommandRun.WithInput(
+            """{"formatVersion":1,"things":[{"kind":"busbar","id":"one","name":"Bar"},{"kind":"busbar","id":"two","name":"Bar"}]}""", "isolate", "-", "bar");
+        Assert.Equal(ExitCode.BadInput, run.Code);
+        Assert.Contains("2 things are named 'bar'. Give the id of one: one, two.", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Isolate_PartOfADraft_IsFoundWithTheAlteration()
     {

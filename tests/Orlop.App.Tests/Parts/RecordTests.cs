@@ -57,13 +57,17 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void StepsPanel_StepThatIsRead_SaysWhatToWriteDown() =>
+        Assert.Equal(["Write down each reading, in V.", "Write down: the highest, in Ω."], Steps().FindAll(".step .write").Select(write => write.TextContent).Where(text => text.Contains("each", StringComparison.Ordinal) || text.Contains("highest", StringComparison.Ordinal)).Distinct());
+
+    [Fact]
     public void StepsPanel_SameCaution_IsSaidOnceAndThenByItsStep()
     {
         IRenderedComponent<StepsPanel> panel = Steps();
 
-        Assert.Equal("Drilling and lining burns: as in step 7.", panel.Find(".step .again").TextContent);
+        Assert.Equal("Drilling and lining burns: as in step 6.", panel.Find(".step .again").TextContent);
         Assert.Single(panel.FindAll(".caution"), box => box.TextContent.Contains("Before drilling", StringComparison.Ordinal));
-        Assert.Contains("Before drilling", panel.Find("#step-7 .caution").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Before drilling", panel.Find("#step-6 .caution").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -11,6 +11,8 @@ internal sealed class RandomBoat
     private static readonly string[] Texts =
         ["winch", "port side, aft", "he said \"tight\"", "two\nlines", "a\r\nb", "tab\there", " space before", "=1+1", "Ω 200 µm²", "½ 🔧 kit", "semi;colon", "\\slash/", "'", "null", "12"];
 
+    private static readonly Type[] OneOfAKind = [typeof(Particulars), typeof(PracticeChoice), typeof(HullLines), typeof(BareBoat), typeof(StabilityBasis)];
+
     private readonly Random _random;
     private readonly List<(string Id, Type Kind)> _ids = [];
     private readonly Dictionary<string, Thing> _made = [];
@@ -23,7 +25,7 @@ internal sealed class RandomBoat
     {
         foreach ((string kind, Type type) in ThingKinds.ByName.OrderBy(kind => kind.Key, StringComparer.Ordinal))
         {
-            int count = type == typeof(Particulars) || type == typeof(PracticeChoice) ? 1 : _random.Next(1, 4);
+            int count = OneOfAKind.Contains(type) ? 1 : _random.Next(1, 4);
             for (int i = 0; i < count; i++)
             {
                 _ids.Add(($"{kind}-{i}", type));
@@ -71,7 +73,7 @@ internal sealed class RandomBoat
         FieldType.Text => Words(),
         FieldType.Flag => _random.Next(2) == 0,
         FieldType.Choice => Enum.GetValues(field.ValueType).GetValue(_random.Next(field.Choices.Count)),
-        FieldType.Reference => Pick(_ids.Where(entry => entry.Kind.IsAssignableTo(field.RefersTo)).Select(entry => entry.Id)),
+        FieldType.Reference => Pick(_ids.Where(entry => entry.Kind.IsAssignableTo(field.RefersTo == typeof(Thing) ? typeof(Part) : field.RefersTo)).Select(entry => entry.Id)),
         FieldType.Terminal => AnyTerminal(),
         FieldType.Date => Day(),
         FieldType.Thing => null,
@@ -114,6 +116,8 @@ internal sealed class RandomBoat
         BatteryBank bank => bank with { OpenCircuit = _random.Next(2) == 0 ? [] : [new ChargePoint(0, 10), new ChargePoint(_random.NextDouble() * 0.9 + 0.05, 12), new ChargePoint(1, 13)] },
         Cable cable => cable with { Run = cable.Run.Select(leg => leg with { Space = leg.Way is null ? leg.Space : null }).ToValueList() },
         Space space => space with { From = new Place(-1, -2, 0), To = new Place(_random.NextDouble(), 2, 1.5) },
+        Tank tank => tank with { From = new Place(-1, -2, 0), To = new Place(_random.NextDouble(), 2, 1.5) },
+        RollingTest test => test with { Decay = test.Decay.Select((extreme, index) => extreme with { TimeS = index + 0.5 }).ToValueList() },
         Photograph photograph => photograph with { Sha256 = string.Concat(Enumerable.Range(0, 64).Select(_ => "0123456789abcdef"[_random.Next(16)])), MediaType = "image/png" },
         Reading reading => _random.Next(2) == 0
             ? reading with { VoltageV = 12, CurrentA = null, Through = null, Plus = AnyTerminal(), Minus = AnyTerminal() }

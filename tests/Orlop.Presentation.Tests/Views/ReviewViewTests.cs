@@ -75,13 +75,25 @@ public sealed class ReviewViewTests
     public void Vitals_VoltageLost_IsAShareBesideItsLimit()
     {
         Finding lost = Finding(1.08) with { CheckId = "voltage-drop", Headline = Sentence.Of($"{new Amount(0.777, "V")} lost, {new Amount(0.0324, "Fraction")} of {new Amount(24, "V")}") };
-        Vital vital = VitalsView.Of(Review(Fused, lost, lost), DisplayUnits.Metric, Culture)[1];
+        Vital vital = VitalsView.Of(Review(Fused, lost, lost), DisplayUnits.Metric, Culture)[2];
 
         Assert.Equal(("3.24\u00A0%", "limit 3\u00A0%", Verdict.Fails), (vital.Value, vital.Limit, vital.Verdict));
     }
 
     [Fact]
-    public void Vitals_ConverterAtItsLimit_IsTheMostLoaded()
+    public void Vitals_AnyCheckWithAUse_CanBeTheGreatest()
+    {
+        Finding breaking = Finding(5.63) with { CheckId = "breaking-capacity" }, carried = Finding(0.9) with { SubjectId = "chest" };
+        Finding nothing = Finding(0) with { CheckId = "conductor-protection", Verdict = Verdict.Fails, UseFraction = null };
+        ReviewResult review = new() { AsBuilt = Fused, AsAltered = Fused, Findings = FindingPairs.Of([], [breaking, carried, nothing]) };
+        IReadOnlyList<Vital> vitals = VitalsView.Of(review, DisplayUnits.Metric, Culture);
+
+        Assert.Equal(("Greatest use of a limit", "563\u00A0%", Verdict.Fails, "1 more fails, without a use"), (vitals[0].Name, vitals[0].Value, vitals[0].Verdict, vitals[0].Limit));
+        Assert.Equal(("Fail", "2"), (vitals[1].Name, vitals[1].Value));
+    }
+
+    [Fact]
+    public void Vitals_ConverterAtItsLimit_IsTheGreatestUse()
     {
         Finding converter = Finding(0.99) with { CheckId = "converter-carries-load" };
         ReviewResult review = new() { AsBuilt = Fused, AsAltered = Fused, Findings = FindingPairs.Of([converter, Finding(0.9) with { SubjectId = "chest" }], [converter, Finding(0.9) with { SubjectId = "chest" }]) };

@@ -22,6 +22,22 @@ public sealed class WordingTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Wording.KindOf("spaceship"));
     }
 
+    [Theory]
+    [InlineData("Winch plug", "Winch plug")]
+    [InlineData("Winch", "Winch, plug and socket")]
+    [InlineData("Plugboard", "Plugboard, plug and socket")]
+    public void NameWithKind_OfAPlug_SaysEachOnce(string name, string said) => Assert.Equal(said, Wording.NameWithKind(new PlugAndSocket { Id = "plug", Name = name }));
+
+    [Theory]
+    [InlineData("Fuse of the winch", "Fuse of the winch")]
+    [InlineData("Winch fuse", "Winch fuse")]
+    [InlineData("Winch", "Winch, fuse")]
+    public void NameWithKind_OfAFuse_SaysEachOnce(string name, string said) =>
+        Assert.Equal(said, Wording.NameWithKind(new Protection { Id = "fuse", Name = name, Means = ProtectionMeans.Fuse, RatedA = 10 }));
+
+    [Fact]
+    public void Unbroken_NumberAndUnit_StayTogether() => Assert.Equal("12.8\u00A0V from the bank, 2\u00A0m away, 3 steps", SentenceText.Unbroken("12.8 V from the bank, 2 m away, 3 steps"));
+
     [Fact]
     public void Shapes_OfTheVerdicts_DifferInShapeAndName()
     {

@@ -27,6 +27,38 @@ public sealed class FindingPairsTests
     public void AnotherConditionFailsOnlyNow_IsWorse() => Assert.Equal(
         Change.Worse, Assert.Single(FindingPairs.Of([Of(1.2, "a"), Of(0.5, "b")], [Of(1.2, "a"), Of(1.1, "b")])).Change);
 
+    // 15 A of 7 A allowed, and 5 A of nothing allowed: the second has no ratio, and is the worse.
+    [Fact]
+    public void SomethingOfNothing_IsWorseThanAnyUse()
+    {
+        Finding nothing = Asked("lifting", 5, 0), much = Asked("at-anchor", 15, 7), beyond = Asked("under-way", 900, 7);
+        PairedFinding found = Assert.Single(FindingPairs.Of([], [much, beyond, nothing]));
+
+        Assert.Equal(["lifting", "under-way", "at-anchor"], found.After!.All.Select(finding => finding.ConditionId));
+        Assert.Equal("lifting", found.Shown.ConditionId);
+    }
+
+    [Fact]
+    public void AllowedFallsToNothing_IsWorse_AndRisesFromIt_IsBetter()
+    {
+        Finding nothing = Asked("a", 5, 0), much = Asked("a", 15, 7);
+
+        Assert.Equal(Change.Worse, Assert.Single(FindingPairs.Of([much], [nothing])).Change);
+        Assert.Equal(Change.Better, Assert.Single(FindingPairs.Of([nothing], [much])).Change);
+        Assert.Equal(Change.AsBefore, Assert.Single(FindingPairs.Of([nothing], [nothing])).Change);
+    }
+
+    [Fact]
+    public void SomethingOfNothing_StandsBeforeAnyUse() => Assert.Equal(
+        ["none", "much"],
+        FindingPairs.Of([], [Asked("a", 15, 7) with { SubjectId = "much" }, Asked("a", 5, 0) with { SubjectId = "none" }]).Select(pair => pair.SubjectId));
+
+    private static Finding Asked(string condition, double asked, double allowed) => Of(0, condition) with
+    {
+        Verdict = Verdicts.Of(asked, allowed),
+        UseFraction = Verdicts.UseOf(asked, allowed),
+    };
+
     private static Finding[] Of(double? use) => use is { } value ? [Of(value, "a")] : [];
 
     private static Finding Of(double use, string condition) => new()

@@ -53,6 +53,19 @@ public class IsolationPlansTests
         Assert.DoesNotContain(IsolationPlans.Plan(boat, "bar")!.Openings, opening => opening.Id == "isolator");
     }
 
+    [Fact]
+    public void Plan_ControllerInLight_IsCutFromTheBatteryAllTheSame()
+    {
+        IsolationResult plan = IsolationPlans.Plan(Boat(isBonded: true), "solar")!;
+        Assert.Equal(["isolator"], plan.Openings.Select(opening => opening.Id));
+        Assert.Equal("solar", Assert.Single(plan.CannotBeMadeDead).SourceId);
+        Assert.DoesNotContain(plan.StaysLive, live => live.SourceId == "bank" && live.Nodes.Contains("solar.+"));
+    }
+
+    [Fact]
+    public void Plan_NodesThatStayLive_AreNeverToBeProvedDead() =>
+        Assert.DoesNotContain(IsolationPlans.Plan(Boat(isBonded: true), "bank")!.Proofs, proof => proof.Node == "bank.+" || proof.OtherNode == "bank.+");
+
     [Theory]
     [InlineData("kite")]
     [InlineData("locker")]

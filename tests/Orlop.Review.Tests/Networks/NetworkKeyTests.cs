@@ -41,10 +41,10 @@ public sealed class NetworkKeyTests
     public static TheoryData<string> Changes { get; } = [.. ByName.Keys];
 
     [Fact]
-    public void SameContent_SameKey() => Assert.Equal(NetworkKey.Of(Network()), NetworkKey.Of(Network()));
+    public void SameContent_SameKey() => Assert.Equal(new NetworkKey(Network()), new NetworkKey(Network()));
 
     [Theory, MemberData(nameof(Changes))]
-    public void OtherContent_OtherKey(string change) => Assert.NotEqual(NetworkKey.Of(Network()), NetworkKey.Of(ByName[change](Network())));
+    public void OtherContent_OtherKey(string change) => Assert.NotEqual(new NetworkKey(Network()), new NetworkKey(ByName[change](Network())));
 
     [Fact]
     public void EqualThings_AreOneSet_AndOtherThingsAnother()

@@ -35,6 +35,8 @@ public sealed class NetworkShapeTests
             One with { Batteries = [One.Batteries[0] with { Minus = "c" }] },
             One with { Loads = [One.Loads[0] with { Kind = LoadKind.Current }] },
             One with { Loads = [] },
+            One with { BondedNodes = ["c"] },
+            One with { Loads = [One.Loads[0] with { Plus = "zero", Minus = "c" }] },
         })
         {
             Assert.NotEqual(new NetworkShape(One), new NetworkShape(other));

@@ -96,6 +96,40 @@ public class BringListTests
     }
 
     [Fact]
+    public void Fuses_NewOne_WantsAHolderThatStockNamesOrThatIsBought()
+    {
+        Assert.Equal(StockState.ToBuy, Pack.Bring.Single(item => item.Key == "holder:20").State);
+        BoatModel stocked = Boats.Small.WithThings([.. Boats.Small.Things, new StockItem { Id = "holders", Name = "Fuse holders 30 A", Use = StockUse.Device, RatedA = 30, PieceCount = 2 }]);
+        Assert.Equal(StockState.InStock, Boats.Plan(stocked, Boats.Pump).Bring.Single(item => item.Key == "holder:20").State);
+        // The main fuse is exchanged: its holder is there.
+        Assert.DoesNotContain(Pack.Bring, item => item.Key == "holder:80");
+    }
+
+    [Theory]
+    [InlineData("safety:lock-and-tag")]
+    [InlineData("safety:eye-protection")]
+    [InlineData("safety:extinguisher")]
+    public void Safety_WorkAtWiringThatDrillsAndCrimps_BringsIt(string key) => Assert.Single(Pack.Bring, item => item.Key == key);
+
+    [Fact]
+    public void Safety_OnlyAChestIsMoved_BringsEyeProtectionAndNoLock()
+    {
+        WorkPack pack = Boats.Plan(Boats.Small, Boats.Pump with { Edits = [Boats.Pump.Edits.Single(edit => edit.Id == "chest")] });
+        Assert.DoesNotContain(pack.Bring, item => item.Key == "safety:lock-and-tag");
+        Assert.Single(pack.Bring, item => item.Key == "safety:eye-protection");
+    }
+
+    [Fact]
+    public void Consumables_ListOnlyStockThatSaysItIsOne()
+    {
+        WorkPack pack = DemoBoat.Pack("sampling-winch-second");
+        Assert.Equal(["cable-clips"], pack.Bring.Single(item => item.Key == "clips").Takes.Select(take => take.StockId));
+        Assert.Equal(["heat-shrink"], pack.Bring.Single(item => item.Key == "heat-shrink").Takes.Select(take => take.StockId));
+        Assert.Empty(pack.Bring.Single(item => item.Key == "ties").Takes);
+        Assert.Contains("gloves-visor", pack.Bring.Single(item => item.Key == "safety:eye-protection").Takes.Select(take => take.StockId));
+    }
+
+    [Fact]
     public void Bring_AllBuilt_IsEmpty()
     {
         Alteration built = Boats.Pump with { Edits = Boats.Pump.Edits.Select(edit => edit with { BuiltOn = Boats.Day }).ToValueList() };

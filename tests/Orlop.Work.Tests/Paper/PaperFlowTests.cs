@@ -26,6 +26,24 @@ public class PaperFlowTests
     }
 
     [Fact]
+    public void Json_StepThatIsRead_CarriesWhatIsWrittenDown()
+    {
+        System.Text.Json.Nodes.JsonArray steps = System.Text.Json.Nodes.JsonNode.Parse(PackJson.Write(Boats.PumpPack, Options))!["steps"]!.AsArray();
+        Assert.Equal(Boats.PumpPack.Steps.Select(step => step.WriteDown?.Unit), steps.Select(step => (string?)step!["writeDown"]?["unit"]));
+        Assert.Equal(Boats.PumpPack.Steps.Select(step => step.WriteDown?.What), steps.Select(step => (string?)step!["writeDown"]?["what"]));
+    }
+
+    [Fact]
+    public void Render_Sources_ComeBeforeTheDiagramsThatMayLieOnTheirSide() =>
+        Assert.InRange(Html.IndexOf("id=\"sources\"", StringComparison.Ordinal), Html.IndexOf("id=\"readings\"", StringComparison.Ordinal), Html.IndexOf("id=\"drawing\"", StringComparison.Ordinal));
+
+    [Fact]
+    public void Render_WithoutARevision_SaysNothingOfOne() => Assert.DoesNotContain("revision", WorkPackHtml.Render(Boats.PumpPack, new PaperOptions(Boats.Day)), StringComparison.Ordinal);
+
+    [Fact]
+    public void Render_LabelSheet_NamesBoatAndAlteration() => Assert.Contains("Sandpiper, Pump: cable labels", Html, StringComparison.Ordinal);
+
+    [Fact]
     public void Render_ProveDead_HasOneFieldForEachLimit()
     {
         int index = Boats.PumpPack.Steps.ToList().FindIndex(step => step.Kind == StepKind.ProveDead && step.WriteDown is { What: null });

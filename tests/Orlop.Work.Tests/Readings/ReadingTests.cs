@@ -58,10 +58,45 @@ public class ReadingTests
     }
 
     [Fact]
-    public void Compare_ClampTurnedRound_IsWithin()
+    public void Compare_ClampOrLeadsTurnedRound_DoNotAgree()
     {
-        double currentA = Expected("at-anchor/current/pump-cable.plus").Nominal.Value;
-        Assert.Equal(ReadingStanding.Within, Compare(new Reading { Id = "i", Condition = "at-anchor", Through = "pump-cable.plus", CurrentA = -currentA }).Standing);
+        double currentA = Expected("at-anchor/current/pump-cable.plus").Nominal.Value, dropV = Expected("at-anchor/drop/pump-cable.plus").Nominal.Value;
+        Assert.Equal(ReadingStanding.Within, Compare(Clamp("pump-cable.plus", currentA)).Standing);
+        Assert.Equal(ReadingStanding.Turned, Compare(Clamp("pump-cable.plus", -currentA)).Standing);
+        Assert.Equal(ReadingStanding.Turned, Compare(Drop("swapped", "pump-fuse.out", "pump.+", -dropV)).Standing);
+        Assert.Equal(ReadingStanding.Turned, Compare(Drop("swapped-supply", "bank.+", "bank.-", -12.4)).Standing);
+    }
+
+    /// <summary>A meter that shows nothing may show it with either sign: a dead circuit, not swapped leads.</summary>
+    [Fact]
+    public void Compare_NothingWithAMinus_IsBelow() => Assert.Equal(ReadingStanding.Below, Compare(Clamp("pump-cable.plus", -0.05)).Standing);
+
+    /// <summary>The way back flows from the pump to the bar, against its core's own direction or along it: expected and read as positive.</summary>
+    [Theory]
+    [InlineData("pump-cable.plus")]
+    [InlineData("pump-cable.minus")]
+    public void Compare_CurrentOnEitherCore_IsExpectedPositive(string core)
+    {
+        Assert.True(Compare(Clamp(core, 10)).Expected!.Nominal.Value > 0);
+        Assert.Equal((ReadingStanding.Within, ReadingStanding.Turned), (Compare(Clamp(core, 10)).Standing, Compare(Clamp(core, -10)).Standing));
+    }
+
+    [Fact]
+    public void Readings_OfACurrent_SayWhichWayTheClampPoints() =>
+        Assert.EndsWith("its arrow towards Pump, plus", Pack.Readings.Single(reading => reading.Key == "at-anchor/current/pump-cable.plus").Where, StringComparison.Ordinal);
+
+    [Fact]
+    public void Diagnose_LeadsSwappedOnOneReading_LeavesItOutAndNamesIt()
+    {
+        BoatModel drawn = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        Reading[] taken = Taken(WithBadCrimp(drawn, 0.03));
+        FaultReport sound = Assert.Single(FaultFinding.Diagnose(drawn, taken, TestContext.Current.CancellationToken));
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(
+            drawn, [.. taken, taken[4] with { Id = "swapped", VoltageV = -taken[4].VoltageV!.Value }, Clamp("pump-cable.plus", -10)], TestContext.Current.CancellationToken));
+
+        Assert.Equal(["swapped", "clamp"], report.LeftOut.Select(left => left.ReadingId));
+        Assert.All(report.LeftOut, left => Assert.Equal(ComparedReading.TurnedWords, left.Why));
+        Assert.Equal((sound.Status, sound.Suspects[0]), (report.Status, report.Suspects[0]));
     }
 
     [Theory]
@@ -90,6 +125,22 @@ public class ReadingTests
         Assert.Equal("pump-cable.minus@to", report.Suspects[0].ElementId);
         Assert.Equal(0.03, report.Suspects[0].ExtraOhm, 0.004);
         Assert.Contains("Pump cable", report.Suspects[0].Where, StringComparison.Ordinal);
+        Assert.StartsWith("If one joint or conductor is bad, and the rest is as drawn, it is most likely", report.Headline.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing else", report.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>The voltage at the pump alone: any joint of its way would do, and the next reading is said.</summary>
+    [Fact]
+    public void Diagnose_SeveralPlacesWouldDo_SaysWhichReadingTells()
+    {
+        BoatModel drawn = BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat;
+        Reading[] taken = Taken(WithBadCrimp(drawn, 0.1), [("pump.+", "pump.-")]);
+        FaultReport report = Assert.Single(FaultFinding.Diagnose(drawn, taken, TestContext.Current.CancellationToken));
+
+        Assert.Equal(DiagnosisStatus.NotToldApart, report.Status);
+        Assert.StartsWith("If one joint or conductor is bad, and the rest is as drawn, about", report.Headline.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("the next one would.", report.Headline.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("Measure from ", report.Next!.Text.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -142,13 +193,12 @@ public class ReadingTests
     }
 
     // The crimp is bad between the bar of the network inside it and its terminal: both sides of it are read.
-    private static Reading[] Taken(BoatModel boat)
+    private static Reading[] Taken(BoatModel boat) => Taken(boat,
+        [("bank.+", "bank.-"), ("pump.+", "pump.-"), ("pump-fuse.out", "pump.+"), ("pump-cable.minus@to", "minus.bar"), ("pump.-", "pump-cable.minus@to")]);
+
+    private static Reading[] Taken(BoatModel boat, IReadOnlyList<(string Plus, string Minus)> probes)
     {
         ConditionPrediction truth = ConditionPrediction.Of(boat, Orlop.Boat.Topology.Wiring.Of(boat), null, boat.Find<Condition>("at-anchor")!, default);
-        (string Plus, string Minus)[] probes =
-        [
-            ("bank.+", "bank.-"), ("pump.+", "pump.-"), ("pump-fuse.out", "pump.+"), ("pump-cable.minus@to", "minus.bar"), ("pump.-", "pump-cable.minus@to"),
-        ];
         return [.. probes.Select((probe, index) => Drop($"r{index}", probe.Plus, probe.Minus, truth.Nominal.BetweenV(probe.Plus, probe.Minus)!.Value))];
     }
 
@@ -162,6 +212,8 @@ public class ReadingTests
     private static Band Expected(string key) => Pack.Readings.Single(reading => reading.Key == key).Expected!;
 
     private static ComparedReading Compare(Reading reading) => Assert.Single(ReadingComparison.Compare(BoatEdits.Apply(Boats.Small, Boats.Pump.Edits).Boat, [reading]));
+
+    private static Reading Clamp(string through, double currentA) => new() { Id = "clamp", Condition = "at-anchor", Through = through, CurrentA = currentA };
 
     private static Reading Drop(string id, string plus, string minus, double voltageV) =>
         new() { Id = id, Condition = "at-anchor", Plus = Terminal.Parse(plus), Minus = Terminal.Parse(minus), VoltageV = voltageV };

@@ -23,9 +23,10 @@ public sealed class BilgeRunCheck : IElectricsCheck
     private Finding Judge(ElectricsView view, Cable cable)
     {
         RunLeg[] wet = [.. cable.Run.Where(leg => IsBilge(view, leg))];
-        if (wet.Length == 0 && cable.Run.Any(leg => leg is { Way: null, Space: null }))
+        FindingInput[] missing = [.. cable.Run.Select(leg => MissingOf(view, cable, leg)).OfType<FindingInput>().Distinct()];
+        if (wet.Length == 0 && missing.Length > 0)
         {
-            return Unknown(Description, cable.Id, null, Sentence.Of($"{cable.Title}: where it runs is not known for its whole length"), [new FindingInput(cable.Id, "run", IsMissing: true)]);
+            return Unknown(Description, cable.Id, null, Sentence.Of($"{cable.Title}: where it runs is not known for its whole length"), [.. missing]);
         }
 
         bool endsThere = cable.Cores.SelectMany(core => new[] { core.From, core.To })
@@ -42,6 +43,14 @@ public sealed class BilgeRunCheck : IElectricsCheck
             Inputs = [new FindingInput(cable.Id, "run")],
         };
     }
+
+    // What is not given of where a stretch lies; null when it is known.
+    private static FindingInput? MissingOf(ElectricsView view, Cable cable, RunLeg leg) => leg switch
+    {
+        { Space: not null } => null,
+        { Way: { } way } => view.Boat.Find<Way>(way) is { Space: null, Means: not WayKind.Bilge } ? new FindingInput(way, "space", IsMissing: true) : null,
+        _ => new FindingInput(cable.Id, "run", IsMissing: true),
+    };
 
     private static bool IsBilge(ElectricsView view, RunLeg leg) =>
         (leg.Way is { } way && view.Boat.Find<Way>(way) is { } follows && (follows.Means == WayKind.Bilge || (follows.Space is { } at && view.Boat.Find<Space>(at) is { Use: SpaceUse.Bilge })))

@@ -61,6 +61,11 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             ];
         }
 
+        if (missing.Length > 0 && KnownAlone(view, solved, network, device) is { } known && Verdicts.Of(known.CurrentA, breaking.Value) == Verdict.Fails)
+        {
+            (fault, verdict, missing) = (known, Verdict.Fails, []);
+        }
+
         if (missing.Length > 0)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the worst fault behind it cannot be told"), [.. missing]);
@@ -85,6 +90,21 @@ public sealed class BreakingCapacityCheck : IElectricsCheck
             ],
             Inputs = [new FindingInput(device.Id, "breakingA"), .. network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm"))],
         };
+    }
+
+    // What the sources and conductors that are fully known give by themselves: the others can only add to it.
+    private static FaultCurrentResult? KnownAlone(ElectricsView view, SolvedNetwork solved, Network network, Protection device)
+    {
+        bool IsGap(string id) => solved.Built.Gaps.ContainsKey(id);
+        Network known = network with
+        {
+            Batteries = network.Batteries.RemoveAll(battery => IsGap(battery.Id)),
+            LimitedSources = network.LimitedSources.RemoveAll(source => IsGap(source.Id)),
+            Converters = network.Converters.RemoveAll(converter => IsGap(converter.Id)),
+            Contacts = network.Contacts.RemoveAll(contact => IsGap(contact.Id)),
+            Conductors = network.Conductors.RemoveAll(conductor => IsGap(conductor.Id)),
+        };
+        return view.FaultsIn(known, [.. Sides(view, known, device).Select(side => (side.Plus, side.Minus))]).OfType<FaultCurrentResult>().MaxBy(fault => fault.CurrentA);
     }
 
     // Where no battery feeds, the limits are all there is.

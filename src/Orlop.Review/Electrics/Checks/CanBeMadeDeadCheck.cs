@@ -1,7 +1,6 @@
 using Orlop.Boat.Things;
 using Orlop.Electrics.Isolation;
 using Orlop.Review.Findings;
-using Orlop.Review.Isolation;
 using static Orlop.Review.Electrics.FindingLines;
 
 namespace Orlop.Review.Electrics.Checks;
@@ -18,7 +17,7 @@ public sealed class CanBeMadeDeadCheck : IElectricsCheck
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
-        from found in IsolationPlans.PlanEach(view.Boat, view.Wiring, view.Boat.All<Part>().Where(part => part is ElectricLoad or DcConverter or Inverter or Busbar { IsBonded: false }))
+        from found in view.PlansToMakeDead([.. view.Boat.All<Part>().Where(part => part is ElectricLoad or DcConverter or Inverter or Busbar { IsBonded: false })])
         where found.Part is not Busbar || found.Plan is not { Status: IsolationStatus.AlreadyDead }
         select Judge(view, found.Part, found.Plan);
 

@@ -28,7 +28,7 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
     private Finding Judge(ElectricsView view, Cable cable, Condition condition)
     {
         AmpacityOfCable where = view.AmpacityOf(cable, condition);
-        if (where.Missing.Length > 0)
+        if (where.Missing.Length > 0 && where.Result?.CurrentA is null)
         {
             return Unknown(Description, cable.Id, condition.Id, Sentence.Of($"{cable.Title}: what it may carry {In(condition)} cannot be told"), where.Missing);
         }
@@ -54,6 +54,11 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
 
         double allowed = ampacity.IsTooHot ? 0 : ampacity.CurrentA ?? 0;
         Verdict verdict = Verdicts.Of(current, allowed);
+        if (where.Missing.Length > 0 && verdict != Verdict.Fails)
+        {
+            return Unknown(Description, cable.Id, condition.Id, Sentence.Of($"{cable.Title}: what it may carry {In(condition)} cannot be told"), where.Missing);
+        }
+
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, cable.Cores.Where(core => !IsEarth(core)).Select(core => ElementIds.Core(cable, core)));
         if (missing.Length > 0 && verdict != Verdict.Fails)
         {
@@ -69,6 +74,8 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
             UseFraction = Verdicts.UseOf(current, allowed),
             Headline = ampacity.IsTooHot
                 ? Sentence.Of($"{cable.Title}: {where.SpaceTitle} at {new Amount(where.AmbientC, "C")} is as hot as its insulation may get")
+                : where.Missing.Length > 0
+                ? Sentence.Of($"{cable.Title} carries {A(current)} {In(condition)}; with the best insulation of all it may carry {A(allowed)}")
                 : Sentence.Of($"{cable.Title} carries {A(current)} of the {A(allowed)} it may {In(condition)}"),
             Working =
             [
@@ -77,7 +84,7 @@ public sealed class ConductorAmpacityCheck : IElectricsCheck
                 .. ampacity.Working.Select(step => Line(step, IsFromMemory(practice, step.Symbol))),
                 Use(current, allowed),
             ],
-            Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "insulationC"), new FindingInput(cable.Id, "run")],
+            Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "insulationC", IsMissing: cable.InsulationC is null), new FindingInput(cable.Id, "run")],
         };
     }
 

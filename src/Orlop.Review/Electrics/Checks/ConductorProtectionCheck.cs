@@ -36,6 +36,10 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
 
         if (AllowedDevice.Of(view, cable, condition) is not { } allowed)
         {
+            if (double.IsPositiveInfinity(feedA) && WithoutAnyDevice(view, cable, edge, condition, feedA) is { } bare)
+            {
+                return bare;
+            }
             AmpacityOfCable where = view.AmpacityOf(cable, condition);
             return where.Missing.Length > 0
                 ? Unknown(Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}: the largest device it allows cannot be told"), where.Missing)
@@ -48,6 +52,19 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
         }
 
         return feedA <= allowed.MostA ? Protected(cable, edge, condition, feedA, allowed) : Stretch(view, cable, edge, condition, feedA, allowed);
+    }
+
+    // Whatever the cable may carry: no device of any size may be left out between a battery and what it feeds, nor stand too far along.
+    private Finding? WithoutAnyDevice(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, double feedA)
+    {
+        UnprotectedStretch stretch = UnprotectedStretch.Of(view, edge, condition, double.PositiveInfinity);
+        if (stretch.Fault is { } fault)
+        {
+            return Unprotected(cable, edge, condition, feedA, null, fault);
+        }
+        return view.Practice?.Find(LimitOf(stretch, cable)) is { } limit && Verdicts.Of(stretch.LengthM, limit.Value) == Verdict.Fails
+            ? Along(cable, edge, condition, feedA, null, stretch, limit)
+            : null;
     }
 
     private static Sentence AllowsNothing(ElectricsView view, Cable cable, WiringEdge edge, Condition condition)
@@ -83,52 +100,57 @@ public sealed class ConductorProtectionCheck : IElectricsCheck
             return Unprotected(cable, edge, condition, feedA, allowed, fault);
         }
 
-        string limitId = stretch.IsFromBattery ? LimitIds.UnprotectedFromBatteryM : cable.IsSheathed ? LimitIds.UnprotectedSheathedM : LimitIds.UnprotectedM;
+        string limitId = LimitOf(stretch, cable);
         if (view.Practice?.Find(limitId) is not { } limit)
         {
             return NoLimit(Description, edge.Id, condition.Id, cable.Title, limitId);
         }
 
-        if (stretch.LengthM is not { } length)
-        {
-            return Unknown(Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}, {edge.Core!.Id}: how far it runs before its fuse is not known"), stretch.Missing);
-        }
-
-        return new Finding
-        {
-            CheckId = Description.Id,
-            SubjectId = edge.Id,
-            ConditionId = condition.Id,
-            Verdict = Verdicts.Of(length, limit.Value),
-            UseFraction = Verdicts.UseOf(length, limit.Value),
-            Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: {M(length)} from {stretch.FromTitle} before {stretch.DeviceTitle} protects it; {M(limit.Value)} is allowed"),
-            Working =
-            [
-                new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "the wiring as drawn"),
-                .. allowed.Working,
-                new WorkingLine("Unprotected length", $"along the conductor from {stretch.FromTitle} to {stretch.DeviceTitle}", M(length), "the wiring as drawn"),
-                Line(limit, stretch.IsFromBattery ? "Allowed from a battery" : cable.IsSheathed ? "Allowed in a sheath" : "Allowed", "M"),
-                Use(length, limit.Value),
-            ],
-            Inputs = [new FindingInput(cable.Id, "lengthM")],
-            Caution = stretch.IsFromBattery ? Cautions.BatteryPost : null,
-        };
+        return stretch.Missing.Length > 0 && Verdicts.Of(stretch.LengthM, limit.Value) != Verdict.Fails
+            ? Unknown(Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}, {edge.Core!.Id}: how far it runs before its fuse is not known"), stretch.Missing)
+            : Along(cable, edge, condition, feedA, allowed, stretch, limit);
     }
 
-    private Finding Unprotected(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice allowed, Sentence fault) => new()
+    private static string LimitOf(UnprotectedStretch stretch, Cable cable) =>
+        stretch.IsFromBattery ? LimitIds.UnprotectedFromBatteryM : cable.IsSheathed ? LimitIds.UnprotectedSheathedM : LimitIds.UnprotectedM;
+
+    private Finding Along(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice? allowed, UnprotectedStretch stretch, Limit limit) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = edge.Id,
+        ConditionId = condition.Id,
+        Verdict = Verdicts.Of(stretch.LengthM, limit.Value),
+        UseFraction = Verdicts.UseOf(stretch.LengthM, limit.Value),
+        Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: {(stretch.Missing.Length > 0 ? "at least " : "")}{M(stretch.LengthM)} from {stretch.FromTitle} before {stretch.DeviceTitle} protects it; {M(limit.Value)} is allowed"),
+        Working =
+        [
+            Feed(feedA),
+            .. WorkingOf(allowed),
+            new WorkingLine("Unprotected length", $"along the conductor from {stretch.FromTitle} to {stretch.DeviceTitle}", M(stretch.LengthM), "the wiring as drawn"),
+            Line(limit, stretch.IsFromBattery ? "Allowed from a battery" : cable.IsSheathed ? "Allowed in a sheath" : "Allowed", "M"),
+            Use(stretch.LengthM, limit.Value),
+        ],
+        Inputs = [new FindingInput(cable.Id, "lengthM")],
+        Caution = stretch.IsFromBattery ? Cautions.BatteryPost : null,
+    };
+
+    private Finding Unprotected(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice? allowed, Sentence fault) => new()
     {
         CheckId = Description.Id,
         SubjectId = edge.Id,
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
-        UseFraction = Verdicts.UseOf(feedA, allowed.MostA),
+        UseFraction = allowed is null ? null : Verdicts.UseOf(feedA, allowed.MostA),
         Headline = fault,
-        Working = [new WorkingLine("Worst feed", FeedText(feedA), double.IsFinite(feedA) ? A(feedA) : null, "the wiring as drawn"), .. allowed.Working],
+        Working = [Feed(feedA), .. WorkingOf(allowed)],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],
         Caution = double.IsFinite(feedA) ? null : Cautions.BatteryPost,
     };
 
-    private static string FeedText(double feedA) => double.IsFinite(feedA)
-        ? "the smallest device on each way from a source; the largest of these"
-        : "a battery reaches it with no fuse or breaker between";
+    private static IEnumerable<WorkingLine> WorkingOf(AllowedDevice? allowed) =>
+        allowed?.Working ?? [new WorkingLine("Largest device", "not known; without any device it makes no difference", null, "")];
+
+    private static WorkingLine Feed(double feedA) => double.IsFinite(feedA)
+        ? new WorkingLine("Worst feed", "the smallest device on each way from a source; the largest of these", A(feedA), "the wiring as drawn")
+        : new WorkingLine("Worst feed", "a battery reaches it with no fuse or breaker between", null, "the wiring as drawn");
 }

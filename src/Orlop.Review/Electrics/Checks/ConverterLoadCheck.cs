@@ -31,7 +31,7 @@ public sealed class ConverterLoadCheck : IElectricsCheck
 
         double ratedW = part is Inverter inverter ? inverter.RatedW.Value : ((DcConverter)part).OutputV.Value * ((DcConverter)part).RatedA.Value;
         yield return Running(view, part, condition, ratedW);
-        foreach (ElectricLoad load in LoadsBehind(view, part, condition).Where(LoadElements.HasStart))
+        foreach (ElectricLoad load in LoadsBehind(view, part, condition).Where(Starts.HasOne))
         {
             yield return Starting(view, part, condition, load, ratedW);
         }
@@ -82,9 +82,9 @@ public sealed class ConverterLoadCheck : IElectricsCheck
 
     private Finding Starting(ElectricsView view, Part part, Condition condition, ElectricLoad load, double ratedW)
     {
-        if (load.StartS is not { } duration)
+        if (Starts.IsRatioMissing(load))
         {
-            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{load.Title}: how long its start lasts is not known"), [new FindingInput(load.Id, "startS", IsMissing: true)]);
+            return Starts.RatioUnknown(Description, part.Id, condition.Id, load);
         }
 
         if (Output(view, part, condition, load.Id) is not (var solved, var outputW))
@@ -92,10 +92,17 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             return NotSolved(Description, part.Id, condition, part.Title);
         }
 
+        // However short a start is: no more than the greatest overload of all.
+        double leastS = load.StartS?.Value ?? 0;
         double ratio = part is Inverter inverter
-            ? inverter.Overloads.Where(overload => overload.DurationS >= duration.Value).Select(overload => overload.RatingRatio).DefaultIfEmpty(1).Max()
+            ? inverter.Overloads.Where(overload => overload.DurationS >= leastS).Select(overload => overload.RatingRatio).DefaultIfEmpty(1).Max()
             : 1;
         double allowedW = ratio * ratedW;
+        if (load.StartS is null && outputW <= allowedW)
+        {
+            return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{load.Title}: how long its start lasts is not known"), [new FindingInput(load.Id, "startS", IsMissing: true)]);
+        }
+
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, part.Id);
         if (missing.Length > 0 && outputW <= allowedW)
         {
@@ -109,11 +116,13 @@ public sealed class ConverterLoadCheck : IElectricsCheck
             ConditionId = condition.Id,
             Verdict = Verdicts.Of(outputW, allowedW),
             UseFraction = Verdicts.UseOf(outputW, allowedW),
-            Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} for {Seconds(duration.Value)} while {load.Title} starts; it bears {new Amount(allowedW, "W")} that long"),
+            Headline = load.StartS is { } duration
+                ? Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} for {Seconds(duration.Value)} while {load.Title} starts; it bears {new Amount(allowedW, "W")} that long")
+                : Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} while {load.Title} starts; it bears {new Amount(allowedW, "W")} at most"),
             Working =
             [
                 new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), Solved(solved, part.Id)),
-                new WorkingLine("Bears", $"{Formula.Of("{0} × {1}", v => v[0] * v[1], ratio, ratedW)}, for at least {N(duration.Value)} s", new Amount(allowedW, "W"), "as typed"),
+                new WorkingLine("Bears", $"{Formula.Of("{0} × {1}", v => v[0] * v[1], ratio, ratedW)}, {(load.StartS is { } lasts ? $"for at least {N(lasts.Value)} s" : "for however short a time")}", new Amount(allowedW, "W"), "as typed"),
                 Use(outputW, allowedW),
             ],
             Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(load.Id, "startS"), new FindingInput(part.Id, part is Inverter ? "overloads" : "ratedA")],

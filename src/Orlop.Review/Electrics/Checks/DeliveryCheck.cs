@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Networks;
@@ -34,26 +33,29 @@ public sealed class DeliveryCheck : IElectricsCheck
     {
         SolveStatus.Converged => group.Network.Loads.Select(load => Served(view, condition, charge, load)),
         SolveStatus.FaultyNetwork => group.Result.Faults.Select(fault => Faulty(condition, fault)),
-        SolveStatus.NoOperatingPoint when group.Result.Shortfall is { } shortfall => [NotServed(view, condition, charge, shortfall)],
+        SolveStatus.NoOperatingPoint when group.Result.Shortfall is { } shortfall => [MissingFor(view, condition, charge, ElementIds.ThingOf(shortfall.LoadId)) ?? NotServed(view, condition, charge, shortfall)],
         _ => group.Network.Loads.Select(load => NotSolved(Description, load.Id, condition, Title(view, load.Id))),
     };
 
     private Finding Served(ElectricsView view, Condition condition, ChargeCase charge, Load load)
     {
         string id = ElementIds.ThingOf(load.Id);
-        ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, view.Solve(condition, charge), condition, id);
-        return missing.Length > 0
-            ? Unknown(Description, id, condition.Id, Sentence.Of($"{Title(view, load.Id)}: whether it can be fed {In(condition)} cannot be told"), missing)
-            : new Finding
-            {
-                CheckId = Description.Id,
-                SubjectId = id,
-                ConditionId = condition.Id,
-                Verdict = Verdict.Holds,
-                Headline = Sentence.Of($"{Title(view, load.Id)} can be fed {In(condition)}"),
-                Working = [new WorkingLine("Operating point", $"found with everything on at once, {(charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge")}", null, "circuit solved")],
-            };
+        return MissingFor(view, condition, charge, id) ?? new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = id,
+            ConditionId = condition.Id,
+            Verdict = Verdict.Holds,
+            Headline = Sentence.Of($"{Title(view, load.Id)} can be fed {In(condition)}"),
+            Working = [new WorkingLine("Operating point", $"found with everything on at once, {(charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge")}", null, "circuit solved")],
+        };
     }
+
+    // What rests on a value that stands in for a missing one is neither fed nor short.
+    private Finding? MissingFor(ElectricsView view, Condition condition, ChargeCase charge, string id) =>
+        MissingInputs.OfVoltage(view, view.Solve(condition, charge), condition, id) is { Length: > 0 } missing
+            ? Unknown(Description, id, condition.Id, Sentence.Of($"{Title(view, id)}: whether it can be fed {In(condition)} cannot be told"), missing)
+            : null;
 
     private Finding NotServed(ElectricsView view, Condition condition, ChargeCase charge, Shortfall shortfall) => new()
     {

@@ -28,11 +28,6 @@ public sealed class DeviceLoadCheck : IElectricsCheck
 
     private Finding Judge(ElectricsView view, Protection device, Condition condition)
     {
-        if (view.Practice?.Find(LimitIds.LoadOverDeviceFraction) is not { } limit)
-        {
-            return NoLimit(Description, device.Id, condition.Id, device.Title, LimitIds.LoadOverDeviceFraction);
-        }
-
         string[] poles = [.. Wiring.EdgesOf(device).Select(edge => edge.Id)];
         if (LoadedCurrents.GreatestA(view, condition, poles) is not { } current)
         {
@@ -42,8 +37,15 @@ public sealed class DeviceLoadCheck : IElectricsCheck
         }
 
         string fullest = poles.MaxBy(id => LoadedCurrents.GreatestA(view, condition, id))!;
-        double allowed = limit.Value * device.RatedA.Value;
+        Limit? limit = view.Practice?.Find(LimitIds.LoadOverDeviceFraction);
+        // More than its whole rating is too much by any practice.
+        double share = limit?.Value ?? 1, allowed = share * device.RatedA.Value;
         Verdict verdict = Verdicts.Of(current, allowed);
+        if (limit is null && verdict != Verdict.Fails)
+        {
+            return NoLimit(Description, device.Id, condition.Id, device.Title, LimitIds.LoadOverDeviceFraction);
+        }
+
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, poles);
         if (missing.Length > 0 && verdict != Verdict.Fails)
         {
@@ -62,8 +64,10 @@ public sealed class DeviceLoadCheck : IElectricsCheck
             [
                 new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest), fullest)),
                 new WorkingLine("Rating", "", A(device.RatedA.Value), "as typed"),
-                Line(limit, "Share it may carry for long", "Fraction"),
-                new WorkingLine("Allowed", Formula.Of("{0} × {1}", v => v[0] * v[1], limit.Value, device.RatedA.Value), A(allowed), ""),
+                limit is null
+                    ? new WorkingLine("Share it may carry for long", "the practice gives none; by any, its whole rating at most", Fraction(share), "")
+                    : Line(limit, "Share it may carry for long", "Fraction"),
+                new WorkingLine("Allowed", Formula.Of("{0} × {1}", v => v[0] * v[1], share, device.RatedA.Value), A(allowed), ""),
                 Use(current, allowed),
             ],
             Inputs = [new FindingInput(device.Id, "ratedA")],

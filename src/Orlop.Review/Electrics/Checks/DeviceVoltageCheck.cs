@@ -30,6 +30,11 @@ public sealed class DeviceVoltageCheck : IElectricsCheck
             return Unknown(Description, device.Id, null, Sentence.Of($"{device.Title}: the highest voltage it may see is not known"), [.. unknown]);
         }
 
+        if (rated is not null && SystemVoltage.InSeries(view, sources) is { } upper && !(volts > rated.Value))
+        {
+            return Unknown(Description, device.Id, null, Sentence.Of($"{device.Title}: {upper.Title} stands in series on another source, so the highest voltage cannot be told"), [new FindingInput(upper.Id, "id")]);
+        }
+
         if (rated is null || volts is null)
         {
             Sentence headline = rated is null ? Sentence.Of($"{device.Title}: the voltage it is rated for is not known") : Sentence.Of($"{device.Title}: no source reaches it, so its voltage is not known");

@@ -70,14 +70,9 @@ public sealed class PlugMatingCheck : IElectricsCheck
                 [new WorkingLine("Distance between the sockets", "straight", M(distance), ""), new WorkingLine("Loose lead", "", M(lead.Value), "as typed")]);
         }
 
-        double? here = SystemVoltage.Of(view, plug), there = SystemVoltage.Of(view, other);
-        if (here is not { } plugV || there is not { } otherV)
-        {
-            return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title} also mates with {other.Title}; the voltage at one of them is not known"), [new FindingInput(here is null ? plug.Id : other.Id, "id")]);
-        }
-
+        double? here = VoltageAt(view, plug), there = VoltageAt(view, other);
         bool isOtherArrangement = plug.Arrangement is not null && other.Arrangement is not null && !IsSame(plug.Arrangement, other.Arrangement);
-        bool isOtherVoltage = Math.Abs(plugV - otherV) > SameVoltageFraction * Math.Max(plugV, otherV);
+        bool isOtherVoltage = here is { } plugV && there is { } otherV && Math.Abs(plugV - otherV) > SameVoltageFraction * Math.Max(plugV, otherV);
         double feedA = view.Conditions.Select(condition => view.ReachIn(condition).WorstFeedA(other.At(TerminalNames.In).ToString())).DefaultIfEmpty(0).Max();
         bool isTooStrong = plug.RatedA is { } rated && feedA > rated.Value;
         WorkingLine[] working =
@@ -85,14 +80,15 @@ public sealed class PlugMatingCheck : IElectricsCheck
             new("Keying and arrangement", isOtherArrangement ? $"{plug.Keying}; {plug.Arrangement} here, {other.Arrangement} there" : $"{plug.Keying}; {plug.Arrangement}: the same on both", null, ""),
             new("Distance between the sockets", "straight", M(distance), ""),
             new("Loose lead", "", M(lead.Value), "as typed"),
-            new($"Voltage of {plug.Title}", "", V(plugV), "nominal of what feeds it"),
-            new($"Voltage of {other.Title}", "", V(otherV), "nominal of what feeds it"),
+            VoltageLine(plug, here),
+            VoltageLine(other, there),
             new($"Device ahead of {other.Title}", "worst feed", double.IsFinite(feedA) ? A(feedA) : null, "the wiring as drawn"),
         ];
         FindingInput[] untold =
         [
             .. new[] { plug, other }.Where(each => each.Arrangement is null).Select(each => new FindingInput(each.Id, "arrangement", IsMissing: true)),
             .. plug.RatedA is null ? new[] { new FindingInput(plug.Id, "ratedA", IsMissing: true) } : [],
+            .. new[] { (Plug: plug, Volts: here), (Plug: other, Volts: there) }.Where(each => each.Volts is null).Select(each => new FindingInput(each.Plug.Id, "id")),
         ];
         if (!isOtherArrangement && !isOtherVoltage && !isTooStrong && (untold.Length > 0 || view.Conditions.IsEmpty))
         {
@@ -112,12 +108,20 @@ public sealed class PlugMatingCheck : IElectricsCheck
             Headline = isOtherArrangement
                 ? Sentence.Of($"{plug.Title} also fits {other.Title}, {M(distance)} away, whose poles are arranged otherwise: {other.Arrangement}")
                 : isOtherVoltage
-                ? Sentence.Of($"{plug.Title} ({V(plugV)}) also fits {other.Title} ({V(otherV)}), {M(distance)} away")
+                ? Sentence.Of($"{plug.Title} ({V(here!.Value)}) also fits {other.Title} ({V(there!.Value)}), {M(distance)} away")
                 : Sentence.Of($"{plug.Title} also fits {other.Title}, {M(distance)} away, where the fuse is bigger than it bears"),
             Working = [.. working],
             Inputs = [new FindingInput(plug.Id, "keying"), new FindingInput(other.Id, "keying"), new FindingInput(plug.Id, "looseLeadM")],
         };
     }
+
+    // Sources in series add: no nominal voltage of one of them tells what is there.
+    private static double? VoltageAt(ElectricsView view, PlugAndSocket plug) =>
+        SystemVoltage.InSeries(view, view.SourcesReaching(plug)) is null ? SystemVoltage.Of(view, plug) : null;
+
+    private static WorkingLine VoltageLine(PlugAndSocket plug, double? volts) => volts is { } known
+        ? new WorkingLine($"Voltage of {plug.Title}", "", V(known), "nominal of what feeds it")
+        : new WorkingLine($"Voltage of {plug.Title}", "not known: nothing feeds it, or sources in series do", null, "the wiring as drawn");
 
     private Finding Fits(PlugAndSocket plug, Sentence headline, WorkingLine[] working) => new()
     {

@@ -50,7 +50,7 @@ public sealed class RingsPerStudCheck : IElectricsCheck
             SubjectId = stud.ToString(),
             Verdict = count > limit.Value ? Verdict.Fails : Verdict.Holds,
             UseFraction = Verdicts.UseOf(count, limit.Value),
-            Headline = Sentence.Of($"{title}: {count} terminals on one stud, at most {new Amount(limit.Value, "Count")} allowed"),
+            Headline = Sentence.Of($"{title}: {count} {(count == 1 ? "terminal" : "terminals")} on one stud, at most {new Amount(limit.Value, "Count")} allowed"),
             Working = [Line(limit, "Terminals on one stud", "Count"), Use(count, limit.Value)],
             Inputs = [new FindingInput(stud.Part, "id")],
         };

@@ -18,7 +18,7 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
         from load in view.Boat.All<ElectricLoad>()
-        where LoadElements.HasStart(load)
+        where Starts.HasOne(load)
         from condition in view.Conditions
         where LoadElements.IsOnIn(load, condition.Id)
         from device in view.Boat.All<Protection>()
@@ -28,6 +28,11 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
     private Finding Judge(ElectricsView view, ElectricLoad load, Protection device, Condition condition)
     {
         string subject = $"{device.Id}";
+        if (Starts.IsRatioMissing(load))
+        {
+            return Starts.RatioUnknown(Description, subject, condition.Id, load);
+        }
+
         if (load.StartS is not { } duration)
         {
             return Unknown(Description, subject, condition.Id, Sentence.Of($"{load.Title}: how long its start lasts is not known"), [new FindingInput(load.Id, "startS", IsMissing: true)]);
@@ -36,12 +41,6 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
         if (DeviceGates.Of(device) is not { } gates)
         {
             return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: no operating times are known for it, so whether it holds while {load.Title} starts cannot be told"), [new FindingInput(device.Id, "gates", IsMissing: true)]);
-        }
-
-        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, device.Id);
-        if (missing.Length > 0)
-        {
-            return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: its current while {load.Title} starts cannot be told"), missing);
         }
 
         // A charger helps at normal charge and takes current off the battery's own fuse; at the lowest none helps.
@@ -54,6 +53,12 @@ public sealed class StartOpensDeviceCheck : IElectricsCheck
         SolvedNetwork greatest = both.MaxBy(each => Math.Abs(each.BranchA(device.Id)!.Value))!;
         double current = Math.Abs(greatest.BranchA(device.Id)!.Value), ratio = current / device.RatedA.Value;
         StartHoldingResult holding = StartHolding.Calculate(gates, [new ProfileStep(ratio, duration.Value)]);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, device.Id);
+        if (missing.Length > 0 && VerdictOf(holding) != Verdict.Fails)
+        {
+            return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: its current while {load.Title} starts cannot be told"), missing);
+        }
+
         return new Finding
         {
             CheckId = Description.Id,

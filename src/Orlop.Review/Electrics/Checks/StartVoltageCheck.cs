@@ -19,13 +19,18 @@ public sealed class StartVoltageCheck : IElectricsCheck
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
         from load in view.Boat.All<ElectricLoad>()
-        where LoadElements.HasStart(load)
+        where Starts.HasOne(load)
         from condition in view.Conditions
         where LoadElements.IsOnIn(load, condition.Id)
         select Judge(view, load, condition);
 
     private Finding Judge(ElectricsView view, ElectricLoad load, Condition condition)
     {
+        if (Starts.IsRatioMissing(load))
+        {
+            return Starts.RatioUnknown(Description, load.Id, condition.Id, load);
+        }
+
         SolvedNetwork solved = view.Solve(new NetworkCase(condition.Id, ChargeCase.Lowest, load.Id));
         ImmutableArray<FindingInput> missing = MissingInputs.OfVoltage(view, solved, condition, load.Id);
         if (missing.Length > 0)

@@ -1,5 +1,4 @@
 using Orlop.Boat.Things;
-using Orlop.Boat.Topology;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
 using static Orlop.Review.Electrics.FindingLines;
@@ -15,17 +14,9 @@ public sealed class VoltageNotTooHighCheck : IElectricsCheck
         "The highest voltage of any source that reaches a load with everything closed (a full battery, a charger's set voltage) against the practice's share of the load's nominal voltage. Nothing is taken off for what is lost on the way.",
         [LimitIds.GreatestVoltageFraction]);
 
-    public IEnumerable<Finding> Run(ElectricsView view)
-    {
-        HashSet<string> stacked = [.. view.Boat.All<Part>().Where(part => IsStacked(view, part)).Select(part => part.Id)];
-        return view.Boat.All<ElectricLoad>().Select(load => Judge(view, load, stacked));
-    }
+    public IEnumerable<Finding> Run(ElectricsView view) => view.Boat.All<ElectricLoad>().Select(load => Judge(view, load));
 
-    // Its negative pole stands on another source's positive one: the voltages add.
-    private static bool IsStacked(ElectricsView view, Part part) =>
-        Poles.Giving(part) is { IsAc: false } poles && view.SourcesReaching([poles.Minus]).Any();
-
-    private Finding Judge(ElectricsView view, ElectricLoad load, HashSet<string> stacked)
+    private Finding Judge(ElectricsView view, ElectricLoad load)
     {
         if (view.Practice?.Find(LimitIds.GreatestVoltageFraction) is not { } limit)
         {
@@ -42,7 +33,7 @@ public sealed class VoltageNotTooHighCheck : IElectricsCheck
             return Unknown(Description, load.Id, null, Sentence.Of($"{load.Title}: the highest voltage it may see is not known"), [.. unknown]);
         }
 
-        if (sources.FirstOrDefault(source => stacked.Contains(source.Id)) is { } upper && !(volts > allowed))
+        if (SystemVoltage.InSeries(view, sources) is { } upper && !(volts > allowed))
         {
             return Unknown(Description, load.Id, null, Sentence.Of($"{load.Title}: {upper.Title} stands in series on another source, so the highest voltage cannot be told"), [new FindingInput(upper.Id, "id")]);
         }

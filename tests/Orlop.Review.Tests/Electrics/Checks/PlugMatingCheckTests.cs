@@ -33,6 +33,16 @@ public sealed class PlugMatingCheckTests
     public void OtherFuseIsBigger_Fails() => Assert.Equal(Verdict.Fails, Verdict1(Plug("one") with { RatedA = 5 }, Plug("two")));
 
     [Fact]
+    public void PolesArrangedOtherwise_VoltageNotKnown_Fails() => Assert.Equal(
+        Verdict.Fails,
+        SmallBoat.OneLamp().With(Plug("one"), Plug("two") with { Arrangement = "minus left" }).Worst("plugs-that-mate", "one").Verdict);
+
+    [Fact]
+    public void SameInEverything_VoltageNotKnown_IsUnknown() => Assert.Equal(
+        Verdict.Unknown,
+        SmallBoat.OneLamp().With(Plug("one"), Plug("two")).Worst("plugs-that-mate", "one").Verdict);
+
+    [Fact]
     public void TwoThatMate_GiveOneFindingAboutBoth()
     {
         Finding finding = Assert.Single(SmallBoat.OneLamp().With(Plug("one"), Plug("two") with { RatedA = 5 }, Feed("feed-one", "one"), Feed("feed-two", "two"))

@@ -10,7 +10,7 @@ using Xunit;
 namespace Orlop.Review.Tests.Networks;
 
 /// <summary>A network solved group by group is the network solved whole.</summary>
-public sealed class NetworkGroupsTests
+public sealed class NetworkGroupingTests
 {
     private const double SameV = 1e-6;
     private const double SameA = 1e-6;
@@ -25,7 +25,7 @@ public sealed class NetworkGroupsTests
         Random random = new(seed);
         int count = 2 + random.Next(4);
         Network whole = Shuffled(Enumerable.Range(0, count).Select(k => Circuit($"k{k}.", random)), random);
-        Assert.Equal(count, NetworkGroups.Split(whole).Length);
+        Assert.Equal(count, NetworkGrouping.Of(whole).Split(whole).Length);
         SameWholeAsByGroup(whole);
     }
 
@@ -47,7 +47,7 @@ public sealed class NetworkGroupsTests
         BoatModel boat = ExampleBoats.Read("sandgrouse");
         Condition condition = boat.All<Condition>().First();
         Network whole = new NetworkBuilder(boat, Wiring.Of(boat), null, condition).Build(new NetworkCase(condition.Id, ChargeCase.Full)).Network;
-        ImmutableArray<Network> groups = NetworkGroups.Split(whole);
+        ImmutableArray<Network> groups = NetworkGrouping.Of(whole).Split(whole);
         Assert.Equal(Ids(whole).Order(StringComparer.Ordinal), groups.SelectMany(Ids).Order(StringComparer.Ordinal));
     }
 
@@ -56,7 +56,7 @@ public sealed class NetworkGroupsTests
         NetworkResult expected = NetworkSolver.Solve(whole, TestContext.Current.CancellationToken);
         Assert.Equal(SolveStatus.Converged, expected.Status);
         Dictionary<string, double> loadV = [], branchA = [], sourceA = [];
-        foreach (Network group in NetworkGroups.Split(whole))
+        foreach (Network group in NetworkGrouping.Of(whole).Split(whole))
         {
             NetworkResult result = NetworkSolver.Solve(group, TestContext.Current.CancellationToken);
             Assert.Equal(SolveStatus.Converged, result.Status);

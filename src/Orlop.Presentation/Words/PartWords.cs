@@ -3,10 +3,10 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 
-namespace Orlop.Work.Scope;
+namespace Orlop.Presentation.Words;
 
 /// <summary>Names of a boat's things, terminals and elements as people say them.</summary>
-internal sealed class PartWords(BoatModel boat)
+public sealed class PartWords(BoatModel boat)
 {
     /// <summary>What people call a thing; its id where it is not in the boat.</summary>
     public string Title(string id) => boat.Find(id)?.Title ?? id;

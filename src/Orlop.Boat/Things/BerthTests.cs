@@ -1,0 +1,80 @@
+using System.ComponentModel;
+using Orlop.Boat.Values;
+
+namespace Orlop.Boat.Things;
+
+/// <summary>A measurement of the whole boat at her berth, with what was aboard.</summary>
+public abstract record BerthTest : Thing
+{
+    [Description("The condition that says what was aboard."), RefersTo(typeof(Condition))]
+    public required string Condition { get; init; }
+
+    [Description("Things of the boat as built that were not aboard."), RefersTo(typeof(Thing))]
+    public ValueList<string> NotAboard { get; init; } = [];
+
+    [Description("Day it was done.")]
+    public DateOnly? On { get; init; }
+
+    [Description("Density of the water she lay in, measured."), Allowed(990, 1040)]
+    public Quantity? WaterDensityKgPerM3 { get; init; }
+}
+
+/// <summary>Heights of marks over calm water, four or more, at both ends and on both sides.</summary>
+[Kind("freeboard-survey")]
+public sealed record FreeboardSurvey : BerthTest
+{
+    [Description("Each mark and its height over the water.")]
+    public ValueList<FreeboardMark> Marks { get; init; } = [];
+
+    [Description("Hog or sag amidships that may be expected, one standard deviation."), Allowed(0.0005, 0.5)]
+    public Quantity? HogM { get; init; }
+}
+
+/// <summary>One freeboard.</summary>
+/// <param name="Name">What the mark is called.</param>
+/// <param name="Mark">Where it is on the boat.</param>
+/// <param name="FreeboardM">Its height over the water, plumb; below 0 under water.</param>
+/// <param name="DeviationM">One standard deviation of the reading.</param>
+public sealed record FreeboardMark(
+    string Name, Place Mark, [property: Allowed(-5, 20)] double FreeboardM, [property: Allowed(0.0005, 0.5)] double DeviationM = 0.005);
+
+/// <summary>Timed rolls in calm water, lines slack.</summary>
+[Kind("rolling-test")]
+public sealed record RollingTest : BerthTest
+{
+    [Description("Runs: how many whole rolls, there and back, and the time they took.")]
+    public ValueList<TimedRolls> Runs { get; init; } = [];
+
+    [Description("Coefficient f of T = f B / root GM, from the boat's own inclining test or from experience with her like."), Allowed(0.3, 1.5)]
+    public Quantity? RollingFactor { get; init; }
+
+    [Description("Extremes of one roll as it dies out, to starboard positive, by turns to either side.")]
+    public ValueList<RollExtreme> Decay { get; init; } = [];
+}
+
+/// <summary>Whole rolls, there and back, timed in one run.</summary>
+public sealed record TimedRolls([property: Allowed(1, 100)] int RollCount, [property: Allowed(0.5, 1000)] double TimeS);
+
+/// <summary>One extreme of a roll: its time and heel, starboard positive.</summary>
+public sealed record RollExtreme([property: Allowed(0, 10_000)] double TimeS, [property: Allowed(-60, 60)] double HeelDeg);
+
+/// <summary>Weights moved across the deck, and the heel each move gave.</summary>
+[Kind("inclining-test")]
+public sealed record InclinationTest : BerthTest
+{
+    [Description("Each reading, in the order taken.")]
+    public ValueList<InclinedReading> Readings { get; init; } = [];
+}
+
+/// <summary>One reading of an inclining test: all weights that are off their place, and the pendulum.</summary>
+/// <param name="Name">What it is called.</param>
+/// <param name="MassKg">Mass off its place.</param>
+/// <param name="MovedM">How far across, to starboard positive.</param>
+/// <param name="DeflectionM">Of the pendulum's foot, to starboard positive.</param>
+/// <param name="PendulumM">Length of the pendulum from its point to the batten.</param>
+public sealed record InclinedReading(
+    string Name,
+    [property: Allowed(0, 100_000)] double MassKg,
+    [property: Allowed(-20, 20)] double MovedM,
+    [property: Allowed(-5, 5)] double DeflectionM,
+    [property: Allowed(0.2, 20)] double PendulumM);

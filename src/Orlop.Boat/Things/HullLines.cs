@@ -1,0 +1,94 @@
+using System.ComponentModel;
+using Orlop.Boat.Values;
+
+namespace Orlop.Boat.Things;
+
+/// <summary>The hull as measured, good enough to float her: stations of points from keel to deck edge. There is one in a boat.</summary>
+[Kind("hull-lines")]
+public sealed record HullLines : Thing
+{
+    [Description("Stations from aft to forward: transom or stern first, stem last. Both sides, or the port side where starboard is given apart.")]
+    public ValueList<HullStation> Stations { get; init; } = [];
+
+    [Description("Stations of the starboard side where the sides differ: as many, in the same order; left out for a symmetric boat.")]
+    public ValueList<HullStation> StarboardStations { get; init; } = [];
+
+    [Description("Deckhouses that keep water out and so hold her up; they stand on the deck and are closed at sea.")]
+    public ValueList<Deckhouse> TightHouses { get; init; } = [];
+}
+
+/// <summary>One station: its points from keel to deck edge. A stem or a pointed stern has no breadth; its points are the profile.</summary>
+public sealed record HullStation
+{
+    [Description("What it is called.")]
+    public required string Name { get; init; }
+
+    [Description("The surface may have a crease across the boat here, as at the foot of a rake.")]
+    public bool IsSharp { get; init; }
+
+    [Description("Its points, from the keel up.")]
+    public ValueList<StationPoint> Points { get; init; } = [];
+}
+
+/// <summary>One measured point of a station.</summary>
+/// <param name="XM">Forward of the after perpendicular.</param>
+/// <param name="HalfBreadthM">From the centre line.</param>
+/// <param name="HeightM">Above the base line.</param>
+/// <param name="Line">Name of the sharp line it lies on: chine, knuckle.</param>
+public sealed record StationPoint(
+    [property: Allowed(-5, 60)] double XM,
+    [property: Allowed(0, 10)] double HalfBreadthM,
+    [property: Allowed(-5, 20)] double HeightM,
+    string? Line = null);
+
+/// <summary>What an opening is.</summary>
+public enum OpeningUse { Hatch, Door, Window, Vent, ThroughHull, Other }
+
+/// <summary>A place where water can come in.</summary>
+[Kind("opening")]
+public sealed record HullOpening : Thing
+{
+    [Description("What it is.")]
+    public required OpeningUse Use { get; init; }
+
+    [Description("Its lowest edge: where water first comes in. A through-hull: its centre.")]
+    public Place? Place { get; init; }
+
+    [Description("Shut, it keeps water out while under.")]
+    public bool? IsTightWhenShut { get; init; }
+
+    [Description("The conditions in which it is shut; open in all others."), RefersTo(typeof(Condition))]
+    public ValueList<string> ShutIn { get; init; } = [];
+
+    [Description("A through-hull has a seacock.")]
+    public bool? HasSeacock { get; init; }
+
+    [Description("The space that water comes into."), RefersTo(typeof(Space))]
+    public string? Space { get; init; }
+}
+
+/// <summary>A tank, as a box that the hull may cut.</summary>
+[Kind("tank")]
+public sealed record Tank : Thing
+{
+    [Description("After, starboard, lower corner of its inside.")]
+    public required Place From { get; init; }
+
+    [Description("Forward, port, upper corner of its inside.")]
+    public required Place To { get; init; }
+
+    [Description("The hull is its side or bottom: what of the box lies outside the hull is cut away.")]
+    public bool IsHullSided { get; init; }
+
+    [Description("Density of what is in it: fresh water 1000, diesel about 840."), Allowed(500, 2500)]
+    public Quantity? LiquidKgPerM3 { get; init; }
+
+    [Description("How full it is where a condition says nothing, 0 empty to 1 full."), Allowed(0, 1)]
+    public Quantity? FillFraction { get; init; }
+
+    [Description("How full it is in each condition.")]
+    public ValueList<TankFill> Fills { get; init; } = [];
+}
+
+/// <summary>How full a tank is in a condition.</summary>
+public sealed record TankFill([property: RefersTo(typeof(Condition))] string Condition, [property: Allowed(0, 1)] double FillFraction);

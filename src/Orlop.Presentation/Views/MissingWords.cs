@@ -1,0 +1,19 @@
+using Orlop.Boat;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>A missing input in the middle of a sentence.</summary>
+internal static class MissingWords
+{
+    /// <summary>"internal resistance of House bank".</summary>
+    public static string Of(FindingInput input, BoatModel boat)
+    {
+        Thing? thing = boat.Find(input.ThingId);
+        FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(input.Field.Split('/', '.')[0]);
+        string label = field is null ? input.Field : FieldWords.Label(field);
+        return $"{char.ToLowerInvariant(label[0])}{label[1..]} of {thing?.Title ?? input.ThingId}";
+    }
+}

@@ -1,0 +1,51 @@
+using Xunit;
+
+namespace Orlop.Review.Tests;
+
+/// <summary>A result is computed once, however many ask for it, and what failed is not remembered.</summary>
+public sealed class MemoTests
+{
+    private sealed record Answer(int Number);
+
+    [Fact]
+    public async Task AskedByManyAtOnce_IsComputedOnce()
+    {
+        Memo memo = new();
+        using ManualResetEventSlim isAsked = new();
+        Task<Answer>[] asking = [.. Enumerable.Range(0, 8).Select(_ => Task.Run(
+            () => memo.Get("key", () =>
+            {
+                isAsked.Wait(TestContext.Current.CancellationToken);
+                return new Answer(1);
+            }),
+            TestContext.Current.CancellationToken))];
+        isAsked.Set();
+        Answer[] answers = await Task.WhenAll(asking);
+        Assert.All(answers, answer => Assert.Same(answers[0], answer));
+        Assert.Equal(1, memo.ComputedCountOf<Answer>());
+    }
+
+    [Fact]
+    public void ComputationThatThrows_IsAskedAgain()
+    {
+        Memo memo = new();
+        Assert.Throws<OperationCanceledException>(() => memo.Get<Answer>("key", () => throw new OperationCanceledException()));
+        Assert.Equal(2, memo.Get("key", () => new Answer(2)).Number);
+    }
+
+    [Fact]
+    public void Full_ForgetsOnlyWhatWasNotAskedSince()
+    {
+        Memo memo = new(capacity: 4);
+        string[] kept = ["one", "two", "three"];
+        for (int round = 0; round < 10; round++)
+        {
+            Assert.All(kept, key => memo.Get(key, () => new Answer(0)));
+            memo.Get(round, () => new Answer(round));
+        }
+
+        Assert.Equal(kept.Length + 10, memo.ComputedCountOf<Answer>());
+        memo.Get(0, () => new Answer(0));
+        Assert.Equal(kept.Length + 11, memo.ComputedCountOf<Answer>());
+    }
+}
