@@ -24,6 +24,25 @@ internal static class DrawnText
         return new(left, text.Number("y") - (size * 0.76), width, size * 0.96);
     }
 
+    /// <summary>Texts that reach beyond the sheet.</summary>
+    internal static IReadOnlyList<string> OffTheSheet(XElement drawing)
+    {
+        string[] sheet = ((string)drawing.Attribute("viewBox")!).Split(' ');
+        Box room = new(0, 0, double.Parse(sheet[2], CultureInfo.InvariantCulture), double.Parse(sheet[3], CultureInfo.InvariantCulture));
+        return [.. drawing.Descendants(Svg + "text").Where(text => !room.Contains(RoomOf(text))).Select(text => text.Value)];
+    }
+
+    /// <summary>Things whose accessible name leaves out a text drawn in them. WCAG 2.2, 2.5.3: the name contains the text that is shown.</summary>
+    internal static IReadOnlyList<string> NamesWithoutTheirText(XElement drawing) =>
+        [.. from thing in drawing.Descendants(Svg + "g").Where(element => element.Attribute("aria-label") is not null)
+            let name = Words((string)thing.Attribute("aria-label")!)
+            let shown = Words(string.Join(' ', thing.Descendants(Svg + "text").Where(text => (string?)text.Attribute("aria-hidden") != "true").Select(text => text.Value.TrimEnd('…'))))
+            where !name.Contains(shown, StringComparison.Ordinal)
+            select $"{shown} / {name}"];
+
+    private static string Words(string text) =>
+        string.Join(' ', new string([.. text.Where(letter => !char.IsPunctuation(letter))]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
     internal static IReadOnlyList<string> Overlaps(IEnumerable<XElement> texts)
     {
         (string Text, Box Room)[] rooms = [.. texts.Where(text => text.Value.Length > 0).Select(text => (text.Value, RoomOf(text)))];

@@ -1,4 +1,5 @@
 using Orlop.Boat;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
@@ -55,6 +56,10 @@ internal static class SampleBoats
     internal static BoatModel Example { get; } = BoatJson.Read(File.ReadAllText(Path.Combine(Root(), "examples", "sandgrouse.json"))).Boat
         ?? throw new InvalidDataException("examples/sandgrouse.json has problems.");
 
+    /// <summary>The example as built (null) and as each of its alterations would leave it.</summary>
+    internal static IReadOnlyList<BoatModel?> ExampleDrafts { get; } =
+        [null, .. Example.All<Alteration>().Where(alteration => alteration.Status == AlterationStatus.Draft).Select(alteration => AlteredBoat.Of(Example, alteration).Boat)];
+
     internal static Cable Cable(string id, Terminal from, Terminal to) => new()
     {
         Id = id,
@@ -64,7 +69,8 @@ internal static class SampleBoats
         Run = [new RunLeg { Way = "deckhead", LengthM = 5 }],
     };
 
-    private static string Root()
+    /// <summary>The folder of the whole project.</summary>
+    internal static string Root()
     {
         string at = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(at, "Orlop.slnx")))

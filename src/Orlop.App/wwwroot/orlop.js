@@ -1,4 +1,4 @@
-// What the browser must do itself: keys, dragging on the drawing, and remembering the units.
+// What the browser must do itself: keys, and remembering the units. Drawings: drawing.js.
 
 export function rememberUnits(units) {
   document.cookie = `units=${units}; path=/; max-age=31536000; samesite=strict`;
@@ -17,69 +17,6 @@ export function listenForUndo(header) {
       header.invokeMethodAsync("Redo");
     }
   });
-}
-
-const LEAST_DRAG_PX = 4;
-
-// Drawing: a click opens a thing, a drag moves it. Distances go to the server in metres of the view that was dragged in.
-export function listenToDrawing(host, page, canDrag) {
-  let drag = null;
-
-  const open = thing => page.invokeMethodAsync("Open", thing.dataset.id);
-  const thingAt = event => event.target.closest?.("g.thing[data-id]");
-
-  host.addEventListener("keydown", event => {
-    const thing = thingAt(event);
-    if (!thing) return;
-    if (event.key === "Enter" || event.key === " ") {
-      event.preventDefault();
-      open(thing);
-    }
-  });
-
-  host.addEventListener("pointerdown", event => {
-    const thing = thingAt(event);
-    const view = thing?.closest("g.view");
-    if (!thing || event.button !== 0) return;
-    const svg = thing.ownerSVGElement;
-    const scale = svg.viewBox.baseVal.width / svg.getBoundingClientRect().width;
-    drag = { thing, view, scale, x: event.clientX, y: event.clientY, moved: false, pointer: event.pointerId };
-  });
-
-  host.addEventListener("pointermove", event => {
-    if (!canDrag || !drag || event.pointerId !== drag.pointer) return;
-    const dx = event.clientX - drag.x, dy = event.clientY - drag.y;
-    if (!drag.moved && Math.hypot(dx, dy) < LEAST_DRAG_PX) return;
-    if (!drag.moved) host.setPointerCapture(event.pointerId);
-    drag.moved = true;
-    drag.thing.classList.add("dragged");
-    drag.thing.setAttribute("transform", `translate(${dx * drag.scale} ${dy * drag.scale})`);
-  });
-
-  const finish = event => {
-    if (!drag || event.pointerId !== drag.pointer) return;
-    const { thing, view, scale, moved } = drag;
-    const dx = (event.clientX - drag.x) * scale, dy = (event.clientY - drag.y) * scale;
-    drag = null;
-    thing.classList.remove("dragged");
-    thing.removeAttribute("transform");
-    if (event.type === "pointercancel") return;
-    if (!moved) {
-      open(thing);
-      return;
-    }
-    const perM = Number(view?.dataset.pxPerM);
-    const kind = ["profile", "plan", "section"].find(name => view?.classList.contains(name));
-    if (perM > 0 && kind) page.invokeMethodAsync("Move", thing.dataset.id, kind, dx / perM, -dy / perM);
-  };
-  host.addEventListener("pointerup", finish);
-  host.addEventListener("pointercancel", finish);
-}
-
-// Marks the chosen thing in a drawing without drawing it again.
-export function markChosen(host, id) {
-  for (const thing of host.querySelectorAll("g.thing.selected")) thing.classList.remove("selected");
-  if (id) for (const thing of host.querySelectorAll(`g.thing[data-id="${CSS.escape(id)}"]`)) thing.classList.add("selected");
 }
 
 export function goToField(id) {

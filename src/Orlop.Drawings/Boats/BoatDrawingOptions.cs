@@ -27,6 +27,9 @@ public sealed record BoatDrawingOptions
     /// <summary>Every thing can be reached by keyboard and clicked.</summary>
     public bool IsInteractive { get; init; }
 
+    /// <summary>The thing whose name is placed first.</summary>
+    public string? SelectedId { get; init; }
+
     /// <summary>Width of the drawing in drawing units of 1/96 in, from 240; the boat is scaled to fit. Not used where <see cref="ScaleDenominatorRatio"/> is given.</summary>
     public double WidthPx { get; init; } = 1000;
 

@@ -16,7 +16,6 @@ internal sealed class BoatSheet
     private const double GapPx = 14;
     private const double SectionGapPx = 40;
     private const double LeastWidthPx = 240;
-    private const double RoomyWidthPx = 700;
     private static readonly double[] UsualScales = [10, 20, 25, 40, 50, 75, 100, 150, 200, 250, 500];
     private static readonly double[] EvenFractions = [0.15, 0.38, 0.62, 0.85];
     private readonly BoatModel _asBuilt;
@@ -29,7 +28,8 @@ internal sealed class BoatSheet
     private readonly double _width;
     private readonly SvgWriter _svg = new();
     private int _viewCount;
-    private int _leftOutCount;
+    private readonly HashSet<string> _drawnIds = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _namedIds = new(StringComparer.Ordinal);
 
     internal BoatSheet(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options)
     {
@@ -133,9 +133,6 @@ internal sealed class BoatSheet
         return bottom + GapPx;
     }
 
-    /// <summary>Gear that stays is named even where that takes a leader line, unless an alteration or a small screen asks for calm.</summary>
-    private bool NamesAllGear => !_hasAlteration && _width >= RoomyWidthPx;
-
     private double CellWidth(Extent extent) => (extent.WidthM * _pixelsPerM) + SectionGapPx;
 
     /// <summary>Four cuts along the hull, at whole metres or feet.</summary>
@@ -155,14 +152,15 @@ internal sealed class BoatSheet
     {
         if (BoatExtents.Of(kind, _hull, _changes, cutXM) is not { } extent)
         {
-            _svg.Text(corner.X, corner.Y, $"{title}: nothing to draw yet. Give the hull lines or a place to something.", "soft");
-            return new Box(corner.X, corner.Y, 0, TextSize.Body);
+            double y = Lines(corner.Y, $"{title}: nothing to draw yet. Give the hull lines or a place to something.", TextSize.Body);
+            return new Box(corner.X, corner.Y, 0, y - corner.Y);
         }
 
         BoatView view = new(kind, extent, _pixelsPerM, corner);
-        _svg.Start("g", ("class", $"view {kind.ToString().ToLowerInvariant()}"), ("data-x-origin", view.Across(0)), ("data-up-origin", view.Up(0)), ("data-px-per-m", _pixelsPerM));
+        _svg.Start("g", ("class", $"view {kind.ToString().ToLowerInvariant()}{(_hasAlteration ? " compared" : "")}"), ("data-x-origin", view.Across(0)), ("data-up-origin", view.Up(0)), ("data-px-per-m", _pixelsPerM));
         _svg.Text(corner.X, corner.Y - 20, title, "strong");
-        HullPainter hullPainter = new(_svg, view);
+        List<Segment> lines = [];
+        HullPainter hullPainter = new(_svg, view, lines);
         if (_altered.Particulars?.DraughtM is { } draught)
         {
             hullPainter.Water(draught.Value);
@@ -170,7 +168,7 @@ internal sealed class BoatSheet
 
         new GridPainter(_svg, _options.Units, _options.Culture).Grid(view);
         Hull(hullPainter, view, cutXM);
-        double bottom = Things(new ThingPainter(_svg, view, _options, cutXM, NamesAllGear, _altered.Particulars?.DraughtM?.Value), view);
+        double bottom = Things(new ThingPainter(_svg, view, _options, cutXM, lines), view);
         _svg.End();
         return view.Frame with { Height = bottom - view.Frame.Y };
     }
@@ -213,8 +211,10 @@ internal sealed class BoatSheet
 
         _svg.End();
         painter.Things(_changes.Where(change => change.Shown is Gear or Part).OrderBy(change => change.Kind == ChangeKind.Kept ? 0 : 1).ThenByDescending(change => Area(change.Shown)));
-        double bottom = painter.Labels();
-        _leftOutCount += painter.LeftOutCount;
+        ThingLabels labels = new(_svg, view, _options, _altered.Particulars?.DraughtM?.Value);
+        (double bottom, IReadOnlyList<string> named) = labels.Draw(painter.Drawn, painter.DrawnSpaces, painter.Obstacles);
+        _drawnIds.UnionWith(painter.Drawn.Concat(painter.DrawnSpaces).Select(thing => thing.Change.Id));
+        _namedIds.UnionWith(named);
         return bottom;
     }
 
@@ -222,17 +222,35 @@ internal sealed class BoatSheet
     {
         GridPainter grid = new(_svg, _options.Units, _options.Culture);
         grid.ScaleBar(new Spot(LeftPx, y), _pixelsPerM, Math.Min(260, (_width / 2) - LeftPx));
-        y += 36;
-        string scale = _options.ScaleDenominatorRatio is { } denominator ? $"Scale 1:{denominator.ToString("0.##", _options.Culture)} when printed at 100 %. " : "";
-        string changes = _hasAlteration ? "Solid blue: added or changed. Dashed grey: taken out. Arrow: moved. " : "";
-        string leftOut = _leftOutCount == 0 ? "" : "Where things stand close together some are drawn without their name. ";
-        foreach (string line in TextSize.Wrapped($"{scale}{changes}{leftOut}{Outside()}Drawn from the recorded lines; not a survey.", TextSize.Small, _width - LeftPx - RightPx))
+        y += 40;
+        if (_hasAlteration)
         {
-            _svg.Text(LeftPx, y, line, "soft", size: TextSize.Small);
-            y += TextSize.Height(TextSize.Small) + 1;
+            y = ChangeLegend.Draw(_svg, new Spot(LeftPx, y), _width - RightPx);
+        }
+
+        string scale = _options.ScaleDenominatorRatio is { } denominator ? $"Scale 1:{denominator.ToString("0.##", _options.Culture)} when printed at 100 %. " : "";
+        return Lines(y, $"{LeftOut()}{scale}{Outside()}Drawn from the recorded lines; not a survey.", TextSize.Small);
+    }
+
+    private double Lines(double y, string text, double size)
+    {
+        foreach (string line in TextSize.Wrapped(text, size, _width - LeftPx - RightPx))
+        {
+            _svg.Text(LeftPx, y, line, "soft", size: size);
+            y += TextSize.Height(size) + 1;
         }
 
         return y;
+    }
+
+    /// <summary>How many things found no room for their name in any view.</summary>
+    private string LeftOut()
+    {
+        int count = _drawnIds.Except(_namedIds).Count();
+        string number = count.ToString(_options.Culture);
+        return count == 0 ? ""
+            : _options.IsInteractive ? $"{number} more named when zoomed in. "
+            : $"{number} {(count == 1 ? "thing is" : "things are")} drawn without a name, for want of room. ";
     }
 
     /// <summary>Names what has a place too far from the hull to be drawn: a likely slip of typing.</summary>

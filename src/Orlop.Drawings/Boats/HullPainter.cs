@@ -4,8 +4,8 @@ using Orlop.Drawings.Svg;
 
 namespace Orlop.Drawings.Boats;
 
-/// <summary>Draws water, hull and deckhouses in a view.</summary>
-internal sealed class HullPainter(SvgWriter svg, BoatView view)
+/// <summary>Draws water, hull and deckhouses in a view, and notes their lines, which labels keep clear of.</summary>
+internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> lines)
 {
     private static readonly int[] BothSides = [1, -1];
 
@@ -17,20 +17,21 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view)
         {
             svg.Rect(new Box(frame.X, y, frame.Width, frame.Bottom - y), "water");
             svg.Line(frame.X, y, frame.Right, y, "water-line");
+            lines.Add(new(new(frame.X, y), new(frame.Right, y)));
         }
     }
 
     internal void Profile(HullLines hull)
     {
-        svg.Polyline([.. hull.Sheer.Select(point => view.At(point)), .. hull.Keel.Reverse().Select(point => view.At(point))], "outline", isClosed: true);
+        Trace([.. hull.Sheer.Select(point => view.At(point)), .. hull.Keel.Reverse().Select(point => view.At(point))], "outline", isClosed: true);
         if (hull.Chine.Count > 1)
         {
-            svg.Polyline(hull.Chine.Select(point => view.At(point)), "fine");
+            Trace(hull.Chine.Select(point => view.At(point)), "fine");
         }
 
         foreach (Deckhouse house in hull.Deckhouses)
         {
-            svg.Polyline(
+            Trace(
             [
                 view.At(house.AftXM, 0, house.FootM), view.At(house.RoofAftXM, 0, house.RoofM),
                 view.At(house.RoofForeXM, 0, house.RoofM), view.At(house.ForeXM, 0, house.FootM),
@@ -40,20 +41,20 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view)
 
     internal void Plan(HullLines hull)
     {
-        svg.Polyline([.. hull.Sheer.Select(point => view.At(point)), .. hull.Sheer.Reverse().Select(point => view.At(point, -1))], "outline", isClosed: true);
+        Trace([.. hull.Sheer.Select(point => view.At(point)), .. hull.Sheer.Reverse().Select(point => view.At(point, -1))], "outline", isClosed: true);
         svg.Line(view.Frame.X, view.Up(0), view.Frame.Right, view.Up(0), "centre");
         foreach (int side in BothSides)
         {
             if (hull.Chine.Count > 1)
             {
-                svg.Polyline(hull.Chine.Select(point => view.At(point, side)), "fine");
+                Trace(hull.Chine.Select(point => view.At(point, side)), "fine");
             }
         }
 
         foreach (Deckhouse house in hull.Deckhouses)
         {
             Spot port = view.At(house.AftXM, house.HalfBreadthM, 0), starboard = view.At(house.ForeXM, -house.HalfBreadthM, 0);
-            svg.Rect(new Box(port.X, port.Y, starboard.X - port.X, starboard.Y - port.Y), "house");
+            Trace([port, new(starboard.X, port.Y), starboard, new(port.X, starboard.Y)], "house", isClosed: true);
         }
     }
 
@@ -67,11 +68,11 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view)
         }
 
         svg.Line(view.Across(0), view.Frame.Y, view.Across(0), view.Frame.Bottom, "centre");
-        svg.Polyline([.. side.Reverse().Select(point => view.At(point)), .. side.Select(point => view.At(point, -1))], "outline", isClosed: true);
+        Trace([.. side.Reverse().Select(point => view.At(point)), .. side.Select(point => view.At(point, -1))], "outline", isClosed: true);
         foreach (Deckhouse house in hull.Deckhouses.Where(house => xM >= house.AftXM && xM <= house.ForeXM))
         {
             double roof = RoofAt(house, xM);
-            svg.Polyline(
+            Trace(
             [
                 view.At(xM, house.HalfBreadthM, house.FootM), view.At(xM, house.HalfBreadthM, roof),
                 view.At(xM, -house.HalfBreadthM, roof), view.At(xM, -house.HalfBreadthM, house.FootM),
@@ -79,6 +80,13 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view)
         }
 
         return true;
+    }
+
+    private void Trace(IEnumerable<Spot> spots, string style, bool isClosed = false)
+    {
+        Spot[] line = [.. spots];
+        svg.Polyline(line, style, isClosed);
+        lines.AddRange(Segment.Along(isClosed && line.Length > 0 ? [.. line, line[0]] : line));
     }
 
     private static double RoofAt(Deckhouse house, double xM)

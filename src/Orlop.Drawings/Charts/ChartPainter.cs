@@ -9,7 +9,7 @@ internal sealed class ChartPainter(Chart chart)
     private const double LeftPx = 48;
     private const double RightPx = 16;
     private const double TopPx = 26;
-    private const double MarkRowPx = 14;
+    private const double MarkRowPx = 15;
     private const double LeastWidthPx = 240;
     private const double LimitMarginRatio = 0.05;
     private readonly SvgWriter _svg = new();
@@ -47,8 +47,8 @@ internal sealed class ChartPainter(Chart chart)
             Lines(field, x, y);
         }
 
-        _svg.Text(field.Centre.X, bottom + 34, Named(chart.Across.Name, across), "soft", "middle", TextSize.Small);
-        double height = Legend(bottom + 54);
+        _svg.Text(field.Centre.X, bottom + 36, chart.Across.IsOrder ? chart.Across.Name : Named(chart.Across.Name, across), "soft", "middle", TextSize.Small);
+        double height = Legend(bottom + 58);
         SvgWriter frame = new();
         DrawingFrame.Start(frame, new Frame(chart.Id, chart.Title, Description(), chart.WidthPx, height));
         return frame.Insert(_svg).End().ToString();
@@ -72,7 +72,7 @@ internal sealed class ChartPainter(Chart chart)
             _svg.Text(field.X - 6, at + 4, number.ToString("0.######", chart.Culture), "soft", "end", TextSize.Small);
         }
 
-        foreach ((double number, double at) in x.Ticks())
+        foreach ((double number, double at) in chart.Across.IsOrder ? [] : x.Ticks())
         {
             _svg.Line(at, field.Bottom, at, field.Bottom + 5, "axis");
             _svg.Text(at, field.Bottom + 17, number.ToString("0.######", chart.Culture), "soft halo", "middle", TextSize.Small);
@@ -108,10 +108,11 @@ internal sealed class ChartPainter(Chart chart)
         }
     }
 
-    /// <summary>Names under the axis, in as many rows as they need; returns how far down they reach.</summary>
+    /// <summary>Names under the axis, in as many rows as they need, over the lines that lead to them; returns how far down they reach.</summary>
     private double Marks(Box field, ChartScale x)
     {
         List<double> rowEnds = [];
+        List<(string Name, double Middle, double Y)> names = [];
         foreach (ChartMark mark in chart.Marks.Where(mark => double.IsFinite(mark.Across)).OrderBy(mark => mark.Across))
         {
             string name = TextSize.Fitted(mark.Name, TextSize.Small, field.Width / 3);
@@ -125,8 +126,14 @@ internal sealed class ChartPainter(Chart chart)
                 rowEnds.RemoveAt(row + 1);
             }
 
-            _svg.Line(x.At(mark.Across), field.Y, x.At(mark.Across), field.Bottom + 22 + (row * MarkRowPx), "leader");
-            _svg.Text(left + (width / 2), field.Bottom + 32 + (row * MarkRowPx), name, "label halo", "middle", TextSize.Small);
+            double y = field.Bottom + 32 + (row * MarkRowPx);
+            _svg.Line(x.At(mark.Across), field.Y, x.At(mark.Across), field.Bottom, "grid").Line(x.At(mark.Across), field.Bottom, x.At(mark.Across), y - TextSize.Small, "leader");
+            names.Add((name, left + (width / 2), y));
+        }
+
+        foreach ((string name, double middle, double y) in names)
+        {
+            _svg.Text(middle, y, name, "label halo", "middle", TextSize.Small);
         }
 
         return field.Bottom + (rowEnds.Count * MarkRowPx);

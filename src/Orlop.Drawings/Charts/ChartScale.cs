@@ -6,6 +6,9 @@ namespace Orlop.Drawings.Charts;
 /// <summary>A straight scale from an axis's model unit to the drawing, with ticks at round values of the display unit.</summary>
 internal sealed class ChartScale
 {
+    // A smaller range is widened: the numbers at its ticks, of six decimals, could not be told apart.
+    private const double LeastRangeRatio = 1e-4;
+
     private readonly AxisUnit _unit;
     private readonly double _least;
     private readonly double _most;
@@ -16,7 +19,7 @@ internal sealed class ChartScale
     {
         double[] shown = [.. values.Where(double.IsFinite).Select(unit.FromModel)];
         (double least, double most) = shown.Length == 0 ? (0, 1) : (shown.Min(), shown.Max());
-        if (most - least < 1e-9 * Math.Max(1, Math.Abs(most)))
+        if (most - least < LeastRangeRatio * Math.Max(1, Math.Abs(most)))
         {
             (least, most) = (least - Math.Max(0.5, Math.Abs(least) * 0.05), most + Math.Max(0.5, Math.Abs(most) * 0.05));
         }

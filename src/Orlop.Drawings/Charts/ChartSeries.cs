@@ -18,5 +18,8 @@ public sealed record ChartBand(string Name, double LeastUp, double MostUp);
 /// <summary>A mark on the horizontal axis with a name: a part along a run.</summary>
 public sealed record ChartMark(string Name, double Across);
 
-/// <summary>An axis: what it shows and the unit suffix of the model.</summary>
-public sealed record ChartAxis(string Name, string Suffix);
+/// <summary>An axis.</summary>
+/// <param name="Name">What it shows.</param>
+/// <param name="Suffix">Unit suffix of the model.</param>
+/// <param name="IsOrder">Places on it stand in their order only: no unit, no numbers.</param>
+public sealed record ChartAxis(string Name, string Suffix, bool IsOrder = false);

@@ -13,6 +13,7 @@ internal sealed class CircuitLayout
     private readonly bool[] _isClaimed;
     private readonly List<CircuitEdge>[] _branches;
     private readonly List<List<CircuitEdge>>[] _feeders;
+    private readonly List<int> _roots = [];
     private readonly HashSet<CircuitEdge> _inTree = new(ReferenceEqualityComparer.Instance);
 
     private CircuitLayout(CircuitGraph graph)
@@ -48,6 +49,15 @@ internal sealed class CircuitLayout
 
     internal static CircuitLayout Of(CircuitGraph graph) => new(graph);
 
+    /// <summary>Parts that nothing on the drawing stands before, in the order drawn.</summary>
+    internal IReadOnlyList<int> Roots => _roots;
+
+    /// <summary>Conductors that lead on from a part along the tree, the shortest branch first.</summary>
+    internal IEnumerable<CircuitEdge> BranchesOf(int node) => _branches[node].OrderBy(edge => Height(edge.To));
+
+    /// <summary>Chains that feed a part from other sources, each from the part outwards.</summary>
+    internal IReadOnlyList<IReadOnlyList<CircuitEdge>> FeedersOf(int node) => _feeders[node];
+
     private void Build()
     {
         foreach (CircuitNode root in _graph.Nodes.OrderBy(node => FlowDirection.SourceRank(node.Part)).ThenBy(node => node.Index))
@@ -57,6 +67,7 @@ internal sealed class CircuitLayout
                 continue;
             }
 
+            _roots.Add(root.Index);
             List<int> tree = ClaimBranches(root.Index);
             foreach (int node in tree)
             {
@@ -190,7 +201,7 @@ internal sealed class CircuitLayout
     {
         Row[node] = LastRow[node] = row;
         int next = row;
-        foreach (CircuitEdge branch in _branches[node].OrderBy(edge => Height(edge.To)))
+        foreach (CircuitEdge branch in BranchesOf(node))
         {
             LastRow[node] = next;
             next = Place(branch.To, next);

@@ -4,15 +4,40 @@ using Orlop.Drawings.Svg;
 namespace Orlop.Drawings.Circuits;
 
 /// <summary>
-/// Symbols of parts, 28 wide and 20 high, the conductor entering at the left and leaving at the right. Shapes after the general
+/// Symbols of parts, 28 wide and 20 high, the conductor entering at the left and leaving at the right, or turned to enter at the top. Shapes after the general
 /// conventions of the trade (as in IEC 60617): a circle for a source, a rectangle for a fuse, an open contact for a switch.
 /// </summary>
 internal static class CircuitSymbol
 {
     internal const double HalfWidth = 14;
     internal const double HalfHeight = 11;
+    private const double LetterPx = 11;
 
-    internal static void Draw(SvgWriter svg, Part part, Spot at, string style)
+    internal static void Draw(SvgWriter svg, Part part, Spot at, string style, bool isDownward = false)
+    {
+        svg.Start("g", ("transform", isDownward ? Invariant($"rotate(90 {SvgValue.Number(at.X)} {SvgValue.Number(at.Y)})") : ""));
+        Shape(svg, part, at, style);
+        svg.End();
+        foreach ((string letter, double x, double y) in Letters(part))
+        {
+            Spot middle = isDownward ? new(at.X - y, at.Y + x) : new(at.X + x, at.Y + y);
+            svg.Start("text", ("x", middle.X), ("y", middle.Y + 4), ("class", "strong"), ("text-anchor", "middle"), ("font-size", LetterPx), ("aria-hidden", "true")).Content(letter).End();
+        }
+    }
+
+    /// <summary>Letters of the symbol, with their middles from its middle.</summary>
+    private static (string Letter, double X, double Y)[] Letters(Part part) => part switch
+    {
+        Charger charger => [(charger.Drive switch { ChargerDrive.Engine => "G", ChargerDrive.Sun => "PV", _ => "~/=" }, 0, 0)],
+        Inverter => [("=", -6, -5), ("~", 6, 5)],
+        DcConverter => [("=", -6, -5), ("=", 6, 5)],
+        ElectricLoad load when IsMotor(load) => [("M", 0, 0)],
+        _ => [],
+    };
+
+    private static bool IsMotor(ElectricLoad load) => load.IsCrankingMotor || load.StartRatio is { Value: > 1 };
+
+    private static void Shape(SvgWriter svg, Part part, Spot at, string style)
     {
         string kept = $"kept {style}".TrimEnd(), fine = $"fine {style}".TrimEnd();
         (double x, double y) = (at.X, at.Y);
@@ -22,9 +47,8 @@ internal static class CircuitSymbol
                 svg.Circle(at, HalfHeight, kept).Line(x - 3, y - 7, x - 3, y + 7, fine).Line(x + 3, y - 4, x + 3, y + 4, fine);
                 Leads(svg, x, y, HalfHeight, fine);
                 break;
-            case Charger charger:
+            case Charger:
                 svg.Circle(at, HalfHeight, kept);
-                svg.Text(x, y + 4, charger.Drive switch { ChargerDrive.Engine => "G", ChargerDrive.Sun => "PV", _ => "~/=" }, "strong", "middle", 10);
                 Leads(svg, x, y, HalfHeight, fine);
                 break;
             case ShoreInlet:
@@ -32,8 +56,7 @@ internal static class CircuitSymbol
                 Leads(svg, x, y, HalfHeight, fine);
                 break;
             case Inverter or DcConverter:
-                svg.Rect(Box.Around(at, 24, 22), kept).Line(x - 12, y + 11, x + 12, y - 11, fine).Text(x - 10, y - 1, "=", "strong", size: 10);
-                svg.Text(x + 3, y + 9, part is Inverter ? "~" : "=", "strong", size: 10);
+                svg.Rect(Box.Around(at, 24, 22), kept).Line(x - 12, y + 11, x + 12, y - 11, fine);
                 Leads(svg, x, y, 12, fine);
                 break;
             case Protection { Means: ProtectionMeans.Fuse }:
@@ -55,9 +78,8 @@ internal static class CircuitSymbol
                 svg.Path(Invariant($"M{x - HalfWidth} {y}h9M{x + 3} {y - 7}a7 7 0 0 0 0 14M{x - 4} {y}h11M{x + 7} {y}h7"), fine);
                 svg.Rect(Box.Around(new(x - 2, y), 8, 4), $"solid {style}".TrimEnd());
                 break;
-            case ElectricLoad { IsCrankingMotor: true } or ElectricLoad { StartRatio.Value: > 1 }:
-                svg.Circle(at, HalfHeight, kept).Text(x, y + 4, "M", "strong", "middle", 11);
-                svg.Line(x - HalfWidth, y, x - HalfHeight, y, fine);
+            case ElectricLoad load when IsMotor(load):
+                svg.Circle(at, HalfHeight, kept).Line(x - HalfWidth, y, x - HalfHeight, y, fine);
                 break;
             default:
                 svg.Rect(Box.Around(at, 22, 18), kept).Path(Invariant($"M{x - 5} {y - 5}L{x + 6} {y}L{x - 5} {y + 5}"), fine);

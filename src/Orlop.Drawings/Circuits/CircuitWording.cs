@@ -2,6 +2,7 @@ using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
 
 namespace Orlop.Drawings.Circuits;
 
@@ -25,8 +26,21 @@ internal sealed class CircuitWording(DisplayUnits units, CultureInfo culture)
         _ => "",
     };
 
+    /// <summary>What stands beside a conductor: size and length of the cable's core; nothing for a link.</summary>
+    internal string Conductor(CircuitEdge edge) => edge.Change.Shown is Cable cable
+        ? Cable(cable, cable.Cores.First(core => (core.From == edge.FromTerminal && core.To == edge.ToTerminal) || (core.From == edge.ToTerminal && core.To == edge.FromTerminal)).Id)
+        : "";
+
+    /// <summary>The accessible name of a part; it starts with what is drawn beside it.</summary>
+    internal string NameOf(CircuitNode node) =>
+        string.Join(", ", new[] { node.Part.Title, Rating(node.Part), Wording.KindOf(node.Part) }.Where(word => word.Length > 0)) + node.Change.Remark;
+
+    /// <summary>The accessible name of a conductor; it starts with what is drawn beside it.</summary>
+    internal static string NameOf(CircuitEdge edge, string drawn) =>
+        string.Join(", ", new[] { drawn, edge.Change.Shown.Title, Wording.KindOf(edge.Change.Shown) }.Where(word => word.Length > 0)) + edge.Change.Remark;
+
     /// <summary>Size and length of a cable's core, "length?" where nobody gave one.</summary>
-    internal string Cable(Cable cable, string coreId)
+    private string Cable(Cable cable, string coreId)
     {
         Quantity? length = cable.Cores.FirstOrDefault(core => core.Id == coreId)?.LengthM ?? cable.LengthM;
         string size = units == DisplayUnits.Us && WireGauge.NumberOf(cable.AreaMm2.Value) is { } number

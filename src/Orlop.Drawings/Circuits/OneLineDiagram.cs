@@ -1,28 +1,28 @@
-using System.Globalization;
 using Orlop.Boat;
-using Orlop.Boat.Things;
 using Orlop.Drawings.Changes;
 using Orlop.Drawings.Svg;
-using Orlop.Presentation.Words;
 
 namespace Orlop.Drawings.Circuits;
 
-/// <summary>The boat's wiring as a one-line diagram, laid out from the network: sources at the left, bars upright, a row for each branch.</summary>
+/// <summary>The boat's wiring as a one-line diagram, laid out from the network: from left to right, sources at the left, bars upright, a row for each branch; or downwards, for a narrow window.</summary>
 public sealed class OneLineDiagram
 {
-    private const double FootLinePx = 15;
+    private const double FootLinePx = 16;
+    private const double LeastWidthPx = 240;
     private readonly SvgWriter _svg = new();
     private readonly OneLineOptions _options;
     private readonly CircuitGraph _graph;
     private readonly CircuitLayout _layout;
     private readonly CircuitMetrics _metrics;
+    private readonly CircuitWording _wording;
 
     private OneLineDiagram(BoatModel asBuilt, BoatModel? altered, OneLineOptions options)
     {
         _options = options;
         _graph = CircuitGraph.Of(asBuilt, altered);
         _layout = CircuitLayout.Of(_graph);
-        _metrics = new(_graph, _layout, new CircuitWording(options.Units, options.Culture), options.AreNamesWhole);
+        _wording = new(options.Units, options.Culture);
+        _metrics = new(_graph, _layout, _wording, options.AreNamesWhole);
     }
 
     /// <summary>The diagram as SVG; with an alteration, what it adds or changes is blue, what it takes out dashed grey.</summary>
@@ -38,7 +38,33 @@ public sealed class OneLineDiagram
 
     private string Draw(string boat, bool hasAlteration)
     {
+        double width = _options.DownwardWidthPx ?? _metrics.Width;
+        if (!(width >= LeastWidthPx) || !(_options.ScaleFactor > 0))
+        {
+            throw new ArgumentOutOfRangeException(nameof(boat), width, "One-line diagram: width from 240 units, scale above 0.");
+        }
+
         _svg.Text(12, 18, "Supply side", "strong");
+        double y = _options.DownwardWidthPx is null ? Rightward() : new DownwardDiagram(_svg, _graph, _layout, _wording, _options, width).Draw(CircuitMetrics.TopPx);
+        y = ReturnList.Draw(_svg, _graph.Returns, _options, width, y + 26);
+        if (hasAlteration)
+        {
+            foreach (string line in TextSize.Wrapped("Heavy lines, bold names: added or changed. Dashed: taken out.", TextSize.Small, width - 24))
+            {
+                _svg.Text(12, y, line, "soft", size: TextSize.Small);
+                y += FootLinePx;
+            }
+        }
+
+        SvgWriter frame = new();
+        string description = string.Create(_options.Culture, $"{_graph.Nodes.Count} parts and {_graph.Edges.Count} conductors of the supply side; {_graph.Returns.Count} parts of the return side.");
+        DrawingFrame.Start(frame, new Frame(_options.Id, $"{boat}: one-line diagram", description, width, y, _options.IsInteractive, ScaleFactor: _options.ScaleFactor));
+        return frame.Insert(_svg).End().ToString();
+    }
+
+    /// <summary>Draws it from left to right; returns how far down it reaches.</summary>
+    private double Rightward()
+    {
         foreach (CircuitEdge edge in _layout.Straight.OrderBy(edge => edge.Change.Kind == ChangeKind.Kept ? 0 : 1))
         {
             Straight(edge);
@@ -55,17 +81,7 @@ public sealed class OneLineDiagram
             Node(node);
         }
 
-        double y = Returns(_metrics.Bottom + (lane * CircuitMetrics.LanePx) + 22);
-        if (hasAlteration)
-        {
-            _svg.Text(12, y, "Heavy lines, bold names: added or changed. Dashed: taken out.", "soft", size: TextSize.Small);
-            y += FootLinePx;
-        }
-
-        SvgWriter frame = new();
-        string description = string.Create(_options.Culture, $"{_graph.Nodes.Count} parts and {_graph.Edges.Count} conductors of the supply side; {_graph.Returns.Count} parts of the return side.");
-        DrawingFrame.Start(frame, new Frame(_options.Id, $"{boat}: one-line diagram", description, _metrics.Width, y, _options.IsInteractive));
-        return frame.Insert(_svg).End().ToString();
+        return _metrics.Bottom + (lane * CircuitMetrics.LanePx);
     }
 
     private void Straight(CircuitEdge edge)
@@ -75,14 +91,14 @@ public sealed class OneLineDiagram
         double startX = source.IsBar ? from.X : from.X + CircuitSymbol.HalfWidth, endX = target.IsBar ? to.X : to.X - CircuitSymbol.HalfWidth;
         bool isBranch = from.Y < to.Y, isFeeder = from.Y > to.Y;
         double startY = source.IsBar && isBranch ? to.Y : from.Y, endY = target.IsBar && isFeeder ? from.Y : to.Y;
-        double stub = isBranch ? _metrics.RightOf(edge.From) + CircuitMetrics.StubPx : _metrics.LeftOf(edge.To) - CircuitMetrics.StubPx;
+        double stub = isBranch ? _metrics.TurnRightOf(edge.From) : _metrics.TurnLeftOf(edge.To);
         Spot[] line = startY == endY
             ? [new(startX, startY), new(endX, endY)]
             : [new(startX, startY), new(stub, startY), new(stub, endY), new(endX, endY)];
         double textY = isBranch ? endY : startY;
         StartEdge(edge);
         _svg.Polyline(line, $"run {edge.Change.Style}".TrimEnd());
-        double left = _metrics.RightOf(edge.From), right = _metrics.LeftOf(edge.To);
+        double left = _metrics.TurnRightOf(edge.From), right = _metrics.TurnLeftOf(edge.To);
         string text = _metrics.EdgeText(edge);
         if (text.Length > 0)
         {
@@ -97,24 +113,21 @@ public sealed class OneLineDiagram
     {
         Spot from = _metrics.At(edge.From), to = _metrics.At(edge.To);
         double shift = (lane + 1) * CircuitMetrics.LanePx, laneY = _metrics.Bottom + shift;
-        double down = _metrics.RightOf(edge.From) + CircuitMetrics.StubPx + shift, up = _metrics.LeftOf(edge.To) - CircuitMetrics.StubPx - shift;
+        double down = _metrics.TurnRightOf(edge.From) + shift, up = _metrics.TurnLeftOf(edge.To) - shift;
         double startX = _graph.Nodes[edge.From].IsBar ? from.X : from.X + CircuitSymbol.HalfWidth, endX = _graph.Nodes[edge.To].IsBar ? to.X : to.X - CircuitSymbol.HalfWidth;
         StartEdge(edge);
         _svg.Polyline([new(startX, from.Y), new(down, from.Y), new(down, laneY), new(up, laneY), new(up, to.Y), new(endX, to.Y)], $"run {edge.Change.Style}".TrimEnd());
         _svg.End();
     }
 
-    private void StartEdge(CircuitEdge edge)
-    {
-        string name = $"{Wording.NameWithKind(edge.Change.Shown)}, {_metrics.EdgeText(edge)}{edge.Change.Remark}";
-        _svg.StartThing(edge.Change.Id, name.Replace(", ,", ",", StringComparison.Ordinal).TrimEnd(' ', ','), _options.IsInteractive);
-    }
+    private void StartEdge(CircuitEdge edge) =>
+        _svg.StartThing(edge.Change.Id, CircuitWording.NameOf(edge, _metrics.EdgeText(edge)), _options.IsInteractive);
 
     private void Node(CircuitNode node)
     {
         Spot at = _metrics.At(node.Index);
-        double last = CircuitMetrics.Y(_layout.LastRow[node.Index]);
-        _svg.StartThing(node.Change.Id, $"{Wording.NameWithKind(node.Part)}{node.Change.Remark}", _options.IsInteractive);
+        double last = _metrics.Y(_layout.LastRow[node.Index]);
+        _svg.StartThing(node.Change.Id, _wording.NameOf(node), _options.IsInteractive);
         if (node.IsBar)
         {
             _svg.Line(at.X, at.Y - 9, at.X, last + 9, $"bar {node.Change.Style}".TrimEnd());
@@ -126,45 +139,13 @@ public sealed class OneLineDiagram
         }
 
         string style = node.Change.Style;
-        _svg.Text(at.X, at.Y - 15, _metrics.Title(node), $"label halo {style}".TrimEnd(), "middle", TextSize.Small);
-        _svg.Text(at.X, (node.IsBar ? last : at.Y) + 22, _metrics.Rating(node), $"halo {(style.Length == 0 ? "soft" : style)}", "middle", TextSize.Small);
+        IReadOnlyList<string> title = _metrics.TitleLines(node);
+        for (int line = 0; line < title.Count; line++)
+        {
+            _svg.Text(at.X, at.Y - CircuitMetrics.AboveOf(line, title.Count), title[line], $"label halo {style}".TrimEnd(), "middle", TextSize.Small);
+        }
+
+        _svg.Text(at.X, (node.IsBar ? last : at.Y) + CircuitMetrics.RatingPx, _metrics.Rating(node), $"halo {(style.Length == 0 ? "soft" : style)}", "middle", TextSize.Small);
         _svg.End();
-    }
-
-    private double Returns(double y)
-    {
-        if (_graph.Returns.Count == 0)
-        {
-            return y;
-        }
-
-        _svg.Text(12, y, "Return side", "strong");
-        double x = 12;
-        y += 22;
-        foreach (ReturnPart part in _graph.Returns)
-        {
-            string text = string.Create(CultureInfo.InvariantCulture, $"{part.Change.Shown.Title}: {part.ConductorCount} {(part.ConductorCount == 1 ? "conductor" : "conductors")}");
-            double width = TextSize.Width(text, TextSize.Small) + 54;
-            if (x > 12 && x + width > _metrics.Width)
-            {
-                x = 12;
-                y += 26;
-            }
-
-            _svg.StartThing(part.Change.Id, $"{text}{part.Change.Remark}", _options.IsInteractive);
-            if (part.Change.Shown is Busbar)
-            {
-                _svg.Line(x + 2, y - 4, x + 30, y - 4, $"bar {part.Change.Style}".TrimEnd());
-            }
-            else
-            {
-                CircuitSymbol.Draw(_svg, (Part)part.Change.Shown, new(x + 16, y - 4), part.Change.Style);
-            }
-
-            _svg.Text(x + 38, y, text, part.Change.Style, size: TextSize.Small).End();
-            x += width;
-        }
-
-        return y + 26;
     }
 }

@@ -15,6 +15,12 @@ public sealed record OneLineOptions
     /// <summary>Names and ratings take the room they need; otherwise a long one is cut.</summary>
     public bool AreNamesWhole { get; init; }
 
+    /// <summary>The diagram reads downwards in this width, in drawing units of 1/96 in, from 240; from left to right in the width it needs where this is null.</summary>
+    public double? DownwardWidthPx { get; init; }
+
+    /// <summary>How much larger than its own size it is shown, above 0.</summary>
+    public double ScaleFactor { get; init; } = 1;
+
     /// <summary>Units of the labels.</summary>
     public DisplayUnits Units { get; init; } = DisplayUnits.Metric;
 

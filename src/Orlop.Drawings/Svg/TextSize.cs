@@ -3,8 +3,8 @@ namespace Orlop.Drawings.Svg;
 /// <summary>How wide a text may become: widths of a broad sans-serif, so that a narrower font fits too.</summary>
 internal static class TextSize
 {
-    internal const double Body = 12;
-    internal const double Small = 10.5;
+    internal const double Body = 13;
+    internal const double Small = 12;
     private const double LineRatio = 1.2;
     private const double BoldRatio = 1.1;
 

@@ -21,8 +21,8 @@ public sealed record ChainItemView
     /// <summary>Voltage behind it while the load starts, in volts; null when it starts softly or unknown.</summary>
     public double? StartingV { get; init; }
 
-    /// <summary>Length of conductor from the source to its far end, in metres.</summary>
-    public double AlongM { get; init; }
+    /// <summary>Length of conductor from the source to its far end, in metres; null when a cable on the way has no length.</summary>
+    public double? AlongM { get; init; }
 
     /// <summary>Its findings, worst first.</summary>
     public required IReadOnlyList<FindingRow> Findings { get; init; }

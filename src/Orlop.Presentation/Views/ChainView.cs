@@ -35,7 +35,7 @@ public sealed record ChainView
     {
         Condition? condition = ConditionOf(chain, boat, conditionId);
         ChainVolts volts = condition is null ? ChainVolts.None(chain) : ChainVolts.Of(chain, boat, condition, memo);
-        double alongM = 0;
+        double? alongM = 0;
         ChainItemView Item(Thing thing, int? outIndex, double? runningV, double? startingV) => new()
         {
             Thing = thing,
@@ -92,10 +92,10 @@ public sealed record ChainView
         ?? (chain.Taker as ElectricLoad)?.Uses.Select(use => boat.Find<Condition>(use.Condition)).FirstOrDefault(found => found is not null)
         ?? boat.All<Condition>().FirstOrDefault();
 
-    private static double LengthM(ChainItem item) => item.Thing switch
+    private static double? LengthM(ChainItem item) => item.Thing switch
     {
         Cable cable => item.Edges.Select(edge => edge.Core).OfType<Core>().Distinct()
-            .Sum(core => core.LengthM?.Value ?? cable.LengthM?.Value ?? cable.Run.Sum(leg => leg.LengthM)),
+            .Aggregate((double?)0, (sum, core) => sum + (core.LengthM?.Value ?? cable.LengthM?.Value ?? (cable.Run.Count == 0 ? null : cable.Run.Sum(leg => leg.LengthM)))),
         Link link => link.LengthM?.Value ?? 0,
         _ => 0,
     };

@@ -1,14 +1,14 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Drawings.Circuits;
+using Orlop.Drawings.Svg;
 
 namespace Orlop.Work.Paper;
 
 /// <summary>The one-line diagram of the circuits touched.</summary>
-internal static partial class DiagramPages
+internal static class DiagramPages
 {
     // Drawing units (1/96 in) between the margins of an upright page: a wider drawing would be made smaller there, so it gets a page on its side.
     private const double UprightWidth = 690;
@@ -44,16 +44,13 @@ internal static partial class DiagramPages
         {
             OneLineOptions drawn = new() { Id = string.Create(CultureInfo.InvariantCulture, $"one-line-{++number}"), AreNamesWhole = true, Units = options.Units, Culture = options.Culture };
             string svg = OneLineDiagram.Draw(Only(before, row.Ids), Only(pack.AsAltered, row.Ids), drawn);
-            yield return new Drawn($"{Title(row.FromId)} → {Title(row.ToId)}", svg, double.Parse(Width().Match(svg).Groups[1].Value, CultureInfo.InvariantCulture));
+            yield return new Drawn($"{Title(row.FromId)} → {Title(row.ToId)}", svg, DrawingSize.WidthPx(svg) ?? UprightWidth);
         }
 
         string Title(string id) => (pack.AsAltered.Find(id) ?? before.Find(id))?.Title ?? id;
     }
 
     private static BoatModel Only(BoatModel boat, HashSet<string> ids) => boat.WithThings(boat.Things.Where(thing => thing is not (Part or Cable or Link) || ids.Contains(thing.Id)));
-
-    [GeneratedRegex(" width=\"([0-9.]+)\"")]
-    private static partial Regex Width();
 
     private sealed record Drawn(string Title, string Svg, double Width);
 }

