@@ -38,12 +38,17 @@ public static class FieldText
     /// <summary>Reads what was typed into a field of one value. Empty text empties a field that may be empty.</summary>
     public static FieldReading Read(FieldSchema field, string? typed, DisplayUnits units, CultureInfo culture)
     {
-        string text = typed?.Trim() ?? "";
+        FieldReading read = ReadText(field, typed?.Trim() ?? "", units, culture);
+        return read.IsGood ? read : read with { Refusal = $"{FieldWords.Label(field)}: {read.Refusal}" };
+    }
+
+    private static FieldReading ReadText(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
+    {
         if (text.Length == 0)
         {
-            return field.IsNullable && !field.IsRequired
-                ? new FieldReading(true, null)
-                : FieldReading.Refused($"{FieldWords.Label(field)} cannot be left empty. Allowed: {Allowed(field)}.");
+            return IsName(field) ? FieldReading.Refused("it cannot be left empty. Give a name: it is what you and others will look for.")
+                : field.IsNullable && !field.IsRequired ? new FieldReading(true, null)
+                : FieldReading.Refused($"it cannot be left empty. Allowed: {Allowed(field, units, culture)}.");
         }
 
         return field.Type switch
@@ -51,8 +56,8 @@ public static class FieldText
             FieldType.Quantity => Quantity(field, text, units, culture),
             FieldType.Number => Number(field, text, units, culture),
             FieldType.Count => int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int count)
-                ? InRange(field, count, count)
-                : FieldReading.Refused($"'{text}' is not a whole number."),
+                ? InRange(field, text, count, count, units, culture)
+                : FieldReading.Refused($"'{text}' is not a whole number. Allowed: {Allowed(field, units, culture)}."),
             FieldType.Flag => text is "yes" or "no" ? new FieldReading(true, text == "yes") : FieldReading.Refused($"'{text}' is neither yes nor no."),
             FieldType.Choice => Choice(field, text),
             FieldType.Terminal => Terminal.TryParse(text, out Terminal terminal)
@@ -66,48 +71,54 @@ public static class FieldText
     }
 
     /// <summary>What may be typed, in a few words.</summary>
-    public static string Allowed(FieldSchema field) => field.Type switch
+    public static string Allowed(FieldSchema field, DisplayUnits units, CultureInfo culture) => field.Type switch
     {
-        FieldType.Quantity or FieldType.Number when field.Unit is not null =>
-            field.AllowedText is { } range ? $"{Units.ForSuffix(Suffix(field)).Examples}; {range}" : Units.ForSuffix(Suffix(field)).Examples,
-        FieldType.Count => field.AllowedText ?? "a whole number",
-        FieldType.Choice => string.Join(", ", field.Choices),
+        FieldType.Quantity or FieldType.Number when field.Unit is not null => string.Join("; ",
+            new[] { FieldLimits.Examples(field, units, culture), FieldLimits.Range(field, units, culture) }.OfType<string>().Distinct()),
+        FieldType.Count => FieldLimits.Range(field, units, culture) is { } range ? $"a whole number, {range}" : "a whole number",
+        FieldType.Choice => string.Join(", ", field.Choices.Select(choice => choice.Replace('-', ' '))),
+        FieldType.Flag => "yes or no",
         FieldType.Date => "a day such as 2026-04-30",
         FieldType.Terminal => "part.terminal, for example bank.+",
-        FieldType.Reference => "the id of a thing",
+        FieldType.Reference => "a thing from the list",
         _ => "words",
     };
 
     private static FieldReading Quantity(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
     {
-        QuantityReading read = QuantityText.Parse(text, Suffix(field), units, culture);
+        QuantityReading read = Parse(field, text, units, culture);
         return read.Quantity is { } quantity
-            ? InRange(field, quantity.Value, quantity, read.Remark)
+            ? InRange(field, text, quantity.Value, quantity, units, culture, read.Remark)
             : FieldReading.Refused(read.Refusal ?? $"'{text}' is not understood.");
     }
 
     private static FieldReading Number(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
     {
-        QuantityReading read = QuantityText.Parse(text, Suffix(field), units, culture);
+        QuantityReading read = Parse(field, text, units, culture);
         return read.Quantity is { } quantity
-            ? InRange(field, quantity.Value, quantity.Value, read.Remark)
+            ? InRange(field, text, quantity.Value, quantity.Value, units, culture, read.Remark)
             : FieldReading.Refused(read.Refusal ?? $"'{text}' is not understood.");
     }
 
-    private static FieldReading InRange(FieldSchema field, double number, object value, string? remark = null) =>
-        field.Allowed is { } range && (number < range.Least || number > range.Most)
-            ? FieldReading.Refused($"That is out of range. Allowed: {field.AllowedText}.")
-            : new FieldReading(true, value, null, remark);
+    private static QuantityReading Parse(FieldSchema field, string text, DisplayUnits units, CultureInfo culture) =>
+        QuantityText.Parse(text, Suffix(field), units, culture, FieldLimits.Examples(field, units, culture));
+
+    private static FieldReading InRange(FieldSchema field, string text, double number, object value, DisplayUnits units, CultureInfo culture, string? remark = null) =>
+        FieldLimits.IsIn(field, number)
+            ? new FieldReading(true, value, null, remark)
+            : FieldReading.Refused($"'{text}' is out of range{(remark is null ? "" : $" ({char.ToLowerInvariant(remark[0])}{remark[1..].TrimEnd('.')})")}. Allowed: {FieldLimits.Range(field, units, culture)}.");
 
     private static FieldReading Choice(FieldSchema field, string text)
     {
         int index = field.Choices.ToList().IndexOf(text);
         return index >= 0
             ? new FieldReading(true, Enum.GetValues(field.ValueType).GetValue(index))
-            : FieldReading.Refused($"'{text}' is none of: {string.Join(", ", field.Choices)}.");
+            : FieldReading.Refused($"'{text}' is none of: {string.Join(", ", field.Choices.Select(choice => choice.Replace('-', ' ')))}.");
     }
 
-    private static string Suffix(FieldSchema field) => field.Unit is { } unit && Units.BySuffix.ContainsKey(unit.Suffix) ? unit.Suffix : "Coefficient";
+    private static string Suffix(FieldSchema field) => FieldLimits.Suffix(field);
+
+    private static bool IsName(FieldSchema field) => field is { Type: FieldType.Text, Name: "name" };
 
     private static string ChoiceId(object choice) => FieldNames.Kebab(choice.ToString()!);
 
