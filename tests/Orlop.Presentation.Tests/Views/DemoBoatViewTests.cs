@@ -9,7 +9,7 @@ namespace Orlop.Presentation.Tests.Views;
 
 public sealed class DemoBoatViewTests
 {
-    private static readonly BoatModel Demo = BoatJson.Read(File.ReadAllText(DemoPath())).Boat!;
+    private static readonly BoatModel Demo = BoatJson.Read(File.ReadAllText(DemoFile.Path())).Boat!;
 
     [Theory]
     [InlineData("drying-breaker", "Take Breaker, drying locker out of the boat as built? It protects the way to Fan heater.")]
@@ -52,16 +52,5 @@ public sealed class DemoBoatViewTests
         Assert.Equal(["winch"], ReadingPlace.Unbuilt(Demo, altered, new("winch", "+"), new("main-minus", "bar"), null).Select(thing => thing.Id));
         Assert.Equal(["winch-feed"], ReadingPlace.Unbuilt(Demo, altered, null, null, "winch-feed.plus").Select(thing => thing.Id));
         Assert.Empty(ReadingPlace.Unbuilt(Demo, altered, new("main-plus", "bar"), new("main-minus", "bar"), null));
-    }
-
-    private static string DemoPath()
-    {
-        DirectoryInfo folder = new(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "Orlop.slnx")))
-        {
-            folder = folder.Parent!;
-        }
-
-        return Path.Combine(folder.FullName, "examples", "sandgrouse.json");
     }
 }
