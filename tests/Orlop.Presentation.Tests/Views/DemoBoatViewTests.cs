@@ -1,6 +1,5 @@
 using Orlop.Boat;
 using Orlop.Boat.Alterations;
-using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Views;
 using Xunit;
@@ -9,7 +8,7 @@ namespace Orlop.Presentation.Tests.Views;
 
 public sealed class DemoBoatViewTests
 {
-    private static readonly BoatModel Demo = BoatJson.Read(File.ReadAllText(DemoFile.Path())).Boat!;
+    private static readonly BoatModel Demo = DemoBoat.Read();
 
     [Theory]
     [InlineData("drying-breaker", "Take Breaker, drying locker out of the boat as built? It protects the way to Fan heater.")]

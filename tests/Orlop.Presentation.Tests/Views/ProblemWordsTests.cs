@@ -1,6 +1,5 @@
 using Orlop.Boat;
 using Orlop.Boat.Alterations;
-using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Boat.Validation;
 using Orlop.Boat.Values;
@@ -11,7 +10,7 @@ namespace Orlop.Presentation.Tests.Views;
 
 public sealed class ProblemWordsTests
 {
-    private static readonly BoatModel Demo = BoatJson.Read(File.ReadAllText(DemoFile.Path())).Boat!;
+    private static readonly BoatModel Demo = DemoBoat.Read();
 
     [Fact]
     public void Of_AThingInUseIsRemoved_NamesThingsAndFieldsAndNoPathNorId()
