@@ -8,11 +8,14 @@ internal static class OpenSteps
 {
     private const int MostNumbers = 6;
 
-    /// <summary>The question before a step is ticked: null where every step before it that makes dead or proves dead is ticked today.</summary>
+    /// <summary>
+    /// The question before a step is ticked: null where every step before it that makes dead or proves dead is ticked today, and for the
+    /// steps after the work, which are done with the power on.
+    /// </summary>
     public static string? BeforeTick(IReadOnlyList<WorkStep> steps, WorkStep step, DateOnly today)
     {
         int[] open = [.. Numbered(steps).TakeWhile(one => one.Step.Key != step.Key).Where(one => MakesDead(one.Step) && !one.Step.IsDoneOn(today)).Select(one => one.Number)];
-        return MakesDead(step) || open.Length == 0 ? null
+        return MakesDead(step) || step.Kind is StepKind.Energise or StepKind.Commission or StepKind.HandOver || open.Length == 0 ? null
             : $"{Named(open)} before this one, to make the work dead and to prove it, {(open.Length == 1 ? "is" : "are")} not ticked today. Tick this one all the same?";
     }
 

@@ -1,6 +1,8 @@
 using System.Collections;
 using System.Globalization;
+using Orlop.Boat;
 using Orlop.Boat.Format;
+using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Words;
@@ -24,14 +26,19 @@ public static class FieldText
     };
 
     /// <summary>The value in one line, for a list, a comparison or paper; a dash when there is none.</summary>
-    public static string Show(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture) => (field.Type, value) switch
+    /// <param name="boat">To say what is referred to by its name; without her, by its id.</param>
+    public static string Show(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture, BoatModel? boat = null) => (field.Type, value) switch
     {
         (_, null) => "—",
         (FieldType.Quantity, Quantity quantity) => Marked(quantity, QuantityText.Shown(quantity, Suffix(field), units, culture)),
         (FieldType.Number, double number) => QuantityText.Shown(number, Suffix(field), units, culture),
         (FieldType.Choice, { } choice) => ChoiceId(choice).Replace('-', ' '),
-        (FieldType.List, IEnumerable items) => List(field, items, units, culture),
-        (FieldType.Place or FieldType.Box or FieldType.Record, { } record) => Record(field.Record!, record, units, culture),
+        (FieldType.Reference, string id) => boat?.Find(id)?.Title ?? id,
+        (FieldType.Terminal, Terminal terminal) => boat?.Find(terminal.Part) is { } part ? terminal.Name == TerminalNames.Bar ? part.Title : $"{part.Title}, {terminal.Name}" : terminal.ToString(),
+        (FieldType.Text, string text) => FieldWords.OfKnown(field, text),
+        (FieldType.List, IEnumerable items) => List(field, items, units, culture, boat),
+        (FieldType.Place, Place place) => InWords(place, units, culture),
+        (FieldType.Box or FieldType.Record, { } record) => Record(field.Record!, record, units, culture, boat),
         _ => Edit(field, value, units, culture),
     };
 
@@ -132,12 +139,23 @@ public static class FieldText
     private static string Marked(Quantity quantity, string text) =>
         Wording.LooksGuessed(quantity) ? $"{text.TrimEnd('?', ' ')} ({Wording.Of(quantity.Known)})" : text;
 
-    private static string List(FieldSchema field, IEnumerable items, DisplayUnits units, CultureInfo culture)
+    private static string InWords(Place place, DisplayUnits units, CultureInfo culture)
     {
-        List<string> texts = [.. items.Cast<object>().Select(item => field.Record is { } schema ? Record(schema, item, units, culture) : item.ToString() ?? "")];
+        string Along(double lengthM, string positive, string negative) => $"{QuantityText.Shown(Math.Abs(lengthM), "M", units, culture)} {(lengthM < 0 ? negative : positive)}";
+        return string.Join(", ",
+            Along(place.XM, "forward of the after perpendicular", "abaft the after perpendicular"),
+            Along(place.YM, "to port", "to starboard"),
+            Along(place.ZM, "above the base line", "below the base line"));
+    }
+
+    private static string List(FieldSchema field, IEnumerable items, DisplayUnits units, CultureInfo culture, BoatModel? boat)
+    {
+        List<string> texts = [.. items.Cast<object>().Select(item => field.Record is { } schema ? Record(schema, item, units, culture, boat) : boat?.Find(item.ToString()!)?.Title ?? item.ToString() ?? "")];
         return texts.Count == 0 ? "—" : string.Join("; ", texts);
     }
 
-    private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture) => string.Join(", ",
-        schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => $"{FieldWords.Label(inner).ToLowerInvariant()} {Show(inner, inner.Get(record), units, culture)}"));
+    private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture, BoatModel? boat) => string.Join(", ",
+        schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => inner.Type == FieldType.Id
+            ? Show(inner, inner.Get(record), units, culture, boat)
+            : $"{FieldWords.Label(inner).ToLowerInvariant()} {Show(inner, inner.Get(record), units, culture, boat)}"));
 }
