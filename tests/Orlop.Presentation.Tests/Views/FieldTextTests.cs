@@ -90,7 +90,7 @@ public sealed class FieldTextTests
     [Fact]
     public void Show_PlacesAndReferences_AreInWordsAndNames()
     {
-        Space deck = new() { Id = "after-deck", Name = "After deck", From = new Place(0, -1, 0), To = new Place(2, 1, 2) };
+        Space deck = new() { Id = "after-deck", Name = "After deck", Use = SpaceUse.OpenDeck, From = new Place(0, -1, 0), To = new Place(2, 1, 2) };
         BoatModel boat = new() { Things = new Thing[] { deck, new Busbar { Id = "plus-bar", Name = "Plus bar" }, new Protection { Id = "fuse", Name = "Fuse", Means = ProtectionMeans.Fuse, RatedA = 10 } }.ToValueList() };
         string Show(FieldSchema field, object value) => FieldText.Show(field, value, DisplayUnits.Metric, Culture, boat).Replace('\u00A0', ' ');
 
