@@ -46,14 +46,9 @@ internal static class ReadingWords
     public static string OnMeter(Amount amount, DisplayUnits units, CultureInfo culture) =>
         amount.Suffix == "V" && Math.Abs(amount.Value) < 1 ? Millivolts(amount.Value, culture) + "\u00a0mV" : SentenceText.Of(amount, units, culture);
 
-    /// <summary>What was typed, with the meter's unit where it names none, and a comma for the decimal separator where there is no other.</summary>
-    public static string AsTyped(PredictedReading predicted, string typed, CultureInfo culture)
-    {
-        string separator = culture.NumberFormat.NumberDecimalSeparator;
-        string text = separator != "," && typed.Count(letter => letter == ',') == 1 && !typed.Contains('.', StringComparison.Ordinal) ? typed.Replace(",", separator, StringComparison.Ordinal) : typed;
-        bool isBare = text.Any(char.IsAsciiDigit) && !text.Any(char.IsLetter);
-        return isBare && IsSmall(predicted) ? $"{text} mV" : text;
-    }
+    /// <summary>What was typed, with the meter's unit where it names none.</summary>
+    public static string AsTyped(PredictedReading predicted, string typed) =>
+        IsSmall(predicted) && typed.Any(char.IsAsciiDigit) && !typed.Any(char.IsLetter) ? $"{typed} mV" : typed;
 
     private static bool IsSmall(PredictedReading predicted) => predicted.Through is null && predicted.Expected is { } band && Math.Abs(band.Nominal.Value) < 1;
 

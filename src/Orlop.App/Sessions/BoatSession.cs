@@ -1,6 +1,6 @@
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
-using Orlop.Boat.Validation;
+using Orlop.Presentation.Views;
 using Orlop.Review;
 using Orlop.Store;
 
@@ -69,7 +69,7 @@ public sealed class BoatSession : IDisposable
     public EditResult Commit(string summary, IReadOnlyList<Edit> edits) => Try(() => Store.Commit(Store.Head.Number, edits, summary) switch
     {
         Conflict conflict => new EditClashed(conflict.Clashes),
-        Refused refused => new EditRefused(Sentence(refused.Problems)),
+        Refused refused => new EditRefused(new ProblemWords(Store.Head.Boat, edits).Of(refused.Problems)),
         _ => new EditKept(),
     });
 
@@ -138,9 +138,6 @@ public sealed class BoatSession : IDisposable
             return new EditRefused(failure.Message);
         }
     }
-
-    private static string Sentence(IReadOnlyList<Problem> problems) => string.Join(" ", problems.Take(3).Select(problem => problem.ToString()))
-        + (problems.Count > 3 ? $" And {problems.Count - 3} more." : "");
 
     private void NoticeOtherProcess()
     {

@@ -9,15 +9,20 @@ public sealed class PageHead
     /// <summary>Id of the alteration that the page looks at, where that is its own choice; null where it shows what edits go into.</summary>
     public string? LooksAtId { get; private set; }
 
+    /// <summary>What is done on the page is kept for the alteration that it looks at, whatever edits go into.</summary>
+    public bool KeepsThere { get; private set; }
+
     /// <summary>What was last told; null when nothing is.</summary>
     public Message? Told { get; private set; }
 
     /// <summary>The page looks at an alteration of its own choice, or at none.</summary>
-    public void LookAt(string? alterationId)
+    /// <param name="keepsThere">What is done on the page is kept for it.</param>
+    public void LookAt(string? alterationId, bool keepsThere = false)
     {
-        if (LooksAtId != alterationId)
+        if (LooksAtId != alterationId || KeepsThere != keepsThere)
         {
             LooksAtId = alterationId;
+            KeepsThere = keepsThere;
             Changed?.Invoke();
         }
     }

@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Net;
+using System.Net.Sockets;
 using Microsoft.AspNetCore.Components.Server;
+using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -23,9 +25,10 @@ internal static class WebHost
         {
             await app.StartAsync(token);
         }
-        catch (IOException fault)
+        catch (Exception fault) when (fault is IOException or SocketException)
         {
-            throw new CommandException($"Port {port} cannot be used: {fault.Message} Choose another with --port, or --port 0 for any free one.");
+            string why = fault.InnerException is AddressInUseException ? "another program, or another orlop serve, uses it already." : fault.Message;
+            throw new CommandException($"Port {port} of this computer cannot be used: {why} Choose another with --port, or --port 0 for any free one.");
         }
 
         string address = app.Urls.First();
@@ -47,7 +50,7 @@ internal static class WebHost
     {
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Configuration["AllowedHosts"] = "localhost;127.0.0.1";
-        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        KeepQuiet(builder.Logging);
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
@@ -71,6 +74,12 @@ internal static class WebHost
         app.MapRazorComponents<Shell.App>().AddInteractiveServerRenderMode();
         return app;
     }
+
+    // What goes wrong at the start is told in one line by the command. A page from before a restart brings tokens of keys that are
+    // gone: it is answered, and the page loads itself again.
+    private static void KeepQuiet(ILoggingBuilder logging) => logging.SetMinimumLevel(LogLevel.Warning)
+        .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None)
+        .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
 
     // Tokens live as long as the process: a key of its own in memory, and none made and kept in the user's home at the start.
     private static void KeepNoKeys(IServiceCollection services)

@@ -25,12 +25,12 @@ export function goToField(id) {
   field?.focus({ preventScroll: true });
 }
 
-// Where the sheet stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
+// Where the sheet or the chain stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
 // It waits until the page has ended its own scrolling to the top.
 const AFTER_TURN_MS = 150;
 document.addEventListener("focusin", event => {
   const title = event.target;
-  if (title.id === "sheet-title") setTimeout(() => {
+  if (title.id === "sheet-title" || title.id === "chain-title") setTimeout(() => {
     const { top, bottom } = title.getBoundingClientRect();
     if (top < 0 || bottom > window.innerHeight) title.scrollIntoView({ block: "start" });
   }, AFTER_TURN_MS);

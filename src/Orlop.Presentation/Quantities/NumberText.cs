@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace Orlop.Presentation.Quantities;
 
-/// <summary>Reads one number as people write it in a culture; never guesses whether a separator groups or divides.</summary>
+/// <summary>Reads one number as people write it, with a point or a comma for the decimals; never guesses whether a separator groups or divides.</summary>
 internal static partial class NumberText
 {
     internal const string Pattern = @"(?:\d+\s+\d+/\d+|\d+/\d+|\d{1,3}(?:\s\d{3})+(?:[.,]\d+)?(?!\d)|(?:\d[\d.,]*|[.,]\d+)(?:[eE][-+]?\d+)?)";
@@ -23,15 +23,15 @@ internal static partial class NumberText
         int dividers = digits.Split(separator).Length - 1;
         int others = digits.Split(other).Length - 1;
         bool isGrouped = others > 0 && Grouped(other).IsMatch(digits);
-        if (dividers > 1 || (others > 0 && !isGrouped && (others > 1 || dividers > 0 || other == ",")))
+        if (dividers > 1 || (others > 0 && !isGrouped && (others > 1 || dividers > 0)))
         {
             refusal = $"'{text}' is not a number here; the decimal separator is '{separator}', as in 1{separator}5";
             return null;
         }
 
-        if (isGrouped && other == "." && dividers == 0 && others == 1)
+        if (isGrouped && dividers == 0 && others == 1)
         {
-            refusal = $"'{text}' may mean {digits.Replace(".", "", StringComparison.Ordinal)} or {digits.Replace('.', ',')}; write one of them";
+            refusal = $"'{text}' may mean {digits.Replace(other, "", StringComparison.Ordinal)} or {digits.Replace(other, separator, StringComparison.Ordinal)}; write one of them";
             return null;
         }
 

@@ -5,7 +5,7 @@ using Orlop.Boat.Values;
 namespace Orlop.Presentation.Quantities;
 
 /// <summary>Reads typed text for one dimension.</summary>
-internal sealed partial class QuantityParser(Dimension dimension, DisplayUnits units, CultureInfo culture)
+internal sealed partial class QuantityParser(Dimension dimension, DisplayUnits units, CultureInfo culture, string examples)
 {
     private const int LongestText = 100;
     private const double SameRatio = 0.01;
@@ -111,7 +111,7 @@ internal sealed partial class QuantityParser(Dimension dimension, DisplayUnits u
         return new(quantity with { Typed = withUnit }, Remark: $"Taken as {withUnit}.");
     }
 
-    private QuantityReading Refuse(string reason) => QuantityReading.Refused($"{reason}; this is {dimension.Name}: write for example {dimension.Examples}.");
+    private QuantityReading Refuse(string reason) => QuantityReading.Refused($"{reason}; this is {dimension.Name}: write for example {examples}.");
 
     [GeneratedRegex(@"^(?<said>[^()]+)\((?<again>[^()]+)\)$")]
     private static partial Regex Brackets();

@@ -13,8 +13,9 @@ public static class QuantityText
     /// Reads typed text for a property with this unit suffix. "about", "~" and "?" say how well it is known, "±" that it was
     /// measured. A number without a unit is in the field's display unit, which the remark states.
     /// </summary>
-    public static QuantityReading Parse(string text, string suffix, DisplayUnits units, CultureInfo culture) =>
-        new QuantityParser(Units.ForSuffix(suffix), units, culture).Read(text);
+    /// <param name="examples">What a refusal names to be typed instead; where left out, that of any property with the suffix.</param>
+    public static QuantityReading Parse(string text, string suffix, DisplayUnits units, CultureInfo culture, string? examples = null) =>
+        new QuantityParser(Units.ForSuffix(suffix), units, culture, examples ?? Units.ForSuffix(suffix).Examples).Read(text);
 
     /// <summary>A quantity as it was typed, where the reader would read that as the same value; else formatted, with its ± where it has one.</summary>
     public static string Format(Quantity? quantity, string suffix, DisplayUnits units, CultureInfo culture)

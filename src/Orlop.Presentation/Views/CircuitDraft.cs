@@ -10,6 +10,16 @@ namespace Orlop.Presentation.Views;
 /// <summary>A new circuit as it is typed in, and the plan that becomes of it.</summary>
 public sealed class CircuitDraft
 {
+    // What may be typed, where the usual examples of the unit would lead astray.
+    private static readonly Dictionary<string, string> Examples = new(StringComparer.Ordinal)
+    {
+        [nameof(Draws)] = "80 W or 5 A",
+        [nameof(Voltage)] = "12 V or 24 V",
+        [nameof(StartRatio)] = "3 or 3.5",
+        [nameof(StartTime)] = "1.5 s",
+        [nameof(Rating)] = "10 A",
+    };
+
     private readonly Dictionary<string, string> _refusals = new(StringComparer.Ordinal);
 
     public string Name { get; set; } = "";
@@ -90,20 +100,21 @@ public sealed class CircuitDraft
         _refusals.Clear();
         Quantity? Read(string field, string text, string suffix, bool isNeeded)
         {
+            string examples = Examples.GetValueOrDefault(field) ?? Units.ForSuffix(suffix).Examples;
             if (string.IsNullOrWhiteSpace(text))
             {
                 if (isNeeded)
                 {
-                    _refusals[field] = $"This is needed. Type {Units.ForSuffix(suffix).Examples}.";
+                    _refusals[field] = $"This is needed. Type {examples}.";
                 }
 
                 return null;
             }
 
-            QuantityReading read = QuantityText.Parse(text, suffix, units, culture);
+            QuantityReading read = QuantityText.Parse(text, suffix, units, culture, examples);
             if (read.Quantity is null || read.Quantity.Value <= 0)
             {
-                _refusals[field] = read.Refusal ?? "It must be more than zero.";
+                _refusals[field] = read.Refusal ?? $"'{text.Trim()}' is not more than zero. Type {examples}.";
             }
 
             return read.Quantity;

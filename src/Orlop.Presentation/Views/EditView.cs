@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Boat;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
@@ -19,15 +20,17 @@ public sealed record FieldDifference(string Label, string Was, string Becomes);
 public sealed record EditView(string Id, string Title, string Kind, string What, IReadOnlyList<FieldDifference> Fields, DateOnly? BuiltOn)
 {
     /// <summary>An edit in the reader's units.</summary>
-    public static EditView Of(Edit edit, DisplayUnits units, CultureInfo culture)
+    /// <param name="boat">To say what is referred to by its name.</param>
+    public static EditView Of(Edit edit, DisplayUnits units, CultureInfo culture, BoatModel? boat = null)
     {
         Thing shown = (edit.Becomes ?? edit.Was)!;
         string what = edit.Was is null ? "added" : edit.Becomes is null ? "taken out" : "changed";
-        return new EditView(edit.Id, shown.Title, Wording.KindOf(shown), what, Between(edit.Was, edit.Becomes, units, culture), edit.BuiltOn);
+        return new EditView(edit.Id, shown.Title, Wording.KindOf(shown), what, Between(edit.Was, edit.Becomes, units, culture, boat), edit.BuiltOn);
     }
 
     /// <summary>The fields that differ between two states of a thing; either may be missing.</summary>
-    public static IReadOnlyList<FieldDifference> Between(Thing? was, Thing? becomes, DisplayUnits units, CultureInfo culture)
+    /// <param name="boat">To say what is referred to by its name.</param>
+    public static IReadOnlyList<FieldDifference> Between(Thing? was, Thing? becomes, DisplayUnits units, CultureInfo culture, BoatModel? boat = null)
     {
         Thing shown = (becomes ?? was)!;
         bool isSameKind = was is null || becomes is null || was.GetType() == becomes.GetType();
@@ -37,7 +40,7 @@ public sealed record EditView(string Id, string Title, string Kind, string What,
                 .Select(field => (Field: field, Was: was is null ? null : field.Get(was), Becomes: becomes is null ? null : field.Get(becomes)))
                 .Where(pair => !Equals(pair.Was, pair.Becomes))
                 .Select(pair => new FieldDifference(
-                    FieldWords.Label(pair.Field), FieldText.Show(pair.Field, pair.Was, units, culture), FieldText.Show(pair.Field, pair.Becomes, units, culture)))
+                    FieldWords.Label(pair.Field), FieldText.Show(pair.Field, pair.Was, units, culture, boat), FieldText.Show(pair.Field, pair.Becomes, units, culture, boat)))
                 .Where(difference => difference.Was != difference.Becomes),
         ];
     }

@@ -1,6 +1,8 @@
 using System.Collections;
 using System.Globalization;
+using Orlop.Boat;
 using Orlop.Boat.Format;
+using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Words;
@@ -24,26 +26,36 @@ public static class FieldText
     };
 
     /// <summary>The value in one line, for a list, a comparison or paper; a dash when there is none.</summary>
-    public static string Show(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture) => (field.Type, value) switch
+    /// <param name="boat">To say what is referred to by its name; without her, by its id.</param>
+    public static string Show(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture, BoatModel? boat = null) => (field.Type, value) switch
     {
         (_, null) => "—",
         (FieldType.Quantity, Quantity quantity) => Marked(quantity, QuantityText.Shown(quantity, Suffix(field), units, culture)),
         (FieldType.Number, double number) => QuantityText.Shown(number, Suffix(field), units, culture),
         (FieldType.Choice, { } choice) => ChoiceId(choice).Replace('-', ' '),
-        (FieldType.List, IEnumerable items) => List(field, items, units, culture),
-        (FieldType.Place or FieldType.Box or FieldType.Record, { } record) => Record(field.Record!, record, units, culture),
+        (FieldType.Reference, string id) => boat?.Find(id)?.Title ?? id,
+        (FieldType.Terminal, Terminal terminal) => boat?.Find(terminal.Part) is { } part ? terminal.Name == TerminalNames.Bar ? part.Title : $"{part.Title}, {terminal.Name}" : terminal.ToString(),
+        (FieldType.Text, string text) => FieldWords.OfKnown(field, text),
+        (FieldType.List, IEnumerable items) => List(field, items, units, culture, boat),
+        (FieldType.Place, Place place) => InWords(place, units, culture),
+        (FieldType.Box or FieldType.Record, { } record) => Record(field.Record!, record, units, culture, boat),
         _ => Edit(field, value, units, culture),
     };
 
     /// <summary>Reads what was typed into a field of one value. Empty text empties a field that may be empty.</summary>
     public static FieldReading Read(FieldSchema field, string? typed, DisplayUnits units, CultureInfo culture)
     {
-        string text = typed?.Trim() ?? "";
+        FieldReading read = ReadText(field, typed?.Trim() ?? "", units, culture);
+        return read.IsGood ? read : read with { Refusal = $"{FieldWords.Label(field)}: {read.Refusal}" };
+    }
+
+    private static FieldReading ReadText(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
+    {
         if (text.Length == 0)
         {
-            return field.IsNullable && !field.IsRequired
-                ? new FieldReading(true, null)
-                : FieldReading.Refused($"{FieldWords.Label(field)} cannot be left empty. Allowed: {Allowed(field)}.");
+            return IsName(field) ? FieldReading.Refused("it cannot be left empty. Give a name: it is what you and others will look for.")
+                : field.IsNullable && !field.IsRequired ? new FieldReading(true, null)
+                : FieldReading.Refused($"it cannot be left empty. Allowed: {Allowed(field, units, culture)}.");
         }
 
         return field.Type switch
@@ -51,8 +63,8 @@ public static class FieldText
             FieldType.Quantity => Quantity(field, text, units, culture),
             FieldType.Number => Number(field, text, units, culture),
             FieldType.Count => int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int count)
-                ? InRange(field, count, count)
-                : FieldReading.Refused($"'{text}' is not a whole number."),
+                ? InRange(field, text, count, count, units, culture)
+                : FieldReading.Refused($"'{text}' is not a whole number. Allowed: {Allowed(field, units, culture)}."),
             FieldType.Flag => text is "yes" or "no" ? new FieldReading(true, text == "yes") : FieldReading.Refused($"'{text}' is neither yes nor no."),
             FieldType.Choice => Choice(field, text),
             FieldType.Terminal => Terminal.TryParse(text, out Terminal terminal)
@@ -66,48 +78,54 @@ public static class FieldText
     }
 
     /// <summary>What may be typed, in a few words.</summary>
-    public static string Allowed(FieldSchema field) => field.Type switch
+    public static string Allowed(FieldSchema field, DisplayUnits units, CultureInfo culture) => field.Type switch
     {
-        FieldType.Quantity or FieldType.Number when field.Unit is not null =>
-            field.AllowedText is { } range ? $"{Units.ForSuffix(Suffix(field)).Examples}; {range}" : Units.ForSuffix(Suffix(field)).Examples,
-        FieldType.Count => field.AllowedText ?? "a whole number",
-        FieldType.Choice => string.Join(", ", field.Choices),
+        FieldType.Quantity or FieldType.Number when field.Unit is not null => string.Join("; ",
+            new[] { FieldLimits.Examples(field, units, culture), FieldLimits.Range(field, units, culture) }.OfType<string>().Distinct()),
+        FieldType.Count => FieldLimits.Range(field, units, culture) is { } range ? $"a whole number, {range}" : "a whole number",
+        FieldType.Choice => string.Join(", ", field.Choices.Select(choice => choice.Replace('-', ' '))),
+        FieldType.Flag => "yes or no",
         FieldType.Date => "a day such as 2026-04-30",
         FieldType.Terminal => "part.terminal, for example bank.+",
-        FieldType.Reference => "the id of a thing",
+        FieldType.Reference => "a thing from the list",
         _ => "words",
     };
 
     private static FieldReading Quantity(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
     {
-        QuantityReading read = QuantityText.Parse(text, Suffix(field), units, culture);
+        QuantityReading read = Parse(field, text, units, culture);
         return read.Quantity is { } quantity
-            ? InRange(field, quantity.Value, quantity, read.Remark)
+            ? InRange(field, text, quantity.Value, quantity, units, culture, read.Remark)
             : FieldReading.Refused(read.Refusal ?? $"'{text}' is not understood.");
     }
 
     private static FieldReading Number(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
     {
-        QuantityReading read = QuantityText.Parse(text, Suffix(field), units, culture);
+        QuantityReading read = Parse(field, text, units, culture);
         return read.Quantity is { } quantity
-            ? InRange(field, quantity.Value, quantity.Value, read.Remark)
+            ? InRange(field, text, quantity.Value, quantity.Value, units, culture, read.Remark)
             : FieldReading.Refused(read.Refusal ?? $"'{text}' is not understood.");
     }
 
-    private static FieldReading InRange(FieldSchema field, double number, object value, string? remark = null) =>
-        field.Allowed is { } range && (number < range.Least || number > range.Most)
-            ? FieldReading.Refused($"That is out of range. Allowed: {field.AllowedText}.")
-            : new FieldReading(true, value, null, remark);
+    private static QuantityReading Parse(FieldSchema field, string text, DisplayUnits units, CultureInfo culture) =>
+        QuantityText.Parse(text, Suffix(field), units, culture, FieldLimits.Examples(field, units, culture));
+
+    private static FieldReading InRange(FieldSchema field, string text, double number, object value, DisplayUnits units, CultureInfo culture, string? remark = null) =>
+        FieldLimits.IsIn(field, number)
+            ? new FieldReading(true, value, null, remark)
+            : FieldReading.Refused($"'{text}' is out of range{(remark is null ? "" : $" ({char.ToLowerInvariant(remark[0])}{remark[1..].TrimEnd('.')})")}. Allowed: {FieldLimits.Range(field, units, culture)}.");
 
     private static FieldReading Choice(FieldSchema field, string text)
     {
         int index = field.Choices.ToList().IndexOf(text);
         return index >= 0
             ? new FieldReading(true, Enum.GetValues(field.ValueType).GetValue(index))
-            : FieldReading.Refused($"'{text}' is none of: {string.Join(", ", field.Choices)}.");
+            : FieldReading.Refused($"'{text}' is none of: {string.Join(", ", field.Choices.Select(choice => choice.Replace('-', ' ')))}.");
     }
 
-    private static string Suffix(FieldSchema field) => field.Unit is { } unit && Units.BySuffix.ContainsKey(unit.Suffix) ? unit.Suffix : "Coefficient";
+    private static string Suffix(FieldSchema field) => FieldLimits.Suffix(field);
+
+    private static bool IsName(FieldSchema field) => field is { Type: FieldType.Text, Name: "name" };
 
     private static string ChoiceId(object choice) => FieldNames.Kebab(choice.ToString()!);
 
@@ -121,12 +139,23 @@ public static class FieldText
     private static string Marked(Quantity quantity, string text) =>
         Wording.LooksGuessed(quantity) ? $"{text.TrimEnd('?', ' ')} ({Wording.Of(quantity.Known)})" : text;
 
-    private static string List(FieldSchema field, IEnumerable items, DisplayUnits units, CultureInfo culture)
+    private static string InWords(Place place, DisplayUnits units, CultureInfo culture)
     {
-        List<string> texts = [.. items.Cast<object>().Select(item => field.Record is { } schema ? Record(schema, item, units, culture) : item.ToString() ?? "")];
+        string Along(double lengthM, string positive, string negative) => $"{QuantityText.Shown(Math.Abs(lengthM), "M", units, culture)} {(lengthM < 0 ? negative : positive)}";
+        return string.Join(", ",
+            Along(place.XM, "forward of the after perpendicular", "abaft the after perpendicular"),
+            Along(place.YM, "to port", "to starboard"),
+            Along(place.ZM, "above the base line", "below the base line"));
+    }
+
+    private static string List(FieldSchema field, IEnumerable items, DisplayUnits units, CultureInfo culture, BoatModel? boat)
+    {
+        List<string> texts = [.. items.Cast<object>().Select(item => field.Record is { } schema ? Record(schema, item, units, culture, boat) : boat?.Find(item.ToString()!)?.Title ?? item.ToString() ?? "")];
         return texts.Count == 0 ? "—" : string.Join("; ", texts);
     }
 
-    private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture) => string.Join(", ",
-        schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => $"{FieldWords.Label(inner).ToLowerInvariant()} {Show(inner, inner.Get(record), units, culture)}"));
+    private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture, BoatModel? boat) => string.Join(", ",
+        schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => inner.Type == FieldType.Id
+            ? Show(inner, inner.Get(record), units, culture, boat)
+            : $"{FieldWords.Label(inner).ToLowerInvariant()} {Show(inner, inner.Get(record), units, culture, boat)}"));
 }

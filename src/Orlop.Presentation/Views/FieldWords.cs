@@ -1,15 +1,72 @@
 using Orlop.Boat.Format;
+using Orlop.Electrics.Protection;
 
 namespace Orlop.Presentation.Views;
 
-/// <summary>What a field is called on forms and in comparisons.</summary>
+/// <summary>What a field and its choices are called on forms and in comparisons.</summary>
 public static class FieldWords
 {
-    /// <summary>The field's label with the noun that its unit stands for: "Rated current", "Nominal voltage".</summary>
+    /// <summary>The field's label in the words of the trade, with the noun that its unit stands for: "Rated current", "Nominal voltage".</summary>
     public static string Label(FieldSchema field)
     {
+        if (TradeLabel(field.Name) is { } label)
+        {
+            return label;
+        }
+
         string? noun = field.Unit?.Suffix switch { "A" => "current", "V" => "voltage", "W" => "power", "S" => "time", _ => null };
         bool isSaid = noun is null || field.Label.EndsWith(noun, StringComparison.OrdinalIgnoreCase) || field.Label == "Duration" || field.Label.EndsWith("circuit", StringComparison.Ordinal);
         return isSaid ? field.Label : $"{field.Label} {noun}";
     }
+
+    /// <summary>The only texts that make sense in a text field, to be chosen from; empty where any words go.</summary>
+    public static IReadOnlyList<string> Known(FieldSchema field) => IsGates(field) ? OperatingGateTable.CurveIds : [];
+
+    /// <summary>A known text of a field in plain words: "Strip fuse SF51 (ISO 8820-5)".</summary>
+    public static string OfKnown(FieldSchema field, string text) => !IsGates(field) ? text : text switch
+    {
+        "blade-type-c" => "Blade fuse, type C (ISO 8820-3)",
+        "strip-sf30" => "Strip fuse SF30 (ISO 8820-5)",
+        "strip-sf51" => "Strip fuse SF51 (ISO 8820-5)",
+        "link-gg" => "Fuse-link gG (IEC 60269-1)",
+        "breaker-b" => "Breaker, type B (IEC 60898-1)",
+        "breaker-c" => "Breaker, type C (IEC 60898-1)",
+        "breaker-d" => "Breaker, type D (IEC 60898-1)",
+        _ => text,
+    };
+
+    /// <summary>How many a list field holds, in the word for one of them: "7 stretches".</summary>
+    public static string Count(FieldSchema list, int count)
+    {
+        (string one, string many) = list.Name switch
+        {
+            "cores" => ("core", "cores"),
+            "run" => ("stretch", "stretches"),
+            "openCircuit" or "ownTimes" or "overloads" => ("point", "points"),
+            "uses" or "openIn" or "positions" => ("condition", "conditions"),
+            "own" => ("limit of the owner", "limits of the owner"),
+            _ => ("entry", "entries"),
+        };
+        return $"{count} {(count == 1 ? one : many)}";
+    }
+
+    private static bool IsGates(FieldSchema field) => field is { Type: FieldType.Text, Name: "gates" };
+
+    private static string? TradeLabel(string field) => field switch
+    {
+        "xM" => "Forward of the after perpendicular",
+        "yM" => "To port of the centre line",
+        "zM" => "Above the base line",
+        "aftXM" => "After end of the foot, forward of the after perpendicular",
+        "foreXM" => "Forward end of the foot, forward of the after perpendicular",
+        "roofAftXM" => "After end of the roof, forward of the after perpendicular",
+        "roofForeXM" => "Forward end of the roof, forward of the after perpendicular",
+        "halfBreadthM" => "Half-breadth from the centre line",
+        "footM" => "Foot above the base line",
+        "roofM" => "Roof above the base line",
+        "means" => "Fuse or breaker",
+        "gates" => "Operating times as of",
+        "ownTimes" => "Operating times from its own sheet",
+        _ => null,
+    };
 }

@@ -1,3 +1,4 @@
+using System.Collections;
 using Orlop.Boat;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
@@ -10,7 +11,7 @@ namespace Orlop.Presentation.Views;
 /// <summary>A line of working as it is read.</summary>
 public sealed record WorkingRow(string What, string Expression, string Value, string Source, bool IsFromMemory);
 
-/// <summary>An input of a finding: which thing and field, and what stands there.</summary>
+/// <summary>An input of a finding: which thing and field, and what stands there. The label is empty where it is the thing itself.</summary>
 public sealed record InputRow(string ThingId, string Field, string Title, string Label, string Text, bool IsGuess, bool IsMissing);
 
 /// <summary>The same check in another condition.</summary>
@@ -70,10 +71,19 @@ public sealed record FindingWorking
     {
         Thing? thing = boat.Find(input.ThingId);
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field));
-        string text = thing is null || field is null || input.IsMissing ? "" : FieldText.Show(field, field.Get(thing), view.Units, view.Culture);
-        return new InputRow(
-            input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, field is null ? input.Field : FieldWords.Label(field), text, input.IsGuess, input.IsMissing);
+        string label = field is null ? input.Field : field.Type == FieldType.Id ? "" : FieldWords.Label(field);
+        string text = thing is null || field is null || input.IsMissing ? "" : Text(thing, field, boat, view);
+        return new InputRow(input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, label, text, input.IsGuess, input.IsMissing);
     }
+
+    // That it is there at all is told by what it is; a list by how much it holds: the sheet shows the rest.
+    private static string Text(Thing thing, FieldSchema field, BoatModel boat, FindingsView view) => (field.Type, field.Get(thing)) switch
+    {
+        (FieldType.Id, _) => Wording.KindOf(thing),
+        (FieldType.List, IEnumerable items) => FieldWords.Count(field, items.Cast<object>().Count()),
+        (_, { } value) => FieldText.Show(field, value, view.Units, view.Culture, boat),
+        _ => FieldText.Show(field, null, view.Units, view.Culture),
+    };
 
     // A field inside a record is written cores/plus/lengthM: the form opens at its first step.
     private static string FirstStep(string field) => field.TrimStart('/').Split('/', '.', '[')[0];

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Net;
+using System.Net.Sockets;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
@@ -64,6 +66,31 @@ public sealed class ServeCommandTests : IDisposable
         Assert.Contains("On this computer only", output.ToString(), StringComparison.Ordinal);
         Assert.Contains("work pack, printed or copied to the phone", output.ToString(), StringComparison.Ordinal);
         Assert.Empty(error.ToString());
+    }
+
+    [Fact]
+    public async Task Serve_PortInUse_IsToldInOnePlainLineAndNothingElseIsPrinted()
+    {
+        await CommandRun.Of("new", _folder.At("boat.orlop"));
+        using TcpListener other = new(IPAddress.Loopback, 0);
+        other.Start();
+        int port = ((IPEndPoint)other.LocalEndpoint).Port;
+        TextWriter console = Console.Out;
+        using StringWriter log = new(CultureInfo.InvariantCulture);
+        Console.SetOut(TextWriter.Synchronized(log));
+        try
+        {
+            CommandRun run = await CommandRun.Of("serve", _folder.At("boat.orlop"), "--no-open", "--port", port.ToString(CultureInfo.InvariantCulture));
+
+            Assert.Equal((ExitCode.BadInput, ""), (run.Code, run.Out));
+            Assert.Equal($"Port {port} of this computer cannot be used: another program, or another orlop serve, uses it already. Choose another with --port, or --port 0 for any free one.", run.Error.TrimEnd());
+        }
+        finally
+        {
+            Console.SetOut(console);
+        }
+
+        Assert.Empty(log.ToString());
     }
 
     [Fact]

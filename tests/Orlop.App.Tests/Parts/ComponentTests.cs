@@ -41,6 +41,30 @@ public sealed class ComponentTests : IDisposable
     }
 
     [Fact]
+    public void ThingForm_Particulars_AreNotOfferedForRemoval() =>
+        Assert.DoesNotContain(Form("particulars").FindAll("button"), button => button.TextContent.StartsWith("Remove ", StringComparison.Ordinal));
+
+    [Fact]
+    public void ThingForm_EmptyName_IsRefusedAndTheNameStays()
+    {
+        IRenderedComponent<ThingForm> form = Form("main-fuse");
+        form.Find("#field-main-fuse-name").Change(" ");
+
+        Assert.Contains("cannot be left empty", form.Find("#field-main-fuse-name-note").TextContent, StringComparison.Ordinal);
+        Assert.Equal("Main fuse", Session.Now.AsBuilt.Find("main-fuse")!.Name);
+    }
+
+    [Fact]
+    public void ThingForm_Gates_AreChosenFromThoseThatAreKnown()
+    {
+        IRenderedComponent<ThingForm> form = Form("main-fuse");
+        Assert.Contains(form.FindAll("select#field-main-fuse-gates option"), option => option.TextContent == "Strip fuse SF51 (ISO 8820-5)");
+        form.Find("#field-main-fuse-gates").Change("strip-sf51");
+
+        Assert.Equal("strip-sf51", Session.Now.AsBuilt.Find<Protection>("main-fuse")!.Gates);
+    }
+
+    [Fact]
     public void ThingForm_GoodNumber_IsKept()
     {
         Form("main-fuse").Find("#field-main-fuse-ratedA").Change("200 A");
@@ -86,9 +110,9 @@ public sealed class ComponentTests : IDisposable
     {
         IRenderedComponent<ThingForm> form = Form("main-plus");
         form.FindAll("button")[^1].Click();
-        form.Find(".ask button").Click();
 
-        Assert.Contains("still in use", form.Find(".refusal").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Main plus bar cannot be removed while it is in use by ", form.Find(".refusal[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("things[", form.Markup, StringComparison.Ordinal);
         Assert.NotNull(Session.Now.Shown.Find("main-plus"));
     }
 

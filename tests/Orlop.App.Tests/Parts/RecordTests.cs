@@ -9,6 +9,7 @@ using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Orlop.Work;
+using Orlop.Work.Steps;
 using Xunit;
 
 namespace Orlop.App.Tests.Parts;
@@ -42,6 +43,25 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void StepsPanel_TickPastOpenIsolation_AsksOnceAndTicksOnlyWhenTheOwnerSaysSo()
+    {
+        int before = Locker.Ticks.Count;
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int step = Pack().Steps.ToList().FindIndex(one => one.Kind is not (StepKind.Isolate or StepKind.ProveDead) && !one.IsDoneOn(Session.Today)) + 1;
+        panel.Find($"#step-{step} input").Change(true);
+
+        Assert.Equal(before, Locker.Ticks.Count);
+        Assert.Matches("^Steps? 1.* not ticked today", panel.Find($"#step-{step} .ask p").TextContent);
+        panel.FindAll($"#step-{step} .ask button")[1].Click();
+        Assert.Empty(panel.FindAll(".ask"));
+        Assert.Equal(before, Locker.Ticks.Count);
+
+        panel.Find($"#step-{step} input").Change(true);
+        panel.Find($"#step-{step} .ask button").Click();
+        Assert.Equal(before + 1, Locker.Ticks.Count);
+    }
+
+    [Fact]
     public void StepsPanel_RecordAsBuilt_ChangesTheBoatAsBuilt()
     {
         Edit edit = Locker.Edits.First(edit => edit.BuiltOn is null && edit.Becomes is not null);
@@ -52,6 +72,9 @@ public sealed class RecordTests : IDisposable
         }
 
         panel.Find(".built button").Click();
+        Assert.Null(Session.Now.AsBuilt.Find<Alteration>(Locker.Id)!.Edits.First(one => one.Id == edit.Id).BuiltOn);
+        Assert.Matches("^Steps? [0-9, and]+ of what you record (is|are) not ticked", panel.Find(".built .ask p").TextContent);
+        panel.Find(".built .ask button").Click();
         Assert.Equal(edit.Becomes, Session.Now.AsBuilt.Find(edit.Id));
         Assert.Equal(AlterationStatus.Built, Locker.Status);
     }

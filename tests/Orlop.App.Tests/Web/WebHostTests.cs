@@ -1,5 +1,7 @@
 using System.Net;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 using Orlop.App.Tests.Sessions;
 using Orlop.App.Web;
 using Orlop.Boat.Format;
@@ -71,6 +73,21 @@ public sealed class WebHostTests : IAsyncLifetime
         using HttpResponseMessage response = await _browser.SendAsync(request, TestContext.Current.CancellationToken);
 
         Assert.Equal(HttpStatusCode.Forbidden, response.StatusCode);
+    }
+
+    [Fact]
+    public async Task Page_WithATokenFromBeforeARestart_IsAnsweredAndNothingIsLogged()
+    {
+        await using WebApplication earlier = WebHost.Build(_opened.Session, 0);
+        await earlier.StartAsync(TestContext.Current.CancellationToken);
+        using HttpResponseMessage before = await _browser.GetAsync(earlier.Urls.Single(), TestContext.Current.CancellationToken);
+        string token = Assert.Single(before.Headers.GetValues("Set-Cookie"), cookie => cookie.Contains("Antiforgery", StringComparison.Ordinal)).Split(';')[0];
+        using HttpRequestMessage request = new(HttpMethod.Get, "");
+        request.Headers.Add("Cookie", token);
+        using HttpResponseMessage after = await _browser.SendAsync(request, TestContext.Current.CancellationToken);
+
+        Assert.Equal(HttpStatusCode.OK, after.StatusCode);
+        Assert.False(_app.Services.GetRequiredService<ILoggerFactory>().CreateLogger("Microsoft.AspNetCore.Antiforgery.DefaultAntiforgery").IsEnabled(LogLevel.Critical));
     }
 
     [Theory]

@@ -88,9 +88,6 @@ internal sealed partial class BoatWindow(ServedBoat boat, IPage page)
     /// <summary>The findings under a heading of the review.</summary>
     public ILocator Group(string heading) => page.Locator("section.group", new() { Has = page.Locator($"h2:text-matches('^{heading}')") }).Locator(".finding");
 
-    /// <summary>How much wider than the window the page is, in px; 0 when it does not scroll sideways.</summary>
-    public async Task<int> SidewaysAsync() => await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-
     [GeneratedRegex("^Add to ")]
     private static partial Regex AddButton();
 

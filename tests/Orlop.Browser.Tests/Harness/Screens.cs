@@ -10,4 +10,7 @@ internal static class Screens
 
     /// <summary>On the boat.</summary>
     public static ViewportSize Phone => new() { Width = 390, Height = 844 };
+
+    /// <summary>Width in px that WCAG 2.2 asks a page to fit into (1.4.10 Reflow).</summary>
+    public const int SmallPhoneWidth = 320;
 }

@@ -9,21 +9,59 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
 {
     private const double LeastTargetPx = 48;
 
+    // The boat as built and each part of each page, with long names and with little to show.
+    private static readonly string[] Paths =
+    [
+        "/", "/?thing=bank", "/?thing=drying-feed", "/electrics", "/electrics?circuit=stern-light&thing=stern-light-cable", "/electrics?new=circuit", "/electrics?view=diagram",
+        "/alterations?alteration=sampling-winch", "/alterations?alteration=sampling-winch-second", "/record?alteration=sampling-winch-second&part=steps", "/record?alteration=drying-locker&part=steps",
+        "/record?alteration=drying-locker&part=readings", "/record?part=photographs", "/record?part=history", "/not-found",
+    ];
+
+    // What is touched: not a link in running words, a box that its label around it works, nor what stands in a drawing.
+    private const string SmallTargets = $$"""
+        () => [...document.querySelectorAll("button, .button, select, textarea, summary, .circuits a, .foot a, input:not(.upload input), label:has(> input[type=checkbox])")]
+          .filter(target => target.getBoundingClientRect().width > 0 && target.getBoundingClientRect().height < {{LeastOtherTargetPx}} && !target.closest("svg, .message, .layers input, label > input"))
+          .map(target => `${target.tagName} ${target.className} ${Math.round(target.getBoundingClientRect().height)} px: ${target.textContent.trim().slice(0, 30)}`)
+        """;
+
+    private const string LeastOtherTargetPx = "40";
+
     [Fact]
-    public async Task NoPage_ScrollsSideways()
+    public async Task NoPage_IsWiderThanThePhone_AndEveryTargetIsAtLeast40PxHigh()
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", Screens.Phone);
         await window.ReviewedAsync();
-        foreach (string path in new[]
-                 {
-                     "/", "/?thing=bank", "/?thing=drying-feed", "/electrics", "/electrics?circuit=stern-light&thing=stern-light-cable", "/electrics?new=circuit", "/electrics?view=diagram",
-                     "/alterations?alteration=sampling-winch", "/record?part=steps", "/record?part=readings", "/record?part=photographs", "/record?part=history",
-                 })
+        List<string> wrong = [];
+        foreach (string path in Paths)
         {
             await window.GoAsync(path);
             await Expect(window.Main).Not.ToContainTextAsync("being worked out");
-            Assert.True(await window.SidewaysAsync() == 0, $"{path} is {await window.SidewaysAsync()} px wider than the phone.");
+            wrong.AddRange((await window.Page.EvaluateAsync<string[]>(SmallTargets)).Select(target => $"{path}: {target}"));
+            foreach (int width in new[] { Screens.Phone.Width, Screens.SmallPhoneWidth })
+            {
+                await window.Page.SetViewportSizeAsync(width, Screens.Phone.Height);
+                int page = await window.Page.EvaluateAsync<int>("document.scrollingElement.scrollWidth");
+                if (page > width)
+                {
+                    wrong.Add($"{path} is {page} px wide on a phone of {width}.");
+                }
+            }
+
+            await window.Page.SetViewportSizeAsync(Screens.Phone.Width, Screens.Phone.Height);
         }
+
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public async Task ACircuitThatIsTapped_ComesIntoView()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?circuit=stern-light", Screens.Phone);
+        ILocator title = window.Page.Locator("#chain-title");
+        await Expect(title).Not.ToBeInViewportAsync();
+        await window.Page.GetByRole(AriaRole.Navigation, new() { Name = "Circuits" }).GetByRole(AriaRole.Link, new() { Name = "Horn" }).TapAsync();
+        await Expect(title).ToHaveTextAsync("Horn");
+        await Expect(title).ToBeInViewportAsync();
     }
 
     [Fact]

@@ -46,7 +46,11 @@ public sealed class QuantityTextParseTests
     [InlineData("3e-3 ohm", "Ohm", 0.003)]
     [InlineData("250 µohm", "Ohm", 0.00025)]
     [InlineData("1.5 kW", "W", 1500)]
-    [InlineData("1,500 W", "W", 1500)]
+    [InlineData("1,500,000 W", "W", 1500000)]
+    [InlineData("1,234.5 W", "W", 1234.5)]
+    [InlineData("1,5 m", "M", 1.5)]
+    [InlineData("0,125 m", "M", 0.125)]
+    [InlineData("26,85", "V", 26.85)]
     [InlineData("1 500 W", "W", 1500)]
     [InlineData("2 hp", "W", 1492)]
     [InlineData("30 %", "Fraction", 0.3)]
@@ -94,7 +98,9 @@ public sealed class QuantityTextParseTests
 
     [Theory]
     [InlineData("1.500 m", "de-DE", "'1.500' may mean 1500 or 1,500")]
-    [InlineData("1,5 m", "en-US", "the decimal separator is '.', as in 1.5")]
+    [InlineData("1,234 m", "en-US", "'1,234' may mean 1234 or 1.234; write one of them")]
+    [InlineData("1,2,3 m", "en-US", "the decimal separator is '.', as in 1.5")]
+    [InlineData("1,5.2 m", "en-US", "the decimal separator is '.'")]
     [InlineData("1.2.3 m", "en-US", "the decimal separator is '.'")]
     [InlineData("1,2,3 m", "de-DE", "the decimal separator is ','")]
     public void Parse_SeparatorThatCouldMeanTwoThings_IsRefused(string text, string culture, string expected)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Boat;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
@@ -26,7 +27,15 @@ public sealed class FieldTextTests
 
     [Theory]
     [InlineData("cable", "areaMm2", "lots", "lots")]
-    [InlineData("cable", "areaMm2", "900 mm2", "0.2 to 500 mm2")]
+    [InlineData("cable", "areaMm2", "900 mm2", "Area: '900 mm2' is out of range. Allowed: 0.2\u00A0mm² to 500\u00A0mm².")]
+    [InlineData("protection", "ratedA", "9999", "Rated current: '9999' is out of range (taken as 9999 A). Allowed: 0.05\u00A0A to 5000\u00A0A.")]
+    [InlineData("particulars", "builtYear", "1492", "Built year: '1492' is out of range. Allowed: 1800 to 2100.")]
+    [InlineData("battery", "nominalV", "lots", "Nominal voltage: 'lots' is not understood; this is a voltage: write for example 24 V.")]
+    [InlineData("protection", "residualA", "lots", "write for example 300 mA.")]
+    [InlineData("protection", "name", " ", "Name: it cannot be left empty. Give a name")]
+    [InlineData("alteration", "name", "", "cannot be left empty")]
+    [InlineData("particulars", "name", "", "cannot be left empty")]
+    [InlineData("cable", "lengthM", "1,234", "may mean 1234 or 1.234")]
     [InlineData("cable", "areaMm2", "", "cannot be left empty")]
     [InlineData("cable", "strands", "woven", "flexible5")]
     [InlineData("reading", "on", "yesterday", "2026-04-30")]
@@ -63,7 +72,34 @@ public sealed class FieldTextTests
     [InlineData("battery", "nominalV", "Nominal voltage")]
     [InlineData("reading", "voltageV", "Voltage")]
     [InlineData("cable", "lengthM", "Length")]
+    [InlineData("protection", "means", "Fuse or breaker")]
     public void Label_UnitStandsForANoun_SaysTheNoun(string kind, string field, string label) => Assert.Equal(label, FieldWords.Label(Field(kind, field)));
+
+    [Fact]
+    public void Known_Gates_AreThoseOfTheTableEachInPlainWords()
+    {
+        FieldSchema gates = Field("protection", "gates");
+
+        Assert.NotEmpty(FieldWords.Known(gates));
+        Assert.All(FieldWords.Known(gates), id => Assert.NotEqual(id, FieldWords.OfKnown(gates, id)));
+        Assert.Equal("Strip fuse SF51 (ISO 8820-5)", FieldText.Show(gates, "strip-sf51", DisplayUnits.Metric, Culture));
+        Assert.Equal("of-my-own", FieldText.Show(gates, "of-my-own", DisplayUnits.Metric, Culture));
+        Assert.Empty(FieldWords.Known(Field("protection", "note")));
+    }
+
+    [Fact]
+    public void Show_PlacesAndReferences_AreInWordsAndNames()
+    {
+        Space deck = new() { Id = "after-deck", Name = "After deck", Use = SpaceUse.OpenDeck, From = new Place(0, -1, 0), To = new Place(2, 1, 2) };
+        BoatModel boat = new() { Things = new Thing[] { deck, new Busbar { Id = "plus-bar", Name = "Plus bar" }, new Protection { Id = "fuse", Name = "Fuse", Means = ProtectionMeans.Fuse, RatedA = 10 } }.ToValueList() };
+        string Show(FieldSchema field, object value) => FieldText.Show(field, value, DisplayUnits.Metric, Culture, boat).Replace('\u00A0', ' ');
+
+        Assert.Equal("2.9 m forward of the after perpendicular, 0.95 m to starboard, 1.95 m above the base line", Show(Field("gear", "place"), new Place(2.9, -0.95, 1.95)));
+        Assert.Equal("After deck", Show(Field("gear", "space"), "after-deck"));
+        Assert.Equal("Fuse, out", Show(Field("link", "from"), new Terminal("fuse", "out")));
+        Assert.Equal("Plus bar", Show(Field("link", "from"), new Terminal("plus-bar", "bar")));
+        Assert.Equal("gone.bar", Show(Field("link", "from"), new Terminal("gone", "bar")));
+    }
 
     [Fact]
     public void Draft_MissingAndBadFields_RefusesEachAndMakesNothing()
