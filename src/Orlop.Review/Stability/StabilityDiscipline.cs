@@ -33,6 +33,8 @@ public sealed class StabilityDiscipline : IDiscipline
         }
 
         view.Conditions.AsParallel().WithCancellation(token).ForAll(condition => view.FloatingIn(condition));
-        return _checks.SelectMany(check => check.Run(view));
+        return _checks.AsParallel().AsOrdered().WithCancellation(token).WithMergeOptions(ParallelMergeOptions.FullyBuffered)
+            .Select(check => check.Run(view).ToArray())
+            .SelectMany(findings => findings);
     }
 }

@@ -19,8 +19,8 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     private const double HogDeviationM = 0.005;
 
     // Res. A.749(18) annex 3 table: deep-sea fishing boats 0.80, scatter 0.05. Used where the owner gives none.
-    private const double RollingFactor = 0.80;
-    private const double RollingScatter = 0.05;
+    public const double RollingFactor = 0.80;
+    public const double RollingScatter = 0.05;
 
     private const double SeaWaterKgPerM3 = 1025;
     private const double ReactionS = 0.2;
