@@ -45,6 +45,4 @@ internal static class OwnersHold
     }
 
     private static WorkingLine LimitLine(Limit limit, string unit) => Line(new Hull.Working.WorkingStep(limit.Id, "limit", limit.Value, unit, limit.Source));
-
-    private static string Begun(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

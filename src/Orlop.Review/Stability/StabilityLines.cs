@@ -85,6 +85,9 @@ internal static class StabilityLines
     public static WorkingLine BandLine(Banded banded, string unit) =>
         Line(new WorkingStep("Band", "± two standard deviations, from those of displacement, LCG, TCG and KG", double.IsFinite(banded.Half) ? banded.Half : null, unit, "linear propagation"));
 
+    /// <summary>Words at the beginning of a sentence.</summary>
+    public static string Begun(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     private static WorkingLine MissingLine(FindingInput input) =>
         new(input.IsMissing ? "Missing" : "In the way", $"{input.ThingId}: {input.Field} {(input.IsMissing ? "is not given" : "as it is typed")}", null, "");
 

@@ -1,7 +1,7 @@
 using Orlop.Hull.Floating;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
-using static Orlop.Review.Electrics.FindingLines;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -21,11 +21,9 @@ public sealed class FreeboardCheck : IStabilityCheck
         (Opening lowest, double height) = DeckEdge.Lowest(places, at.Attitude)!.Value;
         Banded banded = new(height, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.HeightAboveWaterM(lowest.Place)));
         Sentence found = height < 0
-            ? Sentence.Of($"{Begun(DeckEdge.TitleOf(view.Boat, lowest.Id))} is {M(-height)} under water {In(loaded.Condition)}")
-            : Sentence.Of($"Least freeboard {In(loaded.Condition)} is {M(height)}, {DeckEdge.TitleOf(view.Boat, lowest.Id)}");
+            ? Sentence.Of($"{Begun(DeckEdge.TitleOf(view.Boat, lowest.Id))} is {M(-height)} under water {FindingLines.In(loaded.Condition)}")
+            : Sentence.Of($"Least freeboard {FindingLines.In(loaded.Condition)} is {M(height)}, {DeckEdge.TitleOf(view.Boat, lowest.Id)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.LeastFreeboardM)!, false, "m", found, places.Select(place =>
             new WorkingLine(DeckEdge.TitleOf(view.Boat, place.Id), $"at {place.Place}", M(at.Attitude.HeightAboveWaterM(place.Place)), "height over the water at rest")));
     });
-
-    private static string Begun(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Working;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
-using static Orlop.Review.Electrics.FindingLines;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -32,7 +32,7 @@ public sealed class HungWeightCheck : IStabilityCheck
         if (floating.Rest is not { Status: FloatingStatus.Floats, Position: { IsStable: true, IsLoll: false } at })
         {
             Verdict verdict = floating.Rest.Status == FloatingStatus.NotConverged ? Verdict.Unknown : Verdict.Fails;
-            return Judged(Description, id, loaded, verdict, null, Sentence.Of($"With {title} on the hook {In(loaded.Condition)} she does not lie steady and upright enough: {floating.Rest.Message}"), []);
+            return Judged(Description, id, loaded, verdict, null, Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she does not lie steady and upright enough: {floating.Rest.Message}"), []);
         }
 
         double heel = at.Attitude.HeelDeg;
@@ -44,7 +44,7 @@ public sealed class HungWeightCheck : IStabilityCheck
         Verdict told = under == 0 ? Verdict.Fails : banded.AtMost(under);
         Sentence first = wet.DownfloodingDeg is null ? Sentence.Of($"nothing goes under to {Deg(under)}") : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, wet.DownfloodingOpening)} goes under at {Deg(under)}");
         double left = RangeLeftDeg(side > 0 ? floating.Starboard : floating.Port, Math.Abs(heel));
-        Sentence found = Sentence.Of($"With {title} on the hook {In(loaded.Condition)} she heels {Deg(Math.Abs(heel))} {Levers.Name(side)}; {first}; GM {M(at.MetacentricHeightM)}, {Deg(left)} of range left");
+        Sentence found = Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she heels {Deg(Math.Abs(heel))} {Levers.Name(side)}; {first}; GM {M(at.MetacentricHeightM)}, {Deg(left)} of range left");
         return Judged(Description, id, loaded, told, banded.UseAtMost(under), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
         [
             new WorkingLine("On the hook", hung.Item is { } item ? $"acts at {item.Place}, the point it hangs from, at every heel" : "", hung.Item is { } weight ? Kg(weight.MassKg) : null, "mechanics of a freely hanging weight"),

@@ -1,7 +1,7 @@
 using Orlop.Hull.Floating;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
-using static Orlop.Review.Electrics.FindingLines;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -18,7 +18,7 @@ public sealed class LeastGmCheck : IStabilityCheck
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her GM", (loaded, at) =>
     {
         Banded banded = new(at.MetacentricHeightM, ResultDeviation.Of(loaded, GmM));
-        Sentence found = Sentence.Of($"GM {In(loaded.Condition)} is {M(at.MetacentricHeightM)}");
+        Sentence found = Sentence.Of($"GM {FindingLines.In(loaded.Condition)} is {M(at.MetacentricHeightM)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.LeastGmM)!, false, "m", found, view.FloatingIn(loaded.Condition)!.Rest.Working().Select(Line));
     });
 

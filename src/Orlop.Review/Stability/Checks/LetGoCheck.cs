@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Surfaces;
 using Orlop.Hull.Working;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
-using static Orlop.Review.Electrics.FindingLines;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -29,14 +29,14 @@ public sealed class LetGoCheck : IStabilityCheck
         ImmutableArray<Opening> openings = view.OpeningsIn(without.Condition);
         if (HeelDeg(hung.With.Input!) is not { } heel)
         {
-            return Judged(Description, id, without, Verdict.Unknown, null, Sentence.Of($"What happens when {title} is let go {In(without.Condition)} cannot be told: she does not lie steady with it"), []);
+            return Judged(Description, id, without, Verdict.Unknown, null, Sentence.Of($"What happens when {title} is let go {FindingLines.In(without.Condition)} cannot be told: she does not lie steady with it"), []);
         }
 
         int side = heel < 0 ? -1 : 1;
         RightingCurve away = Levers.To(-side, without.Input!, openings);
         if (SwingDeg(without.Input!, heel, openings) is not { } swing)
         {
-            return Judged(Description, id, without, Verdict.Fails, null, Sentence.Of($"When {title} is let go {In(without.Condition)} from {Deg(Math.Abs(heel))} {Levers.Name(side)} she swings over and does not come back"), []);
+            return Judged(Description, id, without, Verdict.Fails, null, Sentence.Of($"When {title} is let go {FindingLines.In(without.Condition)} from {Deg(Math.Abs(heel))} {Levers.Name(side)} she swings over and does not come back"), []);
         }
 
         RightingFeatures features = RightingReading.Read(away);
@@ -46,7 +46,7 @@ public sealed class LetGoCheck : IStabilityCheck
         Banded banded = new(swing, ResultDeviation.Of(without, boat => HeelDeg(boat.With(new WeightItem(id, mass, hook))) is { } from ? SwingDeg(boat, from, openings) : null));
         Verdict told = limit == 0 ? Verdict.Fails : banded.AtMost(limit);
         Sentence end = flooding <= vanishing ? Sentence.Of($"{DeckEdge.TitleOf(view.Boat, features.DownfloodingOpening)} goes under at {Deg(flooding)}") : Sentence.Of($"she rights herself to {Deg(vanishing)}");
-        Sentence found = Sentence.Of($"When {title} is let go {In(without.Condition)} she swings from {Deg(Math.Abs(heel))} {Levers.Name(side)} to {Deg(swing)} {Levers.Name(-side)}; {end} there");
+        Sentence found = Sentence.Of($"When {title} is let go {FindingLines.In(without.Condition)} she swings from {Deg(Math.Abs(heel))} {Levers.Name(side)} to {Deg(swing)} {Levers.Name(-side)}; {end} there");
         return Judged(Description, id, without, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
         [
             Line(new WorkingStep("From", "heel at rest with the weight", Math.Abs(heel), "°", "hydrostatics")),

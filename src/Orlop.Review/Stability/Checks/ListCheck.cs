@@ -1,7 +1,7 @@
 using Orlop.Hull.Floating;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
-using static Orlop.Review.Electrics.FindingLines;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -19,7 +19,7 @@ public sealed class ListCheck : IStabilityCheck
     {
         double heel = at.Attitude.HeelDeg;
         Banded banded = new(Math.Abs(heel), ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.HeelDeg));
-        Sentence found = Sentence.Of($"She lists {Deg(Math.Abs(heel))} {Levers.Name(heel < 0 ? -1 : 1)} {In(loaded.Condition)}");
+        Sentence found = Sentence.Of($"She lists {Deg(Math.Abs(heel))} {Levers.Name(heel < 0 ? -1 : 1)} {FindingLines.In(loaded.Condition)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostListDeg)!, true, "°", found, []);
     });
 }

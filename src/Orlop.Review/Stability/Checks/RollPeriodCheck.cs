@@ -2,9 +2,9 @@ using Orlop.Boat.Things;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Measuring;
 using Orlop.Hull.Working;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
-using static Orlop.Review.Electrics.FindingLines;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -24,20 +24,20 @@ public sealed class RollPeriodCheck : IStabilityCheck
     {
         if (view.Boat.Particulars?.BeamM?.Value is not { } beam)
         {
-            return Unknown(Description, WhyUnknown.SubjectOf(view), loaded.Condition.Id, Sentence.Of($"Her roll period {In(loaded.Condition)} cannot be told without her beam"), [new FindingInput(WhyUnknown.SubjectOf(view), "beamM", IsMissing: true)]);
+            return Unknown(Description, WhyUnknown.SubjectOf(view), loaded.Condition.Id, Sentence.Of($"Her roll period {FindingLines.In(loaded.Condition)} cannot be told without her beam"), [new FindingInput(WhyUnknown.SubjectOf(view), "beamM", IsMissing: true)]);
         }
 
         (double factor, double scatter, string source) = FactorOf(view);
         if (RollPeriod.FromBeamS(factor, beam, at.MetacentricHeightM) is not { } period)
         {
-            return Judged(Description, WhyUnknown.SubjectOf(view), loaded, Verdict.Fails, null, Sentence.Of($"She has no roll period {In(loaded.Condition)}: GM is {M(at.MetacentricHeightM)}"), []);
+            return Judged(Description, WhyUnknown.SubjectOf(view), loaded, Verdict.Fails, null, Sentence.Of($"She has no roll period {FindingLines.In(loaded.Condition)}: GM is {M(at.MetacentricHeightM)}"), []);
         }
 
         double byWeight = ResultDeviation.Of(loaded, boat => LeastGmCheck.GmM(boat) is { } gm ? RollPeriod.FromBeamS(factor, beam, gm) : null);
         Banded banded = new(period, Math.Sqrt((byWeight * byWeight) + Math.Pow(period * scatter / factor, 2)));
         Limit? longest = view.Practice!.Find(LimitIds.LongestRollPeriodS), shortest = view.Practice.Find(LimitIds.ShortestRollPeriodS);
         bool isLongNearer = shortest is null || (longest is not null && longest.Value - period <= period - shortest.Value);
-        Sentence found = Sentence.Of($"She rolls in {S(period)} {In(loaded.Condition)}");
+        Sentence found = Sentence.Of($"She rolls in {S(period)} {FindingLines.In(loaded.Condition)}");
         return OwnersHold.Held(Description, view, loaded, banded, isLongNearer ? longest! : shortest!, isLongNearer, "s", found,
         [
             Line(new WorkingStep("GM", "at rest, free surfaces taken off", at.MetacentricHeightM, "m", "hydrostatics")),

@@ -1,7 +1,7 @@
 using Orlop.Hull.Floating;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
-using static Orlop.Review.Electrics.FindingLines;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -19,7 +19,7 @@ public sealed class TrimCheck : IStabilityCheck
     {
         double trim = at.Attitude.TrimDeg;
         Banded banded = new(Math.Abs(trim), ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.TrimDeg));
-        Sentence found = Sentence.Of($"She trims {Deg(Math.Abs(trim))} by the {(trim < 0 ? "head" : "stern")} {In(loaded.Condition)}");
+        Sentence found = Sentence.Of($"She trims {Deg(Math.Abs(trim))} by the {(trim < 0 ? "head" : "stern")} {FindingLines.In(loaded.Condition)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostTrimDeg)!, true, "°", found, []);
     });
 }
