@@ -130,7 +130,7 @@ public sealed class GeneralIntactCheckTests
     public void Alteration_TellsBeforeAndAfterOfOneSubject()
     {
         BoatModel boat = JudgedBox.Of(Chosen);
-        Alteration winch = new() { Id = "derrick", Edits = [new Edit { Id = "derrick-gear", Becomes = JudgedBox.Gear("derrick-gear", 3000, 5, 0, 8) }] };
+        Alteration winch = new() { Id = "derrick", Edits = [new Edit { Id = "derrick-gear", Becomes = JudgedBox.Gear("derrick-gear", 3200, 5, 0, 8) }] };
         PairedFinding pair = Assert.Single(boat.Review(winch).Findings, pair => pair.SubjectId == "particulars.initial-gm");
         Assert.Equal((Verdict.Holds, Verdict.Tight, Change.NewTrouble), (pair.Before!.Worst.Verdict, pair.After!.Worst.Verdict, pair.Change));
     }
