@@ -20,7 +20,7 @@ internal readonly ref struct LeverRow
         _areas = row.Slice(heelCount, heelCount);
         _gm = gm;
         _flooding = double.PositiveInfinity;
-        for (var at = 2 * heelCount; at < row.Length; at += heelCount)
+        for (var at = 3 * heelCount; at < row.Length; at += heelCount)
         {
             _flooding = Math.Min(_flooding, FirstFall(row.Slice(at, heelCount), 0));
         }

@@ -29,11 +29,11 @@ public static class StabilitySampling
 
         Parallel.For(0, Environment.ProcessorCount, part =>
         {
-            var row = new double[starboard.RowLength];
+            var room = (new double[starboard.RowLength], new double[starboard.RowLength]);
             for (var i = part * draws.Length / Environment.ProcessorCount; i < (part + 1) * draws.Length / Environment.ProcessorCount; i++)
             {
-                Read(input.Criteria, starboard, draws[i], row, values, i, isFirst: true);
-                Read(input.Criteria, port, draws[i], row, values, i, isFirst: false);
+                Read(input.Criteria, starboard, draws[i], room, values, i, isFirst: true);
+                Read(input.Criteria, port, draws[i], room, values, i, isFirst: false);
             }
         });
         var meetsAll = Enumerable.Range(0, draws.Length).Count(i => input.Criteria.Select((criterion, k) => values[k][i] >= criterion.Least).All(meets => meets));
@@ -42,10 +42,10 @@ public static class StabilitySampling
     }
 
     // A side that fails settles it; otherwise a side that cannot be told leaves it unknown.
-    private static void Read(ImmutableArray<SampledCriterion> criteria, LeverSurface surface, WeightDraw draw, double[] row, double[][] values, int at, bool isFirst)
+    private static void Read(ImmutableArray<SampledCriterion> criteria, LeverSurface surface, WeightDraw draw, (double[] Row, double[] Slopes) room, double[][] values, int at, bool isFirst)
     {
-        var gm = surface.Read(draw, row);
-        var levers = gm is null ? default : new LeverRow(row, surface.HeelCount, gm.Value);
+        var gm = surface.Read(draw, room.Row, room.Slopes);
+        var levers = gm is null ? default : new LeverRow(room.Row, surface.HeelCount, gm.Value);
         for (var k = 0; k < criteria.Length; k++)
         {
             var value = gm is null ? double.NaN : levers.Of(criteria[k].Quantity);
@@ -86,7 +86,7 @@ public static class StabilitySampling
         {
             var (draw, surface) = probes[i];
             var row = new double[surface.RowLength];
-            if (surface.Read(draw, row) is not null)
+            if (surface.Read(draw, row, new double[surface.RowLength]) is not null)
             {
                 errors[i] = LeverSurface.Solve(input, surface.Side, draw).Points.Select((point, heel) => Math.Abs((surface.Side * point.GzM) - row[heel])).Max();
             }

@@ -36,7 +36,7 @@ public sealed class StabilitySamplingTests
         }
     }
 
-    // What is left is what KG and TCG off the middle change in the trim, which the surface leaves out: more nodes do not lessen it. 3e-4 m is what the engine's page states.
+    // 1e-4 m is what the engine's page states; an area is off by that times the heel at most.
     // The same limits read off the same draws with the boat solved anew, by the criteria's own reading of the curve.
     [Fact]
     public void Surface_Draws_AgreeWithDirectSolves()
@@ -48,16 +48,16 @@ public sealed class StabilitySamplingTests
             var row = new double[surface.RowLength];
             foreach (var draw in draws)
             {
-                var gm = surface.Read(draw, row)!.Value;
+                var gm = surface.Read(draw, row, new double[surface.RowLength])!.Value;
                 var read = new LeverRow(row, surface.HeelCount, gm);
                 var curve = LeverSurface.Solve(Input, side, draw);
-                Assert.InRange(curve.Points.Select((point, heel) => Math.Abs((side * point.GzM) - row[heel])).Max(), 0, 3e-4);
+                Assert.InRange(curve.Points.Select((point, heel) => Math.Abs((side * point.GzM) - row[heel])).Max(), 0, 1e-4);
                 var direct = GeneralCriteria.Check(curve).ToDictionary(result => result.Id, result => result.Value!.Value);
-                Assert.Equal(direct["area-to-30"], read.Of(SampledQuantity.AreaTo30), 3e-4 * Math.PI / 6);
-                Assert.Equal(direct["area-to-40"], read.Of(SampledQuantity.AreaTo40), 3e-4 * Math.PI / 4.5);
-                Assert.Equal(direct["area-30-to-40"], read.Of(SampledQuantity.Area30To40), 3e-4 * Math.PI / 18);
-                Assert.Equal(direct["lever-at-30"], read.Of(SampledQuantity.LeverFrom30), 3e-4);
-                Assert.Equal(direct["initial-gm"], gm, 3e-4);
+                Assert.Equal(direct["area-to-30"], read.Of(SampledQuantity.AreaTo30), 1e-4 * Math.PI / 6);
+                Assert.Equal(direct["area-to-40"], read.Of(SampledQuantity.AreaTo40), 1e-4 * Math.PI / 4.5);
+                Assert.Equal(direct["area-30-to-40"], read.Of(SampledQuantity.Area30To40), 1e-4 * Math.PI / 18);
+                Assert.Equal(direct["lever-at-30"], read.Of(SampledQuantity.LeverFrom30), 1e-4);
+                Assert.Equal(direct["initial-gm"], gm, 2e-4);
                 // Flat at the top: a tenth of a millimetre of lever is some tenths of a degree of heel.
                 Assert.Equal(direct["heel-of-greatest-lever"], read.Of(SampledQuantity.HeelOfGreatestLever), 0.3);
             }
@@ -122,7 +122,7 @@ public sealed class StabilitySamplingTests
         Assert.Equal(first.Shares, again.Shares);
         Assert.NotEqual(first.Shares, other.Shares);
         Assert.All(first.Shares.Zip(other.Shares), pair => Assert.Equal(pair.First.MeetsFraction, pair.Second.MeetsFraction, 0.03));
-        Assert.InRange(first.LargestErrorM!.Value, 1e-9, 3e-4);
+        Assert.InRange(first.LargestErrorM!.Value, 1e-9, 1e-4);
         Assert.True(first.MeetsAllFraction <= first.Shares.Min(share => share.MeetsFraction));
     }
 
