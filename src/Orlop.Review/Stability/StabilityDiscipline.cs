@@ -33,6 +33,8 @@ public sealed class StabilityDiscipline : IDiscipline
         }
 
         Parallel.ForEach(view.Conditions, new ParallelOptions { CancellationToken = token }, condition => view.FloatingIn(condition));
-        return _checks.SelectMany(check => check.Run(view));
+        Finding[][] findings = new Finding[_checks.Length][];
+        Parallel.For(0, findings.Length, new ParallelOptions { CancellationToken = token }, check => findings[check] = [.. _checks[check].Run(view)]);
+        return findings.SelectMany(found => found);
     }
 }
