@@ -32,7 +32,7 @@ public sealed class StabilityDiscipline : IDiscipline
             return [];
         }
 
-        view.Conditions.AsParallel().WithCancellation(token).ForAll(condition => view.FloatingIn(condition));
+        Parallel.ForEach(view.Conditions, new ParallelOptions { CancellationToken = token }, condition => view.FloatingIn(condition));
         return _checks.SelectMany(check => check.Run(view));
     }
 }
