@@ -42,7 +42,7 @@ public sealed record FloatingView
             Condition = facts.Condition.Title,
             Trouble = FloatingWords.Trouble(view, facts),
             Tiles = [.. Tiled(view.Boat, facts, units, culture).Select((tile, index) => was is null || before[index].Value == tile.Value ? tile : tile with { Was = before[index].Value })],
-            Missing = MissingField.Of(facts.Loaded.Missing, view.Boat),
+            Missing = [.. MissingField.Hull(view.Boat), .. MissingField.Of(facts.Loaded.Missing, view.Boat)],
         };
     }
 
