@@ -6,7 +6,7 @@ namespace Orlop.Review.Stability;
 /// How sure a result is: its change per kg of displacement and per metre of LCG, TCG and KG, by differences of one standard deviation, and the weight's covariance (linear
 /// propagation). A boat whose weight is not sure enough for a straight line between is told as unknown by her band anyway.
 /// </summary>
-internal static class ResultDeviation
+public static class ResultDeviation
 {
     private const double LeastStepKg = 1;
     private const double LeastStepM = 0.001;
@@ -18,6 +18,8 @@ internal static class ResultDeviation
     /// <summary>How a result changes with the weight; null where a neighbouring boat gives none.</summary>
     public static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
     {
+        ArgumentNullException.ThrowIfNull(loaded);
+        ArgumentNullException.ThrowIfNull(result);
         if (loaded is not { Total: { } total, Input: { } input })
         {
             return null;
