@@ -16,7 +16,7 @@ public static class ResultDeviation
         loaded.Total is { } total && SlopesOf(loaded, result) is { } slopes ? slopes.Deviation(total) : double.PositiveInfinity;
 
     /// <summary>How a result changes with the weight; null where a neighbouring boat gives none.</summary>
-    public static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
+    internal static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
     {
         ArgumentNullException.ThrowIfNull(loaded);
         ArgumentNullException.ThrowIfNull(result);
