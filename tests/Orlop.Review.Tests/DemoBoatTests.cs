@@ -31,6 +31,15 @@ public sealed class DemoBoatTests
         Assert.InRange(trouble, 5, review.Findings.Length / 20);
     }
 
+    [Fact]
+    public void AsBuilt_Stability_Holds()
+    {
+        HashSet<string> checks = [.. new StabilityDiscipline().Checks.Select(check => check.Id)];
+        PairedFinding[] findings = [.. AsBuilt().Findings.Where(finding => checks.Contains(finding.CheckId))];
+        Assert.True(findings.Length > 10);
+        Assert.All(findings, finding => Assert.Equal(Verdict.Holds, finding.Shown.Verdict));
+    }
+
     // A charger of 28.4 V on 24 V loads is at 1.18 of nominal.
     [Fact]
     public void AsBuilt_NoLoadSeesTooMuchVoltage() => Assert.All(
@@ -44,6 +53,9 @@ public sealed class DemoBoatTests
     [InlineData("conductor-protection", "winch-lead.plus")]
     [InlineData("breaking-capacity", "winch-fuse")]
     [InlineData("plugs-that-mate", "pump-lead-plug")]
+    [InlineData("list", "particulars")]
+    [InlineData("through-hull-shuts", "engine-exhaust")]
+    [InlineData("drift-since-test", "october-freeboards")]
     public void FirstWinchDraft_Finding_FailsAndIsNew(string checkId, string subjectId)
     {
         PairedFinding finding = Find(Altered("sampling-winch"), checkId, subjectId);
@@ -80,6 +92,9 @@ public sealed class DemoBoatTests
     [InlineData("conductor-ampacity", "winch-feed")]
     [InlineData("conductor-protection", "winch-feed.plus")]
     [InlineData("breaking-capacity", "winch-fuse")]
+    [InlineData("list", "particulars")]
+    [InlineData("through-hull-shuts", "engine-exhaust")]
+    [InlineData("drift-since-test", "october-freeboards")]
     public void SecondWinchDraft_WhatFailedInTheFirst_Holds(string checkId, string subjectId) =>
         Assert.Equal(Verdict.Holds, Find(Altered("sampling-winch-second"), checkId, subjectId).After!.Worst.Verdict);
 
