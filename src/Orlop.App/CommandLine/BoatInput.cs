@@ -1,4 +1,5 @@
 using Orlop.Boat;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Store;
@@ -53,6 +54,18 @@ internal static class BoatInput
                 $"There is no alteration '{named}'.{NearNames.Hint(named, all.Select(alteration => (alteration.Id, (string?)alteration.Name)))} The boat has: {string.Join(", ", all.Select(alteration => alteration.Id))}."),
             _ => throw new CommandException($"{sameName.Count} alterations are named '{named}'. Give the id of one: {string.Join(", ", sameName.Select(alteration => alteration.Id))}."),
         };
+    }
+
+    /// <summary>The boat as an alteration would leave her; what no longer fits is said.</summary>
+    public static BoatModel Altered(BoatModel asBuilt, Alteration draft, TextWriter error)
+    {
+        EditOutcome outcome = AlteredBoat.Of(asBuilt, draft);
+        if (outcome.Clashes.Count > 0)
+        {
+            error.WriteLine($"The boat has changed since '{draft.Id}' was drafted; left out: {string.Join(", ", outcome.Clashes.Select(clash => clash.Id))}.");
+        }
+
+        return outcome.Boat;
     }
 
     public static bool IsJson(string path) => path.EndsWith(".json", StringComparison.OrdinalIgnoreCase);

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Orlop.Boat;
-using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Views;
 
@@ -20,7 +19,7 @@ internal static class IsolateCommand
         {
             BoatModel asBuilt = BoatInput.Read(parsed.GetValue(boat)!, streams);
             Alteration? draft = parsed.GetValue(alteration) is { } wanted ? BoatInput.Alteration(asBuilt, wanted) : null;
-            BoatModel model = draft is null ? asBuilt : Altered(asBuilt, draft, streams.Error);
+            BoatModel model = draft is null ? asBuilt : BoatInput.Altered(asBuilt, draft, streams.Error);
             string named = parsed.GetValue(part)!;
             Thing thing = model.Find(named) ?? ByName(model, named) ?? throw new CommandException(NotThere(asBuilt, model, draft, named));
             if (thing is not (Part or Cable or Link))
@@ -40,17 +39,6 @@ internal static class IsolateCommand
             return ExitCode.Good;
         });
         return command;
-    }
-
-    private static BoatModel Altered(BoatModel asBuilt, Alteration draft, TextWriter error)
-    {
-        EditOutcome outcome = AlteredBoat.Of(asBuilt, draft);
-        if (outcome.Clashes.Count > 0)
-        {
-            error.WriteLine($"The boat has changed since '{draft.Id}' was drafted; left out: {string.Join(", ", outcome.Clashes.Select(clash => clash.Id))}.");
-        }
-
-        return outcome.Boat;
     }
 
     // The one part, cable or link of that name; none where the name is no one's.

@@ -50,6 +50,8 @@ public static class OrlopCommand
             ReviewCommand.Make(streams),
             PackCommand.Make(streams),
             IsolateCommand.Make(streams),
+            FloatCommand.Make(streams),
+            WeightsCommand.Make(streams),
             ExportCommand.Make(streams),
             ImportCommand.Make(streams),
             NewCommand.Make(streams),

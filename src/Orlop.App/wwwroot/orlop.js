@@ -36,6 +36,12 @@ document.addEventListener("focusin", event => {
   }, AFTER_TURN_MS);
 });
 
+export function copyText(id) {
+  const box = document.getElementById(id);
+  box?.select();
+  return box ? navigator.clipboard.writeText(box.value).then(() => true, () => false) : false;
+}
+
 export function printPage() {
   window.print();
 }

@@ -9,13 +9,14 @@ namespace Orlop.Boat.Tables;
 /// <summary>All things of one kind as a table for a spreadsheet, and back (see <c>docs/file-format.md</c>).</summary>
 public static class ThingTable
 {
-    /// <summary>Comma-separated text with a header, one thing a row; columns of how well a quantity is known only where a row needs them.</summary>
-    public static string Export(BoatModel boat, string kind)
+    /// <summary>Text with a header, one thing a row; columns of how well a quantity is known only where a row needs them.</summary>
+    /// <param name="separator">What parts the cells; a tab for what is pasted into a spreadsheet.</param>
+    public static string Export(BoatModel boat, string kind, char separator = ',')
     {
         RecordSchema schema = ThingSchema.Of(kind);
         Thing[] things = [.. boat.Things.Where(thing => thing.GetType() == schema.Type)];
         TableColumn[] columns = [.. TableColumn.Of(schema).Where(column => !column.IsKnowledge || things.Any(thing => column.Text(thing).Length > 0))];
-        using SepWriter writer = Sep.New(',').Writer(options => options with { WriteHeader = false, Escape = true, DisableColCountCheck = true }).ToText();
+        using SepWriter writer = Sep.New(separator).Writer(options => options with { WriteHeader = false, Escape = true, DisableColCountCheck = true }).ToText();
         WriteRow(writer, columns.Select(column => column.Name));
         foreach (Thing thing in things)
         {

@@ -27,6 +27,12 @@ public sealed record BoatDrawingOptions
     /// <summary>Every thing can be reached by keyboard and clicked.</summary>
     public bool IsInteractive { get; init; }
 
+    /// <summary>Where the water stands; at the draught of her particulars when left out.</summary>
+    public Waterline? Waterline { get; init; }
+
+    /// <summary>Where it stood as built, drawn dashed; null where that is the same, or not known.</summary>
+    public Waterline? WaterlineAsBuilt { get; init; }
+
     /// <summary>The thing whose name is placed first.</summary>
     public string? SelectedId { get; init; }
 

@@ -161,9 +161,14 @@ internal sealed class BoatSheet
         _svg.Text(corner.X, corner.Y - 20, title, "strong");
         List<Segment> lines = [];
         HullPainter hullPainter = new(_svg, view, lines);
-        if (_altered.Particulars?.DraughtM is { } draught)
+        if (Water is { } water)
         {
-            hullPainter.Water(draught.Value);
+            hullPainter.Water(water, cutXM);
+        }
+
+        if (_options.WaterlineAsBuilt is { } asBuilt)
+        {
+            hullPainter.WaterAsBuilt(asBuilt, cutXM);
         }
 
         new GridPainter(_svg, _options.Units, _options.Culture).Grid(view);
@@ -211,12 +216,14 @@ internal sealed class BoatSheet
 
         _svg.End();
         painter.Things(_changes.Where(change => change.Shown is Gear or Part).OrderBy(change => change.Kind == ChangeKind.Kept ? 0 : 1).ThenByDescending(change => Area(change.Shown)));
-        ThingLabels labels = new(_svg, view, _options, _altered.Particulars?.DraughtM?.Value);
+        ThingLabels labels = new(_svg, view, _options, Water);
         (double bottom, IReadOnlyList<string> named) = labels.Draw(painter.Drawn, painter.DrawnSpaces, painter.Obstacles);
         _drawnIds.UnionWith(painter.Drawn.Concat(painter.DrawnSpaces).Select(thing => thing.Change.Id));
         _namedIds.UnionWith(named);
         return bottom;
     }
+
+    private Waterline? Water => _options.Waterline ?? (_altered.Particulars?.DraughtM is { } draught ? Waterline.Level(draught.Value) : null);
 
     private double Foot(double y)
     {

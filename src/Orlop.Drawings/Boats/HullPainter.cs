@@ -9,16 +9,54 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> li
 {
     private static readonly int[] BothSides = [1, -1];
 
-    internal void Water(double draughtM)
+    /// <summary>Water up to its plane, at the trim in profile and at the heel in a section; none in plan.</summary>
+    internal void Water(Waterline waterline, double? cutXM)
     {
-        Box frame = view.Frame;
-        double y = view.Up(draughtM);
-        if (view.Kind != ViewKind.Plan && y > frame.Y && y < frame.Bottom)
+        if (view.Kind == ViewKind.Plan)
         {
-            svg.Rect(new Box(frame.X, y, frame.Width, frame.Bottom - y), "water");
-            svg.Line(frame.X, y, frame.Right, y, "water-line");
-            lines.Add(new(new(frame.X, y), new(frame.Right, y)));
+            return;
         }
+
+        Box frame = view.Frame;
+        Segment whole = Surface(waterline, cutXM);
+        Segment? seen = Seen(whole);
+        double Inside(double y) => Math.Clamp(y, frame.Y, frame.Bottom);
+        svg.Polyline(
+        [
+            new(frame.X, Inside(whole.From.Y)), .. seen is { } line ? new[] { line.From, line.To } : [],
+            new(frame.Right, Inside(whole.To.Y)), new(frame.Right, frame.Bottom), new(frame.X, frame.Bottom),
+        ], "water", isClosed: true);
+        if (seen is { } surface)
+        {
+            svg.Line(surface.From.X, surface.From.Y, surface.To.X, surface.To.Y, "water-line");
+            lines.Add(surface);
+        }
+    }
+
+    /// <summary>Where the water stood as built.</summary>
+    internal void WaterAsBuilt(Waterline waterline, double? cutXM)
+    {
+        if (view.Kind != ViewKind.Plan && Seen(Surface(waterline, cutXM)) is { } surface)
+        {
+            svg.Line(surface.From.X, surface.From.Y, surface.To.X, surface.To.Y, "water-line dashed");
+        }
+    }
+
+    // From edge to edge of the frame, above and below it too.
+    private Segment Surface(Waterline waterline, double? cutXM)
+    {
+        double Height(double acrossM) => view.Kind == ViewKind.Section ? waterline.AtM(cutXM ?? 0, -acrossM) : waterline.AtM(acrossM, 0);
+        return new(new(view.Frame.X, view.Up(Height(view.Extent.LeastAcrossM))), new(view.Frame.Right, view.Up(Height(view.Extent.MostAcrossM))));
+    }
+
+    // What of it is inside the frame; null for none.
+    private Segment? Seen(Segment surface)
+    {
+        (double top, double bottom, double rise) = (view.Frame.Y, view.Frame.Bottom, surface.To.Y - surface.From.Y);
+        double Share(double y) => Math.Clamp((y - surface.From.Y) / rise, 0, 1);
+        (double from, double to) = rise == 0 ? (0, surface.From.Y > top && surface.From.Y < bottom ? 1 : 0) : (Math.Min(Share(top), Share(bottom)), Math.Max(Share(top), Share(bottom)));
+        Spot At(double share) => new(surface.From.X + (share * (surface.To.X - surface.From.X)), surface.From.Y + (share * rise));
+        return to > from ? new(At(from), At(to)) : null;
     }
 
     internal void Profile(HullLines hull)

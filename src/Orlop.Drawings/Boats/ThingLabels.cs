@@ -5,7 +5,7 @@ using Orlop.Drawings.Svg;
 namespace Orlop.Drawings.Boats;
 
 /// <summary>Names the things drawn in a view, as far as there is room: the chosen one first, then what changes, then gear, then parts.</summary>
-internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptions options, double? draughtM)
+internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptions options, Waterline? waterline)
 {
     private const double MostLabelPx = 230;
     private const double LeaderDotPx = 1.7;
@@ -73,8 +73,8 @@ internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptio
     private IEnumerable<LabelWish> Waterline()
     {
         const double FromEndPx = 40;
-        return view.Kind == ViewKind.Profile && draughtM is { } draught
-            ? [new("", "waterline", new Box(view.Frame.Right - FromEndPx, view.Up(draught), 0, 0), "soft", IsNeeded: false)]
+        return view.Kind == ViewKind.Profile && waterline is { } water
+            ? [new("", "waterline", new Box(view.Frame.Right - FromEndPx, view.Up(water.AtM(view.Extent.MostAcrossM, 0)), 0, 0), "soft", IsNeeded: false)]
             : [];
     }
 

@@ -21,6 +21,9 @@ public sealed record Chart
     /// <summary>The lines; points that are not finite break a line.</summary>
     public IReadOnlyList<ChartSeries> Series { get; init; } = [];
 
+    /// <summary>Shaded areas, under the lines.</summary>
+    public IReadOnlyList<ChartArea> Areas { get; init; } = [];
+
     /// <summary>Level limits.</summary>
     public IReadOnlyList<ChartLimit> Limits { get; init; } = [];
 

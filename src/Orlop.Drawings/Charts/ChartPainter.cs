@@ -37,13 +37,15 @@ internal sealed class ChartPainter(Chart chart)
             [
                 .. points.Select(point => point.Up), .. chart.Limits.Select(limit => limit.Up).Where(double.IsFinite),
                 .. chart.Bands.SelectMany(band => new[] { band.LeastUp, band.MostUp }).Where(double.IsFinite), .. chart.StartsAtZero ? new[] { 0.0 } : [],
+                .. chart.Areas.SelectMany(area => area.Upper.Concat(area.Lower)).Where(IsFinite).Select(point => point.Up),
             ];
             double margin = (heights.Max() - heights.Min()) * LimitMarginRatio;
             heights = [.. heights, .. chart.Limits.SelectMany(limit => new[] { limit.Up - margin, limit.Up + margin })];
             ChartScale y = new(up, heights, field.Bottom, field.Y, 30, isRounded: true);
             Bands(field, y);
+            Areas(x, y);
             bottom = Marks(field, x);
-            Axes(field, x, y);
+            Axes(field, x, y, heights);
             Lines(field, x, y);
         }
 
@@ -64,7 +66,19 @@ internal sealed class ChartPainter(Chart chart)
         }
     }
 
-    private void Axes(Box field, ChartScale x, ChartScale y)
+    // What tells how sure a line is lies over what is measured under it.
+    private void Areas(ChartScale x, ChartScale y)
+    {
+        foreach (ChartArea area in chart.Areas.OrderBy(area => area.IsDoubt))
+        {
+            Spot[] edge = [.. area.Upper.Where(IsFinite).Concat(area.Lower.Where(IsFinite).Reverse()).Select(point => new Spot(x.At(point.Across), y.At(point.Up)))];
+            _svg.Polyline(edge, AreaStyle(area), isClosed: true);
+        }
+    }
+
+    private static string AreaStyle(ChartArea area) => area.IsDoubt ? "band" : "water";
+
+    private void Axes(Box field, ChartScale x, ChartScale y, double[] heights)
     {
         foreach ((double number, double at) in y.Ticks())
         {
@@ -78,7 +92,8 @@ internal sealed class ChartPainter(Chart chart)
             _svg.Text(at, field.Bottom + 17, number.ToString("0.######", chart.Culture), "soft halo", "middle", TextSize.Small);
         }
 
-        _svg.Line(field.X, field.Bottom, field.Right, field.Bottom, "axis");
+        double floor = heights.Min() < 0 && heights.Max() > 0 ? y.At(0) : field.Bottom;
+        _svg.Line(field.X, floor, field.Right, floor, "axis");
     }
 
     private void Lines(Box field, ChartScale x, ChartScale y)
@@ -94,7 +109,7 @@ internal sealed class ChartPainter(Chart chart)
                 }
                 else if (line.Count > 0)
                 {
-                    _svg.Polyline(line, series.IsDashed ? "outline dashed" : "outline");
+                    _svg.Polyline(line, StyleOf(series));
                     line = [];
                 }
             }
@@ -102,9 +117,10 @@ internal sealed class ChartPainter(Chart chart)
 
         foreach (ChartLimit limit in chart.Limits.Where(limit => double.IsFinite(limit.Up)))
         {
-            _svg.Line(field.X, y.At(limit.Up), field.Right, y.At(limit.Up), "limit");
+            double from = limit.FromAcross is { } begin ? x.At(begin) : field.X, to = Math.Min(field.Right, limit.ToAcross is { } end ? x.At(end) : field.Right);
+            _svg.Line(from, y.At(limit.Up), to, y.At(limit.Up), "limit");
             string value = QuantityText.Format(limit.Up, chart.Up.Suffix, chart.Units, chart.Culture);
-            _svg.Text(field.Right - 4, y.At(limit.Up) - 4, $"{limit.Name} {value}", "limit halo", "end", TextSize.Small);
+            _svg.Text(to - 4, y.At(limit.Up) - 4, $"{limit.Name} {value}", "limit halo", "end", TextSize.Small);
         }
     }
 
@@ -141,10 +157,15 @@ internal sealed class ChartPainter(Chart chart)
 
     private double Legend(double y)
     {
+        (string Name, Action<double, double> Sign)[] entries =
+        [
+            .. chart.Series.Where(_ => chart.Series.Count > 1).Select(series => (series.Name, (Action<double, double>)((x, at) => _svg.Line(x, at - 4, x + 28, at - 4, StyleOf(series))))),
+            .. chart.Areas.Where(area => area.Name.Length > 0).Select(area => (area.Name, (Action<double, double>)((x, at) => _svg.Rect(new Box(x, at - 10, 28, 11), AreaStyle(area))))),
+        ];
         double x = LeftPx;
-        foreach (ChartSeries series in chart.Series.Where(_ => chart.Series.Count > 1))
+        foreach ((string words, Action<double, double> sign) in entries)
         {
-            string name = TextSize.Fitted(series.Name, TextSize.Small, chart.WidthPx - 90);
+            string name = TextSize.Fitted(words, TextSize.Small, chart.WidthPx - 90);
             double width = TextSize.Width(name, TextSize.Small) + 52;
             if (x > LeftPx && x + width > chart.WidthPx)
             {
@@ -152,13 +173,15 @@ internal sealed class ChartPainter(Chart chart)
                 y += 16;
             }
 
-            _svg.Line(x, y - 4, x + 28, y - 4, series.IsDashed ? "outline dashed" : "outline");
+            sign(x, y);
             _svg.Text(x + 34, y, name, size: TextSize.Small);
             x += width;
         }
 
-        return chart.Series.Count > 1 ? y + 10 : y - 12;
+        return entries.Length > 0 ? y + 10 : y - 12;
     }
+
+    private static string StyleOf(ChartSeries series) => series.IsDashed ? "outline dashed" : "outline";
 
     private string Description() => string.Join(' ', chart.Series.Select(series =>
     {

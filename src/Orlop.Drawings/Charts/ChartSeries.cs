@@ -10,7 +10,18 @@ public readonly record struct ChartPoint(double Across, double Up);
 public sealed record ChartSeries(string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false);
 
 /// <summary>A level limit across the chart, in the model's unit of the upright axis.</summary>
-public sealed record ChartLimit(string Name, double Up);
+/// <param name="Name">What it limits.</param>
+/// <param name="Up">The limit.</param>
+/// <param name="FromAcross">Where it begins; null at the edge.</param>
+/// <param name="ToAcross">Where it ends; null at the edge.</param>
+public sealed record ChartLimit(string Name, double Up, double? FromAcross = null, double? ToAcross = null);
+
+/// <summary>A shaded area between two lines.</summary>
+/// <param name="Name">What it shows, for the legend; empty for an area that goes with the one before it.</param>
+/// <param name="Upper">Its upper edge, from left to right.</param>
+/// <param name="Lower">Its lower edge, from left to right.</param>
+/// <param name="IsDoubt">It tells how sure a line is.</param>
+public sealed record ChartArea(string Name, IReadOnlyList<ChartPoint> Upper, IReadOnlyList<ChartPoint> Lower, bool IsDoubt = false);
 
 /// <summary>A shaded band between two heights, in the model's unit of the upright axis.</summary>
 public sealed record ChartBand(string Name, double LeastUp, double MostUp);

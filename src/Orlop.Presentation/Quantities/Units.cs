@@ -67,6 +67,12 @@ public static class Units
     private static readonly Unit CubicMetre = new("m³", 1, symbols: "m3 m^3");
     private static readonly Unit CubicFoot = new("ft³", 0.3048m * 0.3048m * 0.3048m, symbols: "ft3 ft^3");
     private static readonly Unit AmpereSquaredSecond = new("A²s", 1, symbols: "A2s");
+    private static readonly Unit MetreRadian = new("m·rad", 1);
+    private static readonly Unit FootRadian = new("ft·rad", 0.3048m);
+    private static readonly Unit KilogramPerCentimetre = new("kg/cm", 1);
+    private static readonly Unit PoundPerInch = new("lb/in", PoundKg, 2.54m);
+    private static readonly Unit KilogramMetrePerCentimetre = new("kg·m/cm", 1);
+    private static readonly Unit PoundFootPerInch = new("lb·ft/in", PoundKg * 0.3048m, 2.54m);
     private static readonly Unit PerWatt = new("1/W", 1, symbols: "/W");
 
     /// <summary>Every dimension, by the suffix of the model's properties.</summary>
@@ -118,6 +124,9 @@ public static class Units
         yield return Same("Factor", "a factor", "0.85 or 85 %", [One, Percent], new(3, One));
         yield return Same("Coefficient", "a coefficient", "0.3", [One], new(3, One));
         yield return Same("Count", "a number of pieces", "12", [One, new("pieces", 1, words: "pc pcs piece pieces")], new(6, One));
+        yield return Plain("MRad", "an area under righting levers", "0.055 m·rad or 0.18 ft·rad", 3, MetreRadian, FootRadian);
+        yield return Plain("KgPerCm", "a mass per centimetre of sinkage", "45 kg/cm or 250 lb/in", 3, KilogramPerCentimetre, PoundPerInch);
+        yield return Plain("KgMPerCm", "a moment per centimetre of trim", "60 kg·m/cm or 1100 lb·ft/in", 3, KilogramMetrePerCentimetre, PoundFootPerInch);
         yield return Same("PerW", "a loss coefficient", "0.00002 1/W", [PerWatt], new(3, PerWatt));
         yield return Same("A2S", "a let-through (I²t)", "12000 A²s", [AmpereSquaredSecond, new("kA²s", 1_000_000, symbols: "kA2s")], new(3, AmpereSquaredSecond));
     }

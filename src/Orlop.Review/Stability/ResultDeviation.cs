@@ -9,7 +9,7 @@ namespace Orlop.Review.Stability;
 /// How sure a result is: its change per kg of displacement and per metre of LCG, TCG and KG, by differences of one standard deviation, and the weight's covariance (linear
 /// propagation). A boat whose weight is not sure enough for a straight line between is told as unknown by her band anyway.
 /// </summary>
-internal static class ResultDeviation
+public static class ResultDeviation
 {
     private const double LeastStepKg = 1;
     private const double LeastStepM = 0.001;
@@ -19,8 +19,9 @@ internal static class ResultDeviation
         loaded.Total is { } total && SlopesOf(loaded, result) is { } slopes ? slopes.Deviation(total) : double.PositiveInfinity;
 
     /// <summary>How a result changes with the weight; null where a neighbouring boat gives none.</summary>
-    public static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
+    internal static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
     {
+        ArgumentNullException.ThrowIfNull(result);
         ImmutableArray<FloatingInput> boats = Neighbours(loaded);
         if (boats.IsEmpty)
         {
@@ -37,8 +38,9 @@ internal static class ResultDeviation
     }
 
     /// <summary>A boat heavier and one lighter by a deviation, then as much forward and aft, to port and to starboard, up and down; none without a weight and a hull.</summary>
-    public static ImmutableArray<FloatingInput> Neighbours(LoadedBoat loaded)
+    internal static ImmutableArray<FloatingInput> Neighbours(LoadedBoat loaded)
     {
+        ArgumentNullException.ThrowIfNull(loaded);
         if (loaded is not { Total: { } total, Input: { } boat })
         {
             return [];

@@ -82,6 +82,12 @@ public sealed class StabilityView
         ? total.With(changes) is var moved ? Equilibrium.Solve(input with { MassKg = moved.MassKg, CentreOfGravity = moved.Centre }) : null
         : null;
 
+    /// <summary>A freeboard survey as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
+    public FreeboardResult Read(Orlop.Boat.Things.FreeboardSurvey survey) => new TestEvidence(Boat, Bodies).Read(survey);
+
+    /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
+    public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
+
     private LoadedBoat Load(Condition condition)
     {
         WeightLedger ledger = WeightLedger.Of(Boat, condition);

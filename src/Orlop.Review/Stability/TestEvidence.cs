@@ -44,6 +44,17 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     /// <summary>A freeboard survey, as read by the engine.</summary>
     public FreeboardResult Read(FreeboardSurvey survey) => FreeboardSurveyOf(survey);
 
+    /// <summary>A rolling test, as read.</summary>
+    public RollingReading Read(RollingTest rolling)
+    {
+        (double period, double periodDeviation) = PeriodOf(rolling);
+        double factor = rolling.RollingFactor?.Value ?? RollingFactor;
+        double scatter = rolling.RollingFactor?.PlusMinus ?? RollingScatter;
+        double beam = boat.Particulars?.BeamM?.Value ?? throw new ArgumentException("the boat's beam is not given, and a rolling period is worth nothing without it");
+        double gm = RollPeriod.Gm(factor, beam, period).GmM;
+        return new RollingReading(period, periodDeviation, factor, gm, 2 * gm * Together(scatter / factor, periodDeviation / period));
+    }
+
     /// <summary>The mean period of a rolling test in s, and one standard deviation.</summary>
     public static (double PeriodS, double DeviationS) PeriodOf(RollingTest rolling)
     {
@@ -84,13 +95,8 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
 
     private IEnumerable<WeightEvidence> Of(RollingTest rolling, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
     {
-        (double period, double periodDeviation) = PeriodOf(rolling);
-        double factor = rolling.RollingFactor?.Value ?? RollingFactor;
-        double scatter = rolling.RollingFactor?.PlusMinus ?? RollingScatter;
-        double beam = boat.Particulars?.BeamM?.Value ?? throw new ArgumentException("the boat's beam is not given, and a rolling period is worth nothing without it");
-        double gm = RollPeriod.Gm(factor, beam, period).GmM;
-        double deviation = 2 * gm * Together(scatter / factor, periodDeviation / period);
-        return GmEvidence(rolling, gm, deviation, aboard, about);
+        RollingReading read = Read(rolling);
+        return GmEvidence(rolling, read.GmM, read.GmDeviationM, aboard, about);
     }
 
     private IEnumerable<WeightEvidence> Of(InclinationTest inclining, ImmutableArray<LedgerItem> aboard, WeightTotal? about)

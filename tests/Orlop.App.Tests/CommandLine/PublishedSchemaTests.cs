@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Json.Schema;
 using Orlop.App.CommandLine;
+using Orlop.Boat.Format;
 using Xunit;
 
 namespace Orlop.App.Tests.CommandLine;
@@ -44,6 +45,34 @@ public sealed class PublishedSchemaTests : IDisposable
         CommandRun run = await CommandRun.WithInput("""{"formatVersion":1,"things":[{"kind":"load","id":"lamp","nominalV":12,"behaviour":"current","drop":"general"}]}""", "isolate", "-", "lamp", "--json");
 
         Assert.Equal("unknown", MustFit("isolation", run.Out).GetProperty("status").GetString());
+    }
+
+    [Theory]
+    [InlineData("float", null)]
+    [InlineData("float", "sampling-winch")]
+    [InlineData("weights", null)]
+    [InlineData("weights", "sampling-winch")]
+    public async Task FloatAndWeights(string command, string? alteration)
+    {
+        CommandRun run = await CommandRun.WithInput(BoatJson.Write(AfloatBoat.Read()), alteration is null ? [command, "-", "--json"] : [command, "-", "--json", "-a", alteration]);
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        Assert.Equal(alteration, MustFit(command, run.Out).GetProperty("alteration").GetString());
+    }
+
+    [Theory]
+    [InlineData("one-circuit.json")]
+    [InlineData("open-workboat.json")]
+    public async Task Float_BoatWithoutHullOrWeight_IsUnknown(string example)
+    {
+        CommandRun run = await CommandRun.Of("float", Repository.At("examples", example), "--json");
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        Assert.All(MustFit("float", run.Out).GetProperty("conditions").EnumerateArray(), condition =>
+        {
+            Assert.Equal("unknown", condition.GetProperty("status").GetString());
+            Assert.Equal(JsonValueKind.Null, condition.GetProperty("gmM").ValueKind);
+        });
     }
 
     [Theory]

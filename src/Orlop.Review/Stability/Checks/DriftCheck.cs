@@ -66,7 +66,7 @@ public sealed class DriftCheck : IStabilityCheck
             SubjectId = test.Id,
             Verdict = verdict,
             UseFraction = verdict == Verdict.Unknown ? null : use,
-            Headline = Sentence.Of($"Since {test.Title} the boat herself has become {Kg(Math.Abs(mass))} {(mass < 0 ? "lighter" : "heavier")} of {Kg(light.MassKg)}, her centre has moved {M(Math.Abs(lcg))} {(lcg < 0 ? "aft" : "forward")} and {M(Math.Abs(kg))} {(kg < 0 ? "down" : "up")}: {end}"),
+            Headline = changes.Length == 0 && verdict == Verdict.Holds ? Sentence.Of($"Since {test.Title} nothing of the boat herself has come, gone or moved") : Sentence.Of($"Since {test.Title} the boat herself has become {Kg(Math.Abs(mass))} {(mass < 0 ? "lighter" : "heavier")} of {Kg(light.MassKg)}, her centre has moved {M(Math.Abs(lcg))} {(lcg < 0 ? "aft" : "forward")} and {M(Math.Abs(kg))} {(kg < 0 ? "down" : "up")}: {end}"),
             Working =
             [
                 .. changes.Select(change => ChangeLine(view, change)),

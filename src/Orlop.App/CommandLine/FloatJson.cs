@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Orlop.Hull.Floating;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Review.Findings;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary>How a boat floats, as JSON for other programs, in the model's units; its form is <c>docs/float.schema.json</c>.</summary>
+internal static class FloatJson
+{
+    private const int FormatVersion = 1;
+
+    public static string Write(LoadedInput input, IEnumerable<FloatingFacts> all) => new JsonObject
+    {
+        ["floatFormat"] = FormatVersion,
+        ["boat"] = input.View.Boat.Particulars?.Title ?? "",
+        ["alteration"] = input.AlterationId,
+        ["conditions"] = new JsonArray([.. all.Select(facts => Condition(input, facts))]),
+        ["caution"] = FloatingWords.Caution,
+    }.ToJsonString(JsonOutput.Options);
+
+    /// <summary>What is not given, as a list of things and fields.</summary>
+    public static JsonArray Missing(ImmutableArray<FindingInput> missing) =>
+        [.. missing.DistinctBy(field => (field.ThingId, field.Field)).Select(field => (JsonNode)new JsonObject { ["thing"] = field.ThingId, ["field"] = field.Field })];
+
+    /// <summary>A number, or null where it is not known.</summary>
+    public static JsonNode? Number(double? value) => value is { } number && double.IsFinite(number) ? JsonValue.Create(number) : null;
+
+    private static JsonObject Condition(LoadedInput input, FloatingFacts facts)
+    {
+        FloatingPosition? at = facts.Position;
+        FloatingDeviations deviations = facts.Deviations;
+        return new JsonObject
+        {
+            ["condition"] = facts.Condition.Id,
+            ["status"] = facts.Floating is { } floating ? at is { IsLoll: true } ? "loll" : JsonNamingPolicy.KebabCaseLower.ConvertName(floating.Rest.Status.ToString()) : "unknown",
+            ["text"] = FloatingWords.Trouble(input.View, facts),
+            ["displacementKg"] = Number(facts.Floating?.Rest.MassKg),
+            ["displacementDeviationKg"] = at is null ? null : Number(deviations.MassKg),
+            ["draughts"] = new JsonArray([.. facts.Draughts.Select(draught => new JsonObject { ["where"] = draught.Where, ["xM"] = draught.XM, ["draughtM"] = draught.DraughtM })]),
+            ["draughtDeviationM"] = at is null ? null : Number(deviations.DraughtM),
+            ["trimM"] = Number(facts.TrimM),
+            ["trimDeg"] = Number(at?.Attitude.TrimDeg),
+            ["trimDeviationDeg"] = at is null ? null : Number(deviations.TrimDeg),
+            ["heelDeg"] = Number(at?.Attitude.HeelDeg),
+            ["heelDeviationDeg"] = at is null ? null : Number(deviations.HeelDeg),
+            ["gmM"] = Number(at?.MetacentricHeightM),
+            ["gmDeviationM"] = at is null ? null : Number(deviations.GmM),
+            ["weakerSide"] = facts.Weaker is null ? null : facts.IsPortWeaker ? "port" : "starboard",
+            ["starboard"] = Side(facts.Floating?.Starboard, facts.Starboard),
+            ["port"] = Side(facts.Floating?.Port, facts.Port),
+            ["missing"] = Missing(facts.Loaded.Missing),
+        };
+    }
+
+    private static JsonObject? Side(RightingCurve? curve, RightingFeatures? features) => curve is null || features is null ? null : new JsonObject
+    {
+        ["greatestGzM"] = Number(features.GreatestGzM),
+        ["greatestGzDeg"] = Number(features.GreatestGzDeg),
+        ["lollDeg"] = Number(features.LollDeg),
+        ["vanishingDeg"] = Number(features.VanishingDeg),
+        ["downfloodingDeg"] = Number(features.DownfloodingDeg),
+        ["downfloodingOpening"] = features.DownfloodingOpening,
+        ["rangeDeg"] = Number(features.RangeDeg),
+        ["levers"] = new JsonArray([.. curve.Points.Select(point => new JsonObject { ["heelDeg"] = point.HeelDeg, ["gzM"] = point.GzM })]),
+    };
+}

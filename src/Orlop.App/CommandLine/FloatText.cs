@@ -1,0 +1,64 @@
+using System.Globalization;
+using Orlop.Hull.Floating;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Review.Stability;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary>How a boat floats, as plain text.</summary>
+internal static class FloatText
+{
+    private const int ShownStepDeg = 10;
+
+    public static void Write(TextWriter output, StabilityView view, IEnumerable<FloatingFacts> all, DisplayUnits units, CultureInfo culture)
+    {
+        foreach (FloatingFacts facts in all)
+        {
+            FloatingView words = FloatingView.Of(view, facts, null, units, culture);
+            output.WriteLine(words.Condition);
+            if (words.Trouble is not null)
+            {
+                output.WriteLine($"  {words.Trouble}");
+            }
+
+            foreach (Vital tile in words.Tiles)
+            {
+                output.WriteLine(Plain($"  {tile.Name,-20}{tile.Value,-24}{tile.Of}").TrimEnd());
+            }
+
+            Levers(output, facts, units, culture);
+            Missing(output, words.Missing);
+            output.WriteLine();
+        }
+
+        output.WriteLine(FloatingWords.Caution);
+    }
+
+    /// <summary>What is not given.</summary>
+    public static void Missing(TextWriter output, IReadOnlyList<MissingField> missing)
+    {
+        if (missing.Count > 0)
+        {
+            output.WriteLine($"  Not given, and so not in these numbers: {string.Join("; ", missing.Select(field => field.Text))}.");
+        }
+    }
+
+    private static void Levers(TextWriter output, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
+    {
+        if (facts.Floating is not { } floating || floating.Starboard.Points.IsEmpty)
+        {
+            return;
+        }
+
+        output.WriteLine($"  {"Heel",-20}{"GZ to starboard",-24}GZ to port");
+        for (int heel = 0; heel <= (int)Math.Abs(floating.Starboard.Points[^1].HeelDeg); heel += ShownStepDeg)
+        {
+            string Lever(RightingCurve curve, int side) => curve.At(side * heel) is { } point ? QuantityText.Format(Math.Round(side * point.GzM, 3), "M", units, culture) : QuantityText.Unknown;
+            output.WriteLine($"  {heel.ToString(culture) + "°",-20}{Lever(floating.Starboard, 1),-24}{Lever(floating.Port, -1)}");
+        }
+    }
+
+    private static string Plain(string text) => text.Replace('\u00A0', ' ');
+}

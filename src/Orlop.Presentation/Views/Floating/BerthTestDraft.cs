@@ -1,0 +1,74 @@
+using System.Globalization;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Quantities;
+using Orlop.Review.Stability;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>A berth test that is being typed in: what every test asks for.</summary>
+public abstract class BerthTestDraft
+{
+    private readonly StabilityView _asBuilt;
+    private readonly Condition _condition;
+
+    /// <param name="kind">Name of the kind in files.</param>
+    /// <param name="name">A name to begin with.</param>
+    /// <param name="on">The day.</param>
+    private protected BerthTestDraft(StabilityView asBuilt, Condition condition, string kind, string name, DateOnly on, DisplayUnits units, CultureInfo culture)
+    {
+        (_asBuilt, _condition, Units, Culture) = (asBuilt, condition, units, culture);
+        (Name, On, Schema) = (name, on, ThingSchema.Of(kind));
+        Aboard = BerthTestGuide.Aboard(asBuilt, condition);
+        Missing = MissingField.Of([.. asBuilt.LoadedIn(condition).Missing.Where(input => asBuilt.Boat.Find(input.ThingId) is not null)], asBuilt.Boat);
+    }
+
+    public string Name { get; set; }
+
+    public DateOnly? On { get; set; }
+
+    /// <summary>Density of the water, as typed.</summary>
+    public string Water { get; set; } = "";
+
+    /// <summary>Why the name cannot be used.</summary>
+    public string? NameRefusal { get; private set; }
+
+    /// <summary>Why the density cannot be used.</summary>
+    public string? WaterRefusal { get; private set; }
+
+    /// <summary>Listed things and liquids without a mass or a place: they are not in what is kept as aboard.</summary>
+    public IReadOnlyList<MissingField> Missing { get; }
+
+    /// <summary>What is kept as aboard, in words.</summary>
+    public string AboardText => string.Create(Culture, $"{Aboard.Count} things of the ledger, {QuantityText.Shown(Math.Round(Aboard.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks, as in “{_condition.Title}”");
+
+    private protected ValueList<AboardItem> Aboard { get; }
+
+    private protected DisplayUnits Units { get; }
+
+    private protected CultureInfo Culture { get; }
+
+    private protected RecordSchema Schema { get; }
+
+    private protected string NewId() => ReadableId.Of(Name, taken => _asBuilt.Boat.Find(taken) is not null);
+
+    private protected bool ReadHead(out Quantity? water)
+    {
+        NameRefusal = string.IsNullOrWhiteSpace(Name) ? "Give it a name, such as “Freeboards in May”." : null;
+        (water, WaterRefusal) = ReadOptional<Quantity>(Schema.Field("waterDensityKgPerM3")!, Water);
+        return NameRefusal is null && WaterRefusal is null;
+    }
+
+    /// <summary>A field that may be left blank.</summary>
+    private protected (T? Value, string? Refusal) ReadOptional<T>(FieldSchema field, string text)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return (default, null);
+        }
+
+        FieldReading read = FieldText.Read(field, text, Units, Culture);
+        return (read.IsGood ? (T?)read.Value : default, read.Refusal);
+    }
+}

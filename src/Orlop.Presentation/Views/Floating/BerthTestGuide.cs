@@ -1,0 +1,49 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Review.Stability;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>How tests at the berth are done: cautions, marks to begin with, and what was aboard.</summary>
+public static class BerthTestGuide
+{
+    /// <summary>How and when freeboards are measured (common practice, no source).</summary>
+    public static IReadOnlyList<string> FreeboardCautions { get; } =
+    [
+        "Calm water, no wind to speak of, no wash: wait for a quiet hour, and note what passes.",
+        "All lines slack, fenders and gangway clear of her, nothing touching the bottom.",
+        "Nobody moves while a mark is read; whoever is aboard stands on the centre line and is in the list of what was aboard.",
+        "Measure plumb from the mark to the water, from a steady dinghy or pontoon; two people, lifejackets on. Read every mark twice.",
+        "Take the water's density with a hydrometer where she lies: a harbour is seldom sea water.",
+    ];
+
+    /// <summary>How a roll is timed (common practice, no source).</summary>
+    public static IReadOnlyList<string> RollingCautions { get; } =
+    [
+        "Calm deep water, wind still, all lines slack: a line that comes tight spoils the roll and can part.",
+        "Hatches shut, gear stowed and lashed, tanks pressed full or empty: liquid that runs, and people who move, falsify the period.",
+        "Start a small roll, 5° or so, by hand at the side or with a pull from the jetty, and then nobody moves. Never with people on the rail, never with a crane's load hung from her.",
+        "Time whole rolls, there and back, ten of them, three times over. Stop if she feels slow or hangs at the end of a roll: that is a warning by itself.",
+    ];
+
+    /// <summary>Marks to begin with: the deck edge to port and starboard at the after end, the middle and forward; unnamed places where the hull has no lines.</summary>
+    public static IReadOnlyList<(string Name, Place? Mark)> Marks(BoatModel boat)
+    {
+        StationPoint[] edge = [.. (boat.All<HullLines>().FirstOrDefault()?.Stations ?? []).Where(station => station.Points.Count > 0).Select(station => station.Points[^1]).Where(point => point.HalfBreadthM > 0)];
+        (string Name, StationPoint? Point)[] places = edge.Length < 3
+            ? [("Aft", null), ("Forward", null)]
+            : [("Aft", edge[0]), ("Amidships", edge[edge.Length / 2]), ("Forward", edge[^1])];
+        return
+        [
+            .. places.SelectMany(place => new[] { (Side: "port", Sign: 1), (Side: "starboard", Sign: -1) }.Select(side => (
+                $"{place.Name}, {side.Side}", place.Point is { } point ? new Place(point.XM, side.Sign * point.HalfBreadthM, point.HeightM) : null))),
+        ];
+    }
+
+    /// <summary>What is aboard in a condition, liquids too, to be kept with a test as it is now.</summary>
+    public static ValueList<AboardItem> Aboard(StabilityView asBuilt, Condition condition) =>
+    [
+        .. LedgerView.RowsOf(asBuilt, condition).Select(row => new AboardItem(row.ThingId, row.MassKg, row.Place, row.DeviationKg, row.PlaceDeviationM)),
+    ];
+}

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Hull.Floating;
+using Orlop.Review;
+using Orlop.Review.Stability;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>How a boat floats in one condition, in the model's units: what pages, drawings and the command line tell in their own words.</summary>
+public sealed record FloatingFacts
+{
+    private FloatingFacts(LoadedBoat loaded) => Loaded = loaded;
+
+    /// <summary>The condition.</summary>
+    public Condition Condition => Loaded.Condition;
+
+    /// <summary>How she is loaded in it.</summary>
+    public LoadedBoat Loaded { get; private init; }
+
+    /// <summary>How she floats; null when her weight or her hull is not known.</summary>
+    public FloatingBoat? Floating { get; private init; }
+
+    /// <summary>Where she comes to rest; null when that is not known, or when she goes under.</summary>
+    public FloatingPosition? Position => Floating?.Rest.Position;
+
+    /// <summary>Draughts at the hull's after end, middle and forward end; empty without a position, or on her beam ends.</summary>
+    public ImmutableArray<DraughtAt> Draughts { get; private init; } = [];
+
+    /// <summary>How much deeper she lies at the after end than at the forward end; null without draughts.</summary>
+    public double? TrimM => Draughts.IsEmpty ? null : Draughts[0].DraughtM - Draughts[^1].DraughtM;
+
+    /// <summary>One standard deviation of each result; infinite where it cannot be told.</summary>
+    public FloatingDeviations Deviations { get; private init; } = FloatingDeviations.Unknown;
+
+    /// <summary>What is read from the levers to starboard; null without a curve.</summary>
+    public RightingFeatures? Starboard { get; private init; }
+
+    /// <summary>What is read from the levers to port; null without a curve.</summary>
+    public RightingFeatures? Port { get; private init; }
+
+    /// <summary>Port is the side with the smaller greatest lever.</summary>
+    public bool IsPortWeaker => Greatest(Port) < Greatest(Starboard);
+
+    /// <summary>What is read from the weaker side.</summary>
+    public RightingFeatures? Weaker => IsPortWeaker ? Port : Starboard;
+
+    /// <summary>The curve of the weaker side; null without one.</summary>
+    public RightingCurve? WeakerCurve => IsPortWeaker ? Floating?.Port : Floating?.Starboard;
+
+    /// <summary>Works them out; equal boats are worked out once.</summary>
+    public static FloatingFacts Of(StabilityView view, Condition condition, Memo memo)
+    {
+        LoadedBoat loaded = view.LoadedIn(condition);
+        return view.FloatingIn(condition) is not { } floating || loaded.Total is not { } total
+            ? new FloatingFacts(loaded)
+            : memo.Get(
+                (floating, total.MassDeviationKg, total.LcgDeviationM, total.TcgDeviationM, total.KgDeviationM),
+                () => Of(view, loaded, floating)) with { Loaded = loaded };
+    }
+
+    private static FloatingFacts Of(StabilityView view, LoadedBoat loaded, FloatingBoat floating)
+    {
+        FloatingFacts facts = new(loaded) { Floating = floating, Starboard = Read(floating.Starboard), Port = Read(floating.Port) };
+        if (floating.Rest.Position is not { } position || view.Bodies.Hull is not { } hull)
+        {
+            return facts;
+        }
+
+        (double aft, double fore) = (hull.Lowest.XM, hull.Highest.XM);
+        (string Where, double XM)[] places = [("aft", aft), ("amidships", (aft + fore) / 2), ("forward", fore)];
+        double?[] heights = [.. places.Select(place => position.Attitude.WaterHeightM(place.XM, 0))];
+        return facts with
+        {
+            Draughts = heights.All(height => height is not null) ? [.. places.Select((place, index) => new DraughtAt(place.Where, place.XM, heights[index]!.Value))] : [],
+            Deviations = FloatingDeviations.Of(loaded, aft, fore),
+        };
+    }
+
+    private static RightingFeatures? Read(RightingCurve curve) => curve.Points.Length < 2 ? null : RightingReading.Read(curve);
+
+    private static double Greatest(RightingFeatures? features) => features?.GreatestGzM ?? double.NegativeInfinity;
+}

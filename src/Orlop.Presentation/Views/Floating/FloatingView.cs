@@ -1,0 +1,73 @@
+using System.Globalization;
+using Orlop.Boat;
+using Orlop.Hull.Floating;
+using Orlop.Presentation.Quantities;
+using Orlop.Review.Findings;
+using Orlop.Review.Stability;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>How a boat floats in a condition, as tiles: each number with two standard deviations, and as built against a draft.</summary>
+public sealed record FloatingView
+{
+    /// <summary>What the condition is called.</summary>
+    public required string Condition { get; init; }
+
+    /// <summary>Why there is no position, or what is wrong with it; null where nothing is.</summary>
+    public required string? Trouble { get; init; }
+
+    /// <summary>Displacement, draughts, trim, heel, GM and range.</summary>
+    public required IReadOnlyList<Vital> Tiles { get; init; }
+
+    /// <summary>What is not given and would change the numbers.</summary>
+    public required IReadOnlyList<MissingField> Missing { get; init; }
+
+    /// <summary>The tiles that stand on the boat's page.</summary>
+    public IReadOnlyList<Vital> Short => [.. Tiles.Where(tile => tile.Name is DisplacementName or TrimName or HeelName or GmName)];
+
+    private const string DisplacementName = "Displacement";
+    private const string TrimName = "Trim";
+    private const string HeelName = "Heel";
+    private const string GmName = "GM";
+
+    /// <summary>The view of one boat.</summary>
+    /// <param name="view">The boat as shown.</param>
+    /// <param name="facts">How she floats.</param>
+    /// <param name="was">How she floats as built, with a draft open; null without one.</param>
+    public static FloatingView Of(StabilityView view, FloatingFacts facts, FloatingFacts? was, DisplayUnits units, CultureInfo culture)
+    {
+        Vital[] before = was is null ? [] : [.. Tiled(view.Boat, was, units, culture)];
+        return new FloatingView
+        {
+            Condition = facts.Condition.Title,
+            Trouble = FloatingWords.Trouble(view, facts),
+            Tiles = [.. Tiled(view.Boat, facts, units, culture).Select((tile, index) => was is null || before[index].Value == tile.Value ? tile : tile with { Was = before[index].Value })],
+            Missing = [.. MissingField.Hull(view.Boat), .. MissingField.Of(facts.Loaded.Missing, view.Boat)],
+        };
+    }
+
+    private static IEnumerable<Vital> Tiled(BoatModel boat, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
+    {
+        FloatingPosition? at = facts.Position;
+        FloatingDeviations deviations = facts.Deviations;
+        // Numbers that rest on a list with gaps are not sure.
+        Verdict? doubt = at is null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
+        string Band(double deviation, string suffix) => at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
+        Vital Tile(string name, string? value, string of) => new() { Name = name, Value = value ?? QuantityText.Unknown, Of = of, Verdict = doubt };
+
+        yield return Tile(DisplacementName, facts.Floating is { } floating ? QuantityText.Shown(Math.Round(floating.Rest.MassKg), "Kg", units, culture) : null, Band(deviations.MassKg, "Kg"));
+        foreach (int index in Enumerable.Range(0, 3))
+        {
+            DraughtAt? draught = facts.Draughts.ElementAtOrDefault(index);
+            string name = index switch { 0 => "Draught aft", 1 => "Draught amidships", _ => "Draught forward" };
+            yield return Tile(name, draught is null ? null : FloatingWords.Metres(draught.DraughtM, units, culture),
+                draught is null ? "" : index == 1 ? Band(deviations.DraughtM, "M") : $"over the base line, at x\u00A0{FloatingWords.Metres(draught.XM, units, culture)}");
+        }
+
+        yield return Tile(TrimName, facts.TrimM is { } trim ? FloatingWords.Trim(trim, units, culture) : null, Band(deviations.TrimM, "M"));
+        yield return Tile(HeelName, at is null ? null : FloatingWords.Heel(at.Attitude.HeelDeg, units, culture), Band(deviations.HeelDeg, "Deg"));
+        yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), Band(deviations.GmM, "M"));
+        (string value, string of) = FloatingWords.Range(facts, id => boat.Find(id)?.Title ?? id, units, culture);
+        yield return Tile("Range of stability", value, of);
+    }
+}

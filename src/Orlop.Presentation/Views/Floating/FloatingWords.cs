@@ -1,0 +1,78 @@
+using System.Globalization;
+using Orlop.Hull.Floating;
+using Orlop.Presentation.Quantities;
+using Orlop.Review.Stability;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>Floating position and stability in plain words.</summary>
+public static class FloatingWords
+{
+    /// <summary>Stands wherever stability is shown.</summary>
+    public const string Caution =
+        "Stability at sea is a matter of life. These numbers rest on the form and the weights as typed, for still water; they replace no survey, no inclining test and no licensed naval architect, and local rules come first.";
+
+    private const double BandFactor = 2;
+    private const double LeastHeelDeg = 0.05;
+    private const double LeastTrimM = 0.0005;
+
+    /// <summary>Why there is no floating position, or what is wrong with it; null where she floats upright enough.</summary>
+    public static string? Trouble(StabilityView view, FloatingFacts facts) => facts.Floating?.Rest switch
+    {
+        null when view.Bodies.Problems is [var problem, ..] => $"The hull's lines make no closed surface: {problem}.",
+        null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
+        null => "How she floats is unknown: her own weight is not known. A freeboard survey tells it, or the bare boat's mass and centre.",
+        { Status: FloatingStatus.Capsizes } => "She capsizes: loaded like this she comes to rest more than 90° from upright.",
+        { Status: FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } => "She goes under: loaded like this she weighs more than all the water she can push aside.",
+        { Status: FloatingStatus.NotConverged } => "No position of rest was found; nothing may be concluded.",
+        { Position.IsLoll: true } => "She is not stable upright: she lies over at this angle, to one side or the other.",
+        _ => null,
+    };
+
+    /// <summary>"0.8° to port", "upright".</summary>
+    public static string Heel(double heelDeg, DisplayUnits units, CultureInfo culture) => Math.Abs(heelDeg) < LeastHeelDeg
+        ? "upright"
+        : $"{Degrees(Math.Abs(heelDeg), units, culture)} to {(heelDeg > 0 ? "starboard" : "port")}";
+
+    /// <summary>"0.12 m by the stern", "level".</summary>
+    public static string Trim(double trimM, DisplayUnits units, CultureInfo culture) => Math.Abs(trimM) < LeastTrimM
+        ? "level"
+        : $"{Metres(Math.Abs(trimM), units, culture)} by the {(trimM > 0 ? "stern" : "bow")}";
+
+    /// <summary>"± 0.05 m", two standard deviations; what cannot be told is said.</summary>
+    public static string Band(double deviation, string suffix, DisplayUnits units, CultureInfo culture) => double.IsFinite(deviation)
+        ? $"±\u00A0{QuantityText.Shown(TwoDigits(BandFactor * deviation), suffix, units, culture)}"
+        : "± not known";
+
+    /// <summary>Stability's range on its weaker side: how far, and what ends it.</summary>
+    public static (string Value, string Of) Range(FloatingFacts facts, Func<string, string> titleOf, DisplayUnits units, CultureInfo culture)
+    {
+        string side = facts.IsPortWeaker ? "to port" : "to starboard";
+        return facts.Weaker switch
+        {
+            null => (QuantityText.Unknown, ""),
+            { LollDeg: null } => ("none", $"{side} she never rights herself"),
+            { RangeDeg: null } => ("to 180°", $"{side} she rights herself from any heel"),
+            { DownfloodingDeg: { } flooding, DownfloodingOpening: { } opening } features when Math.Abs(flooding) <= Math.Abs(features.VanishingDeg ?? double.MaxValue) =>
+                (Degrees(features.RangeDeg!.Value, units, culture), $"{side}, until {titleOf(opening)} goes under"),
+            var features => (Degrees(features.RangeDeg!.Value, units, culture), $"{side}, where stability vanishes"),
+        };
+    }
+
+    /// <summary>A length to the millimetre.</summary>
+    public static string Metres(double lengthM, DisplayUnits units, CultureInfo culture) => QuantityText.Shown(Math.Round(lengthM, 3), "M", units, culture);
+
+    /// <summary>An angle to the tenth of a degree.</summary>
+    public static string Degrees(double angleDeg, DisplayUnits units, CultureInfo culture) => QuantityText.Shown(Math.Round(angleDeg, 1), "Deg", units, culture);
+
+    private static double TwoDigits(double value)
+    {
+        if (value == 0)
+        {
+            return 0;
+        }
+
+        double step = Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 1);
+        return Math.Round(value / step) * step;
+    }
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+using Orlop.Hull.Hydrostatics;
+using Orlop.Hull.Surfaces;
+using Orlop.Presentation.Quantities;
+using Orlop.Review.Stability;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>The hydrostatic table of the hull, level and upright, at round draughts.</summary>
+/// <param name="Heads">What the columns are called, with their units.</param>
+/// <param name="Rows">One for each draught, the shallowest first.</param>
+public sealed record HydrostaticView(IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows)
+{
+    private const int LeastRowCount = 10;
+    private static readonly double[] RoundSteps = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2];
+
+    private static readonly (string Name, string Suffix, Func<HydrostaticRow, double> Value, int DecimalCount)[] Columns =
+    [
+        ("Draught", "M", row => row.DraughtM, 3), ("Displacement", "Kg", row => row.DisplacementKg, 0), ("Sinks by", "KgPerCm", row => row.ImmersionKgPerCm, 1),
+        ("Trims by", "KgMPerCm", row => row.TrimmingKgMPerCm, 1), ("LCB", "M", row => row.LcbM, 3), ("LCF", "M", row => row.LcfM, 3), ("KB", "M", row => row.KbM, 3),
+        ("BM", "M", row => row.BmM, 3), ("KM", "M", row => row.KmM, 3), ("Waterplane", "M2", row => row.WaterplaneAreaM2, 2), ("Block coefficient", "Coefficient", row => row.BlockCoefficient, 3),
+    ];
+
+    /// <summary>The table; null without a hull.</summary>
+    public static HydrostaticView? Of(StabilityView view, DisplayUnits units, CultureInfo culture)
+    {
+        if (view.Bodies.Hull is not { } hull)
+        {
+            return null;
+        }
+
+        HydrostaticTable table = HydrostaticTable.Calculate(new HydrostaticInput
+        {
+            Subject = "hull",
+            Hull = hull,
+            DraughtsM = [.. Draughts(hull, units)],
+            WaterKgPerM3 = view.WaterKgPerM3,
+            TrimLengthM = hull.Highest.XM - hull.Lowest.XM,
+        });
+        AxisUnit[] axes = [.. Columns.Select(column => AxisUnit.For(column.Suffix, units))];
+        return new HydrostaticView(
+            [.. Columns.Select((column, index) => axes[index].Symbol.Length == 0 ? column.Name : $"{column.Name}, {axes[index].Symbol}")],
+            [.. table.Rows.Select(row => (IReadOnlyList<string>)[.. Columns.Select((column, index) => axes[index].FromModel(column.Value(row)).ToString("F" + column.DecimalCount.ToString(CultureInfo.InvariantCulture), culture))])]);
+    }
+
+    // Round draughts of the reader's units, from just over the keel to the lowest edge that water reaches.
+    private static IEnumerable<double> Draughts(TriangleMesh hull, DisplayUnits units)
+    {
+        AxisUnit unit = AxisUnit.For("M", units);
+        double least = unit.FromModel(hull.Lowest.ZM), most = unit.FromModel(hull.Highest.ZM);
+        double step = RoundSteps.LastOrDefault(round => (most - least) / round >= LeastRowCount, RoundSteps[0]);
+        for (double number = Math.Floor(least / step) + 1; number * step < most; number++)
+        {
+            yield return unit.ToModel(number * step);
+        }
+    }
+}

@@ -1,0 +1,118 @@
+using System.Globalization;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Hull.Measuring;
+using Orlop.Hull.Surfaces;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
+using Orlop.Review.Stability;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>A line of the weight ledger as it is read.</summary>
+/// <param name="ThingId">The thing it comes from; null for a sum.</param>
+/// <param name="Title">What people call it.</param>
+/// <param name="Kind">What kind of thing.</param>
+/// <param name="Mass">Its mass.</param>
+/// <param name="PlusMinus">One standard deviation of the mass.</param>
+/// <param name="X">Its centre, forward of the after perpendicular.</param>
+/// <param name="Y">Its centre, to port of the centre line.</param>
+/// <param name="Z">Its centre, above the base line.</param>
+/// <param name="How">How it is known.</param>
+/// <param name="IsGuess">Its mass looks guessed.</param>
+/// <param name="Change">"new" or what it weighed as built; null without a draft or where nothing changed.</param>
+public sealed record LedgerLine(string? ThingId, string Title, string Kind, string Mass, string PlusMinus, string X, string Y, string Z, string How, bool IsGuess = false, string? Change = null);
+
+/// <summary>The weight ledger of a boat in a condition: what is listed, what stands in tanks, and the whole boat by list and berth tests together.</summary>
+public sealed record LedgerView
+{
+    /// <summary>What is listed aboard and what stands in tanks, the heaviest first.</summary>
+    public required IReadOnlyList<LedgerLine> Rows { get; init; }
+
+    /// <summary>Sums: all that is listed, the rest of the boat, the whole boat.</summary>
+    public required IReadOnlyList<LedgerLine> Sums { get; init; }
+
+    /// <summary>How the boat's own weight is known.</summary>
+    public required string WeightKnown { get; init; }
+
+    /// <summary>What is not given; what it belongs to is not in the rows.</summary>
+    public required IReadOnlyList<MissingField> Missing { get; init; }
+
+    /// <summary>Berth tests that tell nothing, and why.</summary>
+    public required IReadOnlyList<(string TestId, string Text)> Trouble { get; init; }
+
+    /// <summary>The rows of a boat's ledger in a condition, liquids in tanks among them.</summary>
+    public static IReadOnlyList<WeightRow> RowsOf(StabilityView view, Condition condition) =>
+        [.. view.LoadedIn(condition).Ledger.Rows, .. LiquidRows.Of(view.Boat, Liquids.Of(view.Boat, condition, Liquids.BoxOf).Tanks)];
+
+    /// <summary>The view of one boat.</summary>
+    /// <param name="view">The boat as shown.</param>
+    /// <param name="asBuilt">The boat as built, with a draft open; null without one.</param>
+    public static LedgerView Of(StabilityView view, StabilityView? asBuilt, Condition condition, DisplayUnits units, CultureInfo culture)
+    {
+        LoadedBoat loaded = view.LoadedIn(condition);
+        IReadOnlyList<WeightRow> rows = RowsOf(view, condition);
+        Dictionary<string, WeightRow>? before = asBuilt is null ? null : RowsOf(asBuilt, condition).DistinctBy(row => row.ThingId).ToDictionary(row => row.ThingId, StringComparer.Ordinal);
+        return new LedgerView
+        {
+            Rows = [.. rows.OrderByDescending(row => row.MassKg).Select(row => Line(view.Boat, row, before, units, culture))],
+            Sums = [.. Summed(view, loaded, rows, units, culture)],
+            WeightKnown = KnownBy(view),
+            Missing = MissingField.Of(loaded.Missing, view.Boat),
+            Trouble = [.. view.Weight.Trouble.Select(trouble => (trouble.TestId, $"{view.Boat.Find(trouble.TestId)?.Title ?? trouble.TestId}: {trouble.Message}."))],
+        };
+    }
+
+    /// <summary>A number with a mass in the reader's units, to the kilogram or, below ten, the tenth.</summary>
+    internal static string Kg(double massKg, DisplayUnits units, CultureInfo culture) => QuantityText.Shown(Math.Round(massKg, Math.Abs(massKg) < 10 ? 1 : 0), "Kg", units, culture);
+
+    private static LedgerLine Line(BoatModel boat, WeightRow row, Dictionary<string, WeightRow>? before, DisplayUnits units, CultureInfo culture)
+    {
+        WeightRow? was = before?.GetValueOrDefault(row.ThingId);
+        string mass = Kg(row.MassKg, units, culture);
+        string? change = before is null || (was is not null && was with { How = row.How, Title = row.Title } == row) ? null
+            : was is null ? "new"
+            : was.MassKg != row.MassKg ? $"was {Kg(was.MassKg, units, culture)}" : "moved";
+        string M(double value) => QuantityText.Shown(Math.Round(value, 2), "M", units, culture);
+        return new LedgerLine(
+            row.ThingId, row.Title, boat.Find(row.ThingId) is { } thing ? Wording.KindOf(thing) : "", mass, QuantityText.Shown(Math.Round(row.DeviationKg, 1), "Kg", units, culture),
+            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, row.How.EndsWith("guessed", StringComparison.Ordinal) || row.How.EndsWith("estimated", StringComparison.Ordinal), change);
+    }
+
+    private static IEnumerable<LedgerLine> Summed(StabilityView view, LoadedBoat loaded, IReadOnlyList<WeightRow> rows, DisplayUnits units, CultureInfo culture)
+    {
+        WeightTotal? listed = WeightTotal.Of(rows.Select(WeightLedger.Item));
+        if (listed is not null)
+        {
+            yield return Sum("Listed and in tanks", listed.MassKg, listed.MassDeviationKg, listed.Centre, "sum of the rows", units, culture);
+        }
+
+        if (loaded.Total is not { } total)
+        {
+            yield return new LedgerLine(null, "The whole boat", "", QuantityText.Unknown, "", "", "", "", KnownBy(view));
+            yield break;
+        }
+
+        LedgerItem[] liquids = [.. rows.Where(row => row.Kind == WeightKind.Liquid).Select(WeightLedger.Item)];
+        WeightTotal whole = total.With(liquids.Select(item => new WeightChange(null, item)));
+        double rest = whole.MassKg - (listed?.MassKg ?? 0);
+        if (rest > 0)
+        {
+            Point3 moment = (whole.MassKg * whole.Centre) - ((listed?.MassKg ?? 0) * (listed?.Centre ?? default));
+            yield return Sum("All the rest: hull, ballast, what nobody listed", rest, null, (1 / rest) * moment, "the whole less the rows", units, culture);
+        }
+
+        yield return Sum("The whole boat", whole.MassKg, whole.MassDeviationKg, whole.Centre, KnownBy(view), units, culture);
+    }
+
+    private static LedgerLine Sum(string title, double massKg, double? deviationKg, Point3 centre, string how, DisplayUnits units, CultureInfo culture) => new(
+        null, title, "", Kg(massKg, units, culture), deviationKg is { } deviation ? Kg(deviation, units, culture) : "",
+        FloatingWords.Metres(centre.XM, units, culture), FloatingWords.Metres(centre.YM, units, culture), FloatingWords.Metres(centre.ZM, units, culture), how);
+
+    private static string KnownBy(StabilityView view) => view.Weight switch
+    {
+        { Total: null } => "her own weight is not known",
+        { TestId: null } => "bare boat as typed, and the rows",
+        { TestId: { } test } => $"list and berth tests together, from {view.Boat.Find(test)?.Title ?? test} on",
+    };
+}

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>Something that is not given, and where it is typed.</summary>
+/// <param name="Text">"mass of Stores".</param>
+/// <param name="ThingId">The thing; it may not be there yet.</param>
+/// <param name="Field">Its field.</param>
+/// <param name="IsThere">The thing is in the boat.</param>
+public sealed record MissingField(string Text, string ThingId, string Field, bool IsThere)
+{
+    /// <summary>One for each input, each once.</summary>
+    public static IReadOnlyList<MissingField> Of(ImmutableArray<FindingInput> inputs, BoatModel boat) =>
+        [.. inputs.DistinctBy(input => (input.ThingId, input.Field)).Select(input => Of(input, boat))];
+
+    /// <summary>The hull's stations, where there are none.</summary>
+    public static IEnumerable<MissingField> Hull(BoatModel boat) =>
+        boat.All<HullLines>().FirstOrDefault() is { Stations.Count: > 0 } ? [] : [Of(new FindingInput(boat.All<HullLines>().FirstOrDefault()?.Id ?? "hull-lines", "stations", IsMissing: true), boat)];
+
+    // A thing that is not there yet is called by the kind that its id names.
+    private static MissingField Of(FindingInput input, BoatModel boat)
+    {
+        bool isThere = boat.Find(input.ThingId) is not null;
+        string text = !isThere && ThingKinds.ByName.ContainsKey(input.ThingId) && ThingSchema.Of(input.ThingId).Field(input.Field) is { } field
+            ? $"{FieldWords.Label(field).ToLowerInvariant()} of the {Wording.KindOf(input.ThingId)}"
+            : MissingWords.Of(input, boat);
+        return new MissingField(text, input.ThingId, input.Field, isThere);
+    }
+}

@@ -1,0 +1,83 @@
+using System.Globalization;
+using System.Text.Json;
+using Orlop.App.CommandLine;
+using Orlop.Boat.Format;
+using Xunit;
+
+namespace Orlop.App.Tests.CommandLine;
+
+public sealed class FloatCommandTests
+{
+    private static readonly string Barge = BoatJson.Write(AfloatBoat.Read());
+
+    // Archimedes on a wall-sided box: displacement over density over waterplane is the mean draught.
+    [Fact]
+    public async Task Float_Json_HasTheDraughtOfABox()
+    {
+        JsonElement condition = await Json("float", "at-anchor");
+        double displacement = condition.GetProperty("displacementKg").GetDouble(), heelDeg = condition.GetProperty("heelDeg").GetDouble();
+        double amidships = condition.GetProperty("draughts")[1].GetProperty("draughtM").GetDouble();
+
+        Assert.Equal("floats", condition.GetProperty("status").GetString());
+        Assert.True(Math.Abs(heelDeg) < 20, $"heel {heelDeg}");
+        Assert.Equal(displacement / 1004 / (AfloatBoat.LengthM * AfloatBoat.BreadthM), amidships, 0.001);
+    }
+
+    [Fact]
+    public async Task Weights_RowsAndTheBareBoat_MakeTheWhole()
+    {
+        JsonElement condition = await Json("weights", "at-anchor");
+        double rows = condition.GetProperty("rows").EnumerateArray().Sum(row => row.GetProperty("massKg").GetDouble());
+
+        Assert.Equal(12_000 + rows, condition.GetProperty("withoutLiquids").GetProperty("massKg").GetDouble(), 0.001);
+    }
+
+    [Fact]
+    public async Task Float_Csv_RunsFromPortToStarboard()
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, "float", "-", "--condition", "At anchor", "--csv");
+        string[] lines = run.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        double[] heels = [.. lines.Skip(1).Select(line => double.Parse(line.Split(',')[1], CultureInfo.InvariantCulture))];
+
+        Assert.Equal("condition,heel_deg,gz_m,draught_m,trim_deg", lines[0]);
+        Assert.Equal((-180, 180), (heels[0], heels[^1]));
+        Assert.Equal(heels.Order(), heels);
+        Assert.Equal(heels.Distinct().Count(), heels.Length);
+    }
+
+    [Fact]
+    public async Task Float_Text_SaysDisplacementAndTheCaution()
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, "float", "-", "--condition", "at-anchor");
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        Assert.Contains("Displacement", run.Out, StringComparison.Ordinal);
+        Assert.Contains("matter of life", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Float_UnknownCondition_NamesThoseThereAre()
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, "float", "-", "--condition", "at-ancor");
+
+        Assert.Equal(ExitCode.BadInput, run.Code);
+        Assert.Contains("Did you mean at-anchor", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Float_JsonAndCsvTogether_IsRefused()
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, "float", "-", "--json", "--csv");
+
+        Assert.Equal(ExitCode.BadInput, run.Code);
+        Assert.Empty(run.Out);
+    }
+
+    private static async Task<JsonElement> Json(string command, string condition)
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, command, "-", "--condition", condition, "--json");
+        Assert.Equal(ExitCode.Good, run.Code);
+        using JsonDocument json = JsonDocument.Parse(run.Out);
+        return json.RootElement.GetProperty("conditions")[0].Clone();
+    }
+}
