@@ -66,13 +66,17 @@ internal sealed class ChartPainter(Chart chart)
         }
     }
 
-    // What tells how sure a line is lies over what is measured under it.
+    // What tells how sure a line is lies under what is measured.
     private void Areas(ChartScale x, ChartScale y)
     {
-        foreach (ChartArea area in chart.Areas.OrderBy(area => area.IsDoubt))
+        foreach (ChartArea area in chart.Areas.OrderByDescending(area => area.IsDoubt))
         {
             Spot[] edge = [.. area.Upper.Where(IsFinite).Concat(area.Lower.Where(IsFinite).Reverse()).Select(point => new Spot(x.At(point.Across), y.At(point.Up)))];
             _svg.Polyline(edge, AreaStyle(area), isClosed: true);
+            if (!area.IsDoubt && area.Upper.Count > 0 && IsFinite(area.Upper[^1]))
+            {
+                _svg.Line(x.At(area.Upper[^1].Across), y.At(area.Upper[^1].Up), x.At(area.Lower[^1].Across), y.At(area.Lower[^1].Up), "water-line");
+            }
         }
     }
 
