@@ -10,6 +10,7 @@ internal sealed class ChartPainter(Chart chart)
     private const double RightPx = 16;
     private const double TopPx = 26;
     private const double MarkRowPx = 15;
+    private const double LeastMarkPx = 180;
     private const double LeastWidthPx = 240;
     private const double LimitMarginRatio = 0.05;
     private readonly SvgWriter _svg = new();
@@ -135,7 +136,7 @@ internal sealed class ChartPainter(Chart chart)
         List<(string Name, double Middle, double Y)> names = [];
         foreach (ChartMark mark in chart.Marks.Where(mark => double.IsFinite(mark.Across)).OrderBy(mark => mark.Across))
         {
-            string name = TextSize.Fitted(mark.Name, TextSize.Small, field.Width / 3);
+            string name = TextSize.Fitted(mark.Name, TextSize.Small, Math.Max(field.Width / 3, LeastMarkPx));
             double width = TextSize.Width(name, TextSize.Small) + 8;
             double left = Math.Clamp(x.At(mark.Across) - (width / 2), 0, chart.WidthPx - width);
             int row = rowEnds.FindIndex(end => end <= left);

@@ -39,8 +39,8 @@ public sealed class WaterlineTests
     public void Section_WaterlineThatLeavesTheFrame_EndsAtItsEdge()
     {
         XElement drawing = DrawnText.Parse(BoatDrawing.Sections(SampleBoats.Example, null, new BoatDrawingOptions { Waterline = new Waterline(1, 0, 3), SectionsXM = [4] }));
-        XElement line = WaterlineOf(drawing, "water-line"), water = drawing.Descendants(DrawnText.Svg + "polygon").Single(shape => (string?)shape.Attribute("class") == "water");
-        double[] heights = [.. ((string)water.Attribute("points")!).Split(' ').Select(spot => double.Parse(spot.Split(',')[1], CultureInfo.InvariantCulture))];
+        XElement line = WaterlineOf(drawing, "water-line"), water = drawing.Descendants(DrawnText.Svg + "path").Single(shape => (string?)shape.Attribute("class") == "water");
+        double[] heights = [.. ((string)water.Attribute("d")!).Trim('M', 'Z').Split('L').Select(spot => double.Parse(spot.Split(',')[1], CultureInfo.InvariantCulture))];
 
         Assert.Equal((heights.Min(), heights.Max()), (line.Number("y1"), line.Number("y2")));
     }

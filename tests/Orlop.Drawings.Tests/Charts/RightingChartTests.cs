@@ -36,7 +36,7 @@ public sealed class RightingChartTests
         double[] across = [.. ((string)drawing.Descendants(DrawnText.Svg + "polyline").First().Attribute("points")!).Split(' ').Select(spot => double.Parse(spot.Split(',')[0], CultureInfo.InvariantCulture))];
 
         Assert.Equal(across.Order(), across);
-        Assert.Contains("-50", drawing.Descendants(DrawnText.Svg + "text").Select(text => text.Value));
+        Assert.Contains("-40", drawing.Descendants(DrawnText.Svg + "text").Select(text => text.Value));
     }
 
     // A lever of a sine from 0° to 80°, falling off beyond.
