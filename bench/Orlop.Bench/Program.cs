@@ -1,3 +1,4 @@
+using Orlop.Bench.Hulls;
 using Orlop.Bench.Networks;
 using Orlop.Bench.Reviews;
 
@@ -7,7 +8,9 @@ switch (args)
         return NetworkBench.Run(Console.Out);
     case ["review"]:
         return ReviewBench.Run(Console.Out);
+    case ["hull"]:
+        return HullBench.Run(Console.Out);
     default:
-        Console.Error.WriteLine("Usage: Orlop.Bench network | review");
+        Console.Error.WriteLine("Usage: Orlop.Bench network | review | hull");
         return 2;
 }

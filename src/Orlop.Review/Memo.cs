@@ -26,29 +26,42 @@ public sealed class Memo(int capacity = 4096)
         where T : class => _computedCounts.GetValueOrDefault(typeof(T));
 
     /// <summary>
-    /// The remembered result for a key that is equal for equal inputs, or the computed one. Asked for by several threads, it is computed once; a
-    /// computation that throws is not remembered, and must not ask for itself.
+    /// The remembered result for a key that is equal for equal inputs, or the computed one. Asked for by several threads, it is computed once. A computation
+    /// that throws, because it was cancelled or for a reason of its own, is not remembered, and whoever waited for it computes for himself. It must not ask for itself.
     /// </summary>
     public T Get<T>(object key, Func<T> compute)
         where T : class
     {
-        if (_entries.TryGetValue((typeof(T), key), out Entry? entry))
+        while (true)
         {
-            entry.WasAsked = true;
-        }
-        else
-        {
-            entry = _entries.GetOrAdd((typeof(T), key), new Entry(new Lazy<object>(() => Computed(compute))));
+            bool isOwn = false;
+            if (_entries.TryGetValue((typeof(T), key), out Entry? entry))
+            {
+                entry.WasAsked = true;
+            }
+            else
+            {
+                entry = _entries.GetOrAdd((typeof(T), key), new Entry(new Lazy<object>(() =>
+                {
+                    isOwn = true;
+                    return Computed(compute);
+                })));
+            }
+
+            try
+            {
+                return (T)entry.Value.Value;
+            }
+            catch (Exception) when (Forgotten(key, entry, isOwn))
+            {
+                // Somebody else's computation was cancelled or failed: this one is made anew.
+            }
         }
 
-        try
+        bool Forgotten(object failed, Entry entry, bool isOwn)
         {
-            return (T)entry.Value.Value;
-        }
-        catch
-        {
-            _entries.TryRemove(KeyValuePair.Create((typeof(T), key), entry));
-            throw;
+            _entries.TryRemove(KeyValuePair.Create((typeof(T), failed), entry));
+            return !isOwn;
         }
     }
 

@@ -31,6 +31,12 @@ public sealed class CheckListTests
             page.Append(CultureInfo.InvariantCulture, $"| `{check.Id}` | {check.Title} | {check.About} | {string.Join(", ", check.LimitIds.Select(id => $"`{id}`"))} |\n");
         }
 
+        page.Append("\n## Limits that only an owner sets\n\nNo practice gives them; where the owner sets none, nothing is held against it.\n\n");
+        foreach (string id in LimitIds.OwnersOnly)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"- `{id}`\n");
+        }
+
         foreach (Practice practice in PracticeFiles.ById.Values.OrderBy(practice => practice.Id, StringComparer.Ordinal))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n## {practice.Title} (`{practice.Id}`)\n\n{practice.About}\n\n| limit | value | source | from memory |\n|---|---|---|---|\n");

@@ -34,6 +34,27 @@ public sealed class MemoTests
     }
 
     [Fact]
+    public async Task WaitingForAComputationThatIsCancelled_ComputesForItself()
+    {
+        Memo memo = new();
+        using ManualResetEventSlim isStarted = new(), isCancelled = new();
+        Task<Answer> first = Task.Run(
+            () => memo.Get<Answer>("key", () =>
+            {
+                isStarted.Set();
+                isCancelled.Wait(TestContext.Current.CancellationToken);
+                throw new OperationCanceledException();
+            }),
+            TestContext.Current.CancellationToken);
+        isStarted.Wait(TestContext.Current.CancellationToken);
+        Task<Answer> second = Task.Run(() => memo.Get("key", () => new Answer(2)), TestContext.Current.CancellationToken);
+        await Task.Delay(50, TestContext.Current.CancellationToken);
+        isCancelled.Set();
+        Assert.Equal(2, (await second).Number);
+        await Assert.ThrowsAsync<OperationCanceledException>(() => first);
+    }
+
+    [Fact]
     public void Full_ForgetsOnlyWhatWasNotAskedSince()
     {
         Memo memo = new(capacity: 4);

@@ -1,9 +1,12 @@
+using System.Collections.Immutable;
+
 namespace Orlop.Hull.Measuring;
 
 /// <summary>Symmetric algebra in displacement, LCG, TCG and KG.</summary>
 internal static class FourUnknowns
 {
     private const int Count = 4;
+    private const double Rounding = 1e-9;
 
     /// <summary>h·C·h.</summary>
     public static double Spread(double[,] covariance, double[] shares)
@@ -55,6 +58,40 @@ internal static class FourUnknowns
         }
 
         return (FromFactor(factor, scale), -1);
+    }
+
+    /// <summary>Lower triangular L with L·Lᵀ the covariance, given as four rows of four; what is known exactly has a row of zeros.</summary>
+    public static double[,] Factor(ImmutableArray<double> covariance)
+    {
+        if (covariance.IsDefault || covariance.Length != Count * Count || covariance.Any(value => !double.IsFinite(value)))
+        {
+            throw new ArgumentException($"covariance: {(covariance.IsDefault ? 0 : covariance.Length)} numbers; {Count * Count} real ones are needed, four rows of four.", nameof(covariance));
+        }
+
+        var factor = new double[Count, Count];
+        for (var row = 0; row < Count; row++)
+        {
+            for (var column = 0; column <= row; column++)
+            {
+                var (given, mirrored) = (covariance[(row * Count) + column], covariance[(column * Count) + row]);
+                var scale = Math.Sqrt(Math.Abs(covariance[row * (Count + 1)] * covariance[column * (Count + 1)]));
+                var left = given;
+                for (var k = 0; k < column; k++)
+                {
+                    left -= factor[row, k] * factor[column, k];
+                }
+
+                var isNothing = row == column ? Math.Abs(left) <= Rounding * scale : factor[column, column] == 0;
+                if (Math.Abs(given - mirrored) > Rounding * scale || (row == column ? left < -Rounding * scale : isNothing && Math.Abs(left) > Rounding * scale))
+                {
+                    throw new ArgumentException(FormattableString.Invariant($"covariance: row {row + 1}, column {column + 1}: {given}; allowed a symmetric matrix in which no combination has a variance below 0."), nameof(covariance));
+                }
+
+                factor[row, column] = isNothing ? 0 : row == column ? Math.Sqrt(left) : left / factor[column, column];
+            }
+        }
+
+        return factor;
     }
 
     private static double[,] FromFactor(double[,] factor, double[] scale)

@@ -26,8 +26,8 @@ public sealed class ElectricsDiscipline : IDiscipline
     public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
         ElectricsView view = new(boat, practice, memo, token);
-        return _checks.AsParallel().AsOrdered().WithCancellation(token).WithMergeOptions(ParallelMergeOptions.FullyBuffered)
-            .Select(check => check.Run(view).ToArray())
-            .SelectMany(findings => findings);
+        Finding[][] findings = new Finding[_checks.Length][];
+        Parallel.For(0, findings.Length, new ParallelOptions { CancellationToken = token }, check => findings[check] = [.. _checks[check].Run(view)]);
+        return findings.SelectMany(found => found);
     }
 }

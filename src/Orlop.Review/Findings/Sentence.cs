@@ -57,4 +57,6 @@ public sealed class SentenceBuilder
     public void AppendFormatted(int value) => _parts.Add(new SentencePart(value.ToString(CultureInfo.InvariantCulture), null));
 
     public void AppendFormatted(Amount value) => _parts.Add(new SentencePart(null, value));
+
+    public void AppendFormatted(Sentence value) => _parts.AddRange(value.Parts);
 }

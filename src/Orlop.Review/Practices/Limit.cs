@@ -7,7 +7,7 @@ namespace Orlop.Review.Practices;
 /// <param name="IsFromMemory">The source was not seen when the value was written down.</param>
 public sealed record Limit(string Id, double Value, string Source, bool IsFromMemory);
 
-/// <summary>The limits a practice must give. The last word of an id is its unit.</summary>
+/// <summary>The limits a practice must give, and those that only an owner sets. The last word of an id is its unit.</summary>
 public static class LimitIds
 {
     /// <summary>Voltage that may be lost on the way to a critical load, over nominal.</summary>
@@ -64,11 +64,32 @@ public static class LimitIds
     /// <summary>Residual current at which the device ahead of AC outlets must open.</summary>
     public const string ResidualA = "residual-a";
 
-    /// <summary>All of them, for validation of practice files and for forms.</summary>
+    /// <summary>Greatest list at rest.</summary>
+    public const string MostListDeg = "most-list-deg";
+
+    /// <summary>Greatest trim at rest, by the stern or by the head.</summary>
+    public const string MostTrimDeg = "most-trim-deg";
+
+    /// <summary>Least height of deck edge and openings over the water at rest.</summary>
+    public const string LeastFreeboardM = "least-freeboard-m";
+
+    /// <summary>Least GM at rest, free surfaces taken off.</summary>
+    public const string LeastGmM = "least-gm-m";
+
+    /// <summary>Longest natural roll period: a boat that rolls slower is tender.</summary>
+    public const string LongestRollPeriodS = "longest-roll-period-s";
+
+    /// <summary>Shortest natural roll period: a boat that rolls quicker is hard on people and gear.</summary>
+    public const string ShortestRollPeriodS = "shortest-roll-period-s";
+
+    /// <summary>Those that every practice gives, for validation of practice files.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
         CriticalDropFraction, GeneralDropFraction, LeastVoltageFraction, GreatestVoltageFraction, DeviceOverAmpacityBelow50VRatio,
         DeviceOverAmpacityFrom50VRatio, DeviceUsesDeratedAmpacityFlag, UnprotectedM, UnprotectedSheathedM, UnprotectedFromBatteryM, LoadOverDeviceFraction, TableAmbientC,
         EngineSpaceC, GroupingFromV, SmallestConductorMm2, SmallestSheathedConductorMm2, RingsPerStudCount, ResidualA,
     ];
+
+    /// <summary>Those that no practice gives and an owner may set: where one is not set, nothing is held against it.</summary>
+    public static IReadOnlyList<string> OwnersOnly { get; } = [MostListDeg, MostTrimDeg, LeastFreeboardM, LeastGmM, LongestRollPeriodS, ShortestRollPeriodS];
 }

@@ -16,12 +16,14 @@ namespace Orlop.Review.Stability;
 internal sealed class BoatWeighing
 {
     private readonly BoatModel _boat;
+    private readonly HullBodies _bodies;
     private readonly TestEvidence _tests;
     private readonly ImmutableArray<TestTrouble>.Builder _trouble = ImmutableArray.CreateBuilder<TestTrouble>();
 
     private BoatWeighing(BoatModel boat, HullBodies bodies)
     {
         _boat = boat;
+        _bodies = bodies;
         _tests = new TestEvidence(boat, bodies);
     }
 
@@ -67,8 +69,11 @@ internal sealed class BoatWeighing
 
         return outcome.Estimate is { } estimate
             ? new BoatWeight(WeightTotal.Of(estimate), reference.Id, aboard, estimate.Fits, estimate.Working, [], _trouble.ToImmutable())
-            : new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, new FindingInput(reference.Id, "aboard")], [.. _trouble, new TestTrouble(reference.Id, outcome.Missing!)]);
+            : new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, .. WhatTestsLack()], [.. _trouble, new TestTrouble(reference.Id, outcome.Missing!)]);
     }
+
+    private ImmutableArray<FindingInput> WhatTestsLack() =>
+        _bodies.Hull is null ? [new FindingInput(_boat.All<HullLines>().FirstOrDefault()?.Id ?? "hull-lines", "stations", IsMissing: _bodies.Problems.IsEmpty)] : [];
 
     private ImmutableArray<WeightEvidence> Evidence(BerthTest[] tests, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
     {

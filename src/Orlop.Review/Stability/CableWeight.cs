@@ -28,6 +28,9 @@ internal static class CableWeight
             cable.MassKgPerM is null ? "copper and covering along its run" : "mass per metre along its run");
     }
 
+    /// <summary>The mass per metre is given, or follows from the copper.</summary>
+    public static bool HasMass(Cable cable) => MassPerM(cable) is not null;
+
     private static (double Value, double Share)? MassPerM(Cable cable)
     {
         if (cable.MassKgPerM is { Value: > 0 } given)
@@ -39,7 +42,8 @@ internal static class CableWeight
         return copper > 0 ? (copper * CoveringFactor, RoughFraction) : null;
     }
 
-    private static double? LengthM(Cable cable)
+    /// <summary>The cores' lengths, or the run's; null when neither is given.</summary>
+    public static double? LengthM(Cable cable)
     {
         double?[] lengths = [.. cable.Cores.Select(core => (core.LengthM ?? cable.LengthM)?.Value)];
         double run = cable.Run.Sum(leg => leg.LengthM);

@@ -10,9 +10,10 @@ public sealed record FloatingBoat(FloatingResult Rest, RightingCurve Starboard, 
 {
     private const double LastDeg = 180;
     private const double StepDeg = 5;
+    private const double SameM = 1e-9;
 
-    /// <summary>The side on which she has the smaller greatest lever: the one to judge by.</summary>
-    public RightingCurve Weaker => Greatest(Port) < Greatest(Starboard) ? Port : Starboard;
+    /// <summary>The side on which she has the smaller greatest lever before water comes in: the one to judge by. Starboard where there is nothing to choose.</summary>
+    public RightingCurve Weaker => Greatest(Port) < Greatest(Starboard) - SameM ? Port : Starboard;
 
     /// <summary>Floats a boat.</summary>
     public static FloatingBoat Of(FloatingInput input, System.Collections.Immutable.ImmutableArray<Opening> openings)
@@ -21,5 +22,14 @@ public sealed record FloatingBoat(FloatingResult Rest, RightingCurve Starboard, 
         return new FloatingBoat(Equilibrium.Solve(input), Side(LastDeg), Side(-LastDeg));
     }
 
-    private static double Greatest(RightingCurve curve) => RightingReading.Read(curve).GreatestGzM ?? double.NegativeInfinity;
+    private static double Greatest(RightingCurve curve)
+    {
+        RightingFeatures read = RightingReading.Read(curve);
+        return read switch
+        {
+            { GreatestGzM: null } => double.NegativeInfinity,
+            { GreatestGzDeg: { } heel, DownfloodingDeg: { } flooding } when Math.Abs(flooding) < Math.Abs(heel) => Math.Abs(curve.At(flooding)?.GzM ?? 0),
+            { GreatestGzM: { } lever } => lever,
+        };
+    }
 }

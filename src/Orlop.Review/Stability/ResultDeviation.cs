@@ -12,13 +12,17 @@ public static class ResultDeviation
     private const double LeastStepM = 0.001;
 
     /// <summary>One standard deviation of a result; infinite where a neighbouring boat gives none.</summary>
-    public static double Of(LoadedBoat loaded, Func<FloatingInput, double?> result)
+    public static double Of(LoadedBoat loaded, Func<FloatingInput, double?> result) =>
+        loaded.Total is { } total && SlopesOf(loaded, result) is { } slopes ? slopes.Deviation(total) : double.PositiveInfinity;
+
+    /// <summary>How a result changes with the weight; null where a neighbouring boat gives none.</summary>
+    public static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
     {
         ArgumentNullException.ThrowIfNull(loaded);
         ArgumentNullException.ThrowIfNull(result);
         if (loaded is not { Total: { } total, Input: { } input })
         {
-            return double.PositiveInfinity;
+            return null;
         }
 
         double kg = Math.Max(LeastStepKg, total.MassDeviationKg);
@@ -29,7 +33,7 @@ public static class ResultDeviation
             Slope(Math.Max(LeastStepM, total.TcgDeviationM), step => input with { CentreOfGravity = input.CentreOfGravity with { YM = input.CentreOfGravity.YM + step } }),
             Slope(Math.Max(LeastStepM, total.KgDeviationM), step => input with { CentreOfGravity = input.CentreOfGravity with { ZM = input.CentreOfGravity.ZM + step } }),
         ];
-        return slopes.Any(slope => slope is null) ? double.PositiveInfinity : total.Deviation(slopes[0]!.Value, slopes[1]!.Value, slopes[2]!.Value, slopes[3]!.Value);
+        return slopes.Any(slope => slope is null) ? null : new WeightSlopes(slopes[0]!.Value, slopes[1]!.Value, slopes[2]!.Value, slopes[3]!.Value);
 
         double? Slope(double step, Func<double, FloatingInput> with) => (result(with(step)) - result(with(-step))) / (2 * step);
     }

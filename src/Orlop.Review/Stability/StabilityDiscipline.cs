@@ -32,7 +32,9 @@ public sealed class StabilityDiscipline : IDiscipline
             return [];
         }
 
-        view.Conditions.AsParallel().WithCancellation(token).ForAll(condition => view.FloatingIn(condition));
-        return _checks.SelectMany(check => check.Run(view));
+        Parallel.ForEach(view.Conditions, new ParallelOptions { CancellationToken = token }, condition => view.FloatingIn(condition));
+        Finding[][] findings = new Finding[_checks.Length][];
+        Parallel.For(0, findings.Length, new ParallelOptions { CancellationToken = token }, check => findings[check] = [.. _checks[check].Run(view)]);
+        return findings.SelectMany(found => found);
     }
 }

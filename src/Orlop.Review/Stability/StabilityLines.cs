@@ -17,9 +17,39 @@ internal static class StabilityLines
 
     public static Amount Kg(double value) => new(value, "Kg");
 
+    public static Amount S(double value) => new(value, "S");
+
+    /// <summary>A value of the engine in a sentence.</summary>
+    public static Sentence Measure(double value, string unit) =>
+        SuffixOf(unit) is { } suffix ? Sentence.Of($"{new Amount(value, suffix)}") : Sentence.Of($"{Plain(value, unit)}");
+
     /// <summary>A step of the engine as a line of working.</summary>
-    public static WorkingLine Line(WorkingStep step) =>
-        new(step.Symbol, step.Expression, step.Value is { } value ? new Amount(value, SuffixOf(step.Unit)) : null, step.Source, step.Source.Contains("from memory", StringComparison.Ordinal));
+    public static WorkingLine Line(WorkingStep step) => new(
+        step.Symbol,
+        SuffixOf(step.Unit) is null && step.Value is { } plain ? $"{step.Expression} = {Plain(plain, step.Unit)}" : step.Expression,
+        SuffixOf(step.Unit) is { } suffix && step.Value is { } value ? new Amount(value, suffix) : null,
+        step.Source,
+        step.Source.Contains("from memory", StringComparison.Ordinal));
+
+    /// <summary>A finding on a loaded boat. What is not given keeps it from holding; a use belongs only to what can be told.</summary>
+    public static Finding Judged(
+        CheckDescription check, string subjectId, LoadedBoat loaded, Verdict verdict, double? use, Sentence headline, IEnumerable<WorkingLine> working, params ImmutableArray<FindingInput> alsoMissing)
+    {
+        ImmutableArray<FindingInput> missing = [.. loaded.Missing, .. alsoMissing];
+        Verdict told = !missing.IsEmpty && verdict is (Verdict.Holds or Verdict.Tight) ? Verdict.Unknown : verdict;
+        return new Finding
+        {
+            CheckId = check.Id,
+            SubjectId = subjectId,
+            ConditionId = loaded.Condition.Id,
+            Verdict = told,
+            UseFraction = told == Verdict.Unknown ? null : use,
+            Headline = told == verdict ? headline : Sentence.Of($"{headline}; but {missing[0].ThingId}: {missing[0].Field} is not given{More(missing.Length - 1)}, so this cannot be told"),
+            Working = [.. working, .. WeightLines(loaded), .. missing.Select(MissingLine)],
+            Inputs = missing,
+            Caution = Caution,
+        };
+    }
 
     /// <summary>How sure the weight is, as lines of working.</summary>
     public static IEnumerable<WorkingLine> WeightLines(LoadedBoat loaded)
@@ -43,16 +73,36 @@ internal static class StabilityLines
         Headline = headline,
         Inputs = missing,
         Caution = Caution,
-        Working = [.. missing.Select(input => new WorkingLine("Missing", $"{input.ThingId}: {input.Field} is not given", null, ""))],
+        Working = [.. missing.Select(MissingLine)],
     };
 
-    private static string SuffixOf(string unit) => unit switch
+    /// <summary>Why a band says nothing: "but her weight is so unsure that it may be 0.1 m more or less".</summary>
+    public static Sentence Unsure(Banded banded, string unit) => double.IsFinite(banded.Half)
+        ? Sentence.Of($"but her weight is so unsure that it may be {Measure(banded.Half, unit)} more or less")
+        : Sentence.Of($"but a boat a little heavier or lighter gives no such number, and how sure it is cannot be told");
+
+    /// <summary>The band of a result as a line of working.</summary>
+    public static WorkingLine BandLine(Banded banded, string unit) =>
+        Line(new WorkingStep("Band", "± two standard deviations, from those of displacement, LCG, TCG and KG", double.IsFinite(banded.Half) ? banded.Half : null, unit, "linear propagation"));
+
+    /// <summary>Words at the beginning of a sentence.</summary>
+    public static string Begun(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    private static WorkingLine MissingLine(FindingInput input) =>
+        new(input.IsMissing ? "Missing" : "In the way", $"{input.ThingId}: {input.Field} {(input.IsMissing ? "is not given" : "as it is typed")}", null, "");
+
+    private static string More(int count) => count == 0 ? "" : FormattableString.Invariant($" (and {count} more)");
+
+    // An area under a curve of levers has no unit that people read in two ways.
+    private static string Plain(double value, string unit) => FormattableString.Invariant($"{value:0.0000} {unit}");
+
+    private static string? SuffixOf(string unit) => unit switch
     {
         "m" => "M",
         "°" => "Deg",
         "kg" => "Kg",
         "s" => "S",
-        "m rad" => "MRad",
-        _ => "Ratio",
+        "" => "Ratio",
+        _ => null,
     };
 }

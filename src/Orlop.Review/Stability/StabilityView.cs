@@ -26,7 +26,7 @@ public sealed class StabilityView
         _memo = memo;
         Bodies = memo.Get(boat.Things.Where(thing => thing is HullLines).ToValueList(), () => HullBodies.Of(boat));
         Weight = memo.Get(
-            (Bodies, boat.Things.Where(thing => thing is BerthTest or BareBoat or Particulars).ToValueList()), () => BoatWeighing.Of(boat, Bodies));
+            (Bodies, boat.Things.Where(thing => thing is BerthTest or BareBoat or Particulars or Orlop.Boat.Things.Tank).ToValueList()), () => BoatWeighing.Of(boat, Bodies));
         Conditions = [.. boat.All<Condition>()];
         Basis = boat.All<StabilityBasis>().FirstOrDefault();
     }

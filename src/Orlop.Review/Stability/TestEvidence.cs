@@ -6,6 +6,7 @@ using Orlop.Hull.Measuring;
 using Orlop.Hull.Surfaces;
 using FreeboardSurvey = Orlop.Boat.Things.FreeboardSurvey;
 using InclinationTest = Orlop.Boat.Things.InclinationTest;
+using Tank = Orlop.Boat.Things.Tank;
 
 namespace Orlop.Review.Stability;
 
@@ -19,11 +20,14 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     private const double HogDeviationM = 0.005;
 
     // Res. A.749(18) annex 3 table: deep-sea fishing boats 0.80, scatter 0.05. Used where the owner gives none.
-    private const double RollingFactor = 0.80;
-    private const double RollingScatter = 0.05;
+    public const double RollingFactor = 0.80;
+    public const double RollingScatter = 0.05;
 
     private const double SeaWaterKgPerM3 = 1025;
     private const double ReactionS = 0.2;
+
+    // Fuller than this a tank counts as pressed up: 98 %, as in the tables of the trade (from memory).
+    private const double FullFraction = 0.98;
 
     /// <summary>The evidence of a test about the boat with <paramref name="aboard"/> on her.</summary>
     /// <param name="test">The test.</param>
@@ -117,9 +121,22 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         double km = KmM(test, then.MassKg, then.Centre.XM);
         double step = 0.02 * then.MassKg;
         double perKg = (KmM(test, then.MassKg + step, then.Centre.XM) - KmM(test, then.MassKg - step, then.Centre.XM)) / (2 * step);
-        double kg = ((then.MassKg * (km - gm)) + moment.ZM) / total;
+        double kg = ((then.MassKg * (km - gm - FreeSurfaceLossM(test, then.MassKg))) + moment.ZM) / total;
         yield return WeightEvidence.OfGm(test.Id, km - kg, deviation * then.MassKg / total, km, total, perKg);
     }
+
+    // Tanks that were slack by the mass of their liquid then: second moment of the box's free surface.
+    private double FreeSurfaceLossM(BerthTest test, double massKg) => test.Aboard.Sum(item =>
+    {
+        if (boat.Find<Tank>(item.Id) is not { LiquidKgPerM3: { } density } tank)
+        {
+            return 0;
+        }
+
+        double length = tank.To.XM - tank.From.XM, breadth = tank.To.YM - tank.From.YM;
+        bool isSlack = item.MassKg > 0 && item.MassKg < FullFraction * density.Value * length * breadth * (tank.To.ZM - tank.From.ZM);
+        return isSlack ? density.Value * length * Math.Pow(breadth, 3) / 12 / massKg : 0;
+    });
 
     private static WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
         about?.With(Changes(aboard, BoatWeighing.ItemsOf(test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey or from the bare boat's mass");

@@ -35,6 +35,9 @@ public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray
                 case Cable cable when CableWeight.Row(boat, cable) is { } row:
                     rows.Add(row);
                     break;
+                case Cable cable:
+                    missing.Add(new FindingInput(cable.Id, CableWeight.LengthM(cable) is null ? "lengthM" : CableWeight.HasMass(cable) ? "run" : "massKgPerM", IsMissing: true));
+                    break;
                 case Deadweight deadweight when CountIn(deadweight, condition) is var count and > 0:
                     Add(deadweight, WeightKind.Deadweight, deadweight.MassKg, deadweight.Place, count, null);
                     break;

@@ -52,7 +52,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
 
         ILocator depth = window.Sheet.GetByLabel("Depth", new() { Exact = true });
         await BoatWindow.TypeAsync(depth, "-3");
-        await Expect(window.Sheet.GetByRole(AriaRole.Alert)).ToContainTextAsync("Allowed: 0.2 to 15 m");
+        await Expect(window.Sheet.GetByRole(AriaRole.Alert)).ToContainTextAsync("Allowed: 0.2\u00A0m to 15\u00A0m");
         await Expect(depth).ToHaveAttributeAsync("aria-invalid", "true");
         await BoatWindow.TypeAsync(depth, "1.4 m");
         await Expect(depth).Not.ToHaveAttributeAsync("aria-invalid", "true");

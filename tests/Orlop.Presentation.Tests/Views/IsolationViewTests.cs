@@ -30,7 +30,7 @@ public class IsolationViewTests
 
     [Fact]
     public void Of_StaysLive_NamesWhatIsFedPastTheIsolatorUpToSix() =>
-        Assert.Contains("It still feeds: Always-live stud; 12 V plus bar; Converter 24 V to 12 V; Bilge pump, engine space;", IsolationView.Of(Demo, "main-plus").StaysLive[0], StringComparison.Ordinal);
+        Assert.Contains("It still feeds: Always-live stud; 12\u00A0V plus bar; Converter 24\u00A0V to 12\u00A0V; Bilge pump, engine space;", IsolationView.Of(Demo, "main-plus").StaysLive[0], StringComparison.Ordinal);
 
     [Fact]
     public void Of_StaysLive_CountsWhatItDoesNotName() =>

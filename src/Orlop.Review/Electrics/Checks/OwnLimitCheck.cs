@@ -36,7 +36,7 @@ public sealed class OwnLimitCheck : IElectricsCheck
     }
 
     private static string? WhyIdle(PracticeChoice choice, string id) =>
-        !LimitIds.All.Contains(id) ? "no limit has this name"
+        !LimitIds.All.Contains(id) && !LimitIds.OwnersOnly.Contains(id) ? "no limit has this name"
         : choice.Own.Count(own => own.Limit == id) > 1 ? "given more than once; the last one counts"
         : id == LimitIds.TableAmbientC ? "belongs to the ampacity table, which keeps its own"
         : null;

@@ -1,7 +1,7 @@
 using Orlop.Boat.Things;
 using Orlop.Hull.Floating;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
-using static Orlop.Review.Electrics.FindingLines;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -47,10 +47,10 @@ public sealed class FloatsCheck : IStabilityCheck
 
     private static Sentence HeadlineOf(FloatingResult rest, Condition condition) => rest switch
     {
-        { Status: FloatingStatus.Floats, Position: { IsLoll: true } at } => Sentence.Of($"She is not stable upright {In(condition)} and lies over at {Deg(Math.Abs(at.Attitude.HeelDeg))} to one side or the other"),
-        { Status: FloatingStatus.Floats, Position: { } at } => Sentence.Of($"She floats {In(condition)} at {Kg(rest.MassKg)}, heel {Deg(at.Attitude.HeelDeg)}, trim {Deg(at.Attitude.TrimDeg)}"),
-        { Status: FloatingStatus.Capsizes } => Sentence.Of($"She capsizes {In(condition)}"),
-        { Status: FloatingStatus.NotConverged } => Sentence.Of($"No position of rest was found {In(condition)}"),
-        _ => Sentence.Of($"She goes under {In(condition)}: {Kg(rest.MassKg)} is more than she can push aside"),
+        { Status: FloatingStatus.Floats, Position: { IsLoll: true } at } => Sentence.Of($"She is not stable upright {FindingLines.In(condition)} and lies over at {Deg(Math.Abs(at.Attitude.HeelDeg))} to one side or the other"),
+        { Status: FloatingStatus.Floats, Position: { } at } => Sentence.Of($"She floats {FindingLines.In(condition)} at {Kg(rest.MassKg)}, heel {Deg(at.Attitude.HeelDeg)}, trim {Deg(at.Attitude.TrimDeg)}"),
+        { Status: FloatingStatus.Capsizes } => Sentence.Of($"She capsizes {FindingLines.In(condition)}"),
+        { Status: FloatingStatus.NotConverged } => Sentence.Of($"No position of rest was found {FindingLines.In(condition)}"),
+        _ => Sentence.Of($"She goes under {FindingLines.In(condition)}: {Kg(rest.MassKg)} is more than she can push aside"),
     };
 }

@@ -1,0 +1,49 @@
+using Orlop.Boat.Things;
+using Orlop.Hull.Measuring;
+using Orlop.Review.Findings;
+using static Orlop.Review.Stability.StabilityLines;
+
+namespace Orlop.Review.Stability.Checks;
+
+/// <summary>Each berth test can be read, and agrees with all that is known together.</summary>
+public sealed class BerthTestCheck : IStabilityCheck
+{
+    private const double MostDeviations = 3;
+
+    public CheckDescription Description { get; } = new(
+        "berth-test-agrees",
+        "Berth test agrees with the rest",
+        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which.",
+        []);
+
+    public IEnumerable<Finding> Run(StabilityView view) => view.Boat.All<BerthTest>().Select(test => Judge(view, test)).OfType<Finding>();
+
+    private Finding? Judge(StabilityView view, BerthTest test)
+    {
+        if (view.Weight.Trouble.FirstOrDefault(trouble => trouble.TestId == test.Id) is { } trouble)
+        {
+            return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} tells nothing: {trouble.Message}"), []);
+        }
+
+        EvidenceFit[] fits = [.. view.Weight.Fits.Where(fit => fit.Id == test.Id)];
+        if (fits.Length == 0)
+        {
+            return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} is not part of what is known of her weight"), [.. view.Weight.Missing]);
+        }
+
+        double worst = fits.Max(fit => Math.Abs(fit.StandardisedRatio));
+        Verdict verdict = Verdicts.Of(worst, MostDeviations);
+        string said = verdict == Verdict.Fails ? "disagrees with the rest of the evidence: one of them is wrong, measure again" : "agrees with the rest of the evidence";
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = test.Id,
+            Verdict = verdict,
+            UseFraction = Verdicts.UseOf(worst, MostDeviations),
+            Headline = Sentence.Of($"{test.Title} {said}: {FormattableString.Invariant($"{worst:0.0}")} deviations off, at most {FormattableString.Invariant($"{MostDeviations:0}")} expected"),
+            Working = [.. fits.Select(fit => new WorkingLine("Off", "residual over its own standard deviation", new Amount(fit.StandardisedRatio, "Ratio"), "weighted least squares")), .. view.Weight.Working.Select(Line)],
+            Inputs = [new FindingInput(test.Id, "aboard")],
+            Caution = Caution,
+        };
+    }
+}

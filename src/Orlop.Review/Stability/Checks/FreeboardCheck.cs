@@ -1,0 +1,29 @@
+using Orlop.Hull.Floating;
+using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+using static Orlop.Review.Stability.StabilityLines;
+
+namespace Orlop.Review.Stability.Checks;
+
+/// <summary>Deck edge and openings stand as high over the water at rest as the owner wants.</summary>
+public sealed class FreeboardCheck : IStabilityCheck
+{
+    public CheckDescription Description { get; } = new(
+        "freeboard",
+        "Freeboard at rest",
+        "Height of the lowest place of the deck edge (at the stations, straight between them) and of each opening that is not shut, over the water at rest, against the owner's own limit, in every condition; nothing where the owner set none.",
+        [LimitIds.LeastFreeboardM]);
+
+    public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her freeboard", (loaded, at) =>
+    {
+        Opening[] places = [.. DeckEdge.Of(view.Boat), .. view.OpeningsIn(loaded.Condition)];
+        (Opening lowest, double height) = DeckEdge.Lowest(places, at.Attitude)!.Value;
+        Banded banded = new(height, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.HeightAboveWaterM(lowest.Place)));
+        Sentence found = height < 0
+            ? Sentence.Of($"{Begun(DeckEdge.TitleOf(view.Boat, lowest.Id))} is {M(-height)} under water {FindingLines.In(loaded.Condition)}")
+            : Sentence.Of($"Least freeboard {FindingLines.In(loaded.Condition)} is {M(height)}, {DeckEdge.TitleOf(view.Boat, lowest.Id)}");
+        return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.LeastFreeboardM)!, false, "m", found, places.Select(place =>
+            new WorkingLine(DeckEdge.TitleOf(view.Boat, place.Id), $"at {place.Place}", M(at.Attitude.HeightAboveWaterM(place.Place)), "height over the water at rest")));
+    });
+}

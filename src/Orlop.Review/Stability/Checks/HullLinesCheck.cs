@@ -1,0 +1,46 @@
+using Orlop.Boat.Things;
+using Orlop.Hull.Surfaces;
+using Orlop.Review.Findings;
+using static Orlop.Review.Stability.StabilityLines;
+
+namespace Orlop.Review.Stability.Checks;
+
+/// <summary>The hull's lines make a closed surface, and no point stands off the run of its neighbours.</summary>
+public sealed class HullLinesCheck : IStabilityCheck
+{
+    public CheckDescription Description { get; } = new(
+        "hull-lines-fair",
+        "Hull lines are whole and fair",
+        "Fails where the measured points make no closed surface; unknown for each point that stands off the cubic through its neighbouring stations by more than six times what is usual on the form and 0.4 % of its breadth (our rule, no source).",
+        []);
+
+    public IEnumerable<Finding> Run(StabilityView view)
+    {
+        if (view.Boat.All<HullLines>().FirstOrDefault() is not { Stations.Count: > 0 } lines)
+        {
+            yield break;
+        }
+
+        foreach (FormDoubt doubt in view.Bodies.Doubts)
+        {
+            yield return Unknown(Description, $"{lines.Id}.{doubt.SectionId}-{doubt.PointNumber}", null,
+                Sentence.Of($"Point {doubt.PointNumber} of station {doubt.SectionId} stands {M(doubt.OffM)} off the run of its neighbours: measure it again"), [new FindingInput(lines.Id, "stations")]) with
+            {
+                Working = [new WorkingLine("Expected", FormattableString.Invariant($"half-breadth {doubt.ExpectedHalfBreadthM:0.###} m, height {doubt.ExpectedHeightM:0.###} m"), null, "cubic through the stations before and behind")],
+            };
+        }
+
+        yield return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = lines.Id,
+            Verdict = view.Bodies.Hull is null ? Verdict.Fails : Verdict.Holds,
+            Headline = view.Bodies.Hull is null
+                ? Sentence.Of($"The hull's lines make no closed surface: {view.Bodies.Problems[0].ToString()}")
+                : Sentence.Of($"The hull's {lines.Stations.Count} stations make a closed surface"),
+            Working = [.. view.Bodies.Problems.Select(problem => new WorkingLine("Wrong", problem.ToString(), null, "points as typed"))],
+            Inputs = [new FindingInput(lines.Id, "stations")],
+            Caution = Caution,
+        };
+    }
+}

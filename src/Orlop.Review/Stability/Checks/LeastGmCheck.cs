@@ -1,0 +1,27 @@
+using Orlop.Hull.Floating;
+using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+using static Orlop.Review.Stability.StabilityLines;
+
+namespace Orlop.Review.Stability.Checks;
+
+/// <summary>She is as stiff at rest as the owner wants.</summary>
+public sealed class LeastGmCheck : IStabilityCheck
+{
+    public CheckDescription Description { get; } = new(
+        "least-gm",
+        "GM at rest",
+        "Metacentric height at rest, free surfaces taken off, against the owner's own limit, in every condition; nothing where the owner set none.",
+        [LimitIds.LeastGmM]);
+
+    public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her GM", (loaded, at) =>
+    {
+        Banded banded = new(at.MetacentricHeightM, ResultDeviation.Of(loaded, GmM));
+        Sentence found = Sentence.Of($"GM {FindingLines.In(loaded.Condition)} is {M(at.MetacentricHeightM)}");
+        return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.LeastGmM)!, false, "m", found, view.FloatingIn(loaded.Condition)!.Rest.Working().Select(Line));
+    });
+
+    /// <summary>GM at rest; null for a boat that does not float.</summary>
+    internal static double? GmM(FloatingInput boat) => Equilibrium.Solve(boat) is { Status: FloatingStatus.Floats, Position: { } at } ? at.MetacentricHeightM : null;
+}

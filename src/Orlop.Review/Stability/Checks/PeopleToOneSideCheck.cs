@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Hull.Floating;
+using Orlop.Hull.Measuring;
+using Orlop.Hull.Surfaces;
+using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
+using static Orlop.Review.Stability.StabilityLines;
+
+namespace Orlop.Review.Stability.Checks;
+
+/// <summary>With everyone at one side she does not heel too far.</summary>
+public sealed class PeopleToOneSideCheck : IStabilityCheck
+{
+    private const double PersonKg = 75;
+    private const double InboardM = 0.2;
+    private const double FreeboardKeptM = 0.075;
+
+    public CheckDescription Description { get; } = new(
+        "people-to-one-side",
+        "Everyone at one side",
+        "Heel with the greatest number of people, 75 kg each, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 - L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept (MGN 280 11.4).",
+        []);
+
+    public IEnumerable<Finding> Run(StabilityView view) => view.Basis is not { } basis ? [] :
+        from rule in new[] { StabilityRule.SmallCraft, StabilityRule.OpenBoat }
+        where basis.Rules.Contains(rule)
+        from finding in Judge(view, basis, rule)
+        select finding with { SubjectId = $"{basis.Id}.{(rule == StabilityRule.SmallCraft ? "small-craft" : "open-boat")}" };
+
+    private IEnumerable<Finding> Judge(StabilityView view, StabilityBasis basis, StabilityRule rule)
+    {
+        if (basis.PeopleCount is not { } count)
+        {
+            return [Unknown(Description, basis.Id, null, Sentence.Of($"How she heels with everyone at one side cannot be told: the most people aboard is not given"), [new FindingInput(basis.Id, "peopleCount", IsMissing: true)])];
+        }
+
+        Condition[] manned = [.. view.Conditions.Where(condition => PeopleIn(view, view.LoadedIn(condition)).Length > 0)];
+        return count == 0 ? []
+            : manned.Length == 0 ? [Unknown(Description, basis.Id, null, Sentence.Of($"How she heels with everyone at one side cannot be told: no condition lists people aboard, so nothing says how high they stand"), [new FindingInput(basis.Id, "peopleCount")])]
+            : manned.Select(condition => Judge(view, basis, rule, count, view.LoadedIn(condition)));
+    }
+
+    private Finding Judge(StabilityView view, StabilityBasis basis, StabilityRule rule, int count, LoadedBoat loaded)
+    {
+        if (view.FloatingIn(loaded.Condition) is null)
+        {
+            return WhyUnknown.Of(Description, view, loaded, "how she heels with everyone at one side");
+        }
+
+        double length = view.Boat.Particulars?.LengthOverAllM?.Value ?? double.NaN;
+        if (rule == StabilityRule.SmallCraft && !(length is >= 2.5 and <= 24))
+        {
+            return Unknown(Description, basis.Id, loaded.Condition.Id, Sentence.Of($"The small craft rule is for boats of {M(2.5)} to {M(24)}, and her length is {(double.IsNaN(length) ? "not given" : "another")}"),
+                [new FindingInput(WhyUnknown.SubjectOf(view), "lengthOverAllM", IsMissing: double.IsNaN(length))]);
+        }
+
+        ((int Side, LoadedBoat Boat, Place At) Case, FloatingResult End) worst = new[] { -1, 1 }
+            .Select(side => Moved(view, loaded, count, side))
+            .Select(moved => (Case: moved, End: Equilibrium.Solve(moved.Boat.Input!)))
+            .MaxBy(side => side.End is { Status: FloatingStatus.Floats, Position: { } at } ? Math.Abs(at.Attitude.HeelDeg) : double.PositiveInfinity);
+        string where = Levers.Name(worst.Case.Side);
+        if (worst.End is not { Status: FloatingStatus.Floats, Position: { } at })
+        {
+            Verdict verdict = worst.End.Status == FloatingStatus.NotConverged ? Verdict.Unknown : Verdict.Fails;
+            return Judged(Description, basis.Id, loaded, verdict, null, Sentence.Of($"With {count} people {where} {FindingLines.In(loaded.Condition)}: {worst.End.Message}"), []);
+        }
+
+        double heel = Math.Abs(at.Attitude.HeelDeg);
+        (Opening lowest, double freeboard) = DeckEdge.Lowest([.. DeckEdge.Of(view.Boat), .. view.OpeningsIn(loaded.Condition)], at.Attitude)!.Value;
+        double limit = rule == StabilityRule.SmallCraft ? 10 + (Math.Pow(24 - length, 3) / 600) : freeboard >= FreeboardKeptM ? 10 : 7;
+        Banded banded = new(heel, ResultDeviation.Of(worst.Case.Boat, boat => Equilibrium.Solve(boat).Position?.Attitude.HeelDeg));
+        Verdict told = freeboard <= 0 ? Verdict.Fails : banded.AtMost(limit);
+        Sentence low = freeboard > 0
+            ? Sentence.Of($"{DeckEdge.TitleOf(view.Boat, lowest.Id)} stays {M(freeboard)} above water")
+            : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, lowest.Id)} is {M(-freeboard)} under water");
+        Sentence found = Sentence.Of($"With {count} people at the side {FindingLines.In(loaded.Condition)} she heels {Deg(heel)} {where}, at most {Deg(limit)} allowed; {low}");
+        return Judged(Description, basis.Id, loaded, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
+        [
+            new WorkingLine("People", FormattableString.Invariant($"{count} × {PersonKg} kg at ({worst.Case.At.XM:0.##}, {worst.Case.At.YM:0.##}, {worst.Case.At.ZM:0.##}) m, in place of those listed"), Kg(count * PersonKg), "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source"),
+            new WorkingLine("Heel", "at rest", Deg(heel), "hydrostatics"),
+            new WorkingLine("Allowed", rule == StabilityRule.SmallCraft ? FormattableString.Invariant($"10 + (24 - {length:0.##})³/600") : "7°, or 10° while 75 mm of freeboard is kept", Deg(limit), rule == StabilityRule.SmallCraft ? "ISO 12217-1, secondary source" : "MGN 280 11.4"),
+            new WorkingLine("Least freeboard", DeckEdge.TitleOf(view.Boat, lowest.Id), M(freeboard), "hydrostatics"),
+            BandLine(banded, "°"),
+        ], OpeningsGiven.Missing(view.Boat));
+    }
+
+    private static WeightRow[] PeopleIn(StabilityView view, LoadedBoat loaded) =>
+        [.. loaded.Ledger.Rows.Where(row => view.Boat.Find<Deadweight>(row.ThingId) is { Use: DeadweightUse.People })];
+
+    // Those listed go, as many as may be aboard come to the side. 1 for starboard, -1 for port.
+    private static (int Side, LoadedBoat Boat, Place At) Moved(StabilityView view, LoadedBoat loaded, int count, int side)
+    {
+        WeightRow[] people = PeopleIn(view, loaded);
+        double mass = people.Sum(row => row.MassKg), x = people.Sum(row => row.MassKg * row.Place.XM) / mass, z = people.Sum(row => row.MassKg * row.Place.ZM) / mass;
+        Place at = new(x, -side * Math.Max(0, (DeckEdge.HalfBreadthM(view.Boat, x, -side) ?? 0) - InboardM), z);
+        LedgerItem moved = new("people at one side", count * PersonKg, 0, WeightLedger.At(at), default(Point3));
+        WeightTotal total = loaded.Total!.With([.. people.Select(row => new WeightChange(WeightLedger.Item(row), null)), new WeightChange(null, moved)]);
+        return (side, loaded with { Total = total, Input = loaded.Input! with { MassKg = total.MassKg, CentreOfGravity = total.Centre } }, at);
+    }
+}

@@ -1,0 +1,56 @@
+using Orlop.Boat.Things;
+using Orlop.Hull.Floating;
+using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
+using static Orlop.Review.Stability.StabilityLines;
+
+namespace Orlop.Review.Stability.Checks;
+
+/// <summary>A through-hull at or below the waterline can be shut.</summary>
+public sealed class ThroughHullCheck : IStabilityCheck
+{
+    private const double NearM = 0.1;
+
+    public CheckDescription Description { get; } = new(
+        "through-hull-shuts",
+        "Through-hull has a seacock",
+        "Height of each through-hull over the water at rest, in every condition: below water, or within 0.1 m of it, it must have a seacock (our rule, no source).",
+        []);
+
+    public IEnumerable<Finding> Run(StabilityView view) =>
+        from fitting in view.Boat.All<HullOpening>()
+        where fitting.Use == OpeningUse.ThroughHull
+        from condition in view.Conditions
+        select Judge(view, fitting, view.LoadedIn(condition)) with { SubjectId = fitting.Id };
+
+    private Finding Judge(StabilityView view, HullOpening fitting, LoadedBoat loaded)
+    {
+        if (fitting.HasSeacock == true)
+        {
+            return Judged(Description, fitting.Id, loaded with { Missing = [] }, Verdict.Holds, null, Sentence.Of($"{fitting.Title} has a seacock"), []);
+        }
+
+        if (fitting.Place is not { } place)
+        {
+            return Unknown(Description, fitting.Id, loaded.Condition.Id, Sentence.Of($"{fitting.Title}: where it is is not given, so whether it needs a seacock cannot be told"), [new FindingInput(fitting.Id, "place", IsMissing: true)]);
+        }
+
+        if (view.FloatingIn(loaded.Condition) is not { Rest: { Status: FloatingStatus.Floats, Position: { } at } })
+        {
+            return WhyUnknown.Of(Description, view, loaded, $"how high {fitting.Title} stands over the water");
+        }
+
+        double height = at.Attitude.HeightAboveWaterM(WeightLedger.At(place));
+        Banded banded = new(height, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.HeightAboveWaterM(WeightLedger.At(place))));
+        Verdict far = banded.AtLeast(NearM);
+        WorkingLine[] working = [new WorkingLine("Height over the water", "at rest", M(height), "hydrostatics"), new WorkingLine("Near", "needs a seacock below", M(NearM), "our rule, no source"), BandLine(banded, "m")];
+        Sentence where = height < 0 ? Sentence.Of($"{M(-height)} under water {FindingLines.In(loaded.Condition)}") : Sentence.Of($"{M(height)} over the water {FindingLines.In(loaded.Condition)}");
+        return (far, fitting.HasSeacock) switch
+        {
+            (Verdict.Holds or Verdict.Tight, _) => Judged(Description, fitting.Id, loaded, far, banded.UseAtLeast(NearM), Sentence.Of($"{fitting.Title} is {where} and needs no seacock"), working),
+            (_, null) => Judged(Description, fitting.Id, loaded, Verdict.Unknown, null, Sentence.Of($"{fitting.Title} is {where}, and whether it has a seacock is not given"), working, new FindingInput(fitting.Id, "hasSeacock", IsMissing: true)),
+            (Verdict.Fails, _) => Judged(Description, fitting.Id, loaded, Verdict.Fails, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock"), working),
+            _ => Judged(Description, fitting.Id, loaded, Verdict.Unknown, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock, {Unsure(banded, "m")}"), working),
+        };
+    }
+}

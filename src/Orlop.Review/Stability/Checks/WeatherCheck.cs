@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Hull.Criteria;
+using Orlop.Hull.Floating;
+using Orlop.Hull.Hydrostatics;
+using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
+using static Orlop.Review.Stability.StabilityLines;
+
+namespace Orlop.Review.Stability.Checks;
+
+/// <summary>She keeps the weather criterion to her worse side; for a boat below 24 m it is indicative, and the finding says so.</summary>
+public sealed class WeatherCheck : IStabilityCheck
+{
+    private static readonly ImmutableArray<string> Ids = ["steady-wind-heel", "gust-reserve"];
+
+    public CheckDescription Description { get; } = new(
+        "weather",
+        "Severe wind and rolling",
+        "Heel under a steady wind of 504 Pa, and the reserve of area against a gust after a roll to windward, Res. A.749(18) 3.2, where the owner chose it; the worse side, in every condition. Made for ships of 24 m and more: below that it is indicative, and says where its tables end.",
+        []);
+
+    public IEnumerable<Finding> Run(StabilityView view) =>
+        view.Basis is { } basis && basis.Rules.Contains(StabilityRule.Weather) ? view.Conditions.SelectMany(condition => Judge(view, basis, condition)) : [];
+
+    private IEnumerable<Finding> Judge(StabilityView view, StabilityBasis basis, Condition condition)
+    {
+        LoadedBoat loaded = view.LoadedIn(condition);
+        ImmutableArray<FindingInput> wind = [.. Missing(basis)];
+        if (view.FloatingIn(condition) is null)
+        {
+            return Ids.Select(id => WhyUnknown.Of(Description, view, loaded, "how she bears the wind") with { SubjectId = Subject(view, id) });
+        }
+
+        if (!wind.IsEmpty)
+        {
+            return Ids.Select(id => Unknown(Description, Subject(view, id), condition.Id, Sentence.Of($"How she bears the wind {FindingLines.In(condition)} cannot be told: area and height of what the wind meets are not given"), wind));
+        }
+
+        WeatherCriterionResult?[] sides = [Check(view, basis, loaded, loaded.Input!, 1), Check(view, basis, loaded, loaded.Input!, -1)];
+        return Ids.Select(id => Judge(view, basis, loaded, id, IsPortWorse(sides, id) ? -1 : 1, sides));
+    }
+
+    private Finding Judge(StabilityView view, StabilityBasis basis, LoadedBoat loaded, string id, int side, WeatherCriterionResult?[] sides)
+    {
+        WeatherCriterionResult? result = sides[side < 0 ? 1 : 0];
+        if (result is null)
+        {
+            return Judged(Description, Subject(view, id), loaded, Verdict.Unknown, null, Sentence.Of($"How she bears the wind {FindingLines.In(loaded.Condition)} cannot be told: she does not float upright with a waterline"), []);
+        }
+
+        CriterionResult criterion = Of(result, id);
+        IEnumerable<WorkingLine> working =
+        [
+            .. result.Roll.Working.Select(Line), .. result.Working.Select(Line), .. criterion.Working.Select(Line),
+            .. criterion.Remarks.Select(remark => new WorkingLine("Remark", remark, null, criterion.Source)),
+            new WorkingLine("Side", $"wind heels her {Levers.Name(side)}, the worse one", null, "levers solved with free trim and running tank liquids"),
+        ];
+        string indicative = result.Roll.Warnings.IsEmpty ? "" : " (indicative only: she is outside what the rule was made for)";
+        if (criterion.Value is not { } left)
+        {
+            Verdict without = criterion.Verdict == CriterionVerdict.Fails ? Verdict.Fails : Verdict.Unknown;
+            return Judged(Description, Subject(view, id), loaded, without, null, Sentence.Of($"Wind {FindingLines.In(loaded.Condition)}: {criterion.Remarks.LastOrDefault() ?? "the levers do not reach far enough"}{indicative}"), working, OpeningsGiven.Missing(view.Boat));
+        }
+
+        Banded banded = new(left, ResultDeviation.Of(loaded, boat => Check(view, basis, loaded, boat, side) is { } near ? Of(near, id).Value : null));
+        double? use = id == Ids[0] ? result.Areas?.SteadyHeelDeg / (result.Areas?.SteadyHeelDeg + left) : result.Areas?.AreaAMRad / result.Areas?.AreaBMRad;
+        Verdict held = banded.AtLeast(0), verdict = held == Verdict.Holds ? Verdicts.OfUse(use) : held;
+        Sentence found = id == Ids[0]
+            ? Sentence.Of($"Steady wind {FindingLines.In(loaded.Condition)} heels her {Deg(result.Areas!.SteadyHeelDeg!.Value)} {Levers.Name(side)}, at most {Deg(result.Areas.SteadyHeelDeg.Value + left)} allowed{indicative}")
+            : Sentence.Of($"Gust {FindingLines.In(loaded.Condition)}: reserve of {Measure(result.Areas!.AreaBMRad!.Value, "m rad")} {Levers.Name(side)} against its work of {Measure(result.Areas.AreaAMRad!.Value, "m rad")}{indicative}");
+        return Judged(Description, Subject(view, id), loaded, verdict, use, verdict == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, criterion.Unit)}") : found, [.. working, BandLine(banded, criterion.Unit)], OpeningsGiven.Missing(view.Boat));
+    }
+
+    private static WeatherCriterionResult? Check(StabilityView view, StabilityBasis basis, LoadedBoat loaded, FloatingInput boat, int side)
+    {
+        ImmutableArray<Opening> openings = view.OpeningsIn(loaded.Condition);
+        RightingCurve leeward = Levers.To(side, boat, openings), windward = Levers.To(-side, boat, openings);
+        if (leeward.Points.IsEmpty || view.Bodies.Hull is not { } hull)
+        {
+            return null;
+        }
+
+        Attitude upright = leeward.Points[0].Attitude;
+        ImmersedPart part = Submersion.Calculate(hull, upright);
+        double keel = hull.Lowest.ZM, draught = (upright.WaterHeightM(0.5 * (hull.Lowest.XM + hull.Highest.XM), 0) ?? double.NaN) - keel;
+        double lever = basis.WindCentreM!.Value - (keel + (0.5 * draught));
+        if (!(part.WaterlineLengthM > 0) || !(draught > 0) || !(lever > 0))
+        {
+            return null;
+        }
+
+        double? edge = RightingReading.Read(Levers.To(side, boat, DeckEdge.Of(view.Boat))).DownfloodingDeg;
+        return WeatherCriterion.Check(new WeatherInput
+        {
+            Leeward = leeward,
+            Windward = windward,
+            WindAreaM2 = basis.WindAreaM2!.Value,
+            WindLeverM = lever,
+            DeckEdgeDeg = edge is { } heel && heel != 0 ? Math.Abs(heel) : null,
+            Roll = new RollbackInput
+            {
+                Subject = loaded.Condition.Title,
+                WaterlineLengthM = part.WaterlineLengthM,
+                BeamM = hull.Highest.YM - hull.Lowest.YM,
+                DraughtM = draught,
+                BlockCoefficient = Math.Min(1, part.VolumeM3 / (part.WaterlineLengthM * part.WaterlineBreadthM * draught)),
+                KgM = boat.CentreOfGravity.ZM - keel,
+                GmM = leeward.InitialGmM!.Value,
+                Bilge = basis.BilgeKeelAreaM2 is { Value: > 0 } ? BilgeShape.Keels : basis.IsSharpBilge == true ? BilgeShape.Sharp : BilgeShape.Round,
+                KeelAreaM2 = basis.BilgeKeelAreaM2?.Value ?? 0,
+            },
+        });
+    }
+
+    private static CriterionResult Of(WeatherCriterionResult result, string id) => id == Ids[0] ? result.SteadyHeel : result.Reserve;
+
+    private static bool IsPortWorse(WeatherCriterionResult?[] sides, string id) =>
+        sides[0] is { } starboard && (sides[1] is not { } port || (Of(starboard, id).Value is { } value && !(Of(port, id).Value >= value - (1e-6 * Math.Abs(value)))));
+
+    private static IEnumerable<FindingInput> Missing(StabilityBasis basis)
+    {
+        if (basis.WindAreaM2 is null)
+        {
+            yield return new FindingInput(basis.Id, "windAreaM2", IsMissing: true);
+        }
+
+        if (basis.WindCentreM is null)
+        {
+            yield return new FindingInput(basis.Id, "windCentreM", IsMissing: true);
+        }
+    }
+
+    private static string Subject(StabilityView view, string id) => $"{WhyUnknown.SubjectOf(view)}.{id}";
+}

@@ -1,0 +1,138 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Hull.Measuring;
+using Orlop.Review.Findings;
+using Orlop.Review.Stability;
+using Xunit;
+using FreeboardSurvey = Orlop.Boat.Things.FreeboardSurvey;
+
+namespace Orlop.Review.Tests.Stability;
+
+/// <summary>A box of 10 × 4 m displaces 41 t a metre of draught in salt water: freeboards of 1.2 m at the deck edge are 32.8 t.</summary>
+public sealed class BoatWeighingTests
+{
+    private static readonly AboardItem Chest = new("chest", 500, new Place(5, 0, 1));
+
+    [Fact]
+    public void BareBoatAlone_IsTheTotalAsTyped()
+    {
+        BoatWeight weight = Weigh(StableBoats.Bare());
+
+        Assert.Equal((32_800, 2000), (weight.Total!.MassKg, weight.Total.MassDeviationKg));
+        Assert.Null(weight.TestId);
+    }
+
+    // 32.8 t were measured with the chest aboard, so the list of bare boat and chest is 2.5 t short of the truth. 41 000 kg/m times 5 mm over root four marks is 102 kg, times the
+    // two thirds of 5 mm that hog may hide at the ends 137 kg, together 171 kg.
+    [Fact]
+    public void Freeboards_PullTheMassToWhatTheyMeasured()
+    {
+        BoatWeight weight = Weigh(StableBoats.Bare(massKg: 29_800), StableBoats.Gear("chest", 500, Chest.Place), Survey());
+
+        Assert.InRange(weight.Total!.MassKg, 32_760, 32_800);
+        Assert.InRange(weight.Total.MassDeviationKg, 169, 172);
+        Assert.Equal(5, weight.Total.Centre.XM, 0.002);
+        Assert.Equal("survey", weight.TestId);
+    }
+
+    [Fact]
+    public void Gear_TakenOffSinceTheSurvey_TakesItsMassAndMomentsOff()
+    {
+        WeightTotal with = StableBoats.Box(StableBoats.Bare(), StableBoats.Gear("chest", 500, Chest.Place), Survey()).Loaded().Total!;
+        WeightTotal without = StableBoats.Box(StableBoats.Bare(), Survey()).Loaded().Total!;
+
+        Assert.Equal(with.MassKg - 500, without.MassKg, 1e-8);
+        Assert.Equal(((with.MassKg * with.Centre.ZM) - (500 * 1)) / without.MassKg, without.Centre.ZM, 1e-9);
+    }
+
+    [Fact]
+    public void Gear_MovedSinceTheSurvey_KeepsTheMassAndItsDeviation()
+    {
+        WeightTotal before = StableBoats.Box(StableBoats.Bare(), StableBoats.Gear("chest", 500, Chest.Place), Survey()).Loaded().Total!;
+        WeightTotal after = StableBoats.Box(StableBoats.Bare(), StableBoats.Gear("chest", 500, new Place(5, -1, 1)), Survey()).Loaded().Total!;
+
+        Assert.Equal(before.MassKg, after.MassKg);
+        Assert.Equal(before.MassDeviationKg, after.MassDeviationKg, 1e-9);
+        Assert.Equal(before.Centre.YM - (500 / before.MassKg), after.Centre.YM, 1e-9);
+    }
+
+    [Fact]
+    public void Survey_WithoutWhatWasAboard_IsNamedAndTellsNothing()
+    {
+        BoatWeight weight = Weigh(StableBoats.Bare(), Survey() with { Aboard = [] });
+
+        TestTrouble trouble = Assert.Single(weight.Trouble);
+        Assert.Equal(("survey", "what was aboard is not written down"), (trouble.TestId, trouble.Message));
+        Assert.Equal(32_800, weight.Total!.MassKg);
+    }
+
+    [Fact]
+    public void Survey_OfThreeMarks_IsNamedWithWhy()
+    {
+        FreeboardSurvey survey = Survey();
+        BoatWeight weight = Weigh(StableBoats.Bare(), survey with { Marks = [.. survey.Marks.Take(3)] });
+
+        Assert.Contains("at least 4", Assert.Single(weight.Trouble).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NoLinesAndNoBareBoat_TellWhatWouldTell()
+    {
+        BoatModel boat = StableBoats.Box(Survey()).Without("hull-lines");
+        BoatWeight weight = boat.View().Weight;
+
+        Assert.Null(weight.Total);
+        Assert.Contains(new FindingInput("hull-lines", "stations", IsMissing: true), weight.Missing);
+        Assert.Contains(new FindingInput("bare-boat", "massKg", IsMissing: true), weight.Missing);
+        Assert.Null(boat.View().FloatingIn(boat.Find<Condition>("in-use")!));
+    }
+
+    // GM of the box at 0.8 m is 2.066667 - KG (closed form); T = 0.80 B / root GM as the test says, so the period tells KG 1.2 m, better than the list's ± 0.5.
+    [Fact]
+    public void Rolls_PullKgToWhatTheyMeasured()
+    {
+        BoatWeight weight = Weigh(StableBoats.Bare(kgM: 0.9, kgDeviationM: 0.5), StableBoats.Gear("chest", 500, Chest.Place), Survey(), Rolls(gmM: 2.066667 - 1.2));
+
+        Assert.InRange(weight.Total!.Centre.ZM, 1.15, 1.2);
+        Assert.InRange(weight.Total.KgDeviationM, 0.05, 0.2);
+    }
+
+    // A slack tank of 4 × 3 m of fresh water takes 1000 · 4 · 27/12 / 32 800 = 0.2744 m off the GM that is rolled with.
+    [Fact]
+    public void Rolls_WithASlackTank_AreReadWithItsFreeSurface()
+    {
+        Tank tank = new() { Id = "water", From = new Place(3, -1.5, 0.1), To = new Place(7, 1.5, 1.1), LiquidKgPerM3 = 1000 };
+        AboardItem half = new("water", 6000, new Place(5, 0, 0.35));
+        Thing[] with = [StableBoats.Bare(massKg: 26_300, kgM: 1.3, kgDeviationM: 0.5), tank, StableBoats.Gear("chest", 500, Chest.Place), Survey() with { Aboard = [Chest, half] }];
+
+        double Kg(double gm) => Weigh([.. with, Rolls(gm) with { Aboard = [Chest, half] }]).Total!.Centre.ZM;
+
+        Assert.InRange(Kg(2.066667 - 1.2 - 0.2744), 1.18, 1.22);
+    }
+
+    private static BoatWeight Weigh(params Thing[] more) => StableBoats.Box(more).View().Weight;
+
+    private static FreeboardSurvey Survey() => new()
+    {
+        Id = "survey",
+        On = new DateOnly(2026, 10, 1),
+        Aboard = [Chest],
+        WaterDensityKgPerM3 = 1025,
+        Marks =
+        [
+            new FreeboardMark("aft, port", new Place(0, 2, 2), 1.2), new FreeboardMark("aft, starboard", new Place(0, -2, 2), 1.2),
+            new FreeboardMark("fore, port", new Place(10, 2, 2), 1.2), new FreeboardMark("fore, starboard", new Place(10, -2, 2), 1.2),
+        ],
+    };
+
+    private static RollingTest Rolls(double gmM) => new()
+    {
+        Id = "rolls",
+        On = new DateOnly(2026, 10, 1),
+        Aboard = [Chest],
+        WaterDensityKgPerM3 = 1025,
+        RollingFactor = new Quantity(0.80, Knowledge.Measured, 0.04),
+        Runs = [new TimedRolls(10, 10 * 0.80 * 4 / Math.Sqrt(gmM))],
+    };
+}

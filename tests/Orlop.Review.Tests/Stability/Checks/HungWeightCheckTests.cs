@@ -1,0 +1,67 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Xunit;
+
+namespace Orlop.Review.Tests.Stability.Checks;
+
+public sealed class HungWeightCheckTests
+{
+    // 500 kg at a hook 4 m up and 3 m to port: the wall-sided angle with the mass at the hook.
+    [Fact]
+    public void HungWeight_HeelsAsIfItLayAtItsHook()
+    {
+        double mass = JudgedBox.MassKg + 500, draught = mass / (1025 * 40), bm = 16 / (12 * draught);
+        double kg = ((JudgedBox.MassKg * 1.2) + (500 * 4)) / mass, gm = (draught / 2) + bm - kg;
+        double heel = JudgedBox.WallSidedDeg(gm, bm, 500 * 3 / mass);
+        Finding finding = Hung(500).Only("hung-weight", "sampler");
+        Assert.Equal(heel, finding.Amounts()[0], 1e-6);
+        Assert.Equal(Verdict.Holds, finding.Verdict);
+        Assert.Equal(gm, finding.Amounts()[2], 0.02);
+        Assert.Contains("to port", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("Nobody under the load", finding.Caution, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void HungWeight_MoreOfIt_UsesMore()
+    {
+        double[] uses = [.. new[] { 200.0, 500, 1000, 1500 }.Select(mass => Hung(mass).Only("hung-weight", "sampler").UseFraction!.Value)];
+        Assert.Equal(uses.Order(), uses);
+    }
+
+    [Fact]
+    public void HungWeight_TooHeavy_Fails() => Assert.Equal(Verdict.Fails, Hung(9000).Only("hung-weight", "sampler").Verdict);
+
+    [Fact]
+    public void HungWeight_WithoutMass_IsUnknown() => Assert.Equal(Verdict.Unknown, JudgedBox.Of(
+        new Deadweight { Id = "sampler", Use = DeadweightUse.Hung, Place = new Boat.Values.Place(5, 3, 4), Aboard = [new DeadweightCount("at-sea", 1)] }).Only("hung-weight", "sampler").Verdict);
+
+    [Fact]
+    public void HungWeight_NotInTheCondition_NoFinding() => Assert.Empty(JudgedBox.Of(JudgedBox.Aboard("sampler", DeadweightUse.Hung, 500, 5, 3, 4, count: 0)).Found("hung-weight"));
+
+    // A boat of two like sides swings, undamped, as far to the other.
+    [Fact]
+    public void LetGo_SymmetricBoat_SwingsAsFarToTheOtherSide()
+    {
+        Finding hung = Hung(500).Only("hung-weight", "sampler"), free = Hung(500).Only("hung-weight-let-go", "sampler");
+        Assert.Equal(hung.Amounts()[0], free.Amounts()[0], 1e-6);
+        Assert.Equal(hung.Amounts()[0], free.Amounts()[1], 1e-3);
+        Assert.Equal(Verdict.Holds, free.Verdict);
+        Assert.Contains("to starboard", free.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // Ballast that held the load up is alone when it goes.
+    [Fact]
+    public void LetGo_BallastedAgainstTheLoad_SwingsFurther()
+    {
+        BoatModel ballasted = Hung(1500).With(JudgedBox.Gear("counterweight", 1000, 5, -1.8, 0.3));
+        Finding hung = ballasted.Only("hung-weight", "sampler"), free = ballasted.Only("hung-weight-let-go", "sampler");
+        Assert.True(free.Amounts()[1] > hung.Amounts()[0]);
+    }
+
+    [Fact]
+    public void LetGo_LowVentOnTheOtherSide_Fails() => Assert.Equal(
+        Verdict.Fails, Hung(1500).With(new HullOpening { Id = "scuttle", Use = OpeningUse.Window, Place = new Boat.Values.Place(5, -2, 1.0) }).Only("hung-weight-let-go", "sampler").Verdict);
+
+    private static BoatModel Hung(double massKg) => JudgedBox.Of(JudgedBox.Aboard("sampler", DeadweightUse.Hung, massKg, 5, 3, 4));
+}

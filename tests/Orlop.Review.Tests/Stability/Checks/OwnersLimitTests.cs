@@ -1,0 +1,112 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+using Xunit;
+
+namespace Orlop.Review.Tests.Stability.Checks;
+
+public sealed class OwnersLimitTests
+{
+    [Theory]
+    [InlineData("list")]
+    [InlineData("trim")]
+    [InlineData("freeboard")]
+    [InlineData("least-gm")]
+    [InlineData("roll-period")]
+    public void NoLimitSet_NoFinding(string checkId) => Assert.Empty(JudgedBox.Of().Found(checkId));
+
+    // 1 t moved in from 1.5 m to port: G 0.0443787 m off, exact for straight sides.
+    [Theory]
+    [InlineData(1.5, "to port")]
+    [InlineData(-1.5, "to starboard")]
+    public void List_OffsetWeight_IsTheWallSidedAngle(double y, string side)
+    {
+        BoatModel boat = JudgedBox.Of(JudgedBox.Own(LimitIds.MostListDeg, 5), JudgedBox.Gear("ingot", 1000, 5, y, 1.2));
+        double mass = JudgedBox.MassKg + 1000, draught = mass / (1025 * 40), bm = 16 / (12 * draught), gm = (draught / 2) + bm - 1.2;
+        double expected = JudgedBox.WallSidedDeg(gm, bm, 1000 * 1.5 / mass);
+        Finding finding = boat.Only("list");
+        Assert.Equal(expected, finding.Amounts()[0], 1e-6);
+        Assert.Equal(expected / 5, finding.UseFraction!.Value, 1e-6);
+        Assert.Contains(side, finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // tan φ = m d/(Δ GM) for a small angle.
+    [Fact]
+    public void List_SmallWeight_IsTheSmallAngleFormula()
+    {
+        double found = JudgedBox.Of(JudgedBox.Own(LimitIds.MostListDeg, 5), JudgedBox.Bare(tcgM: -0.001)).Only("list").Amounts()[0];
+        Assert.Equal(Math.Atan(0.001 / JudgedBox.GmM) * 180 / Math.PI, found, 1e-6);
+    }
+
+    [Fact]
+    public void Trim_OffsetWeight_IsTheWallSidedAngle()
+    {
+        double bml = 100 / (12 * 0.8), gml = 0.4 + bml - 1.2;
+        Finding finding = JudgedBox.Of(JudgedBox.Own(LimitIds.MostTrimDeg, 1), JudgedBox.Bare(lcgM: 4.9)).Only("trim");
+        Assert.Equal(JudgedBox.WallSidedDeg(gml, bml, 0.1), finding.Amounts()[0], 1e-6);
+        Assert.Contains("by the stern", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1.0, Verdict.Holds)]
+    [InlineData(1.15, Verdict.Tight)]
+    [InlineData(1.3, Verdict.Fails)]
+    public void Freeboard_Box_IsDepthLessDraught(double least, Verdict verdict)
+    {
+        Finding finding = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastFreeboardM, least)).Only("freeboard");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(1.2, finding.Amounts()[0], 1e-6);
+    }
+
+    [Fact]
+    public void Freeboard_LowHatch_IsNamed() => Assert.Contains(
+        "vent", JudgedBox.Of(JudgedBox.Own(LimitIds.LeastFreeboardM, 1), new HullOpening { Id = "vent", Use = OpeningUse.Hatch, Place = new Place(5, 0, 1) }).Only("freeboard").Headline.ToString(), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(0.5, Verdict.Holds)]
+    [InlineData(0.8, Verdict.Tight)]
+    [InlineData(0.9, Verdict.Fails)]
+    public void Gm_Box_IsTheClosedForm(double least, Verdict verdict)
+    {
+        Finding finding = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastGmM, least)).Only("least-gm");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(JudgedBox.GmM, finding.Amounts()[0], 1e-6);
+    }
+
+    [Fact]
+    public void Gm_BandAcrossTheLimit_IsUnknown() => Assert.Equal(
+        Verdict.Unknown, JudgedBox.Of(JudgedBox.Own(LimitIds.LeastGmM, 0.8), JudgedBox.Bare(kgPlusMinus: 0.05)).Only("least-gm").Verdict);
+
+    // 0.80 · 4 / √0.8667 = 3.437 s, 6 % unsure by the scatter of 0.80: 3.02 to 3.87 s.
+    [Theory]
+    [InlineData(LimitIds.LongestRollPeriodS, 5, Verdict.Holds)]
+    [InlineData(LimitIds.LongestRollPeriodS, 3.5, Verdict.Unknown)]
+    [InlineData(LimitIds.LongestRollPeriodS, 2.5, Verdict.Fails)]
+    [InlineData(LimitIds.ShortestRollPeriodS, 2.5, Verdict.Holds)]
+    [InlineData(LimitIds.ShortestRollPeriodS, 4.5, Verdict.Fails)]
+    public void RollPeriod_HeldWithTheScatterOfItsFactor(string limitId, double limit, Verdict verdict)
+    {
+        Finding finding = JudgedBox.Of(JudgedBox.Own(limitId, limit)).Only("roll-period");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(3.2 / Math.Sqrt(JudgedBox.GmM), finding.Amounts()[0], 1e-6);
+    }
+
+    [Fact]
+    public void RollPeriod_NoBeam_IsUnknown() => JudgedBox.Of(JudgedBox.Own(LimitIds.LongestRollPeriodS, 5), new Particulars { Id = "particulars" }).Only("roll-period").IsUnknownFor("particulars", "beamM");
+
+    [Fact]
+    public void OwnersOnlyLimits_AreLimitsThatCount()
+    {
+        BoatModel boat = JudgedBox.Of(new PracticeChoice { Id = "practice", Basis = "owner", Own = [.. LimitIds.OwnersOnly.Select(id => new OwnLimit(id, 1, "as wanted"))] });
+        Assert.Equal(Verdict.Holds, Assert.Single(boat.Findings(), pair => pair.CheckId == "owner-limit").Shown.Verdict);
+    }
+
+    [Fact]
+    public void TooHeavyToFloat_FailsWithoutANumber()
+    {
+        Finding finding = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastGmM, 0.1), JudgedBox.Bare(massKg: 90_000)).Only("least-gm");
+        Assert.Equal((Verdict.Fails, null), (finding.Verdict, finding.UseFraction));
+    }
+}

@@ -1,0 +1,55 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Xunit;
+
+namespace Orlop.Review.Tests.Stability.Checks;
+
+public sealed class PeopleToOneSideCheckTests
+{
+    // Length 10 m: 10 + 14³/600 = 14.573°, as in the stability reference's table of the ISO limit.
+    [Fact]
+    public void SmallCraft_TwentyPeople_HeelIsTheWallSidedAngle()
+    {
+        double mass = JudgedBox.MassKg + 1500, draught = mass / (1025 * 40), bm = 16 / (12 * draught);
+        double kg = ((JudgedBox.MassKg * 1.2) + (1500 * 2.5)) / mass, gm = (draught / 2) + bm - kg;
+        Finding finding = Manned(20, StabilityRule.SmallCraft).Only("people-to-one-side", "stability-basis.small-craft");
+        Assert.Equal(JudgedBox.WallSidedDeg(gm, bm, 1500 * 1.8 / mass), finding.Amounts()[0], 1e-6);
+        Assert.Equal(14.573, finding.Amounts()[1], 1e-3);
+        Assert.Equal(Verdict.Holds, finding.Verdict);
+    }
+
+    [Fact]
+    public void OpenBoat_FreeboardKept_TenDegrees() => Assert.Equal(
+        10, Manned(20, StabilityRule.OpenBoat).Only("people-to-one-side", "stability-basis.open-boat").Amounts()[1]);
+
+    // A sill 0.9 m up on the side is 0.04 m under the water when she heels to it: 7°, and wet.
+    [Fact]
+    public void OpenBoat_SillUnderWater_Fails() => Assert.Equal(
+        Verdict.Fails,
+        Manned(20, StabilityRule.OpenBoat).With(new HullOpening { Id = "sill", Use = OpeningUse.Door, Place = new Boat.Values.Place(5, 2, 0.9) }).Only("people-to-one-side", "stability-basis.open-boat").Verdict);
+
+    [Fact]
+    public void MorePeople_UseMore()
+    {
+        double[] uses = [.. new[] { 5, 20, 40, 60 }.Select(count => Manned(count, StabilityRule.SmallCraft).Only("people-to-one-side", "stability-basis.small-craft").UseFraction!.Value)];
+        Assert.Equal(uses.Order(), uses);
+    }
+
+    [Fact]
+    public void PeopleCountNotGiven_IsUnknown() => JudgedBox.Of(JudgedBox.Rules(StabilityRule.OpenBoat)).Only("people-to-one-side", "stability-basis.open-boat").IsUnknownFor("stability-basis", "peopleCount");
+
+    [Fact]
+    public void NobodyListed_IsUnknown() => Assert.Equal(
+        Verdict.Unknown, JudgedBox.Of(JudgedBox.Rules(StabilityRule.OpenBoat) with { PeopleCount = 6 }).Only("people-to-one-side", "stability-basis.open-boat").Verdict);
+
+    [Fact]
+    public void LengthNotGiven_IsUnknown() =>
+        Manned(20, StabilityRule.SmallCraft).With(new Particulars { Id = "particulars" }).Only("people-to-one-side", "stability-basis.small-craft").IsUnknownFor("particulars", "lengthOverAllM");
+
+    [Fact]
+    public void NotChosen_NoFinding() => Assert.Empty(JudgedBox.Of(JudgedBox.Rules(StabilityRule.Weather)).Found("people-to-one-side"));
+
+    private static BoatModel Manned(int count, StabilityRule rule) =>
+        JudgedBox.Of(JudgedBox.Rules(rule) with { PeopleCount = count }, JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 2.5, count: 2));
+}

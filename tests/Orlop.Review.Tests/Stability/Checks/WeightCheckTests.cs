@@ -1,0 +1,111 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Validation;
+using Orlop.Boat.Values;
+using Orlop.Review.Findings;
+using Xunit;
+
+namespace Orlop.Review.Tests.Stability.Checks;
+
+/// <summary>Checks on what is known of her weight: displacement, free surfaces, what is not given, berth tests and drift.</summary>
+public sealed class WeightCheckTests
+{
+    [Theory]
+    [InlineData(40_000, Verdict.Holds)]
+    [InlineData(33_500, Verdict.Tight)]
+    [InlineData(32_000, Verdict.Fails)]
+    public void MostDisplacement_Held(double most, Verdict verdict) => Assert.Equal(verdict, JudgedBox.Of(JudgedBox.Rules() with { MostDisplacementKg = most }).Only("most-displacement", "stability-basis").Verdict);
+
+    [Fact]
+    public void MostDisplacement_BandAcross_IsUnknown() => Assert.Equal(
+        Verdict.Unknown, JudgedBox.Of(JudgedBox.Rules() with { MostDisplacementKg = 33_500 }, JudgedBox.Bare(massPlusMinus: 500)).Only("most-displacement", "stability-basis").Verdict);
+
+    // ρ l b³/12 over displacement: 1000 · 2 · 2³/12 over 34.8 t.
+    [Theory]
+    [InlineData(2, Verdict.Holds)]
+    [InlineData(3.6, Verdict.Tight)]
+    public void FreeSurface_BoxTank_IsTheClosedForm(double breadth, Verdict verdict)
+    {
+        BoatModel boat = JudgedBox.Of(new Tank { Id = "water", From = new Place(4, -breadth / 2, 0.2), To = new Place(6, breadth / 2, 1.2), LiquidKgPerM3 = 1000, FillFraction = 0.5 });
+        Finding finding = boat.Only("free-surface");
+        Assert.Equal(1000 * 2 * Math.Pow(breadth, 3) / 12 / (JudgedBox.MassKg + (1000 * breadth)), finding.Amounts()[0], 1e-6);
+        Assert.Equal(verdict, finding.Verdict);
+    }
+
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(1.0)]
+    public void FreeSurface_EmptyOrFull_NoFinding(double fill) => Assert.Empty(
+        JudgedBox.Of(new Tank { Id = "water", From = new Place(4, -1, 0.2), To = new Place(6, 1, 1.2), LiquidKgPerM3 = 1000, FillFraction = fill }).Found("free-surface"));
+
+    [Fact]
+    public void WeightsGiven_TellsEachThingOnce()
+    {
+        Finding[] findings = JudgedBox.Of(
+            new Gear { Id = "anchor", MassKg = 30 },
+            new BatteryBank { Id = "bank", Chemistry = BatteryChemistry.AbsorbedGlassMat, NominalV = 12 },
+            new Protection { Id = "fuse", Means = ProtectionMeans.Fuse, RatedA = 10 },
+            new Tank { Id = "diesel", From = new Place(1, -1, 0), To = new Place(2, 1, 1) }).Found("weights-given");
+        Assert.Equal(["anchor", "bank", "diesel"], findings.Select(finding => finding.SubjectId).Order(StringComparer.Ordinal));
+        Assert.All(findings, finding => Assert.Equal(Verdict.Unknown, finding.Verdict));
+        Assert.Empty(JudgedBox.Of().Found("weights-given"));
+    }
+
+    [Fact]
+    public void BerthTest_AgreesOrNot()
+    {
+        Assert.Equal(Verdict.Holds, Surveyed(Survey(1.2)).Only("berth-test-agrees", "survey").Verdict);
+        Finding off = Surveyed(Survey(1.0)).Only("berth-test-agrees", "survey");
+        Assert.Equal(Verdict.Fails, off.Verdict);
+        Assert.Contains("measure again", off.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void BerthTest_WithoutList_IsUnknown() => Assert.Equal(
+        Verdict.Unknown, Surveyed(Survey(1.2) with { Aboard = [] }).Only("berth-test-agrees", "survey").Verdict);
+
+    // 32.8 t: 1 % is 328 kg, 2 % is 656 kg. LCG: 1 % of 10 m is 0.1 m, 500 kg at an end moves it 0.075 m.
+    [Theory]
+    [InlineData(100, 5, Verdict.Holds)]
+    [InlineData(400, 5, Verdict.Tight)]
+    [InlineData(700, 5, Verdict.Fails)]
+    [InlineData(250, 10, Verdict.Holds)]
+    [InlineData(300, 14, Verdict.Tight)]
+    public void Drift_GearAddedSinceTheSurvey(double massKg, double x, Verdict verdict) =>
+        Assert.Equal(verdict, Surveyed(Survey(1.2), JudgedBox.Gear("generator", massKg, x, 0, 1)).Only("drift-since-test", "survey").Verdict);
+
+    [Fact]
+    public void Drift_PeopleAndLiquids_DoNotCount() => Assert.Equal(Verdict.Holds, Surveyed(
+        Survey(1.2), JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 2, count: 20)).Only("drift-since-test", "survey").Verdict);
+
+    [Fact]
+    public void Drift_GearWithoutMass_IsUnknown() => Surveyed(Survey(1.2), new Gear { Id = "anchor" }).Only("drift-since-test", "survey").IsUnknownFor("anchor", "massKg");
+
+    [Fact]
+    public void Drift_BetterKnownMass_IsNoChange() => Assert.Equal(
+        0, Surveyed(Survey(1.2), new Gear { Id = "engine", MassKg = JudgedBox.Sure(1000, 1), Place = new Place(5, 0, 1.2) }).Only("drift-since-test", "survey").UseFraction!.Value, 1e-9);
+
+    [Fact]
+    public void RuleNobodyReckons_IsUnknown() => Assert.Equal(
+        Verdict.Unknown, JudgedBox.Of(JudgedBox.Rules(StabilityRule.SimplifiedUnited)).Only("rule-is-reckoned", "stability-basis").Verdict);
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(-5)]
+    public void NotAMass_IsRefusedByTheModel(double massKg)
+    {
+        Assert.NotEmpty(BoatValidation.Check(JudgedBox.Of(JudgedBox.Gear("anchor", massKg, 5, 0, 1))));
+        Assert.NotEmpty(BoatValidation.Check(JudgedBox.Of(JudgedBox.Bare(massKg: massKg))));
+    }
+
+    private static BoatModel Surveyed(FreeboardSurvey survey, params Thing[] more) =>
+        JudgedBox.Of([JudgedBox.Bare(massKg: 31_800, massPlusMinus: 100, kgPlusMinus: 0.05, tcgPlusMinus: 0.01), JudgedBox.Gear("engine", 1000, 5, 0, 1.2), survey, .. more]);
+
+    private static FreeboardSurvey Survey(double freeboardM) => new()
+    {
+        Id = "survey",
+        Aboard = [new AboardItem("engine", 1000, new Place(5, 0, 1.2))],
+        Marks = [.. new[] { 0.0, 10 }.SelectMany(x => new[] { -2.0, 2 }.Select(y => new FreeboardMark($"mark {x} {y}", new Place(x, y, 2), freeboardM)))],
+    };
+}
