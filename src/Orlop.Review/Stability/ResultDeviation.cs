@@ -12,14 +12,16 @@ public static class ResultDeviation
     private const double LeastStepM = 0.001;
 
     /// <summary>One standard deviation of a result; infinite where a neighbouring boat gives none.</summary>
-    public static double Of(LoadedBoat loaded, Func<FloatingInput, double?> result) =>
-        loaded.Total is { } total && SlopesOf(loaded, result) is { } slopes ? slopes.Deviation(total) : double.PositiveInfinity;
-
-    /// <summary>How a result changes with the weight; null where a neighbouring boat gives none.</summary>
-    public static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
+    public static double Of(LoadedBoat loaded, Func<FloatingInput, double?> result)
     {
         ArgumentNullException.ThrowIfNull(loaded);
         ArgumentNullException.ThrowIfNull(result);
+        return loaded.Total is { } total && SlopesOf(loaded, result) is { } slopes ? slopes.Deviation(total) : double.PositiveInfinity;
+    }
+
+    /// <summary>How a result changes with the weight; null where a neighbouring boat gives none.</summary>
+    internal static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
+    {
         if (loaded is not { Total: { } total, Input: { } input })
         {
             return null;
