@@ -21,11 +21,12 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> li
         Segment whole = Surface(waterline, cutXM);
         Segment? seen = Seen(whole);
         double Inside(double y) => Math.Clamp(y, frame.Y, frame.Bottom);
-        svg.Polyline(
+        Spot[] edge =
         [
             new(frame.X, Inside(whole.From.Y)), .. seen is { } line ? new[] { line.From, line.To } : [],
             new(frame.Right, Inside(whole.To.Y)), new(frame.Right, frame.Bottom), new(frame.X, frame.Bottom),
-        ], "water", isClosed: true);
+        ];
+        svg.Path($"M{string.Join('L', edge.Select(spot => $"{SvgValue.Number(spot.X)},{SvgValue.Number(spot.Y)}"))}Z", "water");
         if (seen is { } surface)
         {
             svg.Line(surface.From.X, surface.From.Y, surface.To.X, surface.To.Y, "water-line");

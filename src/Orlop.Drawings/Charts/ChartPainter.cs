@@ -10,6 +10,7 @@ internal sealed class ChartPainter(Chart chart)
     private const double RightPx = 16;
     private const double TopPx = 26;
     private const double MarkRowPx = 15;
+    private const double LeastMarkPx = 180;
     private const double LeastWidthPx = 240;
     private const double LimitMarginRatio = 0.05;
     private readonly SvgWriter _svg = new();
@@ -66,13 +67,17 @@ internal sealed class ChartPainter(Chart chart)
         }
     }
 
-    // What tells how sure a line is lies over what is measured under it.
+    // What tells how sure a line is lies under what is measured.
     private void Areas(ChartScale x, ChartScale y)
     {
-        foreach (ChartArea area in chart.Areas.OrderBy(area => area.IsDoubt))
+        foreach (ChartArea area in chart.Areas.OrderByDescending(area => area.IsDoubt))
         {
             Spot[] edge = [.. area.Upper.Where(IsFinite).Concat(area.Lower.Where(IsFinite).Reverse()).Select(point => new Spot(x.At(point.Across), y.At(point.Up)))];
             _svg.Polyline(edge, AreaStyle(area), isClosed: true);
+            if (!area.IsDoubt && area.Upper.Count > 0 && IsFinite(area.Upper[^1]))
+            {
+                _svg.Line(x.At(area.Upper[^1].Across), y.At(area.Upper[^1].Up), x.At(area.Lower[^1].Across), y.At(area.Lower[^1].Up), "water-line");
+            }
         }
     }
 
@@ -131,7 +136,7 @@ internal sealed class ChartPainter(Chart chart)
         List<(string Name, double Middle, double Y)> names = [];
         foreach (ChartMark mark in chart.Marks.Where(mark => double.IsFinite(mark.Across)).OrderBy(mark => mark.Across))
         {
-            string name = TextSize.Fitted(mark.Name, TextSize.Small, field.Width / 3);
+            string name = TextSize.Fitted(mark.Name, TextSize.Small, Math.Max(field.Width / 3, LeastMarkPx));
             double width = TextSize.Width(name, TextSize.Small) + 8;
             double left = Math.Clamp(x.At(mark.Across) - (width / 2), 0, chart.WidthPx - width);
             int row = rowEnds.FindIndex(end => end <= left);

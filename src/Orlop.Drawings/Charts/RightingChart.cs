@@ -63,9 +63,10 @@ public static class RightingChart
         {
             double[] heels = [criterion.FromDeg, .. side.Points.Select(point => Math.Abs(point.HeelDeg)).Where(heel => heel > criterion.FromDeg && heel < criterion.ToDeg), criterion.ToDeg];
             ChartPoint[] upper = [.. heels.Select(heel => new ChartPoint(sign * heel, LeverAt(side.Points, heel)))];
-            string found = QuantityText.Format(criterion.Value ?? double.NaN, "MRad", units, culture), least = QuantityText.Format(criterion.Least, "MRad", units, culture);
+            AxisUnit unit = AxisUnit.For("MRad", units);
+            string found = criterion.Value is { } value ? unit.FromModel(value).ToString("0.000", culture) : QuantityText.Unknown;
             yield return new ChartArea(
-                string.Create(culture, $"{criterion.FromDeg:0.#}° to {criterion.ToDeg:0.#}°: {found}, least {least}"), upper, [.. heels.Select(heel => new ChartPoint(sign * heel, 0))]);
+                string.Create(culture, $"{criterion.FromDeg:0.#}–{criterion.ToDeg:0.#}°: {found}, least {unit.FromModel(criterion.Least):0.000} {unit.Symbol}"), upper, [.. heels.Select(heel => new ChartPoint(sign * heel, 0))]);
         }
     }
 
@@ -76,7 +77,7 @@ public static class RightingChart
         {
             int sign = side.IsPort && !showsBothSides ? -1 : 1;
             yield return new ChartArea(
-                "Two standard deviations of her weight",
+                "± two standard deviations",
                 [.. known.Select(point => new ChartPoint(sign * point.HeelDeg, point.LeverM + (BandFactor * point.DeviationM!.Value)))],
                 [.. known.Select(point => new ChartPoint(sign * point.HeelDeg, point.LeverM - (BandFactor * point.DeviationM!.Value)))],
                 IsDoubt: true);

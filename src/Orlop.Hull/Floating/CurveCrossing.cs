@@ -24,31 +24,58 @@ internal static class CurveCrossing
         return null;
     }
 
-    /// <summary>The value is not above zero at the first heel and above it, or at it, at the second. Bisection and false position by turns.</summary>
+    /// <summary>
+    /// The value is not above zero at the first heel and above it, or at it, at the second. Chandrupatla's method (1997): inverse quadratic interpolation where the three last
+    /// points allow it, halving where they do not.
+    /// </summary>
     public static double Between(RightingCurve curve, double beforeDeg, double afterDeg, Func<RightingPoint, double> value)
     {
-        var (valueBefore, valueAfter) = (value(curve.At(beforeDeg)!), value(curve.At(afterDeg)!));
-        var isFalsePosition = true;
-        while (Math.Abs(afterDeg - beforeDeg) > AngleToleranceDeg)
+        var (a, b) = (afterDeg, beforeDeg);
+        var (valueA, valueB) = (value(curve.At(a)!), value(curve.At(b)!));
+        if (valueB == 0 || valueA == 0)
         {
-            var share = isFalsePosition && valueAfter > valueBefore ? Math.Clamp(-valueBefore / (valueAfter - valueBefore), 0.001, 0.999) : 0.5;
-            isFalsePosition = !isFalsePosition;
-            var middleDeg = beforeDeg + (share * (afterDeg - beforeDeg));
-            if (curve.At(middleDeg) is not { } middle)
+            return valueB == 0 ? b : a;
+        }
+
+        var share = Math.Clamp(valueA / (valueA - valueB), 0.01, 0.99);
+        while (Math.Abs(b - a) > 2 * AngleToleranceDeg)
+        {
+            var middle = a + (share * (b - a));
+            if (curve.At(middle) is not { } point)
             {
                 break;
             }
 
-            if (value(middle) > 0)
+            var found = value(point);
+            var (c, valueC) = (a, valueA);
+            if (found > 0 == valueA > 0)
             {
-                (afterDeg, valueAfter) = (middleDeg, value(middle));
+                (a, valueA) = (middle, found);
             }
             else
             {
-                (beforeDeg, valueBefore) = (middleDeg, value(middle));
+                (c, valueC) = (b, valueB);
+                (b, valueB) = (a, valueA);
+                (a, valueA) = (middle, found);
             }
+
+            if (found == 0)
+            {
+                return middle;
+            }
+
+            var least = AngleToleranceDeg / Math.Abs(b - a);
+            share = least >= 0.5 ? 0.5 : Math.Clamp(Share(a, valueA, b, valueB, c, valueC), least, 1 - least);
         }
 
-        return 0.5 * (beforeDeg + afterDeg);
+        return Math.Abs(valueA) < Math.Abs(valueB) ? a : b;
+    }
+
+    private static double Share(double a, double valueA, double b, double valueB, double c, double valueC)
+    {
+        var (way, drop) = ((a - b) / (c - b), (valueA - valueB) / (valueC - valueB));
+        return drop * drop < way && (1 - drop) * (1 - drop) < 1 - way
+            ? (valueA / (valueB - valueA) * valueC / (valueB - valueC)) + ((c - a) / (b - a) * valueA / (valueC - valueA) * valueB / (valueC - valueB))
+            : 0.5;
     }
 }

@@ -3,8 +3,6 @@ namespace Orlop.Hull.Floating;
 /// <summary>Reads a curve's features, each angle refined by solving the boat at heels between the points.</summary>
 public static class RightingReading
 {
-    private const double Golden = 0.6180339887498949;
-
     public static RightingFeatures Read(RightingCurve curve)
     {
         ArgumentNullException.ThrowIfNull(curve);
@@ -74,19 +72,7 @@ public static class RightingReading
         }
 
         var (low, high) = (Math.Max(Math.Abs(highest.HeelDeg) - curve.Input.StepDeg, Math.Abs(fromDeg)), Math.Min(Math.Abs(highest.HeelDeg) + curve.Input.StepDeg, Math.Abs(toDeg)));
-        while (high - low > 1e-6)
-        {
-            var (left, right) = (high - (Golden * (high - low)), low + (Golden * (high - low)));
-            var (atLeft, atRight) = (curve.At(side * left), curve.At(side * right));
-            if (atLeft is null || atRight is null)
-            {
-                return highest;
-            }
-
-            (low, high) = side * atLeft.GzM > side * atRight.GzM ? (low, right) : (left, high);
-        }
-
-        return curve.At(side * 0.5 * (low + high)) is { } found && side * found.GzM > side * highest.GzM ? found : highest;
+        return CurvePeak.Between(curve, side, low, high) is { } found && side * found.GzM > side * highest.GzM ? found : highest;
     }
 
     private static (double? Deg, string? Opening) Flooding(RightingCurve curve)

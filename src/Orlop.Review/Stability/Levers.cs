@@ -3,15 +3,15 @@ using Orlop.Hull.Floating;
 
 namespace Orlop.Review.Stability;
 
-/// <summary>Righting levers as the checks take them: to 90°, in steps of 5°, between which the engine solves again.</summary>
+/// <summary>Righting levers as the checks take them: to 90° unless less will do, in steps of 5°, between which the engine solves again.</summary>
 internal static class Levers
 {
     public const double LastDeg = 90;
     private const double StepDeg = 5;
 
     /// <summary>Levers to one side, 1 for starboard, -1 for port.</summary>
-    public static RightingCurve To(int side, FloatingInput boat, ImmutableArray<Opening> openings) =>
-        RightingCurve.Calculate(new RightingInput { Boat = boat, Openings = openings, ToDeg = side * LastDeg, StepDeg = StepDeg });
+    public static RightingCurve To(int side, FloatingInput boat, ImmutableArray<Opening> openings, double lastDeg = LastDeg) =>
+        RightingCurve.Calculate(new RightingInput { Boat = boat, Openings = openings, ToDeg = side * lastDeg, StepDeg = StepDeg });
 
     /// <summary>Name of a side.</summary>
     public static string Name(int side) => side < 0 ? "to port" : "to starboard";

@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
 using Orlop.Hull.Floating;
+using Orlop.Hull.Measuring;
+using Orlop.Hull.Surfaces;
 
 namespace Orlop.Review.Stability;
 
@@ -18,23 +21,42 @@ public static class ResultDeviation
     /// <summary>How a result changes with the weight; null where a neighbouring boat gives none.</summary>
     internal static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
     {
-        ArgumentNullException.ThrowIfNull(loaded);
         ArgumentNullException.ThrowIfNull(result);
-        if (loaded is not { Total: { } total, Input: { } input })
+        ImmutableArray<FloatingInput> boats = Neighbours(loaded);
+        if (boats.IsEmpty)
         {
             return null;
         }
 
-        double kg = Math.Max(LeastStepKg, total.MassDeviationKg);
-        double?[] slopes =
-        [
-            Slope(kg, step => input with { MassKg = input.MassKg + step }),
-            Slope(Math.Max(LeastStepM, total.LcgDeviationM), step => input with { CentreOfGravity = input.CentreOfGravity with { XM = input.CentreOfGravity.XM + step } }),
-            Slope(Math.Max(LeastStepM, total.TcgDeviationM), step => input with { CentreOfGravity = input.CentreOfGravity with { YM = input.CentreOfGravity.YM + step } }),
-            Slope(Math.Max(LeastStepM, total.KgDeviationM), step => input with { CentreOfGravity = input.CentreOfGravity with { ZM = input.CentreOfGravity.ZM + step } }),
-        ];
-        return slopes.Any(slope => slope is null) ? null : new WeightSlopes(slopes[0]!.Value, slopes[1]!.Value, slopes[2]!.Value, slopes[3]!.Value);
+        double?[] values = [.. boats.Select(result)];
+        double[] steps = Steps(loaded.Total!);
+        return values.Contains(null)
+            ? null
+            : new WeightSlopes(Slope(0), Slope(1), Slope(2), Slope(3));
 
-        double? Slope(double step, Func<double, FloatingInput> with) => (result(with(step)) - result(with(-step))) / (2 * step);
+        double Slope(int number) => (values[2 * number]!.Value - values[(2 * number) + 1]!.Value) / (2 * steps[number]);
     }
+
+    /// <summary>A boat heavier and one lighter by a deviation, then as much forward and aft, to port and to starboard, up and down; none without a weight and a hull.</summary>
+    internal static ImmutableArray<FloatingInput> Neighbours(LoadedBoat loaded)
+    {
+        ArgumentNullException.ThrowIfNull(loaded);
+        if (loaded is not { Total: { } total, Input: { } boat })
+        {
+            return [];
+        }
+
+        double[] steps = Steps(total);
+        return
+        [
+            boat with { MassKg = boat.MassKg + steps[0] }, boat with { MassKg = boat.MassKg - steps[0] },
+            .. new[] { new Point3(steps[1], 0, 0), new Point3(0, steps[2], 0), new Point3(0, 0, steps[3]) }
+                .SelectMany(step => new[] { boat with { CentreOfGravity = boat.CentreOfGravity + step }, boat with { CentreOfGravity = boat.CentreOfGravity - step } }),
+        ];
+    }
+
+    private static double[] Steps(WeightTotal total) =>
+    [
+        Math.Max(LeastStepKg, total.MassDeviationKg), Math.Max(LeastStepM, total.LcgDeviationM), Math.Max(LeastStepM, total.TcgDeviationM), Math.Max(LeastStepM, total.KgDeviationM),
+    ];
 }

@@ -16,6 +16,7 @@ public sealed class StabilityView
 
     private readonly Memo _memo;
     private readonly ConcurrentDictionary<string, LoadedBoat> _loaded = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<NearbyRests>> _nearby = new(StringComparer.Ordinal);
 
     public StabilityView(BoatModel boat, Practice? practice, Memo memo)
     {
@@ -64,6 +65,9 @@ public sealed class StabilityView
             ? null
             : _memo.Get((KeyOf(input), OpeningsIn(condition).ToValueList()), () => FloatingBoat.Of(input, OpeningsIn(condition)));
     }
+
+    /// <summary>How sure what is read of her at rest in a condition is.</summary>
+    internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition)))).Value;
 
     /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut.</summary>
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>

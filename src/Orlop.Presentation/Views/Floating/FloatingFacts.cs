@@ -38,8 +38,8 @@ public sealed record FloatingFacts
     /// <summary>What is read from the levers to port; null without a curve.</summary>
     public RightingFeatures? Port { get; private init; }
 
-    /// <summary>Port is the side with the smaller greatest lever.</summary>
-    public bool IsPortWeaker => Greatest(Port) < Greatest(Starboard);
+    /// <summary>Port is the side to judge by.</summary>
+    public bool IsPortWeaker { get; private init; }
 
     /// <summary>What is read from the weaker side.</summary>
     public RightingFeatures? Weaker => IsPortWeaker ? Port : Starboard;
@@ -60,7 +60,7 @@ public sealed record FloatingFacts
 
     private static FloatingFacts Of(StabilityView view, LoadedBoat loaded, FloatingBoat floating)
     {
-        FloatingFacts facts = new(loaded) { Floating = floating, Starboard = Read(floating.Starboard), Port = Read(floating.Port) };
+        FloatingFacts facts = new(loaded) { Floating = floating, Starboard = Read(floating.Starboard), Port = Read(floating.Port), IsPortWeaker = ReferenceEquals(floating.Weaker, floating.Port) };
         if (floating.Rest.Position is not { } position || view.Bodies.Hull is not { } hull)
         {
             return facts;
@@ -77,6 +77,4 @@ public sealed record FloatingFacts
     }
 
     private static RightingFeatures? Read(RightingCurve curve) => curve.Points.Length < 2 ? null : RightingReading.Read(curve);
-
-    private static double Greatest(RightingFeatures? features) => features?.GreatestGzM ?? double.NegativeInfinity;
 }

@@ -1,4 +1,6 @@
 using System.Globalization;
+using Orlop.Boat;
+using Orlop.Boat.Things;
 using Orlop.Hull.Hydrostatics;
 using Orlop.Hull.Surfaces;
 using Orlop.Presentation.Quantities;
@@ -12,6 +14,7 @@ namespace Orlop.Presentation.Views.Floating;
 public sealed record HydrostaticView(IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows)
 {
     private const int LeastRowCount = 10;
+    private const double HalfStep = 0.5;
     private static readonly double[] RoundSteps = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2];
 
     private static readonly (string Name, string Suffix, Func<HydrostaticRow, double> Value, int DecimalCount)[] Columns =
@@ -33,7 +36,7 @@ public sealed record HydrostaticView(IReadOnlyList<string> Heads, IReadOnlyList<
         {
             Subject = "hull",
             Hull = hull,
-            DraughtsM = [.. Draughts(hull, units)],
+            DraughtsM = [.. Draughts(view.Boat, hull, units)],
             WaterKgPerM3 = view.WaterKgPerM3,
             TrimLengthM = hull.Highest.XM - hull.Lowest.XM,
         });
@@ -43,13 +46,15 @@ public sealed record HydrostaticView(IReadOnlyList<string> Heads, IReadOnlyList<
             [.. table.Rows.Select(row => (IReadOnlyList<string>)[.. Columns.Select((column, index) => axes[index].FromModel(column.Value(row)).ToString("F" + column.DecimalCount.ToString(CultureInfo.InvariantCulture), culture))])]);
     }
 
-    // Round draughts of the reader's units, from just over the keel to the lowest edge that water reaches.
-    private static IEnumerable<double> Draughts(TriangleMesh hull, DisplayUnits units)
+    // Round draughts of the reader's units, from over the keel to where the lowest deck edge goes under.
+    private static IEnumerable<double> Draughts(BoatModel boat, TriangleMesh hull, DisplayUnits units)
     {
         AxisUnit unit = AxisUnit.For("M", units);
-        double least = unit.FromModel(hull.Lowest.ZM), most = unit.FromModel(hull.Highest.ZM);
+        double deckEdgeM = boat.All<HullLines>().SelectMany(lines => lines.Stations.Concat(lines.StarboardStations)).Where(station => station.Points.Count > 0)
+            .Select(station => station.Points[^1].HeightM).DefaultIfEmpty(hull.Highest.ZM).Min();
+        double least = unit.FromModel(hull.Lowest.ZM), most = unit.FromModel(deckEdgeM);
         double step = RoundSteps.LastOrDefault(round => (most - least) / round >= LeastRowCount, RoundSteps[0]);
-        for (double number = Math.Floor(least / step) + 1; number * step < most; number++)
+        for (double number = Math.Ceiling((least / step) + HalfStep); number * step <= most; number++)
         {
             yield return unit.ToModel(number * step);
         }

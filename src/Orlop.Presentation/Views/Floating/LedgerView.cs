@@ -20,12 +20,15 @@ namespace Orlop.Presentation.Views.Floating;
 /// <param name="Z">Its centre, above the base line.</param>
 /// <param name="How">How it is known.</param>
 /// <param name="IsGuess">Its mass looks guessed.</param>
+/// <param name="IsSmall">It weighs less than a kilogram and does not change: it may be folded away.</param>
 /// <param name="Change">"new" or what it weighed as built; null without a draft or where nothing changed.</param>
-public sealed record LedgerLine(string? ThingId, string Title, string Kind, string Mass, string PlusMinus, string X, string Y, string Z, string How, bool IsGuess = false, string? Change = null);
+public sealed record LedgerLine(string? ThingId, string Title, string Kind, string Mass, string PlusMinus, string X, string Y, string Z, string How, bool IsGuess = false, string? Change = null, bool IsSmall = false);
 
 /// <summary>The weight ledger of a boat in a condition: what is listed, what stands in tanks, and the whole boat by list and berth tests together.</summary>
 public sealed record LedgerView
 {
+    private const double SmallKg = 1;
+
     /// <summary>What is listed aboard and what stands in tanks, the heaviest first.</summary>
     public required IReadOnlyList<LedgerLine> Rows { get; init; }
 
@@ -76,7 +79,7 @@ public sealed record LedgerView
         string M(double value) => QuantityText.Shown(Math.Round(value, 2), "M", units, culture);
         return new LedgerLine(
             row.ThingId, row.Title, boat.Find(row.ThingId) is { } thing ? Wording.KindOf(thing) : "", mass, QuantityText.Shown(Math.Round(row.DeviationKg, 1), "Kg", units, culture),
-            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, row.How.EndsWith("guessed", StringComparison.Ordinal) || row.How.EndsWith("estimated", StringComparison.Ordinal), change);
+            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, row.How.EndsWith("guessed", StringComparison.Ordinal) || row.How.EndsWith("estimated", StringComparison.Ordinal), change, change is null && row.MassKg < SmallKg);
     }
 
     private static IEnumerable<LedgerLine> Summed(StabilityView view, LoadedBoat loaded, IReadOnlyList<WeightRow> rows, DisplayUnits units, CultureInfo culture)

@@ -72,7 +72,7 @@ public sealed record RightingView(RightingSide Starboard, RightingSide Port, boo
     private static Func<double, double?> Band(FloatingFacts facts)
     {
         RightingCurve weaker = facts.WeakerCurve!;
-        double last = Math.Abs(weaker.Points[^1].HeelDeg), reach = Math.Min(last, Math.Abs(facts.Weaker?.VanishingDeg ?? last) + BandStepDeg);
+        double last = Math.Abs(weaker.Points[^1].HeelDeg), reach = Math.Min(last, (Math.Ceiling(Math.Abs(facts.Weaker?.VanishingDeg ?? last) / BandStepDeg) + 1) * BandStepDeg);
         int side = facts.IsPortWeaker ? -1 : 1;
         Dictionary<FloatingInput, RightingCurve> curves = [];
         RightingCurve Curve(FloatingInput input) => curves.TryGetValue(input, out RightingCurve? known) ? known

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
+using Orlop.Hull.Criteria;
 using Orlop.Hull.Measuring;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;
@@ -9,15 +10,12 @@ namespace Orlop.Review.Stability.Checks;
 /// <summary>The boat has not drifted far from what her latest berth test found.</summary>
 public sealed class DriftCheck : IStabilityCheck
 {
-    private const double MostMassFraction = 0.02;
-    private const double MostLcgFraction = 0.01;
-    private const double TightShare = 0.5;
-    private const string Source = "SOLAS II-1/5.4-5.5, MSC.429(98)/Rev.1";
+    private const string Retest = "retest";
 
     public CheckDescription Description { get; } = new(
         "drift-since-test",
         "Little changed since the latest berth test",
-        "What came, went and moved of gear, parts and cables since the latest test that lists what was aboard, against 2 % of the light boat's mass and 1 % of her length in LCG, when SOLAS wants her inclined anew; tight from half of that, when it wants new stability papers. A measure for a small boat, not a duty.",
+        "What came, went and moved of gear, parts and cables since the latest test that lists what was aboard, against 2 % of the light boat's mass, 1 % of her length in LCG and 1 % of KG, when SOLAS II-1/5 wants her inclined anew; tight from half of each, when it wants new stability papers. A measure for a small boat, not a duty.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view)
@@ -43,15 +41,23 @@ public sealed class DriftCheck : IStabilityCheck
         WeightChange[] changes = [.. TestEvidence.Changes([.. then], [.. now]).Where(IsChange)];
         WeightTotal changed = light.With(changes);
         double length = view.Boat.Particulars?.LengthOverAllM?.Value ?? (view.Bodies.Hull is { } hull ? hull.Highest.XM - hull.Lowest.XM : double.NaN);
-        double mass = changed.MassKg - light.MassKg, lcg = changed.Centre.XM - light.Centre.XM;
-        double use = Math.Max(Math.Abs(mass) / (MostMassFraction * light.MassKg), Math.Abs(lcg) / (MostLcgFraction * length));
-        Verdict found = !double.IsFinite(use) ? Verdict.Unknown : use > 1 ? Verdict.Fails : use >= TightShare ? Verdict.Tight : Verdict.Holds;
-        Verdict verdict = missing.IsEmpty ? found : found == Verdict.Fails ? found : Verdict.Unknown;
+        if (!(length > 0))
+        {
+            return Unknown(Description, test.Id, null, Sentence.Of($"How far she has drifted since {test.Title} cannot be told: her length is not given"), [new FindingInput(WhyUnknown.SubjectOf(view), "lengthOverAllM", IsMissing: true)]);
+        }
+
+        double mass = changed.MassKg - light.MassKg, lcg = changed.Centre.XM - light.Centre.XM, kg = changed.Centre.ZM - light.Centre.ZM;
+        ImmutableArray<CriterionResult> limits = EmptyBoatDrift.Check(test.Title, length, Empty(light), Empty(light)), left = EmptyBoatDrift.Check(test.Title, length, Empty(light), Empty(changed));
+        double use = left.Zip(limits).Where(pair => pair.First.Id.StartsWith(Retest, StringComparison.Ordinal)).Max(pair => 1 - (pair.First.Value / pair.Second.Value) ?? double.NaN);
+        Verdict found = left.Any(criterion => criterion.Verdict == CriterionVerdict.Unknown) ? Verdict.Unknown
+            : left.Any(criterion => criterion.Verdict == CriterionVerdict.Fails && criterion.Id.StartsWith(Retest, StringComparison.Ordinal)) ? Verdict.Fails
+            : left.Any(criterion => criterion.Verdict == CriterionVerdict.Fails) ? Verdict.Tight : Verdict.Holds;
+        Verdict verdict = missing.IsEmpty || found == Verdict.Fails ? found : Verdict.Unknown;
         string end = verdict switch
         {
             Verdict.Fails => "incline her anew",
             Verdict.Tight => "new stability papers are due",
-            Verdict.Unknown => "but a mass or a place is not given, so this cannot be told",
+            Verdict.Unknown => "but not all that it takes is given, so this cannot be told",
             _ => "little enough",
         };
         return new Finding
@@ -60,18 +66,19 @@ public sealed class DriftCheck : IStabilityCheck
             SubjectId = test.Id,
             Verdict = verdict,
             UseFraction = verdict == Verdict.Unknown ? null : use,
-            Headline = Sentence.Of($"Since {test.Title} the boat herself has become {Kg(Math.Abs(mass))} {(mass < 0 ? "lighter" : "heavier")} of {Kg(light.MassKg)}, her LCG has moved {M(Math.Abs(lcg))} {(lcg < 0 ? "aft" : "forward")}: {end}"),
+            Headline = changes.Length == 0 && verdict == Verdict.Holds ? Sentence.Of($"Since {test.Title} nothing of the boat herself has come, gone or moved") : Sentence.Of($"Since {test.Title} the boat herself has become {Kg(Math.Abs(mass))} {(mass < 0 ? "lighter" : "heavier")} of {Kg(light.MassKg)}, her centre has moved {M(Math.Abs(lcg))} {(lcg < 0 ? "aft" : "forward")} and {M(Math.Abs(kg))} {(kg < 0 ? "down" : "up")}: {end}"),
             Working =
             [
                 .. changes.Select(change => ChangeLine(view, change)),
                 new WorkingLine("Light boat then", "without deadweight and tank liquids", Kg(light.MassKg), "list and berth tests together"),
-                new WorkingLine("May change by", "2 % of the light boat", Kg(MostMassFraction * light.MassKg), Source),
-                new WorkingLine("LCG may move by", "1 % of length", double.IsFinite(length) ? M(MostLcgFraction * length) : null, Source),
+                .. left.SelectMany(criterion => criterion.Working.Select(Line)),
             ],
             Inputs = missing,
             Caution = Caution,
         };
     }
+
+    private static EmptyBoat Empty(WeightTotal total) => new(total.MassKg, total.Centre.XM, total.Centre.ZM > 0 ? total.Centre.ZM : null);
 
     // What is not in the boat any more counts as having been part of her: nothing says that it was not.
     private static bool IsOfTheBoat(StabilityView view, string id) => view.Boat.Find(id) is not (Deadweight or Tank);

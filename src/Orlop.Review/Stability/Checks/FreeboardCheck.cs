@@ -19,7 +19,7 @@ public sealed class FreeboardCheck : IStabilityCheck
     {
         Opening[] places = [.. DeckEdge.Of(view.Boat), .. view.OpeningsIn(loaded.Condition)];
         (Opening lowest, double height) = DeckEdge.Lowest(places, at.Attitude)!.Value;
-        Banded banded = new(height, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.HeightAboveWaterM(lowest.Place)));
+        Banded banded = new(height, view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeightAboveWaterM(lowest.Place)));
         Sentence found = height < 0
             ? Sentence.Of($"{Begun(DeckEdge.TitleOf(view.Boat, lowest.Id))} is {M(-height)} under water {FindingLines.In(loaded.Condition)}")
             : Sentence.Of($"Least freeboard {FindingLines.In(loaded.Condition)} is {M(height)}, {DeckEdge.TitleOf(view.Boat, lowest.Id)}");

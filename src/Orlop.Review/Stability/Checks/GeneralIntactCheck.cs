@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Hull.Criteria;
 using Orlop.Hull.Working;
-using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;
 
@@ -52,13 +51,13 @@ public sealed class GeneralIntactCheck : IStabilityCheck
         ];
         if (criterion.Value is not { } value)
         {
-            return Judged(Description, subject, loaded, Verdict.Unknown, null, Sentence.Of($"{Begun(criterion.Subject)} {FindingLines.In(loaded.Condition)} cannot be told: {criterion.Remarks.FirstOrDefault() ?? "the levers do not reach far enough"}"), working, openings);
+            return Judged(Description, subject, loaded, Verdict.Unknown, null, Sentence.Of($"{loaded.Condition.Title}: {criterion.Subject} cannot be told: {criterion.Remarks.FirstOrDefault() ?? "the levers do not reach far enough"}"), working, openings);
         }
 
         WeightSlopes slopes = side.SlopesOf(index);
         Banded banded = new(value, slopes.Deviation(loaded.Total!));
         Verdict verdict = banded.AtLeast(criterion.Least);
-        Sentence found = Sentence.Of($"{Begun(criterion.Subject)} {FindingLines.In(loaded.Condition)}: {Measure(value, criterion.Unit)}, at least {Measure(criterion.Least, criterion.Unit)} asked");
+        Sentence found = Sentence.Of($"{loaded.Condition.Title}: {criterion.Subject} is {Measure(value, criterion.Unit)}, at least {Measure(criterion.Least, criterion.Unit)} asked");
         Sentence headline = verdict == Verdict.Unknown
             ? Sentence.Of($"{found}, {Unsure(banded, criterion.Unit)}; {SettlingTest.Of(loaded.Total!, slopes, value - criterion.Least)}")
             : found;

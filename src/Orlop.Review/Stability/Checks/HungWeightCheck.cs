@@ -40,7 +40,7 @@ public sealed class HungWeightCheck : IStabilityCheck
         ImmutableArray<Opening> openings = view.OpeningsIn(loaded.Condition);
         RightingFeatures wet = RightingReading.Read(Levers.To(side, loaded.Input!, [.. DeckEdge.Of(view.Boat), .. openings]));
         double under = Math.Abs(wet.DownfloodingDeg ?? Levers.LastDeg);
-        Banded banded = new(Math.Abs(heel), ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.HeelDeg));
+        Banded banded = new(Math.Abs(heel), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeelDeg));
         Verdict told = under == 0 ? Verdict.Fails : banded.AtMost(under);
         Sentence first = wet.DownfloodingDeg is null ? Sentence.Of($"nothing goes under to {Deg(under)}") : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, wet.DownfloodingOpening)} goes under at {Deg(under)}");
         double left = RangeLeftDeg(side > 0 ? floating.Starboard : floating.Port, Math.Abs(heel));

@@ -1,4 +1,3 @@
-using Orlop.Hull.Floating;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
@@ -17,11 +16,8 @@ public sealed class LeastGmCheck : IStabilityCheck
 
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her GM", (loaded, at) =>
     {
-        Banded banded = new(at.MetacentricHeightM, ResultDeviation.Of(loaded, GmM));
+        Banded banded = new(at.MetacentricHeightM, view.NearbyIn(loaded.Condition).Deviation(near => near.MetacentricHeightM));
         Sentence found = Sentence.Of($"GM {FindingLines.In(loaded.Condition)} is {M(at.MetacentricHeightM)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.LeastGmM)!, false, "m", found, view.FloatingIn(loaded.Condition)!.Rest.Working().Select(Line));
     });
-
-    /// <summary>GM at rest; null for a boat that does not float.</summary>
-    internal static double? GmM(FloatingInput boat) => Equilibrium.Solve(boat) is { Status: FloatingStatus.Floats, Position: { } at } ? at.MetacentricHeightM : null;
 }

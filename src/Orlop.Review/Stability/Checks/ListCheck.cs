@@ -1,4 +1,3 @@
-using Orlop.Hull.Floating;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
@@ -18,7 +17,7 @@ public sealed class ListCheck : IStabilityCheck
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her list", (loaded, at) =>
     {
         double heel = at.Attitude.HeelDeg;
-        Banded banded = new(Math.Abs(heel), ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.HeelDeg));
+        Banded banded = new(Math.Abs(heel), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeelDeg));
         Sentence found = Sentence.Of($"She lists {Deg(Math.Abs(heel))} {Levers.Name(heel < 0 ? -1 : 1)} {FindingLines.In(loaded.Condition)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostListDeg)!, true, "°", found, []);
     });

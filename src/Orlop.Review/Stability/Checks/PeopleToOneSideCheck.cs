@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
+using Orlop.Hull.Criteria;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Measuring;
 using Orlop.Hull.Surfaces;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;
+using FreeboardSurvey = Orlop.Boat.Things.FreeboardSurvey;
 
 namespace Orlop.Review.Stability.Checks;
 
@@ -15,12 +17,13 @@ public sealed class PeopleToOneSideCheck : IStabilityCheck
 {
     private const double PersonKg = 75;
     private const double InboardM = 0.2;
-    private const double FreeboardKeptM = 0.075;
+    private const double LeastLengthM = 2.5;
+    private const double MostLengthM = 24;
 
     public CheckDescription Description { get; } = new(
         "people-to-one-side",
         "Everyone at one side",
-        "Heel with the greatest number of people, 75 kg each, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 - L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept (MGN 280 11.4).",
+        "Heel with the greatest number of people, 75 kg each, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 - L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept, and over 15 m a GM (MGN 280 11.4).",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Basis is not { } basis ? [] :
@@ -50,9 +53,9 @@ public sealed class PeopleToOneSideCheck : IStabilityCheck
         }
 
         double length = view.Boat.Particulars?.LengthOverAllM?.Value ?? double.NaN;
-        if (rule == StabilityRule.SmallCraft && !(length is >= 2.5 and <= 24))
+        if (!(length is >= LeastLengthM and <= MostLengthM))
         {
-            return Unknown(Description, basis.Id, loaded.Condition.Id, Sentence.Of($"The small craft rule is for boats of {M(2.5)} to {M(24)}, and her length is {(double.IsNaN(length) ? "not given" : "another")}"),
+            return Unknown(Description, basis.Id, loaded.Condition.Id, Sentence.Of($"The rule is for boats of {M(LeastLengthM)} to {M(MostLengthM)}, and her length is {(double.IsNaN(length) ? "not given" : "another")}"),
                 [new FindingInput(WhyUnknown.SubjectOf(view), "lengthOverAllM", IsMissing: double.IsNaN(length))]);
         }
 
@@ -69,9 +72,12 @@ public sealed class PeopleToOneSideCheck : IStabilityCheck
 
         double heel = Math.Abs(at.Attitude.HeelDeg);
         (Opening lowest, double freeboard) = DeckEdge.Lowest([.. DeckEdge.Of(view.Boat), .. view.OpeningsIn(loaded.Condition)], at.Attitude)!.Value;
-        double limit = rule == StabilityRule.SmallCraft ? 10 + (Math.Pow(24 - length, 3) / 600) : freeboard >= FreeboardKeptM ? 10 : 7;
+        ImmutableArray<CriterionResult> criteria = rule == StabilityRule.SmallCraft ? [] : WorkboatCriteria.PersonsToOneSide(
+            new WorkboatInput(loaded.Condition.Title, length, heel, freeboard, at.MetacentricHeightM, view.Boat.All<FreeboardSurvey>().Any()));
+        double limit = rule == StabilityRule.SmallCraft ? SmallCraftCriteria.OffsetLoadLimitDeg(length) : criteria[0].Value!.Value + heel;
         Banded banded = new(heel, ResultDeviation.Of(worst.Case.Boat, boat => Equilibrium.Solve(boat).Position?.Attitude.HeelDeg));
-        Verdict told = freeboard <= 0 ? Verdict.Fails : banded.AtMost(limit);
+        // The second asks a freeboard of decked boats; the third a GM of boats over 15 m.
+        Verdict told = freeboard <= 0 || criteria.Skip(2).Any(criterion => criterion.Verdict == CriterionVerdict.Fails) ? Verdict.Fails : banded.AtMost(limit);
         Sentence low = freeboard > 0
             ? Sentence.Of($"{DeckEdge.TitleOf(view.Boat, lowest.Id)} stays {M(freeboard)} above water")
             : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, lowest.Id)} is {M(-freeboard)} under water");
@@ -81,6 +87,7 @@ public sealed class PeopleToOneSideCheck : IStabilityCheck
             new WorkingLine("People", FormattableString.Invariant($"{count} × {PersonKg} kg at ({worst.Case.At.XM:0.##}, {worst.Case.At.YM:0.##}, {worst.Case.At.ZM:0.##}) m, in place of those listed"), Kg(count * PersonKg), "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source"),
             new WorkingLine("Heel", "at rest", Deg(heel), "hydrostatics"),
             new WorkingLine("Allowed", rule == StabilityRule.SmallCraft ? FormattableString.Invariant($"10 + (24 - {length:0.##})³/600") : "7°, or 10° while 75 mm of freeboard is kept", Deg(limit), rule == StabilityRule.SmallCraft ? "ISO 12217-1, secondary source" : "MGN 280 11.4"),
+            .. criteria.Skip(2).SelectMany(criterion => criterion.Working.Select(Line)),
             new WorkingLine("Least freeboard", DeckEdge.TitleOf(view.Boat, lowest.Id), M(freeboard), "hydrostatics"),
             BandLine(banded, "°"),
         ], OpeningsGiven.Missing(view.Boat));

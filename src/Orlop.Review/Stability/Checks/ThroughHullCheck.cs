@@ -41,7 +41,7 @@ public sealed class ThroughHullCheck : IStabilityCheck
         }
 
         double height = at.Attitude.HeightAboveWaterM(WeightLedger.At(place));
-        Banded banded = new(height, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.HeightAboveWaterM(WeightLedger.At(place))));
+        Banded banded = new(height, view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeightAboveWaterM(WeightLedger.At(place))));
         Verdict far = banded.AtLeast(NearM);
         WorkingLine[] working = [new WorkingLine("Height over the water", "at rest", M(height), "hydrostatics"), new WorkingLine("Near", "needs a seacock below", M(NearM), "our rule, no source"), BandLine(banded, "m")];
         Sentence where = height < 0 ? Sentence.Of($"{M(-height)} under water {FindingLines.In(loaded.Condition)}") : Sentence.Of($"{M(height)} over the water {FindingLines.In(loaded.Condition)}");

@@ -1,4 +1,3 @@
-using Orlop.Hull.Floating;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
@@ -18,7 +17,7 @@ public sealed class TrimCheck : IStabilityCheck
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her trim", (loaded, at) =>
     {
         double trim = at.Attitude.TrimDeg;
-        Banded banded = new(Math.Abs(trim), ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat).Position?.Attitude.TrimDeg));
+        Banded banded = new(Math.Abs(trim), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.TrimDeg));
         Sentence found = Sentence.Of($"She trims {Deg(Math.Abs(trim))} by the {(trim < 0 ? "head" : "stern")} {FindingLines.In(loaded.Condition)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostTrimDeg)!, true, "°", found, []);
     });

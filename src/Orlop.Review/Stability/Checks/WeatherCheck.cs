@@ -38,10 +38,21 @@ public sealed class WeatherCheck : IStabilityCheck
         }
 
         WeatherCriterionResult?[] sides = [Check(view, basis, loaded, loaded.Input!, 1), Check(view, basis, loaded, loaded.Input!, -1)];
-        return Ids.Select(id => Judge(view, basis, loaded, id, IsPortWorse(sides, id) ? -1 : 1, sides));
+        Dictionary<(FloatingInput, int), WeatherCriterionResult?> near = [];
+        return [.. Ids.Select(id => Judge(view, loaded, id, IsPortWorse(sides, id) ? -1 : 1, sides, NearOf))];
+
+        WeatherCriterionResult? NearOf(FloatingInput boat, int side)
+        {
+            if (!near.TryGetValue((boat, side), out WeatherCriterionResult? result))
+            {
+                near[(boat, side)] = result = Check(view, basis, loaded, boat, side);
+            }
+
+            return result;
+        }
     }
 
-    private Finding Judge(StabilityView view, StabilityBasis basis, LoadedBoat loaded, string id, int side, WeatherCriterionResult?[] sides)
+    private Finding Judge(StabilityView view, LoadedBoat loaded, string id, int side, WeatherCriterionResult?[] sides, Func<FloatingInput, int, WeatherCriterionResult?> nearOf)
     {
         WeatherCriterionResult? result = sides[side < 0 ? 1 : 0];
         if (result is null)
@@ -63,7 +74,7 @@ public sealed class WeatherCheck : IStabilityCheck
             return Judged(Description, Subject(view, id), loaded, without, null, Sentence.Of($"Wind {FindingLines.In(loaded.Condition)}: {criterion.Remarks.LastOrDefault() ?? "the levers do not reach far enough"}{indicative}"), working, OpeningsGiven.Missing(view.Boat));
         }
 
-        Banded banded = new(left, ResultDeviation.Of(loaded, boat => Check(view, basis, loaded, boat, side) is { } near ? Of(near, id).Value : null));
+        Banded banded = new(left, ResultDeviation.Of(loaded, boat => nearOf(boat, side) is { } near ? Of(near, id).Value : null));
         double? use = id == Ids[0] ? result.Areas?.SteadyHeelDeg / (result.Areas?.SteadyHeelDeg + left) : result.Areas?.AreaAMRad / result.Areas?.AreaBMRad;
         Verdict held = banded.AtLeast(0), verdict = held == Verdict.Holds ? Verdicts.OfUse(use) : held;
         Sentence found = id == Ids[0]

@@ -64,15 +64,17 @@ public sealed class WeightCheckTests
     public void BerthTest_WithoutList_IsUnknown() => Assert.Equal(
         Verdict.Unknown, Surveyed(Survey(1.2) with { Aboard = [] }).Only("berth-test-agrees", "survey").Verdict);
 
-    // 32.8 t: 1 % is 328 kg, 2 % is 656 kg. LCG: 1 % of 10 m is 0.1 m, 500 kg at an end moves it 0.075 m.
+    // 32.8 t: 1 % is 328 kg, 2 % is 656 kg. LCG: 0.5 % of 10 m is 0.05 m, 300 kg 9 m forward moves it 0.08 m. KG: 0.5 % of 1.2 m is 6 mm, 1 % is 12 mm; 100 kg 3 m up moves it 9 mm, 200 kg 18 mm.
     [Theory]
-    [InlineData(100, 5, Verdict.Holds)]
-    [InlineData(400, 5, Verdict.Tight)]
-    [InlineData(700, 5, Verdict.Fails)]
-    [InlineData(250, 10, Verdict.Holds)]
-    [InlineData(300, 14, Verdict.Tight)]
-    public void Drift_GearAddedSinceTheSurvey(double massKg, double x, Verdict verdict) =>
-        Assert.Equal(verdict, Surveyed(Survey(1.2), JudgedBox.Gear("generator", massKg, x, 0, 1)).Only("drift-since-test", "survey").Verdict);
+    [InlineData(100, 5, 1.2, Verdict.Holds)]
+    [InlineData(400, 5, 1.2, Verdict.Tight)]
+    [InlineData(700, 5, 1.2, Verdict.Fails)]
+    [InlineData(100, 10, 1.2, Verdict.Holds)]
+    [InlineData(300, 14, 1.2, Verdict.Tight)]
+    [InlineData(100, 5, 4.2, Verdict.Tight)]
+    [InlineData(200, 5, 4.2, Verdict.Fails)]
+    public void Drift_GearAddedSinceTheSurvey(double massKg, double x, double z, Verdict verdict) =>
+        Assert.Equal(verdict, Surveyed(Survey(1.2), JudgedBox.Gear("generator", massKg, x, 0, z)).Only("drift-since-test", "survey").Verdict);
 
     [Fact]
     public void Drift_PeopleAndLiquids_DoNotCount() => Assert.Equal(Verdict.Holds, Surveyed(

@@ -1,0 +1,23 @@
+using Orlop.Hull.Floating;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>Where boats come to rest whose weight is one standard deviation off this one's, one number at a time: solved once, read by every check on the boat at rest.</summary>
+internal sealed class NearbyRests
+{
+    private readonly LoadedBoat _loaded;
+    private readonly Dictionary<FloatingInput, FloatingResult> _rests = [];
+
+    public NearbyRests(LoadedBoat loaded)
+    {
+        _loaded = loaded;
+        foreach (FloatingInput boat in ResultDeviation.Neighbours(loaded))
+        {
+            _rests[boat] = Equilibrium.Solve(boat);
+        }
+    }
+
+    /// <summary>One standard deviation of what is read of the boat at rest; infinite where a neighbour does not come to rest afloat.</summary>
+    public double Deviation(Func<FloatingPosition, double?> read) =>
+        ResultDeviation.Of(_loaded, boat => _rests[boat] is { Status: FloatingStatus.Floats, Position: { } at } ? read(at) : null);
+}

@@ -1,0 +1,108 @@
+using System.Globalization;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Review.Findings;
+using Orlop.Review.Stability;
+using Xunit;
+
+namespace Orlop.Presentation.Tests.Views.Floating;
+
+public sealed class FloatingViewTests
+{
+    private static readonly CultureInfo Culture = CultureInfo.InvariantCulture;
+    private static readonly Gear Chest = new() { Id = "chest", Name = "Chest", MassKg = new Quantity(100, Knowledge.Measured, 1), Place = new Place(5, 1, 1) };
+
+    // KB + BM - KG of a box: T/2 + B²/(12 T) - KG = 0.2 + 1.875 - 0.8 (BM = I/V).
+    [Fact]
+    public void Facts_OfABox_AreThoseWorkedByHand()
+    {
+        FloatingFacts facts = Barge.Facts(Barge.Boat);
+
+        Assert.Equal(0.4, facts.Draughts[1].DraughtM, 1e-6);
+        Assert.Equal(1.275, facts.Position!.MetacentricHeightM, 1e-6);
+        Assert.Equal(0, facts.TrimM!.Value, 1e-6);
+        // Draught by mass: 300 kg over 30 m² of water.
+        Assert.Equal(0.01, facts.Deviations.DraughtM, 1e-5);
+    }
+
+    [Fact]
+    public void Tiles_OfADraft_TellWhatWasAsBuilt()
+    {
+        BoatModel altered = Barge.Boat.With(Chest);
+        StabilityView view = Barge.View(altered);
+        FloatingView shown = FloatingView.Of(view, Barge.Facts(altered), Barge.Facts(Barge.Boat), DisplayUnits.Metric, Culture);
+        Vital heel = shown.Tiles.Single(tile => tile.Name == "Heel");
+
+        Assert.EndsWith("to port", heel.Value, StringComparison.Ordinal);
+        Assert.Equal("upright", heel.Was);
+        Assert.Equal(4, shown.Short.Count);
+        Assert.All(shown.Tiles, tile => Assert.Null(tile.Verdict));
+    }
+
+    [Fact]
+    public void Tiles_WithAMassMissing_AreMarkedUnknownAndSayWhere()
+    {
+        BoatModel boat = Barge.Boat.With(Chest with { MassKg = null });
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+
+        Assert.All(shown.Tiles, tile => Assert.Equal(Verdict.Unknown, tile.Verdict));
+        Assert.Equal(("chest", "massKg", true), (shown.Missing[0].ThingId, shown.Missing[0].Field, shown.Missing[0].IsThere));
+    }
+
+    [Theory]
+    [InlineData("hull-lines")]
+    [InlineData("bare-boat")]
+    public void Tiles_WithoutHullOrWeight_AreUnknownAndSayWhatIsMissing(string gone)
+    {
+        BoatModel boat = Barge.Boat.WithThings(Barge.Boat.Things.Where(thing => thing.Id != gone));
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+
+        Assert.NotNull(shown.Trouble);
+        Assert.All(shown.Tiles, tile => Assert.Equal((QuantityText.Unknown, (Verdict?)Verdict.Unknown), (tile.Value, tile.Verdict)));
+        Assert.Contains(shown.Missing, field => field.ThingId == gone && !field.IsThere);
+    }
+
+    [Fact]
+    public void Ledger_RowsAndRest_MakeTheWhole()
+    {
+        Tank tank = new() { Id = "tank", Name = "Water tank", From = new Place(1, -0.5, 0.2), To = new Place(2, 0.5, 0.7), LiquidKgPerM3 = 1000, FillFraction = 0.5 };
+        StabilityView view = Barge.View(Barge.Boat.With(Chest, tank));
+        WeightRow liquid = LedgerView.RowsOf(view, view.Conditions[0]).Single(row => row.Kind == WeightKind.Liquid);
+        LedgerView ledger = LedgerView.Of(view, null, view.Conditions[0], DisplayUnits.Metric, Culture);
+
+        // A tank of 0.5 m³, half full: its surface at half its height, its centre at half of that.
+        Assert.Equal(250, liquid.MassKg, 1e-6);
+        Assert.Equal(0.325, liquid.Place.ZM, 1e-6);
+        Assert.Equal(["350\u00A0kg", "12000\u00A0kg", "12350\u00A0kg"], ledger.Sums.Select(sum => sum.Mass));
+    }
+
+    [Fact]
+    public void Hydrostatics_OfABox_SinkByItsWaterplane()
+    {
+        HydrostaticView table = HydrostaticView.Of(Barge.View(Barge.Boat), DisplayUnits.Metric, Culture)!;
+        int sinks = table.Heads.ToList().FindIndex(head => head.StartsWith("Sinks by", StringComparison.Ordinal));
+
+        // 10 m by 3 m of fresh water: 300 kg for a centimetre, at every draught.
+        Assert.Equal("Sinks by, kg/cm", table.Heads[sinks]);
+        Assert.True(table.Rows.Count >= 10);
+        Assert.All(table.Rows, row => Assert.Equal("300.0", row[sinks]));
+    }
+
+    [Fact]
+    public void Righting_OfTheBarge_HasABandOnTheWeakerSideAndTheCriteriaOfItsRules()
+    {
+        BoatModel boat = Barge.Boat.With(Chest, new StabilityBasis { Id = "stability-basis", Rules = [StabilityRule.GeneralIntact] });
+        RightingView levers = RightingView.Of(Barge.View(boat), Barge.Facts(boat), withBand: true)!;
+
+        // The chest stands to port: she is the weaker to port.
+        Assert.True(levers.IsPortWeaker);
+        Assert.Contains(levers.Port.Points, point => point.DeviationM > 0);
+        Assert.All(levers.Starboard.Points, point => Assert.Null(point.DeviationM));
+        Assert.Equal(["area-to-30", "area-30-to-40", "lever-at-30"], levers.Criteria.Select(criterion => criterion.Id));
+        Assert.True(levers.Port.Points.Single(point => point.HeelDeg == -20).LeverM > 0);
+    }
+}
