@@ -36,7 +36,11 @@ public sealed class DemoStabilityTests
 
         double found = HydrostaticTable.Calculate(new HydrostaticInput
         {
-            Subject = "by hand", Hull = AsBuilt.Bodies.Hull!, DraughtsM = [level], WaterKgPerM3 = 1004, TrimLengthM = 9.5,
+            Subject = "by hand",
+            Hull = AsBuilt.Bodies.Hull!,
+            DraughtsM = [level],
+            WaterKgPerM3 = 1004,
+            TrimLengthM = 9.5,
         }).Rows[0].VolumeM3;
 
         Assert.InRange(found / byHand, 1, 1.02);
