@@ -45,7 +45,7 @@ public sealed record IsolationView
 
         PartWords words = new(boat);
         ImmutableArray<Charger> solar = PanelsToCover.Of(boat, Wiring.Of(boat), plan);
-        ImmutableArray<string> steps = [.. ToMakeDead(words, plan, solar)];
+        ImmutableArray<string> steps = [.. ToMakeDead(boat, words, plan, solar)];
         return new IsolationView
         {
             Status = plan.Status switch
@@ -71,10 +71,13 @@ public sealed record IsolationView
         };
     }
 
-    private static IEnumerable<string> ToMakeDead(PartWords words, IsolationResult plan, ImmutableArray<Charger> solar) =>
+    // Where something stays live for good, as a battery's posts, all that charges it is stopped all the same: it is worked on with nothing flowing.
+    private static IEnumerable<string> ToMakeDead(BoatModel boat, PartWords words, IsolationResult plan, ImmutableArray<Charger> solar) =>
     [
-        .. plan.Openings.IsEmpty ? Array.Empty<string>() : [IsolationWords.LoadsOff],
+        .. plan.Openings.IsEmpty && plan.CannotBeMadeDead.IsEmpty ? Array.Empty<string>() : [IsolationWords.LoadsOff],
         .. solar.IsEmpty ? Array.Empty<string>() : [IsolationWords.Cover(words, solar)],
+        .. plan.CannotBeMadeDead.IsEmpty ? [] : plan.StaysLive.Select(live => live.SourceId).Where(id => plan.Openings.All(opening => opening.Id != id))
+            .Select(boat.Find<Part>).OfType<Part>().Select(source => IsolationWords.Stop(words, source)).OfType<string>(),
         .. plan.Openings.Select(opening => SentenceText.Unbroken(IsolationWords.Open(words, opening))),
         .. plan.KeepOpen.Select(id => $"Keep {words.Located(id)} open."),
     ];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Isolation;
+using Orlop.Review.Isolation;
 
 namespace Orlop.Presentation.Words;
 
@@ -29,6 +30,14 @@ public static class IsolationWords
 
     /// <summary>When that may be done.</summary>
     public const string UncoverDetail = "Only once the battery is on its controller again; the controller's own sheet goes first.";
+
+    /// <summary>Stopping a source that stays joined to the work; null for one that cannot be stopped.</summary>
+    public static string? Stop(PartWords words, Part source)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(source);
+        return IsolationPlans.HowStopped(source) is { } how ? $"{words.Located(source.Id)}: {how}." : null;
+    }
 
     /// <summary>Opening or stopping one thing.</summary>
     public static string Open(PartWords words, Opening opening)

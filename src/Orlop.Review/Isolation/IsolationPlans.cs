@@ -36,6 +36,9 @@ public static class IsolationPlans
         return new SeenWiring(boat, InputOf(boat, wiring, mayOpen)).Find(nodes);
     }
 
+    /// <summary>How a source is stopped, in words; null for one that cannot be.</summary>
+    public static string? HowStopped(Part source) => IsolationSources.Of(source)?.Stop?.How;
+
     /// <summary>
     /// The plans of several parts, each by itself. The wiring is read once, and the plans are remembered by all that isolation reads: a cable's size or a
     /// fuse's rating is not among it.

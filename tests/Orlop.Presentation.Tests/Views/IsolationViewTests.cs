@@ -1,6 +1,7 @@
 using System.Globalization;
 using Orlop.Boat;
 using Orlop.Presentation.Views;
+using Orlop.Presentation.Words;
 using Xunit;
 
 namespace Orlop.Presentation.Tests.Views;
@@ -26,6 +27,15 @@ public class IsolationViewTests
     {
         IsolationView view = IsolationView.Of(Demo, id);
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"can be made dead by {view.Steps.Length} steps"), view.Status, StringComparison.Ordinal);
+    }
+
+    // A battery's posts stay live: all that charges it is stopped all the same.
+    [Fact]
+    public void Of_Battery_LoadsOffThenEngineAndShoreAreStopped()
+    {
+        IsolationView view = IsolationView.Of(Demo, "bank");
+        Assert.Equal(IsolationWords.LoadsOff, view.Steps[0]);
+        Assert.Contains(view.Steps, step => step.Contains("stop the engine", StringComparison.OrdinalIgnoreCase));
     }
 
     [Fact]

@@ -51,11 +51,13 @@ public sealed record FloatingFacts
     public static FloatingFacts Of(StabilityView view, Condition condition, Memo memo)
     {
         LoadedBoat loaded = view.LoadedIn(condition);
-        return view.FloatingIn(condition) is not { } floating || loaded.Total is not { } total
-            ? new FloatingFacts(loaded)
-            : memo.Get(
-                (floating, total.MassDeviationKg, total.LcgDeviationM, total.TcgDeviationM, total.KgDeviationM),
-                () => Of(view, loaded, floating)) with { Loaded = loaded };
+        if (view.FloatingIn(condition) is not { } floating || loaded.Total is not { } total)
+        {
+            return new FloatingFacts(loaded);
+        }
+
+        object key = (floating, total.MassDeviationKg, total.LcgDeviationM, total.TcgDeviationM, total.KgDeviationM);
+        return memo.Get(key, () => Of(view, loaded, floating)) with { Loaded = loaded };
     }
 
     private static FloatingFacts Of(StabilityView view, LoadedBoat loaded, FloatingBoat floating)
