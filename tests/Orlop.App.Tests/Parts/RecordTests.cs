@@ -111,7 +111,7 @@ public sealed class RecordTests : IDisposable
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
         IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
-        panel.WaitForState(() => panel.Markup.Contains("Accept with 8 new troubles", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
+        panel.WaitForState(() => panel.Markup.Contains("Accept with 11 new troubles", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         panel.FindAll("button").Single(button => button.TextContent.StartsWith("Accept with", StringComparison.Ordinal)).Click();
         Assert.Equal(AlterationStatus.Draft, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
 
