@@ -18,7 +18,7 @@ internal static class NumpyHull
     public static string? Program { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
         .Select(folder => Path.Combine(folder, OperatingSystem.IsWindows() ? "python.exe" : "python3"))
         .Where(File.Exists)
-        .FirstOrDefault(program => Start(program, "-c", "import numpy").ExitCode == 0);
+        .FirstOrDefault(program => Start(program, "-c", "import importlib.util, sys; sys.exit(importlib.util.find_spec('numpy') is None)").ExitCode == 0);
 
     public static NumpyResult Run(FloatingInput boat, int repeatCount)
     {

@@ -85,16 +85,14 @@ def curve():
     return levers
 
 
-def median(run, times):
-    taken = []
+def mean(run, times):
+    begin = time.process_time()
     for _ in range(times):
-        begin = time.perf_counter()
         result = run()
-        taken.append(time.perf_counter() - begin)
-    return sorted(taken)[times // 2] * 1000, result
+    return (time.process_time() - begin) * 1000 / times, result
 
 
 rest(np.array([low[2] + 0.4 * size[2], 0.0, 0.0]), 3)
-equilibrium_ms, found = median(lambda: rest(np.array([low[2] + 0.4 * size[2], 0.0, 0.0]), 3), 3 * repeats)
-curve_ms, levers = median(curve, repeats)
+equilibrium_ms, found = mean(lambda: rest(np.array([low[2] + 0.4 * size[2], 0.0, 0.0]), 3), 3 * repeats)
+curve_ms, levers = mean(curve, repeats)
 print(json.dumps({"equilibriumMs": equilibrium_ms, "curveMs": curve_ms, "draughtM": found[0][0], "trimDeg": float(np.degrees(found[0][1])), "leversM": levers, "numpy": np.__version__}))
