@@ -9,17 +9,11 @@ namespace Orlop.Review.Stability;
 /// <summary>Weights, floating position and stability: every check in this folder's Checks, found by its type.</summary>
 public sealed class StabilityDiscipline : IDiscipline
 {
-    private readonly ImmutableArray<IStabilityCheck> _checks =
-    [
-        .. typeof(StabilityDiscipline).Assembly.GetTypes()
-            .Where(type => type.IsClass && !type.IsAbstract && type.IsAssignableTo(typeof(IStabilityCheck)))
-            .Select(type => (IStabilityCheck)Activator.CreateInstance(type)!)
-            .OrderBy(check => check.Description.Id, StringComparer.Ordinal),
-    ];
+    private readonly CheckSet<StabilityView> _checks = new();
 
     public string Id => "stability";
 
-    public ImmutableArray<CheckDescription> Checks => [.. _checks.Select(check => check.Description)];
+    public ImmutableArray<CheckDescription> Checks => _checks.Descriptions;
 
     public bool Reads(Thing thing) => thing is Particulars or HullLines or HullOpening or Tank or Space or Way or Gear or Part or Cable or Deadweight
         or BareBoat or BerthTest or StabilityBasis or Condition or PracticeChoice;
@@ -33,8 +27,6 @@ public sealed class StabilityDiscipline : IDiscipline
         }
 
         Parallel.ForEach(view.Conditions, new ParallelOptions { CancellationToken = token }, condition => view.FloatingIn(condition));
-        Finding[][] findings = new Finding[_checks.Length][];
-        Parallel.For(0, findings.Length, new ParallelOptions { CancellationToken = token }, check => findings[check] = [.. _checks[check].Run(view)]);
-        return findings.SelectMany(found => found);
+        return _checks.Run(view, token);
     }
 }

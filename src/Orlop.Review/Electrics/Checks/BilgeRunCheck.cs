@@ -5,7 +5,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>No cable runs in the bilge.</summary>
-public sealed class BilgeRunCheck : IElectricsCheck
+public sealed class BilgeRunCheck : ICheck<ElectricsView>
 {
     private const string Source = "French order of 23 November 1987, Division 240, 240-2.35; 46 CFR 143.575";
 

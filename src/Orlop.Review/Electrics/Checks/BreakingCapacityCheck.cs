@@ -7,7 +7,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Each fuse and breaker can break the worst fault behind it.</summary>
-public sealed class BreakingCapacityCheck : IElectricsCheck
+public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "breaking-capacity",

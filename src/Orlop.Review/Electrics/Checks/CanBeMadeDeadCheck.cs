@@ -6,7 +6,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Every part that someone works on can be made dead, and how.</summary>
-public sealed class CanBeMadeDeadCheck : IElectricsCheck
+public sealed class CanBeMadeDeadCheck : ICheck<ElectricsView>
 {
     private const string Source = "common practice, no source";
 

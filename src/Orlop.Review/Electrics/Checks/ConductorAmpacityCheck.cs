@@ -9,7 +9,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Each cable carries its current where it runs.</summary>
-public sealed class ConductorAmpacityCheck : IElectricsCheck
+public sealed class ConductorAmpacityCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "conductor-ampacity",

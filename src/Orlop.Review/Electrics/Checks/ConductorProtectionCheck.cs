@@ -7,7 +7,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Every ungrounded conductor is protected by a device small enough for it, near enough to what feeds it.</summary>
-public sealed class ConductorProtectionCheck : IElectricsCheck
+public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "conductor-protection",

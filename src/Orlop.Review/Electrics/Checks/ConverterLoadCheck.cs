@@ -7,7 +7,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Inverters and converters bear what they feed, running and starting.</summary>
-public sealed class ConverterLoadCheck : IElectricsCheck
+public sealed class ConverterLoadCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "converter-carries-load",

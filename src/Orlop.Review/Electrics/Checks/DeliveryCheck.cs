@@ -8,7 +8,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Everything that is on can be fed at once.</summary>
-public sealed class DeliveryCheck : IElectricsCheck
+public sealed class DeliveryCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "load-can-be-served",

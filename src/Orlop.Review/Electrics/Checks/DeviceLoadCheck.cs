@@ -9,7 +9,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Each fuse and breaker is big enough for what runs through it.</summary>
-public sealed class DeviceLoadCheck : IElectricsCheck
+public sealed class DeviceLoadCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "device-carries-load",

@@ -6,7 +6,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Fuses, breakers and plugs are rated for the voltage they are used at.</summary>
-public sealed class DeviceVoltageCheck : IElectricsCheck
+public sealed class DeviceVoltageCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "device-voltage",

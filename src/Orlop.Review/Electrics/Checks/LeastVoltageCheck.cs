@@ -9,7 +9,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Each load, converter and inverter gets its least voltage when the battery is at its lowest.</summary>
-public sealed class LeastVoltageCheck : IElectricsCheck
+public sealed class LeastVoltageCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "least-voltage",

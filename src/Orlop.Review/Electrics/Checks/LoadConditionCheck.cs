@@ -5,7 +5,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Each load is judged somewhere: it is on in at least one condition, and the boat has a condition and a practice.</summary>
-public sealed class LoadConditionCheck : IElectricsCheck
+public sealed class LoadConditionCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "load-has-a-condition",

@@ -6,7 +6,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Two AC sources can never feed together.</summary>
-public sealed class OneAcSourceCheck : IElectricsCheck
+public sealed class OneAcSourceCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "one-ac-source",

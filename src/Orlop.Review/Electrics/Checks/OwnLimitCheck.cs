@@ -6,7 +6,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Every limit that the owner sets is one that a check reads.</summary>
-public sealed class OwnLimitCheck : IElectricsCheck
+public sealed class OwnLimitCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "owner-limit",

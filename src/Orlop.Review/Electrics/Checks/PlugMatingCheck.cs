@@ -5,7 +5,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>No two plugs within reach of each other mate that never should.</summary>
-public sealed class PlugMatingCheck : IElectricsCheck
+public sealed class PlugMatingCheck : ICheck<ElectricsView>
 {
     // Voltages closer than this share are the same system.
     private const double SameVoltageFraction = 0.15;

@@ -9,7 +9,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Switches, plugs, bars and batteries carry no more than they may.</summary>
-public sealed class RatingCheck : IElectricsCheck
+public sealed class RatingCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "part-carries-current",

@@ -7,7 +7,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>A residual-current device stands between every AC source and every AC load.</summary>
-public sealed class ResidualDeviceCheck : IElectricsCheck
+public sealed class ResidualDeviceCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "residual-current-device",

@@ -7,7 +7,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>No stud carries more rings than the practice allows. A bar is not one stud and is left out.</summary>
-public sealed class RingsPerStudCheck : IElectricsCheck
+public sealed class RingsPerStudCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "rings-per-stud",

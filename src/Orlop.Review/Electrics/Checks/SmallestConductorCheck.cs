@@ -7,7 +7,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>No conductor is smaller than the practice allows.</summary>
-public sealed class SmallestConductorCheck : IElectricsCheck
+public sealed class SmallestConductorCheck : ICheck<ElectricsView>
 {
     // 16 AWG is written 1.31 mm² and is 1.309: sizes are compared with this slack.
     private const double SizeSlackRatio = 0.995;

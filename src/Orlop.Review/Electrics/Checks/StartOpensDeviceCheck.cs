@@ -8,7 +8,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>No fuse or breaker opens by mistake while a load starts.</summary>
-public sealed class StartOpensDeviceCheck : IElectricsCheck
+public sealed class StartOpensDeviceCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "start-opens-device",

@@ -9,7 +9,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Nothing drops out while a load starts at the lowest charge.</summary>
-public sealed class StartVoltageCheck : IElectricsCheck
+public sealed class StartVoltageCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "voltage-while-starting",

@@ -9,7 +9,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>Not too much voltage is lost on the way to each load.</summary>
-public sealed class VoltageDropCheck : IElectricsCheck
+public sealed class VoltageDropCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "voltage-drop",

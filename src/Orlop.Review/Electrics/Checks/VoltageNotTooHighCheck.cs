@@ -6,7 +6,7 @@ using static Orlop.Review.Electrics.FindingLines;
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>No load sees more voltage than it bears.</summary>
-public sealed class VoltageNotTooHighCheck : IElectricsCheck
+public sealed class VoltageNotTooHighCheck : ICheck<ElectricsView>
 {
     public CheckDescription Description { get; } = new(
         "voltage-not-too-high",

@@ -6,7 +6,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>Each berth test can be read, and agrees with all that is known together.</summary>
-public sealed class BerthTestCheck : IStabilityCheck
+public sealed class BerthTestCheck : ICheck<StabilityView>
 {
     private const double MostDeviations = 3;
 

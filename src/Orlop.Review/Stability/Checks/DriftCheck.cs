@@ -8,7 +8,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>The boat has not drifted far from what her latest berth test found.</summary>
-public sealed class DriftCheck : IStabilityCheck
+public sealed class DriftCheck : ICheck<StabilityView>
 {
     private const string Retest = "retest";
 

@@ -7,7 +7,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>She comes to rest afloat and upright enough.</summary>
-public sealed class FloatsCheck : IStabilityCheck
+public sealed class FloatsCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "floats-at-rest",

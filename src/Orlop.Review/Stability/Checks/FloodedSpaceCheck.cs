@@ -8,7 +8,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>With one space open to the sea she stays afloat, and no opening of another space comes under.</summary>
-public sealed class FloodedSpaceCheck : IStabilityCheck
+public sealed class FloodedSpaceCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "one-space-flooded",

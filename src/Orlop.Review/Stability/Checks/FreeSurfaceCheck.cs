@@ -6,7 +6,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>Slack tanks do not take much of her stiffness.</summary>
-public sealed class FreeSurfaceCheck : IStabilityCheck
+public sealed class FreeSurfaceCheck : ICheck<StabilityView>
 {
     private const double MuchFraction = 0.1;
 

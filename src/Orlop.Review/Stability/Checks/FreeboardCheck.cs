@@ -7,7 +7,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>Deck edge and openings stand as high over the water at rest as the owner wants.</summary>
-public sealed class FreeboardCheck : IStabilityCheck
+public sealed class FreeboardCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "freeboard",

@@ -8,7 +8,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>She keeps the general intact criteria, on her weaker side, as surely as her weight is known.</summary>
-public sealed class GeneralIntactCheck : IStabilityCheck
+public sealed class GeneralIntactCheck : ICheck<StabilityView>
 {
     private static readonly ImmutableArray<string> Ids = ["area-to-30", "area-to-40", "area-30-to-40", "lever-at-30", "heel-of-greatest-lever", "initial-gm"];
 

@@ -6,7 +6,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>The hull's lines make a closed surface, and no point stands off the run of its neighbours.</summary>
-public sealed class HullLinesCheck : IStabilityCheck
+public sealed class HullLinesCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "hull-lines-fair",

@@ -8,7 +8,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>With a weight on the hook she lies with deck edge and openings clear of the water.</summary>
-public sealed class HungWeightCheck : IStabilityCheck
+public sealed class HungWeightCheck : ICheck<StabilityView>
 {
     private const string Lifting = "Nobody under the load or in the bight of its line. Gear, hook and deck fastening need their own proof; waves and a swinging load add to these still-water numbers. ";
 

@@ -6,7 +6,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>She is as stiff at rest as the owner wants.</summary>
-public sealed class LeastGmCheck : IStabilityCheck
+public sealed class LeastGmCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "least-gm",

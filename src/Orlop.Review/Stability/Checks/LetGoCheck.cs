@@ -9,7 +9,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>When the hung weight is let go, or its line parts, she swings back without taking water.</summary>
-public sealed class LetGoCheck : IStabilityCheck
+public sealed class LetGoCheck : ICheck<StabilityView>
 {
     private const double FinestDeg = 1e-4;
 

@@ -6,7 +6,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>She lies no further over at rest than the owner wants.</summary>
-public sealed class ListCheck : IStabilityCheck
+public sealed class ListCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "list",

@@ -7,7 +7,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>She is not heavier than she may be.</summary>
-public sealed class MostDisplacementCheck : IStabilityCheck
+public sealed class MostDisplacementCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "most-displacement",

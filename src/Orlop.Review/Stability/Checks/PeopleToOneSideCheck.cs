@@ -13,7 +13,7 @@ using FreeboardSurvey = Orlop.Boat.Things.FreeboardSurvey;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>With everyone at one side she does not heel too far.</summary>
-public sealed class PeopleToOneSideCheck : IStabilityCheck
+public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
 {
     private const double PersonKg = 75;
     private const double InboardM = 0.2;

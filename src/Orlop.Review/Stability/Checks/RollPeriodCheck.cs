@@ -10,7 +10,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>She rolls neither slower nor quicker than the owner wants.</summary>
-public sealed class RollPeriodCheck : IStabilityCheck
+public sealed class RollPeriodCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "roll-period",

@@ -6,7 +6,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>Each rule that the owner chose is one that some check holds her against.</summary>
-public sealed class RuleReckonedCheck : IStabilityCheck
+public sealed class RuleReckonedCheck : ICheck<StabilityView>
 {
     private static readonly ImmutableDictionary<StabilityRule, string> NotReckoned = ImmutableDictionary<StabilityRule, string>.Empty
         .Add(StabilityRule.SimplifiedUnited, "the simplified proof test of 46 CFR 178");

@@ -7,7 +7,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>A through-hull at or below the waterline can be shut.</summary>
-public sealed class ThroughHullCheck : IStabilityCheck
+public sealed class ThroughHullCheck : ICheck<StabilityView>
 {
     private const double NearM = 0.1;
 

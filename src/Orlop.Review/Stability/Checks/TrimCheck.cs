@@ -6,7 +6,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>She trims no further than the owner wants.</summary>
-public sealed class TrimCheck : IStabilityCheck
+public sealed class TrimCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "trim",

@@ -10,7 +10,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>She keeps the weather criterion to her worse side; for a boat below 24 m it is indicative, and the finding says so.</summary>
-public sealed class WeatherCheck : IStabilityCheck
+public sealed class WeatherCheck : ICheck<StabilityView>
 {
     private static readonly ImmutableArray<string> Ids = ["steady-wind-heel", "gust-reserve"];
 

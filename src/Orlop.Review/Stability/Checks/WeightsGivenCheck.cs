@@ -5,7 +5,7 @@ using static Orlop.Review.Stability.StabilityLines;
 namespace Orlop.Review.Stability.Checks;
 
 /// <summary>Everything that weighs has a mass and a place.</summary>
-public sealed class WeightsGivenCheck : IStabilityCheck
+public sealed class WeightsGivenCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "weights-given",
