@@ -13,6 +13,7 @@ public sealed record IsolationView
 {
     /// <summary>Always said with a plan.</summary>
     public const string Caution = "Prove it dead before you touch it, with a meter tried on something live just before and just after. "
+        + "Capacitors in an inverter or charger hold their charge after it is cut off: wait as its maker says, then measure again. "
         + "A battery cannot be switched off: rings off, insulated tools, cover the other post. A licensed electrician works on anything at 230\u00A0V.";
 
     /// <summary>Whether it can be made dead, in a sentence.</summary>
