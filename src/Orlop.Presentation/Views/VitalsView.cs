@@ -10,14 +10,23 @@ namespace Orlop.Presentation.Views;
 public static class VitalsView
 {
     private const string VoltageCheck = "voltage-drop";
+    private const string UseName = "Greatest use of a limit";
+    private const string FailName = "Fail";
+    private const string VoltageName = "Most voltage lost";
+    private const string UnknownName = "Cannot tell";
+    private const string MassName = "Weighed on board";
+
+    /// <summary>The same numbers while they are being worked out, so that what stands below them keeps its place.</summary>
+    public static IReadOnlyList<Vital> Pending { get; } =
+        [.. new[] { UseName, FailName, VoltageName, UnknownName, MassName }.Select(name => new Vital { Name = name, Value = "…", Of = "being worked out" })];
 
     /// <summary>The numbers, in the order of the screen.</summary>
     public static IReadOnlyList<Vital> Of(ReviewResult review, DisplayUnits units, CultureInfo culture) =>
     [
         GreatestUse(review, culture),
-        Count("Fail", Verdict.Fails, review, culture),
+        Count(FailName, Verdict.Fails, review, culture),
         VoltageLost(review, units, culture),
-        Count("Cannot tell", Verdict.Unknown, review, culture),
+        Count(UnknownName, Verdict.Unknown, review, culture),
         Mass(review, units, culture),
     ];
 
@@ -25,7 +34,7 @@ public static class VitalsView
     private static Vital GreatestUse(ReviewResult review, CultureInfo culture)
     {
         int others = review.Findings.Count(pair => pair.After?.Worst is { Verdict: Verdict.Fails } worst && FindingRow.UseOf(worst) is null);
-        return Fullest("Greatest use of a limit", _ => true, finding => FindingRow.Share(finding.UseFraction, culture), review) with
+        return Fullest(UseName, _ => true, finding => FindingRow.Share(finding.UseFraction, culture), review) with
         {
             Limit = others == 0 ? null : string.Create(culture, $"{others} more {(others == 1 ? "fails" : "fail")}, without a use"),
         };
@@ -36,7 +45,7 @@ public static class VitalsView
     {
         static double? LostFraction(Finding finding) => finding.Headline.Parts.Select(part => part.Amount).FirstOrDefault(amount => amount?.Suffix == "Fraction")?.Value;
         string Share(double? fraction) => fraction is { } lost ? QuantityText.Shown(lost, "Fraction", units, culture) : QuantityText.Unknown;
-        Vital vital = Fullest("Most voltage lost", check => check == VoltageCheck, finding => Share(LostFraction(finding)), review);
+        Vital vital = Fullest(VoltageName, check => check == VoltageCheck, finding => Share(LostFraction(finding)), review);
         return Most(review, check => check == VoltageCheck, pair => pair.After).Finding is { UseFraction: > 0 } most && LostFraction(most) is { } fraction
             ? vital with { Limit = $"limit {Share(fraction / most.UseFraction)}" }
             : vital;
@@ -91,7 +100,7 @@ public static class VitalsView
         string number = QuantityText.Shown(kg, "Kg", units, culture);
         return new Vital
         {
-            Name = isAltered ? "The draft adds" : "Weighed on board",
+            Name = isAltered ? "The draft adds" : MassName,
             Value = isAltered && kg > 0 ? $"+{number}" : number,
             Of = unknown == 0 ? "" : $"{unknown} {(unknown == 1 ? "thing" : "things")} without a mass",
             Verdict = unknown > 0 ? Verdict.Unknown : null,

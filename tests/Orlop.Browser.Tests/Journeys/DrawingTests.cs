@@ -11,6 +11,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     public async Task AClick_OpensTheSheet_InTheDiagramAndOnTheBoat()
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?view=diagram");
+        await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
         await window.Page.Locator("g.thing[data-id=main-isolator] text").First.ClickAsync();
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Main isolator");
         await Expect(window.Page.Locator("g.thing[data-id=main-isolator].selected").First).ToBeVisibleAsync();
@@ -18,6 +19,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Page.GetByRole(AriaRole.Heading, new() { Name = "Prove it dead" })).ToBeVisibleAsync();
 
         await window.TurnToAsync("Boat");
+        await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
         await window.Page.Locator("g.view.plan g.thing[data-id=tool-chests] rect").First.ClickAsync();
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Tool chests");
     }
@@ -86,6 +88,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         Assert.Equal((8.5, 0.1, 1.1), (xM, yM, zM));
         string was = await x.InputValueAsync();
         await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
+        await Expect(window.Page.Locator(".vitals").Filter(new() { HasText = "being worked out" })).ToHaveCountAsync(0);
         for (int zoomed = 0; zoomed < timesZoomed; zoomed++)
         {
             string before = await window.Page.Locator(".percent").InnerTextAsync();

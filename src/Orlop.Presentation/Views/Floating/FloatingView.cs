@@ -25,6 +25,10 @@ public sealed record FloatingView
     /// <summary>The tiles that stand on the boat's page.</summary>
     public IReadOnlyList<Vital> Short => [.. Tiles.Where(tile => tile.Name is DisplacementName or TrimName or HeelName or GmName)];
 
+    /// <summary>The same tiles while they are being worked out, so that what stands below them keeps its place.</summary>
+    public static IReadOnlyList<Vital> Pending { get; } =
+        [.. new[] { DisplacementName, TrimName, HeelName, GmName }.Select(name => new Vital { Name = name, Value = "…", Of = "being worked out" })];
+
     private const string DisplacementName = "Displacement";
     private const string TrimName = "Trim";
     private const string HeelName = "Heel";
