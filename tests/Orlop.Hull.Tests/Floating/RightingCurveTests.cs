@@ -84,7 +84,7 @@ public sealed class RightingCurveTests
     public void Calculate_RoundHull_IsASineToOneHundredAndEighty()
     {
         var hull = Solids.Cylinder(0, 10, 0, 1, 1, 1440);
-        var boat = new FloatingInput { Subject = "log", Buoyancy = [hull], MassKg = 1000 * 0.4 * MeshCheck.SignedVolumeM3(hull), CentreOfGravity = new Point3(5, 0, 0.7), WaterKgPerM3 = 1000 };
+        var boat = new FloatingInput { Subject = "log", Buoyancy = [hull], MassKg = 1000 * 0.4 * hull.SignedVolumeM3, CentreOfGravity = new Point3(5, 0, 0.7), WaterKgPerM3 = 1000 };
         Assert.All(Curve(boat, 180).Points, point => Assert.Equal(0.3 * Math.Sin(point.HeelDeg * Math.PI / 180), point.GzM, 1e-6));
     }
 
