@@ -67,7 +67,7 @@ public sealed class StabilityView
     }
 
     /// <summary>How sure what is read of her at rest in a condition is.</summary>
-    internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition)))).Value;
+    internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition), FloatingIn(condition)?.Rest))).Value;
 
     /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut.</summary>
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>

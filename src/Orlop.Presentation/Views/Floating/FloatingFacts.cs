@@ -78,5 +78,5 @@ public sealed record FloatingFacts
         };
     }
 
-    private static RightingFeatures? Read(RightingCurve curve) => curve.Points.Length < 2 ? null : RightingReading.Read(curve);
+    private static RightingFeatures? Read(RightingCurve curve) => curve.Points.Length < 2 ? null : curve.Features;
 }

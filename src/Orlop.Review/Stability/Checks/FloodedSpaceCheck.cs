@@ -59,7 +59,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
         Opening[] openings = [.. view.OpeningsIn(loaded.Condition).Where(opening => view.Boat.Find<HullOpening>(opening.Id)?.Space != space.Id)];
         (Opening Place, double HeightM)? lowest = DeckEdge.Lowest(openings, at.Attitude), edge = DeckEdge.Lowest(DeckEdge.Of(view.Boat), at.Attitude);
         Banded? banded = lowest is { } low
-            ? new Banded(low.HeightM, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat with { Flooded = flooded.Flooded }) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(low.Place.Place) : null))
+            ? new Banded(low.HeightM, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat with { Flooded = flooded.Flooded }, at.Attitude) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(low.Place.Place) : null))
             : null;
         Verdict told = banded?.AtLeast(0) ?? Verdict.Holds;
         Sentence dry = lowest switch

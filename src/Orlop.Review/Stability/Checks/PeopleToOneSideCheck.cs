@@ -75,7 +75,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         ImmutableArray<CriterionResult> criteria = rule == StabilityRule.SmallCraft ? [] : WorkboatCriteria.PersonsToOneSide(
             new WorkboatInput(loaded.Condition.Title, length, heel, freeboard, at.MetacentricHeightM, view.Boat.All<FreeboardSurvey>().Any()));
         double limit = rule == StabilityRule.SmallCraft ? SmallCraftCriteria.OffsetLoadLimitDeg(length) : criteria[0].Value!.Value + heel;
-        Banded banded = new(heel, ResultDeviation.Of(worst.Case.Boat, boat => Equilibrium.Solve(boat).Position?.Attitude.HeelDeg));
+        Banded banded = new(heel, ResultDeviation.Of(worst.Case.Boat, boat => Equilibrium.Solve(boat, at.Attitude).Position?.Attitude.HeelDeg));
         // The second asks a freeboard of decked boats; the third a GM of boats over 15 m.
         Verdict told = freeboard <= 0 || criteria.Skip(2).Any(criterion => criterion.Verdict == CriterionVerdict.Fails) ? Verdict.Fails : banded.AtMost(limit);
         Sentence low = freeboard > 0
