@@ -74,7 +74,7 @@ public sealed record FloatingFacts
         return facts with
         {
             Draughts = heights.All(height => height is not null) ? [.. places.Select((place, index) => new DraughtAt(place.Where, place.XM, heights[index]!.Value))] : [],
-            Deviations = FloatingDeviations.Of(loaded, aft, fore),
+            Deviations = FloatingDeviations.Of(loaded, position, aft, fore),
         };
     }
 

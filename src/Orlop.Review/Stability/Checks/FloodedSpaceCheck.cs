@@ -19,7 +19,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
     public IEnumerable<Finding> Run(StabilityView view) =>
         from space in view.Boat.All<Space>()
         where space.PermeabilityFraction is not null
-        let cut = view.Bodies.Hull is { } hull ? BoxCut.Calculate(space.Title, hull, WeightLedger.At(space.From), WeightLedger.At(space.To)) : null
+        let cut = view.InsideOf(space)
         from condition in view.Conditions
         select Judge(view, space, cut, view.LoadedIn(condition)) with { SubjectId = space.Id };
 
