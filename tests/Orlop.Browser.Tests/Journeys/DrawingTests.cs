@@ -19,7 +19,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Page.GetByRole(AriaRole.Heading, new() { Name = "Prove it dead" })).ToBeVisibleAsync();
 
         await window.TurnToAsync("Boat");
-        await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
+        await Expect(window.Page.Locator(".picture:not(.unmeasured) g.view.plan")).ToHaveCountAsync(1);
         await window.Page.Locator("g.view.plan g.thing[data-id=tool-chests] rect").First.ClickAsync();
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Tool chests");
     }
