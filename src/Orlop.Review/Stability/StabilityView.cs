@@ -107,6 +107,10 @@ public sealed class StabilityView
     /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
 
+    /// <summary>All tanks with the liquid that a condition puts in them, filled so far as a rule asks.</summary>
+    internal ImmutableArray<Orlop.Hull.Floating.Tank> TanksIn(Condition condition, double fillFraction) =>
+        Liquids.Of(Boat.WithThings(Boat.Things.Select(thing => thing is Orlop.Boat.Things.Tank tank ? tank with { Fills = [], FillFraction = fillFraction } : thing)), condition, Liquids.BoxOf).Tanks;
+
     private LoadedBoat Load(Condition condition)
     {
         WeightLedger ledger = WeightLedger.Of(Boat, condition);
