@@ -44,7 +44,8 @@ public sealed class LetGoCheck : ICheck<StabilityView>
 
         RightingFeatures features = away.Features;
         double vanishing = Math.Abs(features.VanishingDeg ?? Levers.LastDeg), flooding = Math.Abs(features.DownfloodingDeg ?? double.PositiveInfinity), limit = Math.Min(vanishing, flooding);
-        Banded banded = new(swing, free.Slopes.Deviation(without.Total!));
+        // Where she does not come to upright there is no end to take slopes at: neighbouring boats tell.
+        Banded banded = new(swing, swing > 0 ? free.Slopes.Deviation(without.Total!) : ResultDeviation.Of(without, boat => SwingDeg(boat, weight, rest.Attitude)));
         Verdict told = limit == 0 ? Verdict.Fails : banded.AtMost(limit);
         Sentence end = flooding <= vanishing ? Sentence.Of($"{DeckEdge.TitleOf(view.Boat, features.DownfloodingOpening)} goes under at {Deg(flooding)}") : Sentence.Of($"she rights herself to {Deg(vanishing)}");
         Sentence found = Sentence.Of($"When {title} is let go {FindingLines.In(without.Condition)} she swings from {Deg(Math.Abs(heel))} {Levers.Name(side)} to {Deg(swing)} {Levers.Name(-side)}; {end} there");
@@ -55,6 +56,17 @@ public sealed class LetGoCheck : ICheck<StabilityView>
             Line(new WorkingStep("Limit there", "first of openings and vanishing stability", limit, "°", "levers solved without the weight")),
             BandLine(banded, "°"),
         ], OpeningsGiven.Missing(view.Boat));
+    }
+
+    private static double? SwingDeg(FloatingInput boat, WeightItem weight, Attitude near)
+    {
+        if (HeelDeg(boat.With(weight), near) is not { } heel)
+        {
+            return null;
+        }
+
+        int side = heel < 0 ? -1 : 1;
+        return FreeSwing.From(Levers.To(-side, boat, []), Levers.To(side, boat, [], Math.Abs(heel)), heel, default).HeelDeg;
     }
 
     private static double? HeelDeg(FloatingInput boat, Attitude? near = null) =>
