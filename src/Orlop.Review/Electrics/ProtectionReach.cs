@@ -1,7 +1,9 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
 using Orlop.Electrics.Protection;
 
 namespace Orlop.Review.Electrics;
@@ -60,6 +62,12 @@ public sealed class ProtectionReach
         }
     }
 
+    /// <summary>All that a reach is made from: equal for wirings of the same ends, ratings and open switches.</summary>
+    internal static object KeyOf(Wiring wiring, object sources, string conditionId) => (sources, wiring.Edges.SelectMany(edge => new[]
+    {
+        edge.Id, edge.A, edge.B, edge.IsClosedIn(conditionId) ? "" : "open", edge.Owner is Protection device ? device.RatedA.Value.ToString("R", CultureInfo.InvariantCulture) : "",
+    }).ToValueList());
+
     /// <summary>The most that a conductor, or a contact of a plug, can be fed at any place along it.</summary>
     public FeedLimit FeedOf(WiringEdge edge)
     {
@@ -109,6 +117,13 @@ public sealed class ProtectionReach
             return (whole, whole);
         }
 
+        // Most cores end at a load: nothing comes from there, and all that can come is what comes to the piece.
+        bool isFedAtA = HasFeeds(node => PieceOf(node) == piece && !atB.Contains(node)), isFedAtB = HasFeeds(atB.Contains);
+        if (!isFedAtA || !isFedAtB)
+        {
+            return (isFedAtA ? AtPiece(piece) : FeedLimit.None, isFedAtB ? AtPiece(piece) : FeedLimit.None);
+        }
+
         List<FeedDevice> devices = new(_devices.Count);
         foreach ((WiringEdge own, FeedDevice device) in _devices.Where(each => each.Edge.Id != edge.Id))
         {
@@ -118,6 +133,8 @@ public sealed class ProtectionReach
         FeedSource[] sources = [.. _sources.Select(each => atB.Contains(each.Node) ? each.Source with { At = _pieceCount } : each.Source)];
         return (GreatestFeed.Of(_pieceCount + 1, devices, sources, piece), GreatestFeed.Of(_pieceCount + 1, devices, sources, _pieceCount));
     }
+
+    private bool HasFeeds(Func<string, bool> isOnSide) => _sources.Exists(each => isOnSide(each.Node)) || _devices.Exists(each => isOnSide(each.Edge.A) || isOnSide(each.Edge.B));
 
     private FeedLimit AtPiece(int piece) => _atPiece.GetOrAdd(
         piece, _ => GreatestFeed.Of(_pieceCount, [.. _devices.Select(each => each.Device)], [.. _sources.Select(each => each.Source)], piece));
