@@ -109,6 +109,21 @@ public sealed class ConductorProtectionCheckTests
         Assert.Contains("Second fuse 20 A, Fan fuse 20 A may draw 40 A", finding.Headline.ToString(), StringComparison.Ordinal);
     }
 
+    // A first circuit as many draw it: fuse in the plus, minus straight back to the battery, no bar.
+    [Fact]
+    public void MinusThatIsNotBonded_SaysSoAndWhatToDo()
+    {
+        BoatModel unbonded = SmallBoat.OneLamp().Without("minus").Without("minus-strap")
+            .Change<Cable>("lamp-cable", cable => cable with { Cores = [SmallBoat.Core("plus", "fuse.out", "lamp.+"), SmallBoat.Core("minus", "bank.-", "lamp.-")] });
+        Finding finding = unbonded.Worst(Check, "lamp-cable.minus");
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.Contains("counts as ungrounded, since nothing it is wired to is marked as bonded to the hull", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains("or protect both poles", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains(finding.Working, line => line.What == "Minus" && line.Expression.Contains("not bonded", StringComparison.Ordinal));
+        Assert.Equal(Verdict.Holds, unbonded.Worst(Check, "lamp-cable.plus").Verdict);
+        Assert.DoesNotContain("bonded", Fails(Bare).Headline.ToString(), StringComparison.Ordinal);
+    }
+
     // No file can leave a rating out; a number that is none must still not pass.
     [Fact]
     public void RatingThatIsNoNumber_IsUnknown() => SmallBoat.OneLamp(fuseA: double.NaN).Worst(Check, "lamp-cable.plus").IsUnknownFor("fuse", "ratedA");
