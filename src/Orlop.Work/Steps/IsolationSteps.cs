@@ -52,7 +52,7 @@ internal static class IsolationSteps
 
         foreach (Opening opening in plan.Openings)
         {
-            yield return Open(scope, opening);
+            yield return Open(scope, isolation, opening);
         }
 
         if (!plan.KeepOpen.IsEmpty)
@@ -74,7 +74,7 @@ internal static class IsolationSteps
             HashSet<string> live = [.. plan.CannotBeMadeDead.Select(node => node.Node).Where(nodes.Contains)];
             if (scope.Whole.Find(partId) is BatteryBank || nodes.All(node => live.Contains(node) || node == reference))
             {
-                WorkStep step = Live(scope, plan, partId, nodes);
+                WorkStep step = Live(scope, isolation, plan, partId, nodes);
                 yield return step with { Cautions = [.. step.Cautions, .. elsewhere] };
                 elsewhere = [];
                 continue;
@@ -82,7 +82,7 @@ internal static class IsolationSteps
 
             yield return Prove(scope, isolation, plan, partId, [.. nodes.Where(node => !live.Contains(node))], isFirst) with
             {
-                Cautions = [.. NotDead(scope, plan, nodes), .. elsewhere, .. Cautions.AtNodes(scope, nodes)],
+                Cautions = [.. NotDead(scope, plan, nodes), .. elsewhere, .. Cautions.AtNodes(scope, isolation, nodes)],
             };
             (isFirst, elsewhere) = (false, []);
         }
@@ -91,7 +91,7 @@ internal static class IsolationSteps
     /// <summary>Key of the step that opens or stops something.</summary>
     public static string KeyOf(Opening opening) => $"isolate:{opening.Id}";
 
-    private static WorkStep Open(PackScope scope, Opening opening)
+    private static WorkStep Open(PackScope scope, WorkIsolation isolation, Opening opening)
     {
         WiringEdge? edge = opening.EdgeIds.IsEmpty ? null : scope.WholeWiring.Find(opening.EdgeIds[0]);
         return new WorkStep
@@ -107,7 +107,7 @@ internal static class IsolationSteps
             },
             Cautions = opening.Means == OpeningMeans.LiftBatteryLead
                 ? [Cautions.Battery]
-                : edge is null ? [] : [.. Cautions.AtNodes(scope, [edge.A, edge.B]).Where(caution => caution.Kind == CautionKind.Mains)],
+                : edge is null ? [] : [.. Cautions.AtNodes(scope, isolation, [edge.A, edge.B]).Where(caution => caution.Kind == CautionKind.Mains)],
             About = [ElementIds.ThingOf(opening.Id)],
         };
     }
@@ -144,14 +144,14 @@ internal static class IsolationSteps
         };
     }
 
-    private static WorkStep Live(PackScope scope, IsolationResult plan, string partId, ImmutableArray<string> nodes) => new()
+    private static WorkStep Live(PackScope scope, WorkIsolation isolation, IsolationResult plan, string partId, ImmutableArray<string> nodes) => new()
     {
         Key = $"stays-live:{partId}",
         Kind = StepKind.ProveDead,
         Text = scope.Whole.Find(partId) is BatteryBank
             ? Sentence.Of($"The posts of {scope.Words.Located(partId)} stay live: no switch or fuse makes them dead. Do not look for 0 V there.")
             : Sentence.Of($"{scope.Words.Located(partId)} stays live: it cannot be proved dead. Measure it and write down what it reads."),
-        Cautions = [.. NotDead(scope, plan, nodes), .. Cautions.AtNodes(scope, nodes)],
+        Cautions = [.. NotDead(scope, plan, nodes), .. Cautions.AtNodes(scope, isolation, nodes)],
         WriteDown = scope.Whole.Find(partId) is BatteryBank ? null : new WriteDown("V", "It reads"),
         About = [partId],
     };

@@ -78,6 +78,15 @@ public class WorkStepTests
         Assert.Contains(pack.Steps.Single(step => step.Key == "connect:inv-plus").Cautions, caution => caution.Kind == CautionKind.StoredCharge);
     }
 
+    // The inverter's fuse stays in while the bar is worked on, so its capacitors stay on the bar.
+    [Fact]
+    public void Plan_BarThatAnInverterStaysOn_HasTheCautionOfStoredChargeAtEveryStepThere()
+    {
+        WorkStep[] steps = [.. DemoBoat.Pack("sampling-winch-second").Steps.Where(step => step.Key is "prove-dead:main-plus" or "connect:winch-strap")];
+        Assert.Equal(2, steps.Length);
+        Assert.All(steps, step => Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.StoredCharge && caution.Text.Contains("inverter", StringComparison.OrdinalIgnoreCase)));
+    }
+
     [Fact]
     public void Plan_SameInput_GivesTheSamePack()
     {
