@@ -116,21 +116,18 @@ internal static class IsolationSteps
     {
         ImmutableArray<Sentence>.Builder details = ImmutableArray.CreateBuilder<Sentence>();
         string reference = Reference(isolation.Boat) is { } bar ? scope.Words.At(bar) : "the hull, on bright metal";
+        HashSet<string> own = [.. nodes.Where(node => Reference(isolation.Boat)?.ToString() != node)];
+        IsolationResult here = plan with { Proofs = [.. plan.Proofs.Where(proof => own.Contains(proof.Node) && (proof.OtherNode is null || own.Contains(proof.OtherNode)))] };
+        ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(isolation.Boat, scope.WholeWiring, here);
         if (isFirst)
         {
-            details.Add(plan.TryMeterAtNode is { } live
-                ? Sentence.Of($"Before and after: try the meter where it must read, {scope.Words.Node(live)} to {reference}.")
-                : Sentence.Of($"Before and after: try the meter on a source you know to be live, a torch cell or a car's battery."));
+            details.AddRange(ProvingWords.TryMeter(isolation.Boat, scope.Words, plan, proofs).Select(text => Sentence.Of($"{text}")));
         }
 
-        foreach (string node in nodes.Where(node => Reference(isolation.Boat)?.ToString() != node))
+        foreach (ProvingPoint proof in proofs)
         {
-            details.Add(Sentence.Of($"{scope.Words.Node(node)} to {reference}: 0 V, at most {new Amount(DeadV, "V")}."));
-        }
-
-        foreach ((string plus, string minus) in Pairs(nodes))
-        {
-            details.Add(Sentence.Of($"{scope.Words.Node(plus)} to {scope.Words.Node(minus)}: 0 V, at most {new Amount(DeadV, "V")}."));
+            string before = ProvingWords.Before(proof.NominalV) is { Length: > 0 } told ? $" ({told})" : "";
+            details.Add(Sentence.Of($"{scope.Words.Node(proof.Node)} to {(proof.OtherNode is { } other ? scope.Words.Node(other) : reference)}, on {ProvingWords.Setting(proof.IsAc)}: 0 V, at most {new Amount(DeadV, "V")}{before}.{ProvingWords.StandsFor(scope.Words, proof)}"));
         }
 
         return new WorkStep
@@ -155,17 +152,6 @@ internal static class IsolationSteps
         WriteDown = scope.Whole.Find(partId) is BatteryBank ? null : new WriteDown("V", "It reads"),
         About = [partId],
     };
-
-    private static IEnumerable<(string Plus, string Minus)> Pairs(ImmutableArray<string> nodes)
-    {
-        for (int i = 0; i < nodes.Length; i++)
-        {
-            for (int j = i + 1; j < nodes.Length; j++)
-            {
-                yield return (nodes[i], nodes[j]);
-            }
-        }
-    }
 
     private static Terminal? Reference(Boat.BoatModel boat) =>
         boat.All<Busbar>().FirstOrDefault(bar => bar.IsBonded) is { } bonded ? bonded.At(TerminalNames.Bar)

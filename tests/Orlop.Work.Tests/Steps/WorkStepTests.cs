@@ -123,7 +123,7 @@ public class WorkStepTests
         string[] isolation = [.. Pack.Steps.Where(step => step.Kind == StepKind.Isolate).Select(step => step.Key)];
         Assert.Equal(["isolate:loads-off", "isolate:panels"], isolation[..2]);
         WorkStep cover = Pack.Steps.Single(step => step.Key == "isolate:panels");
-        Assert.Contains("Cover or disconnect the panels first", cover.Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains("First cover or disconnect the solar panels that feed", cover.Text.ToString(), StringComparison.Ordinal);
         Assert.Contains(cover.Details, detail => detail.ToString().Contains("controller's own sheet", StringComparison.Ordinal));
         Assert.Equal("restore:panels", Pack.Steps.Last(step => step.Kind == StepKind.Energise).Key);
     }
