@@ -31,7 +31,7 @@ public static class WorkPacks
         IEnumerable<WorkStep> steps =
         [
             .. IsolationSteps.Of(scope, isolation),
-            .. new BuildSteps(scope, cuts, ends).All(),
+            .. new BuildSteps(scope, isolation, cuts, ends).All(),
             .. FinishSteps.Of(scope, isolation, ends, labels, readings),
         ];
         return new WorkPack
