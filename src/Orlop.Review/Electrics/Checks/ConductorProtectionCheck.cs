@@ -142,7 +142,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Verdict = Verdict.Fails,
         UseFraction = allowed is null ? null : Verdicts.UseOf(feedA, allowed.MostA),
         Headline = fault,
-        Working = [Feed(feedA), .. WorkingOf(allowed)],
+        Working = [Feed(feedA), .. WorkingOf(allowed), .. allowed is not null && double.IsFinite(feedA) ? new[] { Use(feedA, allowed.MostA) } : []],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],
         Caution = double.IsFinite(feedA) ? null : Cautions.BatteryPost,
     };
