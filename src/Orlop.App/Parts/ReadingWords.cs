@@ -32,7 +32,7 @@ internal static class ReadingWords
         }
 
         string unit = $" {MeterUnit(predicted)}", text = Value(reading, units, culture).Replace('\u00A0', ' ');
-        if (text != read.Typed)
+        if (read.Typed is not { } typed || text != QuantityText.AsTyped(typed, culture))
         {
             double scale = IsSmall(predicted) ? 1000 : 1;
             string Number(double value) => (value * scale).ToString(EveryDigit, culture);
