@@ -16,12 +16,12 @@ internal static class DiagramPages
     // A small drawing is not blown up beyond this.
     private const double MostScale = 1.6;
 
-    /// <summary>Writes the diagrams, on pages on their side where one needs it; gives back whether one did.</summary>
-    public static bool Write(HtmlText html, WorkPack pack, PaperOptions options)
+    /// <summary>Writes the diagrams, on pages on their side where one needs it.</summary>
+    public static void Write(HtmlText html, WorkPack pack, PaperOptions options)
     {
         if (pack.Ends.IsEmpty)
         {
-            return false;
+            return;
         }
 
         Drawn[] rows = [.. Diagrams(pack, options)];
@@ -34,7 +34,6 @@ internal static class DiagramPages
         }
 
         html.Close();
-        return isOnItsSide;
     }
 
     private static IEnumerable<Drawn> Diagrams(WorkPack pack, PaperOptions options)

@@ -90,10 +90,10 @@ internal static class PackStyle
         .step>*{margin-left:0}
         .step>.head{grid-template-columns:9mm 8mm minmax(0,1fr)}
         .step .sign{grid-column:3;margin-top:2mm}
-        .bring,.bring tbody,.bring tr.kind,.cut,.cut tbody{display:block}
-        .bring thead,.cut thead{display:none}
-        .bring tr:not(.kind),.cut tbody tr{display:grid;grid-template-columns:10mm minmax(0,1fr) auto;gap:0 2mm;padding:1.5mm 0;border-bottom:.2mm solid #777}
-        .bring tr.kind th,.bring td,.cut td{display:block;border:0;padding:.3mm 0}
+        main table:not(.title),main table:not(.title) tbody,main table:not(.title) tr.kind{display:block}
+        main table:not(.title) thead{display:none}
+        main table:not(.title) tr:not(.kind){display:grid;grid-template-columns:10mm minmax(0,1fr) auto;gap:0 2mm;padding:1.5mm 0;border-bottom:.2mm solid #777}
+        main table:not(.title) tr.kind th,main table:not(.title) td{display:block;border:0;padding:.3mm 0}
         .bring td:nth-child(4){grid-column:2;grid-row:2}
         .bring td:nth-child(5){grid-column:3;grid-row:2}
         .bring td:nth-child(5):not(:empty)::before{content:"buy: ";font-size:9.5pt;font-weight:400}
@@ -103,6 +103,14 @@ internal static class PackStyle
         .cut td:nth-child(4),.cut td:nth-child(5){grid-column:2/4}
         .cut td:nth-child(4)::before{content:"run and allowance: "}
         .cut td:nth-child(5)::before{content:"from: "}
+        .ends td:nth-child(2),.readings td:nth-child(2){grid-column:2/4}
+        .ends td:nth-child(n+3),.readings td:nth-child(n+3){grid-column:2/4}
+        .ends td:nth-child(4)::before{content:"strip "}
+        .ends td:nth-child(5)::before{content:"test pull "}
+        .ends td:nth-child(6)::before{content:"torque "}
+        .readings td:nth-child(3)::before{content:"expect "}
+        .readings td:nth-child(4)::before{content:"accept "}
+        .ends td::before,.readings td::before{font-size:9.5pt;font-weight:400}
         .sheet{position:relative}
         }
         """;

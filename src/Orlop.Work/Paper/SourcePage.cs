@@ -7,10 +7,9 @@ namespace Orlop.Work.Paper;
 /// <summary>Where the numbers of a pack come from.</summary>
 internal static class SourcePage
 {
-    /// <summary>Writes them; on the page on its side that stands before, where it is one.</summary>
-    public static void Write(HtmlText html, WorkPack pack, bool isOnItsSide)
+    public static void Write(HtmlText html, WorkPack pack)
     {
-        html.Open("section", ("class", isOnItsSide ? "follows wide" : "follows"), ("id", "sources")).Put("h2", "Where the numbers come from").Open("ul", ("class", "small"));
+        html.Open("section", ("class", "follows"), ("id", "sources")).Put("h2", "Where the numbers come from").Open("ul", ("class", "small"));
         IEnumerable<string> lines =
         [
             $"Allowances for cutting, supports and spares: {Allowances.Source}.",

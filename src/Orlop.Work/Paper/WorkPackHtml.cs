@@ -26,8 +26,8 @@ public static class WorkPackHtml
         StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
-        bool isOnItsSide = DiagramPages.Write(html, pack, options);
-        SourcePage.Write(html, pack, isOnItsSide);
+        SourcePage.Write(html, pack);
+        DiagramPages.Write(html, pack, options);
         LabelPages.Write(html, pack, options);
         return html.Close().Close().Close().ToString();
     }
