@@ -152,7 +152,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Verdict = Verdict.Fails,
         UseFraction = allowed is null ? null : Verdicts.UseOf(feed.MostA, allowed.MostA),
         Headline = fault,
-        Working = [FeedWords.Line(view, feed), .. WorkingOf(allowed)],
+        Working = [FeedWords.Line(view, feed), .. WorkingOf(allowed), .. allowed is not null && double.IsFinite(feed.MostA) ? new[] { Use(feed.MostA, allowed.MostA) } : []],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],
         Caution = double.IsFinite(feed.MostA) ? null : Cautions.BatteryPost,
     };
