@@ -43,6 +43,7 @@ internal static class SmallBoat
         Behaviour = LoadBehaviour.Current,
         NominalV = 12,
         RunningA = runningA is { } current ? current : (Quantity?)null,
+        StartRatio = 1,
         LeastV = 10,
         Uses = [new LoadUse("in-use", 1)],
     };

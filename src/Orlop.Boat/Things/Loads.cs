@@ -32,7 +32,7 @@ public sealed record ElectricLoad : Part
     [Description("Power over apparent power, for an AC load."), Allowed(0.1, 1)]
     public Quantity? PowerFactor { get; init; }
 
-    [Description("Starting current over running current; 1 or left out when it starts softly."), Allowed(1, 20)]
+    [Description("Starting current over running current: 1 for a soft start, and for electronics and lamps that have none. A load of resistance may leave it out."), Allowed(1, 20)]
     public Quantity? StartRatio { get; init; }
 
     [Description("How long the start lasts."), Allowed(0, 600)]

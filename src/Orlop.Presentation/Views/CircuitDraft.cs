@@ -145,14 +145,15 @@ public sealed class CircuitDraft
             _refusals[nameof(Return)] = "This is a plus terminal. Choose a minus terminal or a bar.";
         }
 
+        Quantity? startRatio = Read(nameof(StartRatio), StartRatio, "Ratio", false);
         CircuitPlan plan = new()
         {
             LoadName = Name.Trim(),
             NominalV = Read(nameof(Voltage), Voltage, "V", true) ?? 0,
             RunningW = isPower ? draws : null,
             RunningA = isPower ? null : draws,
-            StartRatio = Read(nameof(StartRatio), StartRatio, "Ratio", false),
-            StartS = Read(nameof(StartTime), StartTime, "S", StartRatio.Trim().Length > 0),
+            StartRatio = startRatio,
+            StartS = Read(nameof(StartTime), StartTime, "S", startRatio is { Value: > 1 }),
             Drop = IsCritical ? DropClass.Critical : DropClass.General,
             OnIn = OnIn.Order(StringComparer.Ordinal).ToValueList(),
             From = from,

@@ -35,7 +35,17 @@ public sealed class CertainFailureTests
 
     [Fact]
     public void CrankingMotorWithoutRatio_VoltageWhileStarting_IsUnknown() => Boat
-        .Change<ElectricLoad>("lamp", lamp => lamp with { IsCrankingMotor = true }).Worst("voltage-while-starting", "lamp").IsUnknownFor("lamp", "startRatio");
+        .Change<ElectricLoad>("lamp", lamp => lamp with { IsCrankingMotor = true, StartRatio = null }).Worst("voltage-while-starting", "lamp").IsUnknownFor("lamp", "startRatio");
+
+    [Theory]
+    [InlineData(LoadBehaviour.Current)]
+    [InlineData(LoadBehaviour.Power)]
+    public void StartNotGiven_IsUnknown(LoadBehaviour behaviour) => Boat
+        .Change<ElectricLoad>("lamp", lamp => lamp with { Behaviour = behaviour, StartRatio = null }).Worst("start-opens-device", "fuse").IsUnknownFor("lamp", "startRatio");
+
+    [Fact]
+    public void LoadOfResistance_StartNotGiven_IsNotJudged() => Assert.DoesNotContain(
+        Boat.Change<ElectricLoad>("lamp", lamp => lamp with { Behaviour = LoadBehaviour.Resistance, StartRatio = null }).Findings(), finding => finding.CheckId == "voltage-while-starting");
 
     [Fact]
     public void SoftStart_IsNotJudged() => Assert.DoesNotContain(Boat.Findings(), finding => finding.CheckId == "voltage-while-starting");
