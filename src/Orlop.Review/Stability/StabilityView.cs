@@ -6,6 +6,7 @@ using Orlop.Boat.Values;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Measuring;
 using Orlop.Review.Practices;
+using InclinationTest = Orlop.Boat.Things.InclinationTest;
 
 namespace Orlop.Review.Stability;
 
@@ -87,6 +88,9 @@ public sealed class StabilityView
 
     /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
+
+    /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
+    public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total);
 
     private LoadedBoat Load(Condition condition)
     {
