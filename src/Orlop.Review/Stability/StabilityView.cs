@@ -92,6 +92,10 @@ public sealed class StabilityView
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total);
 
+    /// <summary>Where the deck edge stands lowest over the water in a condition, and how high; null where she has no position of rest or no lines.</summary>
+    public (string Where, double HeightM)? LeastFreeboardIn(Condition condition) =>
+        FloatingIn(condition)?.Rest.Position is { } at && DeckEdge.Lowest(DeckEdge.Of(Boat), at.Attitude) is { } lowest ? (lowest.Place.Id, lowest.HeightM) : null;
+
     private LoadedBoat Load(Condition condition)
     {
         WeightLedger ledger = WeightLedger.Of(Boat, condition);
