@@ -11,13 +11,14 @@ internal static class FloatCommand
         Option<string?> table = new("--table") { Description = $"A table instead: {string.Join(", ", StabilityTable.Kinds)}; as CSV, or with --json as docs/table.schema.json says." };
         table.AcceptOnlyFromAmong([.. StabilityTable.Kinds]);
         Option<string?> paper = new("--paper") { Description = "Write the loading and stability sheet into this folder: HTML to print, PDF where a browser is installed." };
+        Option<bool> draws = new("--draws") { Description = "With --paper: also draw her weight 10 000 times and tell in how many draws each general criterion holds; a second or more for each condition." };
         Command command = LoadedInput.Command(
-            "float", "Tell how she floats: displacement, draughts, trim, heel, GM, righting levers.", streams, [table, paper], async (input, form, parsed, token) =>
+            "float", "Tell how she floats: displacement, draughts, trim, heel, GM, righting levers.", streams, [table, paper, draws], async (input, form, parsed, token) =>
             {
                 string? units = parsed.GetValue<string?>("--units");
                 if (parsed.GetValue(paper) is { } folder)
                 {
-                    await SheetFiles.WriteAsync(input, folder, UnitsOption.Of(units), streams, token);
+                    await SheetFiles.WriteAsync(input, folder, parsed.GetValue(draws), UnitsOption.Of(units), streams, token);
                 }
                 else if (parsed.GetValue(table) is { } kind)
                 {
@@ -34,6 +35,10 @@ internal static class FloatCommand
             if (result.GetValue(paper) is not null && (result.GetValue(table) is not null || result.GetValue<bool>("--json") || result.GetValue<bool>("--csv")))
             {
                 result.AddError("--paper writes a sheet and nothing else: leave out --table, --json and --csv.");
+            }
+            else if (result.GetValue(draws) && result.GetValue(paper) is null)
+            {
+                result.AddError("--draws goes with --paper.");
             }
         });
         return command;

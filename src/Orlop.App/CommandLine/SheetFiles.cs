@@ -9,7 +9,7 @@ namespace Orlop.App.CommandLine;
 /// <summary>Writes a loading and stability sheet into a folder.</summary>
 internal static class SheetFiles
 {
-    public static async Task WriteAsync(LoadedInput input, string folder, DisplayUnits units, CommandStreams streams, CancellationToken token)
+    public static async Task WriteAsync(LoadedInput input, string folder, bool isDrawn, DisplayUnits units, CommandStreams streams, CancellationToken token)
     {
         if (File.Exists(folder))
         {
@@ -17,7 +17,7 @@ internal static class SheetFiles
         }
 
         ReviewEngine engine = Reviewing.NewEngine();
-        LoadingSheet sheet = LoadingSheet.Make(engine, input.AsBuilt, input.Alteration, [.. input.Conditions.Select(condition => condition.Id)], token);
+        LoadingSheet sheet = LoadingSheet.Make(engine, input.AsBuilt, input.Alteration, [.. input.Conditions.Select(condition => condition.Id)], isDrawn, token);
         PaperOptions paper = new(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)) { Units = units, Size = units == DisplayUnits.Us ? PaperSize.Letter : PaperSize.A4 };
         string page = CommandFiles.Try(() => LoadingSheetHtml.Write(sheet, paper, folder), $"The sheet cannot be written into '{folder}'");
         await streams.Out.WriteLineAsync(page);

@@ -15,15 +15,15 @@ internal static class StabilityFiles
 {
     public static void Map(WebApplication app)
     {
-        app.MapGet("/stability.pdf", (string? alteration, BoatSession session, HttpContext context) => Sheet(alteration, session, context) is { } html
+        app.MapGet("/stability.pdf", (string? alteration, bool? draws, BoatSession session, HttpContext context) => Sheet(alteration, draws == true, session, context) is { } html
             ? BoatFiles.PdfAsync(html, "loading-and-stability.pdf", context) : Task.FromResult(Results.NotFound()));
-        app.MapGet("/stability", (string? alteration, BoatSession session, HttpContext context) =>
-            Sheet(alteration, session, context) is { } html ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound());
+        app.MapGet("/stability", (string? alteration, bool? draws, BoatSession session, HttpContext context) =>
+            Sheet(alteration, draws == true, session, context) is { } html ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound());
         app.MapGet("/tables/{kind}.{form}", Table);
     }
 
-    private static string? Sheet(string? alteration, BoatSession session, HttpContext context) => IsThere(alteration, session, out Alteration? found)
-        ? LoadingSheetHtml.Render(LoadingSheet.Make(session.Engine, session.Now.AsBuilt, found, null, context.RequestAborted), BoatFiles.Paper(session, context))
+    private static string? Sheet(string? alteration, bool isDrawn, BoatSession session, HttpContext context) => IsThere(alteration, session, out Alteration? found)
+        ? LoadingSheetHtml.Render(LoadingSheet.Make(session.Engine, session.Now.AsBuilt, found, null, isDrawn, context.RequestAborted), BoatFiles.Paper(session, context))
         : null;
 
     private static IResult Table(string kind, string form, string? alteration, string? condition, BoatSession session)

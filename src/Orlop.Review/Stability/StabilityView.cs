@@ -92,6 +92,12 @@ public sealed class StabilityView
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total);
 
+    /// <summary>Many draws of her weight in a condition, each held against the general criteria; null when her weight or her hull is not known. Takes a second or more: only when asked.</summary>
+    public StabilitySamplingResult? DrawnIn(Condition condition, IProgress<double>? progress = null, CancellationToken token = default) =>
+        LoadedIn(condition) is { Input: { } input, Total: { } total, Missing.IsEmpty: true }
+            ? StabilitySampling.Calculate(new StabilitySamplingInput { Boat = input, Weight = total.Spread(), Openings = OpeningsIn(condition) }, progress, token)
+            : null;
+
     /// <summary>Where the deck edge stands lowest over the water in a condition, and how high; null where she has no position of rest or no lines.</summary>
     public (string Where, double HeightM)? LeastFreeboardIn(Condition condition) =>
         FloatingIn(condition)?.Rest.Position is { } at && DeckEdge.Lowest(DeckEdge.Of(Boat), at.Attitude) is { } lowest ? (lowest.Place.Id, lowest.HeightM) : null;
@@ -99,7 +105,7 @@ public sealed class StabilityView
     private LoadedBoat Load(Condition condition)
     {
         WeightLedger ledger = WeightLedger.Of(Boat, condition);
-        Liquids liquids = Liquids.Of(Boat, condition, Liquids.BoxOf);
+        Liquids liquids = Liquids.Of(Boat, condition, Bodies);
         WeightTotal? total = Weight.Total?.With(TestEvidence.Changes(Weight.Aboard, [.. ledger.Rows.Select(WeightLedger.Item)]));
         return new LoadedBoat
         {

@@ -150,17 +150,16 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         yield return WeightEvidence.OfGm(test.Id, km - kg, deviation * then.MassKg / total, km, total, perKg);
     }
 
-    // Tanks that were slack by the mass of their liquid then: second moment of the box's free surface.
+    // Tanks that were slack by the mass of their liquid then: second moment of the free surface at that level, the boat upright.
     private double FreeSurfaceLossM(BerthTest test, double massKg) => test.Aboard.Sum(item =>
     {
-        if (boat.Find<Tank>(item.Id) is not { LiquidKgPerM3: { } density } tank)
+        if (boat.Find<Tank>(item.Id) is not { LiquidKgPerM3: { } density } tank || bodies.ShapeOf(tank) is not { } shape)
         {
             return 0;
         }
 
-        double length = tank.To.XM - tank.From.XM, breadth = tank.To.YM - tank.From.YM;
-        bool isSlack = item.MassKg > 0 && item.MassKg < FullFraction * density.Value * length * breadth * (tank.To.ZM - tank.From.ZM);
-        return isSlack ? density.Value * length * Math.Pow(breadth, 3) / 12 / massKg : 0;
+        double fill = item.MassKg / (density.Value * MeshCheck.SignedVolumeM3(shape));
+        return item.MassKg > 0 && fill < FullFraction ? density.Value * FreeSurface.TransverseM4(shape, fill) / massKg : 0;
     });
 
     private static WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>

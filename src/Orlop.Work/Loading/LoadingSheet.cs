@@ -37,8 +37,9 @@ public sealed record LoadingSheet
     /// <param name="engine">Reviews the boat; what it solved before is not solved again. Only its findings on stability are used.</param>
     /// <param name="alteration">The alteration to compare with; null for the boat as built alone.</param>
     /// <param name="conditionIds">The conditions that are wanted; null for all.</param>
-    /// <param name="token">Stops it between conditions.</param>
-    public static LoadingSheet Make(ReviewEngine engine, BoatModel asBuilt, Alteration? alteration, IReadOnlyCollection<string>? conditionIds = null, CancellationToken token = default)
+    /// <param name="isDrawn">Also hold many draws of her weight against the general criteria: a second or more for each condition.</param>
+    /// <param name="token">Stops it.</param>
+    public static LoadingSheet Make(ReviewEngine engine, BoatModel asBuilt, Alteration? alteration, IReadOnlyCollection<string>? conditionIds = null, bool isDrawn = false, CancellationToken token = default)
     {
         ArgumentNullException.ThrowIfNull(engine);
         ArgumentNullException.ThrowIfNull(asBuilt);
@@ -52,7 +53,7 @@ public sealed record LoadingSheet
         foreach (Condition condition in shown.Conditions.Where(condition => conditionIds?.Contains(condition.Id) != false))
         {
             token.ThrowIfCancellationRequested();
-            conditions.Add(SheetCondition.Of(shown, was, condition, FindingsIn(condition.Id), engine.Memo));
+            conditions.Add(SheetCondition.Of(shown, was, condition, FindingsIn(condition.Id), isDrawn, engine.Memo, token));
         }
 
         return new LoadingSheet

@@ -77,7 +77,7 @@ internal static class SheetBasis
     private static string Tanks(BoatModel boat)
     {
         Tank[] tanks = [.. boat.All<Tank>()];
-        return tanks.Length == 0 ? "No tank is entered." : $"Tanks, as plain boxes: {string.Join(", ", tanks.Select(tank => tank.Title))}.";
+        return tanks.Length == 0 ? "No tank is entered." : $"Tanks: {string.Join(", ", tanks.Select(tank => $"{tank.Title}, {(tank.IsHullSided ? "sided by the hull" : "a box")}"))}.";
     }
 
     private static string Openings(BoatModel boat)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
+using Orlop.Hull.Measuring;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review;
 using Orlop.Review.Stability;
@@ -13,14 +14,16 @@ namespace Orlop.Work.Loading;
 /// <param name="Levers">Her righting levers with their band; null where she does not float.</param>
 /// <param name="LeversWere">The levers as built.</param>
 /// <param name="Findings">What she is held against, the gravest first.</param>
+/// <param name="Draws">Many draws of her weight held against the general criteria; null where nobody asked.</param>
 public sealed record SheetCondition(
-    Condition Condition, FloatingFacts Now, FloatingFacts? Was, RightingView? Levers, RightingView? LeversWere, ImmutableArray<SheetFinding> Findings)
+    Condition Condition, FloatingFacts Now, FloatingFacts? Was, RightingView? Levers, RightingView? LeversWere, ImmutableArray<SheetFinding> Findings, StabilitySamplingResult? Draws)
 {
-    internal static SheetCondition Of(StabilityView shown, StabilityView? was, Condition condition, ImmutableArray<SheetFinding> findings, Memo memo)
+    internal static SheetCondition Of(StabilityView shown, StabilityView? was, Condition condition, ImmutableArray<SheetFinding> findings, bool isDrawn, Memo memo, CancellationToken token)
     {
         FloatingFacts now = FloatingFacts.Of(shown, condition, memo);
         FloatingFacts? before = was?.Boat.Find<Condition>(condition.Id) is { } known ? FloatingFacts.Of(was, known, memo) : null;
         return new SheetCondition(
-            condition, now, before, RightingView.Of(shown, now, withBand: true), before is null ? null : RightingView.Of(was!, before, withBand: false), findings);
+            condition, now, before, RightingView.Of(shown, now, withBand: true), before is null ? null : RightingView.Of(was!, before, withBand: false), findings,
+            isDrawn ? shown.DrawnIn(condition, null, token) : null);
     }
 }

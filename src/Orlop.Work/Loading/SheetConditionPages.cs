@@ -21,9 +21,10 @@ internal static class SheetConditionPages
         }
 
         Floats(html, sheet, condition, text);
-        Marks(html, sheet, condition, text);
         Levers(html, condition, number, options);
+        Marks(html, sheet, condition, text);
         Criteria(html, sheet, condition, text);
+        Draws(html, condition, options);
         SheetLedger.Differs(html, sheet, condition, text, options);
         html.Close();
     }
@@ -52,7 +53,7 @@ internal static class SheetConditionPages
         }
 
         SheetTables.Close(html);
-        html.Put("p", "± is two standard deviations, from the errors of her weight alone; errors of the lines are not in it.", ("class", "small"));
+        html.Put("p", "± is two standard deviations, from the errors of her weight alone; errors of the lines are not in it. Forward is from the after perpendicular; draughts are from the base line at the place x along it; lever and range are of the weaker side.", ("class", "small"));
     }
 
     private static void Marks(HtmlText html, LoadingSheet sheet, SheetCondition condition, SheetText text)
@@ -110,6 +111,29 @@ internal static class SheetConditionPages
             html.Open("p", ("class", "small")).Put("b", "Does not apply here: ")
                 .Text($"{string.Join("; ", without)}. Its rule is not chosen, no limit of it is set, or there is nothing in this condition that it is about.").Close();
         }
+    }
+
+    private static void Draws(HtmlText html, SheetCondition condition, PaperOptions options)
+    {
+        if (condition.Draws is null)
+        {
+            return;
+        }
+
+        DrawsView draws = DrawsView.Of(condition.Now, condition.Draws, options.Units, options.Culture);
+        html.Put("h3", "How sure the criteria are");
+        if (draws.Lines.Count > 0)
+        {
+            SheetTables.Open(html, "draws", "Criterion", "At least", "Of 10 000 draws of her weight", "Mean ± two deviations");
+            foreach (DrawnLine line in draws.Lines)
+            {
+                html.Open("tr").Put("th", line.Subject, ("scope", "row")).Put("td", line.Least).Put("td", line.Holds).Put("td", line.Mean).Close();
+            }
+
+            SheetTables.Close(html);
+        }
+
+        html.Open("p").Put("b", draws.All).Text($" {DrawsView.Limits}").Close();
     }
 
     /// <summary>Findings with verdict, number and source.</summary>

@@ -20,31 +20,40 @@ internal static class SheetSummary
     /// <summary>The table alone.</summary>
     public static void Table(HtmlText html, LoadingSheet sheet, SheetText text)
     {
-        SheetTables.Open(html, "glance", "Condition", "Displacement", "Trim", "Heel", "Least freeboard", "GM", "Range", "Criteria");
+        bool isCompared = sheet.AsBuilt is not null;
+        SheetTables.Open(html, "glance", ["Condition", .. isCompared ? new[] { "" } : [], "Displacement", "Trim", "Heel", "Least freeboard", "GM", "Range", "Criteria"]);
         foreach (SheetCondition condition in sheet.Conditions)
         {
+            html.Open("tr");
             if (condition.Was is { } was)
             {
-                Row(html, $"{condition.Condition.Title}, as built", sheet.AsBuilt!, was, condition.Findings.Select(row => row.Was), text);
+                html.Put("th", condition.Condition.Title, ("scope", "row"), ("rowspan", "2")).Put("td", "as built");
+                Cells(html, sheet.AsBuilt!, was, condition.Findings.Select(row => row.Was), text);
+                html.Close().Open("tr").Put("td", "as altered");
+            }
+            else
+            {
+                html.Put("th", condition.Condition.Title, ("scope", "row"));
+                _ = isCompared ? html.Put("td", "new") : html;
             }
 
-            Row(html, sheet.AsBuilt is null ? condition.Condition.Title : $"{(condition.Was is null ? condition.Condition.Title : "")}, as altered".TrimStart(',', ' '), sheet.Shown, condition.Now, condition.Findings.Select(row => row.Now), text);
+            Cells(html, sheet.Shown, condition.Now, condition.Findings.Select(row => row.Now), text);
+            html.Close();
         }
 
         SheetTables.Close(html);
     }
 
-    private static void Row(HtmlText html, string title, StabilityView view, FloatingFacts facts, IEnumerable<Finding?> findings, SheetText text)
+    private static void Cells(HtmlText html, StabilityView view, FloatingFacts facts, IEnumerable<Finding?> findings, SheetText text)
     {
         string Known(string? words) => words ?? QuantityText.Unknown;
-        html.Open("tr").Put("th", title, ("scope", "row"))
-            .Put("td", Known(facts.Floating is { } floating ? text.Kg(floating.Rest.MassKg) : null))
+        html.Put("td", Known(facts.Floating is { } floating ? text.Kg(floating.Rest.MassKg) : null))
             .Put("td", Known(facts.TrimM is { } trim ? text.Trim(trim) : null))
             .Put("td", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : null))
             .Put("td", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null))
             .Put("td", Known(facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : null))
             .Put("td", FloatingWords.Range(facts, id => view.Boat.Find(id)?.Title ?? id, text.Units, text.Culture).Value)
-            .Put("td", Counted([.. findings.OfType<Finding>()])).Close();
+            .Put("td", Counted([.. findings.OfType<Finding>()]));
     }
 
     private static string Counted(IReadOnlyList<Finding> findings)

@@ -23,13 +23,13 @@ internal sealed class SheetText(PaperOptions options)
     public IEnumerable<(string Name, Func<StabilityView, FloatingFacts, string> Told)> FloatingLines()
     {
         yield return ("Displacement", (_, facts) => facts.Floating is { } floating ? $"{Kg(floating.Rest.MassKg)} {Band(facts, facts.Deviations.MassKg, "Kg")}" : QuantityText.Unknown);
-        yield return ("LCG, forward of the after perpendicular", (view, facts) => Centre(view, facts, total => (total.Centre.XM, total.LcgDeviationM)));
-        yield return ("TCG, to port above 0", (view, facts) => Centre(view, facts, total => (total.Centre.YM, total.TcgDeviationM)));
-        yield return ("KG, above the base line", (view, facts) => Centre(view, facts, total => (total.Centre.ZM, total.KgDeviationM)));
+        yield return ("LCG, forward", (view, facts) => Centre(view, facts, total => (total.Centre.XM, total.LcgDeviationM)));
+        yield return ("TCG, to port", (view, facts) => Centre(view, facts, total => (total.Centre.YM, total.TcgDeviationM)));
+        yield return ("KG, above base", (view, facts) => Centre(view, facts, total => (total.Centre.ZM, total.KgDeviationM)));
         foreach (int index in Enumerable.Range(0, 3))
         {
             string where = index switch { 0 => "aft", 1 => "amidships", _ => "forward" };
-            yield return ($"Draught {where}, from the base line", (_, facts) => facts.Draughts.ElementAtOrDefault(index) is { } draught
+            yield return ($"Draught {where}", (_, facts) => facts.Draughts.ElementAtOrDefault(index) is { } draught
                 ? $"{M(draught.DraughtM)}{(index == 1 ? $" {Band(facts, facts.Deviations.DraughtM, "M")}" : "")}, at x {M(draught.XM)}" : QuantityText.Unknown);
         }
 
@@ -37,9 +37,9 @@ internal sealed class SheetText(PaperOptions options)
         yield return ("Heel", (_, facts) => facts.Position is { } at ? $"{FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)} {Band(facts, facts.Deviations.HeelDeg, "Deg")}" : QuantityText.Unknown);
         yield return ("Least freeboard", (view, facts) => view.LeastFreeboardIn(facts.Condition) is { } least ? $"{M(least.HeightM)}, {least.Where}" : QuantityText.Unknown);
         yield return ("GM", (_, facts) => facts.Position is { } at ? $"{M(at.MetacentricHeightM)} {Band(facts, facts.Deviations.GmM, "M")}" : QuantityText.Unknown);
-        yield return ("Greatest lever, weaker side", (_, facts) => facts.Weaker is { GreatestGzM: { } lever, GreatestGzDeg: { } heel } ? $"{M(lever)} at {Deg(heel)}" : QuantityText.Unknown);
-        yield return ("Range of stability, weaker side", (view, facts) => Range(view, facts));
-        yield return ("First opening under water", (view, facts) => Flooding(view, facts));
+        yield return ("Greatest lever", (_, facts) => facts.Weaker is { GreatestGzM: { } lever, GreatestGzDeg: { } heel } ? $"{M(lever)} at {Deg(heel)}" : QuantityText.Unknown);
+        yield return ("Range", (view, facts) => Range(view, facts));
+        yield return ("Openings under at", (view, facts) => Flooding(view, facts));
     }
 
     /// <summary>"± 0.02 m" where she has a position.</summary>

@@ -81,7 +81,8 @@ internal static class PackStyle
         .stability td,.stability tbody th{font-size:9.5pt;line-height:1.25;padding:.7mm 1.2mm}
         .stability th{font-size:9pt}
         .stability tbody th{font-weight:600;border-bottom:.2mm solid #777;vertical-align:top}
-        .stability .floats tbody th,.stability .marks tbody th{width:50mm}
+        .stability .floats tbody th{width:33mm}
+        .stability .marks td{white-space:nowrap}
         .stability .criteria td:last-child{width:42mm}
         .stability .aboard td:nth-child(-n+6),.stability .glance td{white-space:nowrap}
         .stability .glance td:last-child{white-space:normal;min-width:24mm}

@@ -26,6 +26,7 @@ public static class WorkPackHtml
         StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
+        WeightPages.Write(html, pack, options);
         SourcePage.Write(html, pack);
         DiagramPages.Write(html, pack, options);
         LabelPages.Write(html, pack, options);
@@ -38,7 +39,7 @@ public static class WorkPackHtml
         (string Id, string Name, bool IsIn)[] parts =
         [
             ("bring", "Bring", true), ("cut", "Cut", !pack.Cuts.IsEmpty), ("steps", "Steps", true), ("ends", "Make-up list", !pack.Ends.IsEmpty),
-            ("readings", "Readings", !pack.Readings.IsEmpty), ("drawing", "Diagram", !pack.Ends.IsEmpty), ("labels", "Labels", !pack.Labels.IsEmpty),
+            ("readings", "Readings", !pack.Readings.IsEmpty), ("freeboards", "Freeboards", pack.Weights.IsFelt), ("drawing", "Diagram", !pack.Ends.IsEmpty), ("labels", "Labels", !pack.Labels.IsEmpty),
         ];
         html.Open("nav", ("class", "parts"), ("aria-label", "Parts of the pack"));
         foreach ((string id, string name, _) in parts.Where(part => part.IsIn))

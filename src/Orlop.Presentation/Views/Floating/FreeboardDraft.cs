@@ -11,11 +11,11 @@ public sealed class FreeboardDraft : BerthTestDraft
 {
     private const int LeastMarkCount = 4;
 
-    /// <summary>Begins with marks at the deck edge.</summary>
+    /// <summary>Begins with the marks of the latest survey, or at the deck edge.</summary>
     public FreeboardDraft(StabilityView asBuilt, Condition condition, DateOnly today, DisplayUnits units, CultureInfo culture)
         : base(asBuilt, condition, "freeboard-survey", $"Freeboards of {today.ToString("d MMMM yyyy", culture)}", today, units, culture)
     {
-        Marks = MarkDraft.AtDeckEdge(asBuilt.Boat, units, culture);
+        Marks = MarkDraft.ToBeginWith(asBuilt.Boat, units, culture);
     }
 
     /// <summary>The marks.</summary>

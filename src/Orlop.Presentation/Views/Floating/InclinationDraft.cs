@@ -19,7 +19,7 @@ public sealed class InclinationDraft : BerthTestDraft
         : base(asBuilt, condition, "inclining-test", $"Inclining test of {today.ToString("d MMMM yyyy", culture)}", today, units, culture)
     {
         _view = asBuilt;
-        Marks = MarkDraft.AtDeckEdge(asBuilt.Boat, units, culture);
+        Marks = MarkDraft.ToBeginWith(asBuilt.Boat, units, culture);
         Others.Add(new AboardDraft { Name = "Shifted weights" });
     }
 

@@ -46,7 +46,7 @@ public sealed record LedgerView
 
     /// <summary>The rows of a boat's ledger in a condition, liquids in tanks among them.</summary>
     public static IReadOnlyList<WeightRow> RowsOf(StabilityView view, Condition condition) =>
-        [.. view.LoadedIn(condition).Ledger.Rows, .. LiquidRows.Of(view.Boat, Liquids.Of(view.Boat, condition, Liquids.BoxOf).Tanks)];
+        [.. view.LoadedIn(condition).Ledger.Rows, .. LiquidRows.Of(view.Boat, Liquids.Of(view.Boat, condition, view.Bodies).Tanks)];
 
     /// <summary>The whole boat in a condition, liquids in tanks with her, with errors; null when her own weight is not known.</summary>
     public static WeightTotal? WholeOf(StabilityView view, Condition condition) =>

@@ -23,12 +23,16 @@ public sealed class MarkDraft
     /// <summary>Why it cannot be used; null where it can, or where nothing is read yet.</summary>
     public string? Refusal { get; internal set; }
 
-    /// <summary>Marks to begin with, at the deck edge.</summary>
-    internal static List<MarkDraft> AtDeckEdge(BoatModel boat, DisplayUnits units, CultureInfo culture)
+    /// <summary>Marks to begin with: those of the latest survey, so that readings can be held against each other; at the deck edge where there is none.</summary>
+    internal static List<MarkDraft> ToBeginWith(BoatModel boat, DisplayUnits units, CultureInfo culture)
     {
         string Text(double? value) => value is { } number ? QuantityText.Format(Math.Round(number, 3), "M", units, culture) : "";
-        return [.. BerthTestGuide.Marks(boat).Select(mark => new MarkDraft { Name = mark.Name, Forward = Text(mark.Mark?.XM), ToPort = Text(mark.Mark?.YM), Up = Text(mark.Mark?.ZM) })];
+        return [.. Places(boat).Select(mark => new MarkDraft { Name = mark.Name, Forward = Text(mark.Mark?.XM), ToPort = Text(mark.Mark?.YM), Up = Text(mark.Mark?.ZM) })];
     }
+
+    private static IEnumerable<(string Name, Place? Mark)> Places(BoatModel boat) => MarkFreeboard.SurveyOf(boat) is { } survey
+        ? survey.Marks.Select(mark => (mark.Name, (Place?)mark.Mark))
+        : BerthTestGuide.Marks(boat);
 
     /// <summary>The mark as read; null where nothing is read yet, or where something cannot be used.</summary>
     internal FreeboardMark? Read(DisplayUnits units, CultureInfo culture)

@@ -17,6 +17,8 @@ namespace Orlop.Presentation.Views.Floating;
 /// <param name="Rows">Text or numbers, as many as there are columns.</param>
 public sealed record StabilityTable(string Kind, double? AssumedKgM, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<object?>> Rows)
 {
+    // Shallower than this share of the deepest draught, no boat is loaded.
+    private const double LeastDraughtFraction = 0.2;
     private static readonly double[] Heels = [5, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 90];
 
     /// <summary>Names of the tables there are.</summary>
@@ -57,7 +59,7 @@ public sealed record StabilityTable(string Kind, double? AssumedKgM, IReadOnlyLi
         ["draught_m", "displacement_kg", "volume_m3", "immersion_kg_per_cm", "trimming_kg_m_per_cm", "lcb_m", "lcf_m", "kb_m", "bm_m", "km_m", "longitudinal_km_m", "waterplane_m2", "wetted_m2", "waterline_length_m", "waterline_breadth_m", "block_coefficient", "waterplane_coefficient"],
         [.. (HydrostaticView.RowsOf(view, DisplayUnits.Metric) ?? []).Select(row => (IReadOnlyList<object?>)
         [
-            row.DraughtM, row.DisplacementKg, row.VolumeM3, row.ImmersionKgPerCm, row.TrimmingKgMPerCm, row.LcbM, row.LcfM, row.KbM, row.BmM, row.KmM, row.LongitudinalKmM, row.WaterplaneAreaM2, row.WettedAreaM2,
+            Math.Round(row.DraughtM, 6), row.DisplacementKg, row.VolumeM3, row.ImmersionKgPerCm, row.TrimmingKgMPerCm, row.LcbM, row.LcfM, row.KbM, row.BmM, row.KmM, row.LongitudinalKmM, row.WaterplaneAreaM2, row.WettedAreaM2,
             row.WaterlineLengthM, row.WaterlineBreadthM, row.BlockCoefficient, row.WaterplaneCoefficient,
         ])]);
 
@@ -80,7 +82,7 @@ public sealed record StabilityTable(string Kind, double? AssumedKgM, IReadOnlyLi
         double kg = view.Weight.Total?.Centre.ZM ?? (hull.Lowest.ZM + hull.Highest.ZM) / 2;
         bool isUneven = view.Boat.All<HullLines>().Any(lines => lines.StarboardStations.Count > 0);
         ImmutableArray<double> heels = isUneven ? [.. Heels.Reverse().Select(heel => -heel), .. Heels] : [.. Heels];
-        ImmutableArray<CrossCurve> curves = CrossCurves.Calculate("hull", hull, view.WaterKgPerM3, kg, [.. rows.Select(row => row.DisplacementKg)], heels);
+        ImmutableArray<CrossCurve> curves = CrossCurves.Calculate("hull", hull, view.WaterKgPerM3, kg, [.. rows.Where(row => row.DraughtM >= LeastDraughtFraction * rows[^1].DraughtM).Select(row => row.DisplacementKg)], heels);
         return new StabilityTable(
             "kn", kg, ["displacement_kg", "heel_deg", "kn_m"],
             [.. curves.SelectMany(curve => curve.Points.Select(point => (IReadOnlyList<object?>)[curve.DisplacementKg, point.HeelDeg, point.KnM]))]);
