@@ -32,8 +32,8 @@ public static class WorkPacks
         WeighingPlan weights = WeighingPlan.Of(scope);
         IEnumerable<WorkStep> steps =
         [
+            .. WeighingSteps.Before(weights),
             .. IsolationSteps.Of(scope, isolation),
-            .. WeighingSteps.Before(scope, weights),
             .. new BuildSteps(scope, cuts, ends).All(),
             .. FinishSteps.Of(scope, isolation, ends, labels, readings, weights),
         ];

@@ -46,7 +46,7 @@ internal static class BoatFiles
             return null;
         }
 
-        return WorkPackHtml.Render(WorkPacks.Plan(session.Now.AsBuilt, found, context.RequestAborted), Paper(session, context));
+        return WorkPackHtml.Render(WorkPacks.Plan(session.Now.AsBuilt, found, context.RequestAborted), Paper(session, context), session.Engine);
     }
 
     /// <summary>The paper of the reader's units.</summary>

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Orlop.Review;
-using Orlop.Review.Stability;
 using Orlop.Work.Loading;
 
 namespace Orlop.Work.Paper;
@@ -12,13 +11,14 @@ public static class PackFolder
     public static IReadOnlyList<string> Write(WorkPack pack, PaperOptions options, string folder)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
+        ReviewEngine engine = WorkPackHtml.NewEngine();
         (string Name, string Content)[] files =
         [
-            ("pack.html", WorkPackHtml.Render(pack, options)),
+            ("pack.html", WorkPackHtml.Render(pack, options, engine)),
             ("pack.json", PackJson.Write(pack, options)),
             ("cables.csv", PackTables.Cables(pack)),
             ("shopping.csv", PackTables.Shopping(pack, new PackText(options))),
-            .. pack.Weights.IsFelt ? new[] { (LoadingSheetHtml.FileName, LoadingSheetHtml.Render(LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), pack.AsBuilt, pack.Alteration), options)) } : [],
+            .. pack.Weights.IsFelt ? new[] { (LoadingSheetHtml.FileName, LoadingSheetHtml.Render(LoadingSheet.Make(engine, pack.AsBuilt, pack.Alteration), options)) } : [],
             .. LabelPages.Sheets(pack, options).Select((sheet, index) => (string.Create(CultureInfo.InvariantCulture, $"labels-{index + 1}.svg"), sheet)),
         ];
         Directory.CreateDirectory(folder);

@@ -1,6 +1,5 @@
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review;
-using Orlop.Review.Stability;
 using Orlop.Work.Loading;
 using Orlop.Work.Steps;
 
@@ -9,7 +8,7 @@ namespace Orlop.Work.Paper;
 /// <summary>What a pack says of the boat's weight: the freeboards to read after the work, and how she floats before and after.</summary>
 internal static class WeightPages
 {
-    public static void Write(HtmlText html, WorkPack pack, PaperOptions options)
+    public static void Write(HtmlText html, WorkPack pack, ReviewEngine engine, PaperOptions options)
     {
         if (!pack.Weights.IsFelt)
         {
@@ -17,7 +16,7 @@ internal static class WeightPages
         }
 
         Freeboards(html, pack, new SheetText(options));
-        Summary(html, pack, options);
+        Summary(html, pack, engine, options);
     }
 
     private static void Freeboards(HtmlText html, WorkPack pack, SheetText text)
@@ -48,9 +47,9 @@ internal static class WeightPages
         html.Close().Close().Close();
     }
 
-    private static void Summary(HtmlText html, WorkPack pack, PaperOptions options)
+    private static void Summary(HtmlText html, WorkPack pack, ReviewEngine engine, PaperOptions options)
     {
-        LoadingSheet sheet = LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), pack.AsBuilt, pack.Alteration);
+        LoadingSheet sheet = LoadingSheet.Make(engine, pack.AsBuilt, pack.Alteration, hasLevers: false);
         SheetText text = new(options);
         html.Open("section", ("class", "follows stability"), ("id", "loading")).Put("h2", "How she floats, before and after");
         StepPages.Boxed(html, CautionKind.Stability, [FloatingWords.Caution]);

@@ -15,14 +15,14 @@ internal static class WeighingSteps
         "Nobody under a load, nobody between it and the rail. A weight on the winch or a crane acts at the hook it hangs from: she heels at once and further than with the same weight on deck. Lift within what hook, rope and winch are marked for, in calm water, and set it down before anyone leans out (common practice, no source).");
 
     /// <summary>Before anything is fitted; none where everything has been weighed.</summary>
-    public static IEnumerable<WorkStep> Before(PackScope scope, WeighingPlan plan)
+    public static IEnumerable<WorkStep> Before(WeighingPlan plan)
     {
         if (!plan.Weigh.IsEmpty)
         {
             yield return new WorkStep
             {
                 Key = "weigh:all",
-                Kind = StepKind.Fit,
+                Kind = StepKind.Weigh,
                 Text = Sentence.Of($"Weigh these before they go aboard, and write each down: {plan.Weigh.Length} {(plan.Weigh.Length == 1 ? "thing" : "things")}."),
                 Details = [.. plan.Weigh.Select(line => Sentence.Of($"{line.Title}: {line.Known}.")), Sentence.Of($"A hanging scale or bathroom scales will do. Type the masses into the boat's file: trim, heel and stability rest on them.")],
                 WriteDown = new WriteDown("kg"),
