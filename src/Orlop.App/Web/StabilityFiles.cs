@@ -23,7 +23,7 @@ internal static class StabilityFiles
     }
 
     private static string? Sheet(string? alteration, bool isDrawn, BoatSession session, HttpContext context) => IsThere(alteration, session, out Alteration? found)
-        ? LoadingSheetHtml.Render(LoadingSheet.Make(session.Engine, session.Now.AsBuilt, found, null, isDrawn, context.RequestAborted), BoatFiles.Paper(session, context))
+        ? LoadingSheetHtml.Render(LoadingSheet.Make(session.Engine, session.Now.AsBuilt, found, null, isDrawn, token: context.RequestAborted), BoatFiles.Paper(session, context))
         : null;
 
     private static IResult Table(string kind, string form, string? alteration, string? condition, BoatSession session)

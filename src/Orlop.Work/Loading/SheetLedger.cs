@@ -80,7 +80,7 @@ internal static class SheetLedger
     // The same mass at the same place wherever she is.
     private static HashSet<string> AlwaysAboard(LoadingSheet sheet)
     {
-        IReadOnlyList<WeightRow>[] all = [.. sheet.Conditions.Select(condition => LedgerView.RowsOf(sheet.Shown, condition.Condition))];
+        IReadOnlyList<WeightRow>[] all = [.. sheet.Shown.Conditions.Select(condition => LedgerView.RowsOf(sheet.Shown, condition))];
         return all.Length == 0 ? [] : [.. all.Skip(1).Aggregate(all[0].AsEnumerable(), (kept, rows) => kept.Intersect(rows)).Select(row => row.ThingId)];
     }
 }
