@@ -19,7 +19,7 @@ public static class FreeSurface
             return 0;
         }
 
-        var whole = MeshCheck.SignedVolumeM3(shape);
+        var whole = shape.SignedVolumeM3;
         var (level, below) = LiquidLevel.Find(WaterPlane.Of(Attitude.Upright(shape.Highest.ZM)), shape, fillFraction * whole, whole);
         return below.CutSurface(level).Centroidal().SecondAcross;
     }

@@ -158,7 +158,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
             return 0;
         }
 
-        double fill = item.MassKg / (density.Value * MeshCheck.SignedVolumeM3(shape));
+        double fill = item.MassKg / (density.Value * shape.SignedVolumeM3);
         return item.MassKg > 0 && fill < FullFraction ? density.Value * FreeSurface.TransverseM4(shape, fill) / massKg : 0;
     });
 

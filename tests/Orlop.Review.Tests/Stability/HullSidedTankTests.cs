@@ -21,14 +21,14 @@ public sealed class HullSidedTankTests
         Hull.Floating.Tank tank = Assert.Single(StableBoats.Box(StableBoats.Bare(), Side).Loaded().Input!.Tanks);
         WeightRow row = Assert.Single(LiquidRows.Of(StableBoats.Box(StableBoats.Bare(), Side), [tank]));
 
-        Assert.Equal(2, MeshCheck.SignedVolumeM3(tank.Shape), 1e-9);
+        Assert.Equal(2, tank.Shape.SignedVolumeM3, 1e-9);
         Assert.Equal(1000, row.MassKg, 1e-6);
         Assert.Equal((-1.5, 0.25), (Math.Round(row.Place.YM, 6), Math.Round(row.Place.ZM, 6)));
     }
 
     [Fact]
     public void Liquid_OfABoxedTank_IsTheWholeBox() =>
-        Assert.Equal(8, MeshCheck.SignedVolumeM3(Assert.Single(StableBoats.Box(StableBoats.Bare(), Side with { IsHullSided = false }).Loaded().Input!.Tanks).Shape), 1e-9);
+        Assert.Equal(8, Assert.Single(StableBoats.Box(StableBoats.Bare(), Side with { IsHullSided = false }).Loaded().Input!.Tanks).Shape.SignedVolumeM3, 1e-9);
 
     // The same boat with the inside drawn as a plain box rights herself alike at every heel: the liquid runs in the cut shape.
     [Fact]
