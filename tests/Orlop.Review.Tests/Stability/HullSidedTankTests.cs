@@ -6,6 +6,7 @@ using Orlop.Hull.Surfaces;
 using Orlop.Review.Findings;
 using Orlop.Review.Stability;
 using Xunit;
+using Tank = Orlop.Boat.Things.Tank;
 
 namespace Orlop.Review.Tests.Stability;
 
