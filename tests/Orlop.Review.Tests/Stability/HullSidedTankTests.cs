@@ -1,8 +1,6 @@
-using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Hull.Floating;
-using Orlop.Hull.Surfaces;
 using Orlop.Review.Findings;
 using Orlop.Review.Stability;
 using Xunit;
