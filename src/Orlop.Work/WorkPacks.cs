@@ -34,7 +34,7 @@ public static class WorkPacks
         [
             .. WeighingSteps.Before(weights),
             .. IsolationSteps.Of(scope, isolation),
-            .. new BuildSteps(scope, cuts, ends).All(),
+            .. new BuildSteps(scope, isolation, cuts, ends).All(),
             .. FinishSteps.Of(scope, isolation, ends, labels, readings, weights),
         ];
         return new WorkPack

@@ -17,6 +17,8 @@ internal static class IsolationJson
     {
         IsolationResult? plan = IsolationPlans.Plan(boat, thingId);
         IsolationView words = IsolationView.Of(boat, thingId);
+        string? tryAt = plan is null ? null : ProvingPoints.TryMeterAt(boat, plan);
+        PointVoltage? tried = tryAt is { } live ? PointVoltage.At(boat, Wiring.Of(boat), live) : null;
         return new JsonObject
         {
             ["isolationFormat"] = FormatVersion,
@@ -30,12 +32,22 @@ internal static class IsolationJson
             ["restore"] = List(words.Restore, text => text),
             ["cover"] = List(plan is null ? [] : PanelsToCover.Of(boat, Wiring.Of(boat), plan), charger => charger.Id),
             ["staysLive"] = List(plan?.StaysLive ?? [], live => new JsonObject { ["source"] = live.SourceId, ["because"] = live.Because, ["nearest"] = live.NearestNode, ["feeds"] = List(StillFed.By(boat, live), part => part.Id) }),
-            ["proofs"] = List(plan?.Proofs ?? [], proof => new JsonObject { ["at"] = proof.Node, ["against"] = proof.OtherNode }),
-            ["tryMeterAt"] = plan?.TryMeterAtNode,
+            ["proofs"] = List(plan is null ? [] : ProvingPoints.Of(boat, Wiring.Of(boat), plan), proof => new JsonObject
+            {
+                ["at"] = proof.Node,
+                ["against"] = proof.OtherNode,
+                ["meter"] = Meter(proof.IsAc),
+                ["beforeV"] = proof.NominalV,
+                ["standsFor"] = List(proof.StandsFor, node => node),
+            }),
+            ["tryMeterAt"] = tryAt,
+            ["tryMeter"] = tried is null ? null : new JsonObject { ["meter"] = Meter(tried.IsAc), ["readsV"] = tried.NominalV },
             ["cannotBeMadeDead"] = List(plan?.CannotBeMadeDead ?? [], node => new JsonObject { ["at"] = node.Node, ["source"] = node.SourceId, ["because"] = node.Because }),
             ["caution"] = IsolationView.Caution,
         }.ToJsonString(JsonOutput.Options);
     }
+
+    private static string Meter(bool? isAc) => isAc switch { true => "ac", false => "dc", null => "both" };
 
     private static string Word<T>(T value)
         where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());

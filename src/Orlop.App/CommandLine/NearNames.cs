@@ -12,7 +12,7 @@ internal static class NearNames
     {
         List<string> near =
         [
-            .. known.Select(thing => (thing.Id, thing.Name, Far: Math.Min(Far(typed, thing.Id), thing.Name is { } name ? Far(typed, name) : int.MaxValue)))
+            .. known.Select(thing => (thing.Id, thing.Name, Far: Math.Min(Far(typed, thing.Id), thing.Name is { } name ? Math.Min(Far(typed, name), Far(typed, BeforeComma(name))) : int.MaxValue)))
                 .Where(thing => thing.Far <= Math.Max(2, typed.Length / 3))
                 .OrderBy(thing => thing.Far).ThenBy(thing => thing.Id, StringComparer.Ordinal)
                 .Take(MostCount)
@@ -29,10 +29,16 @@ internal static class NearNames
     /// <summary>The same for plain names.</summary>
     public static string Hint(string typed, IEnumerable<string> known) => Hint(typed, known.Select(name => (name, (string?)null)));
 
+    // "Solar controller, 2 × 200 W" is asked for by what stands before its figures.
+    private static string BeforeComma(string name) => name.Split(',')[0];
+
+    // An id's hyphens are a name's spaces.
+    private static string Words(string text) => text.ToLowerInvariant().Replace('-', ' ');
+
     // Edits from one to the other, letters that changed places as one (optimal string alignment); a part of three letters or more is one edit away.
     private static int Far(string typed, string known)
     {
-        string from = typed.ToLowerInvariant(), to = known.ToLowerInvariant();
+        string from = Words(typed), to = Words(known);
         if (from.Length >= 3 && to.Contains(from, StringComparison.Ordinal))
         {
             return from.Length == to.Length ? 0 : 1;

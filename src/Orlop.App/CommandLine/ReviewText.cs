@@ -11,11 +11,17 @@ internal static class ReviewText
         foreach (FindingsGroup group in view.Groups)
         {
             output.WriteLine($"{group.Title}: {group.Rows.Count}");
-            foreach (FindingRow row in group.Rows)
+            foreach (FindingsEntry entry in group.Entries)
             {
-                string condition = row.Condition is null ? "" : $" [{row.Condition}]";
-                string was = row.Was is null ? "" : $" ({row.Was})";
-                output.WriteLine(Plain($"  {Wording.Of(row.Verdict),-8}{row.Use,8}  {Said(row)}{condition}{was}"));
+                if (entry.Missing is not null)
+                {
+                    output.WriteLine(Plain($"  {Wording.Of(entry.Rows[0].Verdict),-8}{"",8}  {entry.Title}:"));
+                }
+
+                foreach (FindingRow row in entry.Rows)
+                {
+                    output.WriteLine(Plain(entry.Missing is null ? $"  {Wording.Of(row.Verdict),-8}{row.Use,8}  {Line(row)}" : $"{"",22}{Line(row)}"));
+                }
             }
 
             output.WriteLine();
@@ -23,6 +29,13 @@ internal static class ReviewText
 
         output.WriteLine(view.Summary);
         output.WriteLine(FindingsView.Caution);
+    }
+
+    private static string Line(FindingRow row)
+    {
+        string condition = row.Condition is null ? "" : $" [{row.Condition}]";
+        string was = row.Was is null ? "" : $" ({row.Was})";
+        return $"{Said(row)}{condition}{was}";
     }
 
     // Plain spaces, so that a search for "250 A" finds it.

@@ -32,7 +32,7 @@ internal static class ReadingWords
         }
 
         string unit = $" {MeterUnit(predicted)}", text = Value(reading, units, culture).Replace('\u00A0', ' ');
-        if (text != read.Typed)
+        if (read.Typed is not { } typed || text != QuantityText.AsTyped(typed, culture))
         {
             double scale = IsSmall(predicted) ? 1000 : 1;
             string Number(double value) => (value * scale).ToString(EveryDigit, culture);
@@ -54,6 +54,18 @@ internal static class ReadingWords
 
     private static string Millivolts(double volts, CultureInfo culture) => (volts * 1000).ToString(Math.Abs(volts) < 0.01 ? "0.0" : "0", culture);
 
+    /// <summary>What was perhaps meant, in the unit that was not typed: "0.227 V" for what was taken as millivolts; null when nothing speaks for it.</summary>
+    public static string? Meant(ComparedReading compared, CultureInfo culture)
+    {
+        if (compared is not { Meant: { } meant, Reading: var reading } || (reading.VoltageV ?? reading.CurrentA) is not { } read)
+        {
+            return null;
+        }
+
+        (double scale, string prefix) = Math.Abs(meant.Value) > Math.Abs(read.Value) ? (1, "") : (1000, "m");
+        return $"{(meant.Value * scale).ToString(EveryDigit, culture)} {prefix}{meant.Suffix}";
+    }
+
     /// <summary>How likely a place is, as a percentage; never all of it, for the readings cannot tell what was not considered.</summary>
     public static string Likely(double weightFraction, CultureInfo culture) =>
         weightFraction > MostLikelyFraction ? $"over {FindingRow.Share(MostLikelyFraction, culture)}" : FindingRow.Share(weightFraction, culture);
@@ -72,7 +84,7 @@ internal static class ReadingWords
         ReadingStanding.Within => "agrees",
         ReadingStanding.Below => "below what it should be",
         ReadingStanding.Above => "above what it should be",
-        ReadingStanding.Turned => $"{ComparedReading.TurnedWords}; left out of the estimate",
+        ReadingStanding.Turned => $"{compared.WhyNot}; left out of the estimate",
         _ => $"cannot be compared: {compared.WhyNot}",
     };
 }

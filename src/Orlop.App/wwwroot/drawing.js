@@ -82,7 +82,7 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
 
 // The water moves with the hand: one question at a time to the server, always with the latest place.
 function movingWater(frame, host, page) {
-  const words = frame.querySelector(".held");
+  const words = frame.querySelector(".hand-words");
   let asked = null, isAsking = false, kept = null;
 
   const ask = async () => {

@@ -28,13 +28,15 @@ export function goToField(id) {
 // Where the sheet or the chain stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
 // It waits until the page has ended its own scrolling to the top.
 const AFTER_TURN_MS = 150;
-document.addEventListener("focusin", event => {
-  const title = event.target;
-  if (title.id === "sheet-title" || title.id === "chain-title") setTimeout(() => {
+function bringIntoView(title) {
+  if (title?.id === "sheet-title" || title?.id === "chain-title") setTimeout(() => {
     const { top, bottom } = title.getBoundingClientRect();
     if (top < 0 || bottom > window.innerHeight) title.scrollIntoView({ block: "start" });
   }, AFTER_TURN_MS);
-});
+}
+document.addEventListener("focusin", event => bringIntoView(event.target));
+// A page that was opened at a thing has given it the focus before this was loaded.
+bringIntoView(document.activeElement);
 
 export function copyText(id) {
   const box = document.getElementById(id);

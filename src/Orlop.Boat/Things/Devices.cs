@@ -11,7 +11,7 @@ public sealed record Busbar : Part
     [Description("Current it may carry."), Allowed(1, 10_000)]
     public Quantity? RatedA { get; init; }
 
-    [Description("It is bonded to the hull.")]
+    [Description("It is bonded to the hull. What is wired to a bonded minus bar stays at the hull's potential and needs no fuse of its own; without one, the minus counts as ungrounded and both poles need protection.")]
     public bool IsBonded { get; init; }
 
     [JsonIgnore]

@@ -13,6 +13,10 @@ public static class BoatDrawing
     public static string Plan(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options) =>
         new BoatSheet(asBuilt, altered, options).Draw("Plan", showsPlan: true);
 
+    /// <summary>Profile and sections, where the water is seen.</summary>
+    public static string ProfileAndSections(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options) =>
+        new BoatSheet(asBuilt, altered, options).Draw("Profile and sections", showsProfile: true, showsSections: true);
+
     /// <summary>Cuts across the boat, looking forward, at the options' places.</summary>
     public static string Sections(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options) =>
         new BoatSheet(asBuilt, altered, options).Draw("Sections", showsSections: true);

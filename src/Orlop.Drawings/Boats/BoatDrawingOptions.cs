@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 
 namespace Orlop.Drawings.Boats;
@@ -32,6 +33,9 @@ public sealed record BoatDrawingOptions
 
     /// <summary>Where it stood as built, drawn dashed; null where that is the same, or not known.</summary>
     public Waterline? WaterlineAsBuilt { get; init; }
+
+    /// <summary>Points marked over all else.</summary>
+    public ValueList<BoatMark> Marks { get; init; } = [];
 
     /// <summary>The thing whose name is placed first.</summary>
     public string? SelectedId { get; init; }

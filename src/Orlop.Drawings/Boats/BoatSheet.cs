@@ -174,6 +174,7 @@ internal sealed class BoatSheet
         new GridPainter(_svg, _options.Units, _options.Culture).Grid(view);
         Hull(hullPainter, view, cutXM);
         double bottom = Things(new ThingPainter(_svg, view, _options, cutXM, lines), view);
+        new MarkPainter(_svg, view, _options.IsInteractive).Marks(_options.Marks);
         _svg.End();
         return view.Frame with { Height = bottom - view.Frame.Y };
     }

@@ -8,14 +8,14 @@ internal sealed class CircuitMetrics
     internal const double TopPx = 34;
     internal const double StubPx = 9;
     internal const double LanePx = 5;
-    internal const double TitlePx = 16;
+    internal const double TitlePx = 21;
     internal const double RatingPx = 24;
     private const double LeftPx = 12;
     private const double MostTextPx = 118;
     private const int MostTitleLines = 2;
     private const double WiderRatio = 1.35;
     private const double LinePx = 13;
-    private const double RowPx = 54;
+    private const double RowPx = 59;
     private const double TextGapPx = 8;
     private const double LeastWidthPx = 320;
     private readonly CircuitGraph _graph;

@@ -1,7 +1,7 @@
 namespace Orlop.Drawings.Paper;
 
 /// <summary>A wrap-around label for one end of a cable.</summary>
-/// <param name="Id">The cable's id, printed largest.</param>
+/// <param name="Id">What it is called, printed largest.</param>
 /// <param name="From">Where it comes from; what it is, where <paramref name="To"/> is empty.</param>
 /// <param name="To">Where it goes.</param>
 /// <param name="Size">Conductor size, as people read it.</param>

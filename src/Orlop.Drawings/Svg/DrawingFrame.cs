@@ -32,6 +32,8 @@ internal static class DrawingFrame
         .drawing .kept.added{fill:var(--draft-fill,{{Palette.DraftFill}})}
         .drawing .gone,.drawing .view .gone{stroke:var(--gone,{{Palette.Gone}});stroke-width:1.4;stroke-dasharray:5 4}
         .drawing .kept.gone{fill:none}
+        .drawing .weight{fill-opacity:.55}
+        .drawing .disc{fill:var(--sheet,{{Palette.Sheet}});stroke:var(--ink,{{Palette.Ink}});stroke-width:1.2}
         .drawing .arrow{fill:var(--draft,{{Palette.Draft}});stroke:none}
         .drawing .solid{fill:var(--ink,{{Palette.Ink}});stroke:none}
         .drawing .solid.added{fill:var(--draft,{{Palette.Draft}})}

@@ -46,6 +46,16 @@ internal static partial class NumberText
         return null;
     }
 
+    /// <summary>A text that was read, with each number's decimals behind the culture's mark: "12,8 V" as "12.8 V".</summary>
+    internal static string WithMark(string text, CultureInfo culture)
+    {
+        string separator = culture.NumberFormat.NumberDecimalSeparator == "," ? "," : ".";
+        string other = separator == "," ? "." : ",";
+        return OneNumber().Replace(text, number => number.Value.Contains(other, StringComparison.Ordinal) && !Grouped(other).IsMatch(number.Value)
+            ? number.Value.Replace(other, separator, StringComparison.Ordinal)
+            : number.Value);
+    }
+
     private static decimal? ReadFraction(string text, ref string? refusal)
     {
         string[] parts = text.Split((char[]?)[' ', '/'], StringSplitOptions.RemoveEmptyEntries);
@@ -69,6 +79,9 @@ internal static partial class NumberText
 
     [GeneratedRegex("^[^eE]*[1-9]")]
     private static partial Regex NonZeroMantissa();
+
+    [GeneratedRegex(@"\d[\d.,]*\d|[.,]\d+")]
+    private static partial Regex OneNumber();
 
     [GeneratedRegex(@"\s")]
     private static partial Regex Spaces();

@@ -41,6 +41,12 @@ internal sealed partial record QuantityMarks(string Value, string? PlusMinus, Kn
             .Replace("short ton", "shortton", StringComparison.OrdinalIgnoreCase),
         " /W"), "°$1");
 
+    /// <summary>A text that was read, with squares and cubes raised: "16 mm2" as "16 mm²".</summary>
+    internal static string Raised(string text) => Power().Replace(text, power => power.Value.EndsWith('2') ? "²" : "³");
+
+    [GeneratedRegex(@"(?<=[\p{L}])\^?[23](?![\d.,\p{L}^])|(?<=A)2(?=s\b)")]
+    private static partial Regex Power();
+
     [GeneratedRegex(@"^(about|approximately|approx\.?|circa|ca\.?|guess(ed)?:?|~|≈)\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Prefix();
 

@@ -99,7 +99,7 @@ internal sealed partial class QuantityParser(Dimension dimension, DisplayUnits u
     }
 
     /// <summary>The quantity with its text; a bare number gets the unit it was taken in, so that another reader sees the same.</summary>
-    private static QuantityReading Taken(Quantity quantity, string text, string addedSymbol)
+    private QuantityReading Taken(Quantity quantity, string text, string addedSymbol)
     {
         string typed = text.Trim();
         if (addedSymbol.Length == 0)
@@ -108,7 +108,7 @@ internal sealed partial class QuantityParser(Dimension dimension, DisplayUnits u
         }
 
         string withUnit = typed.EndsWith('?') ? $"{typed.TrimEnd('?', ' ')} {addedSymbol}?" : $"{typed} {addedSymbol}";
-        return new(quantity with { Typed = withUnit }, Remark: $"Taken as {withUnit}.");
+        return new(quantity with { Typed = withUnit }, Remark: $"Taken as {QuantityText.AsTyped(withUnit, culture)}.");
     }
 
     private QuantityReading Refuse(string reason) => QuantityReading.Refused($"{reason}; this is {dimension.Name}: write for example {examples}.");

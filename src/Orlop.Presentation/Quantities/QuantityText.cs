@@ -17,6 +17,9 @@ public static class QuantityText
     public static QuantityReading Parse(string text, string suffix, DisplayUnits units, CultureInfo culture, string? examples = null) =>
         new QuantityParser(Units.ForSuffix(suffix), units, culture, examples ?? Units.ForSuffix(suffix).Examples).Read(text);
 
+    /// <summary>What someone typed, unit and digits as they are, with the one decimal mark of the culture and with mm² for mm2.</summary>
+    public static string AsTyped(string typed, CultureInfo culture) => QuantityMarks.Raised(NumberText.WithMark(typed, culture));
+
     /// <summary>A quantity as it was typed, where the reader would read that as the same value; else formatted, with its ± where it has one.</summary>
     public static string Format(Quantity? quantity, string suffix, DisplayUnits units, CultureInfo culture)
     {
@@ -27,7 +30,7 @@ public static class QuantityText
 
         if (quantity.Typed is { } typed && Parse(typed, suffix, units, culture).Quantity?.Value == quantity.Value)
         {
-            return typed;
+            return AsTyped(typed, culture);
         }
 
         return quantity.PlusMinus is { } plusMinus

@@ -79,7 +79,7 @@ public sealed record ChainView
 
     private static string? WhyNot(ChainVolts volts, Chain chain, BoatModel boat) => volts switch
     {
-        { Missing: [var first, .. var rest] } => $"The voltages cannot be told in this condition: {MissingWords.Of(first, boat)} is not given{(rest.Length > 0 ? $", nor {rest.Length} more" : "")}.",
+        { Missing: [_, ..] missing } => $"The voltages cannot be told in this condition: {MissingWords.Of(missing, boat)} not given.",
         { SourceV: null } => "The voltages cannot be told in this condition: the circuit has no working state.",
         { IsOn: false } => $"{chain.Taker.Title} is off in this condition: the voltages are those without it, as far as a closed switch lets them through.",
         { LoadV: null } => $"{chain.Taker.Title} draws nothing that is known in this condition.",

@@ -38,6 +38,12 @@ public sealed class CircuitDraft
 
     public HashSet<string> OnIn { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>It is on in none of the conditions, and that is meant.</summary>
+    public bool IsOnInNone { get; set; }
+
+    /// <summary>The boat has conditions to choose from.</summary>
+    public bool AsksForConditions { get; set; }
+
     public string From { get; set; } = "";
 
     public string Return { get; set; } = "";
@@ -123,6 +129,11 @@ public sealed class CircuitDraft
         if (string.IsNullOrWhiteSpace(Name))
         {
             _refusals[nameof(Name)] = "Give it a name: everything in the circuit is named after it.";
+        }
+
+        if (AsksForConditions && OnIn.Count == 0 != IsOnInNone)
+        {
+            _refusals[nameof(OnIn)] = IsOnInNone ? "Some conditions are ticked, and “none of them yet” too. Take one away." : "Tick the conditions it is on in: in any other nothing is asked of it. If it is on in none yet, tick that.";
         }
 
         bool isPower = !QuantityIs(Draws, "A", units, culture);

@@ -41,6 +41,10 @@ internal static class FieldLimits
         };
     }
 
+    /// <summary>The same as words: "from 0.2 mm² to 500 mm²"; null where any number goes.</summary>
+    public static string? FromTo(FieldSchema field, DisplayUnits units, CultureInfo culture) =>
+        Range(field, units, culture) is { } range ? field.Allowed is { Most: double.MaxValue } ? range : $"from {range}" : null;
+
     /// <summary>The number is in the field's range.</summary>
     public static bool IsIn(FieldSchema field, double number) => field.Allowed is not { } range || (number >= range.Least && number <= range.Most);
 }

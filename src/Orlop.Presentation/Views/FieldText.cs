@@ -16,7 +16,7 @@ public static class FieldText
     public static string Edit(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture) => (field.Type, value) switch
     {
         (_, null) => "",
-        (FieldType.Quantity, Quantity quantity) => WithMark(quantity, QuantityText.Format(quantity, Suffix(field), units, culture)),
+        (FieldType.Quantity, Quantity quantity) => WithMark(quantity, QuantityText.Format(quantity, Suffix(field), units, culture), culture),
         (FieldType.Number, double number) => QuantityText.Format(number, Suffix(field), units, culture),
         (FieldType.Count, int count) => count.ToString(CultureInfo.InvariantCulture),
         (FieldType.Flag, bool flag) => flag ? "yes" : "no",
@@ -32,7 +32,7 @@ public static class FieldText
         (_, null) => "—",
         (FieldType.Quantity, Quantity quantity) => Marked(quantity, QuantityText.Shown(quantity, Suffix(field), units, culture)),
         (FieldType.Number, double number) => QuantityText.Shown(number, Suffix(field), units, culture),
-        (FieldType.Choice, { } choice) => ChoiceId(choice).Replace('-', ' '),
+        (FieldType.Choice, { } choice) => FieldWords.OfChoice(ChoiceId(choice)),
         (FieldType.Reference, string id) => boat?.Find(id)?.Title ?? id,
         (FieldType.Terminal, Terminal terminal) => boat?.Find(terminal.Part) is { } part ? terminal.Name == TerminalNames.Bar ? part.Title : $"{part.Title}, {terminal.Name}" : terminal.ToString(),
         (FieldType.Text, string text) => FieldWords.OfKnown(field, text),
@@ -55,7 +55,7 @@ public static class FieldText
         {
             return IsName(field) ? FieldReading.Refused("it cannot be left empty. Give a name: it is what you and others will look for.")
                 : field.IsNullable && !field.IsRequired ? new FieldReading(true, null)
-                : FieldReading.Refused($"it cannot be left empty. Allowed: {Allowed(field, units, culture)}.");
+                : FieldReading.Refused($"it cannot be left empty. Give {Allowed(field, units, culture)}.");
         }
 
         return field.Type switch
@@ -80,16 +80,18 @@ public static class FieldText
     /// <summary>What may be typed, in a few words.</summary>
     public static string Allowed(FieldSchema field, DisplayUnits units, CultureInfo culture) => field.Type switch
     {
-        FieldType.Quantity or FieldType.Number when field.Unit is not null => string.Join("; ",
-            new[] { FieldLimits.Examples(field, units, culture), FieldLimits.Range(field, units, culture) }.OfType<string>().Distinct()),
-        FieldType.Count => FieldLimits.Range(field, units, culture) is { } range ? $"a whole number, {range}" : "a whole number",
-        FieldType.Choice => string.Join(", ", field.Choices.Select(choice => choice.Replace('-', ' '))),
+        FieldType.Quantity or FieldType.Number when field.Unit is not null => string.Join("; ", new[] { Example(field, units, culture), FieldLimits.FromTo(field, units, culture) }.OfType<string>()),
+        FieldType.Count => FieldLimits.FromTo(field, units, culture) is { } range ? $"a whole number, {range}" : "a whole number",
+        FieldType.Choice => string.Join(", ", field.Choices.Select(FieldWords.OfChoice)),
         FieldType.Flag => "yes or no",
         FieldType.Date => "a day such as 2026-04-30",
         FieldType.Terminal => "part.terminal, for example bank.+",
         FieldType.Reference => "a thing from the list",
         _ => "words",
     };
+
+    private static string? Example(FieldSchema field, DisplayUnits units, CultureInfo culture) =>
+        FieldLimits.Examples(field, units, culture) is var examples && examples == FieldLimits.Range(field, units, culture) ? null : $"e.g. {examples}";
 
     private static FieldReading Quantity(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
     {
@@ -120,7 +122,7 @@ public static class FieldText
         int index = field.Choices.ToList().IndexOf(text);
         return index >= 0
             ? new FieldReading(true, Enum.GetValues(field.ValueType).GetValue(index))
-            : FieldReading.Refused($"'{text}' is none of: {string.Join(", ", field.Choices.Select(choice => choice.Replace('-', ' ')))}.");
+            : FieldReading.Refused($"'{text}' is none of: {string.Join(", ", field.Choices.Select(FieldWords.OfChoice))}.");
     }
 
     private static string Suffix(FieldSchema field) => FieldLimits.Suffix(field);
@@ -129,10 +131,10 @@ public static class FieldText
 
     private static string ChoiceId(object choice) => FieldNames.Kebab(choice.ToString()!);
 
-    private static string WithMark(Quantity quantity, string text) => quantity.Known switch
+    private static string WithMark(Quantity quantity, string text, CultureInfo culture) => quantity.Known switch
     {
         Knowledge.Guessed when !text.EndsWith('?') => text + "?",
-        Knowledge.Estimated when quantity.Typed != text => "about " + text,
+        Knowledge.Estimated when quantity.Typed is not { } typed || QuantityText.AsTyped(typed, culture) != text => "about " + text,
         _ => text,
     };
 

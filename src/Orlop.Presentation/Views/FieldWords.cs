@@ -35,6 +35,16 @@ public static class FieldWords
         _ => text,
     };
 
+    /// <summary>A choice in plain words: "flexible, tinned (class 5)".</summary>
+    public static string OfChoice(string choice) => choice switch
+    {
+        "stranded2" => "stranded (class 2)",
+        "flexible5" => "flexible (class 5)",
+        "stranded-tinned2" => "stranded, tinned (class 2)",
+        "flexible-tinned5" => "flexible, tinned (class 5)",
+        _ => choice.Replace('-', ' '),
+    };
+
     /// <summary>How many a list field holds, in the word for one of them: "7 stretches".</summary>
     public static string Count(FieldSchema list, int count)
     {

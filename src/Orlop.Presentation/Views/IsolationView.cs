@@ -45,7 +45,9 @@ public sealed record IsolationView
         }
 
         PartWords words = new(boat);
-        ImmutableArray<Charger> solar = PanelsToCover.Of(boat, Wiring.Of(boat), plan);
+        Wiring wiring = Wiring.Of(boat);
+        ImmutableArray<Charger> solar = PanelsToCover.Of(boat, wiring, plan);
+        ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(boat, wiring, plan);
         ImmutableArray<string> steps = [.. ToMakeDead(boat, words, plan, solar)];
         return new IsolationView
         {
@@ -65,8 +67,8 @@ public sealed record IsolationView
             StaysLive = [.. IsolationWords.StaysLive(words, StillFed.Each(boat, plan)).Select(SentenceText.Unbroken)],
             Proofs =
             [
-                .. plan.TryMeterAtNode is { } node ? [$"Try the meter at {words.Node(node)}, before and after."] : Array.Empty<string>(),
-                .. plan.Proofs.Select(proof => $"0\u00A0V between {words.Node(proof.Node)} and {(proof.OtherNode is { } other ? words.Node(other) : "the hull's bond")}."),
+                .. proofs.IsEmpty ? Array.Empty<string>() : ProvingWords.TryMeter(boat, words, plan, proofs),
+                .. proofs.Select(proof => ProvingWords.Proof(words, proof)),
             ],
             Cannot = [.. plan.CannotBeMadeDead.Select(part => $"{words.Node(part.Node)}: {words.Title(part.SourceId)} feeds it with nothing between that opens; {part.Because}.")],
         };

@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 
 namespace Orlop.Presentation.Views;
@@ -8,6 +9,13 @@ namespace Orlop.Presentation.Views;
 /// <summary>A missing input in the middle of a sentence.</summary>
 internal static class MissingWords
 {
+    /// <summary>All of them with their verb: "length of Feed and internal resistance of House bank are".</summary>
+    public static string Of(IEnumerable<FindingInput> inputs, BoatModel boat)
+    {
+        string[] all = [.. inputs.Select(input => Of(input, boat)).Distinct()];
+        return $"{SentenceText.Listed(all)} {(all.Length == 1 ? "is" : "are")}";
+    }
+
     /// <summary>"internal resistance of House bank".</summary>
     public static string Of(FindingInput input, BoatModel boat)
     {

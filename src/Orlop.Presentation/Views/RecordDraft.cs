@@ -4,16 +4,19 @@ using Orlop.Presentation.Quantities;
 
 namespace Orlop.Presentation.Views;
 
-/// <summary>A record that is being filled in: the fields that must be given, as typed so far.</summary>
+/// <summary>A record that is being filled in: the fields that must be given and those that are asked for at once, as typed so far.</summary>
 public sealed class RecordDraft
 {
+    // May stay empty, but much rests on them.
+    private static readonly string[] FirstAsked = ["capacityAh", "internalResistanceOhm"];
+
     private readonly Dictionary<FieldSchema, string> _texts = [];
     private readonly Dictionary<FieldSchema, string> _refusals = [];
 
     public RecordDraft(RecordSchema schema)
     {
         Schema = schema;
-        Fields = [.. schema.Fields.Where(field => field.IsRequired && field.Type != FieldType.List)];
+        Fields = [.. schema.Fields.Where(field => (field.IsRequired && field.Type != FieldType.List) || FirstAsked.Contains(field.Name))];
         Inner = Fields.Where(field => field.Type is FieldType.Place or FieldType.Box or FieldType.Record)
             .ToDictionary(field => field, field => new RecordDraft(field.Record!));
         foreach (FieldSchema field in Fields.Where(field => field.Type is FieldType.Choice))
@@ -24,7 +27,7 @@ public sealed class RecordDraft
 
     public RecordSchema Schema { get; }
 
-    /// <summary>The fields that must be given.</summary>
+    /// <summary>The fields that are asked for.</summary>
     public IReadOnlyList<FieldSchema> Fields { get; }
 
     /// <summary>Drafts of the records that some of the fields hold.</summary>

@@ -14,11 +14,11 @@ public static class VitalsView
     private const string FailName = "Fail";
     private const string VoltageName = "Most voltage lost";
     private const string UnknownName = "Cannot tell";
-    private const string MassName = "Weighed on board";
+    private const string MassName = "The draft adds";
 
     /// <summary>The same numbers while they are being worked out, so that what stands below them keeps its place.</summary>
-    public static IReadOnlyList<Vital> Pending { get; } =
-        [.. new[] { UseName, FailName, VoltageName, UnknownName, MassName }.Select(name => new Vital { Name = name, Value = "…", Of = "being worked out" })];
+    public static IReadOnlyList<Vital> Pending(bool isAltered) =>
+        [.. new[] { UseName, FailName, VoltageName, UnknownName }.Concat(isAltered ? [MassName] : []).Select(name => new Vital { Name = name, Value = "…", Of = "being worked out" })];
 
     /// <summary>The numbers, in the order of the screen.</summary>
     public static IReadOnlyList<Vital> Of(ReviewResult review, DisplayUnits units, CultureInfo culture) =>
@@ -27,7 +27,7 @@ public static class VitalsView
         Count(FailName, Verdict.Fails, review, culture),
         VoltageLost(review, units, culture),
         Count(UnknownName, Verdict.Unknown, review, culture),
-        Mass(review, units, culture),
+        .. review.AlterationId is null ? Array.Empty<Vital>() : [Added(review, units, culture)],
     ];
 
     // Of every check that has a use; what fails without one is counted beside it.
@@ -91,18 +91,17 @@ public static class VitalsView
         };
     }
 
-    private static Vital Mass(ReviewResult review, DisplayUnits units, CultureInfo culture)
+    private static Vital Added(ReviewResult review, DisplayUnits units, CultureInfo culture)
     {
         WeighedThings before = WeighedThings.Of(review.AsBuilt), after = WeighedThings.Of(review.AsAltered);
-        bool isAltered = review.AlterationId is not null;
-        double kg = isAltered ? after.MassKg - before.MassKg : after.MassKg;
-        int unknown = isAltered ? after.UnweighedIds.Except(before.UnweighedIds).Count : after.UnweighedIds.Count;
+        double kg = after.MassKg - before.MassKg;
+        int unknown = after.UnweighedIds.Except(before.UnweighedIds).Count;
         string number = QuantityText.Shown(kg, "Kg", units, culture);
         return new Vital
         {
-            Name = isAltered ? "The draft adds" : MassName,
-            Value = isAltered && kg > 0 ? $"+{number}" : number,
-            Of = unknown == 0 ? "" : $"{unknown} {(unknown == 1 ? "thing" : "things")} without a mass",
+            Name = MassName,
+            Value = kg > 0 ? $"+{number}" : number,
+            Of = unknown == 0 ? "" : $"and {unknown} new {(unknown == 1 ? "thing" : "things")} of unknown mass",
             Verdict = unknown > 0 ? Verdict.Unknown : null,
         };
     }

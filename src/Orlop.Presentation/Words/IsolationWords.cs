@@ -15,7 +15,7 @@ public static class IsolationWords
     public const string LoadsOff = "Switch off everything that runs, the engine too, and tell everyone on board that you are working on the wiring.";
 
     /// <summary>The step before the first opening, where panels give to what is opened.</summary>
-    public static string Cover(PartWords words, ImmutableArray<Charger> solar) => $"Cover or disconnect the panels first: {Named(words, solar)}.";
+    public static string Cover(PartWords words, ImmutableArray<Charger> solar) => $"First cover or disconnect the solar panels that feed {Named(words, solar)}.";
 
     /// <summary>Why, and how.</summary>
     public static ImmutableArray<string> CoverDetails { get; } =
@@ -26,7 +26,7 @@ public static class IsolationWords
     ];
 
     /// <summary>The step after everything else is closed again.</summary>
-    public static string Uncover(PartWords words, ImmutableArray<Charger> solar) => $"Last, uncover or connect the panels again: {Named(words, solar)}.";
+    public static string Uncover(PartWords words, ImmutableArray<Charger> solar) => $"Last, uncover or connect again the solar panels that feed {Named(words, solar)}.";
 
     /// <summary>When that may be done.</summary>
     public const string UncoverDetail = "Only once the battery is on its controller again; the controller's own sheet goes first.";
@@ -80,10 +80,11 @@ public static class IsolationWords
     public static IEnumerable<string> StaysLive(PartWords words, IEnumerable<(StaysLive Live, ImmutableArray<Part> Fed)> sources) => sources.Select(source =>
     {
         (StaysLive live, ImmutableArray<Part> fed) = source;
-        string text = $"{words.Title(live.SourceId)}: {live.Because}. Nearest live point: {words.Node(live.NearestNode)}.";
+        bool isLit = IsolationPlans.IsLitByPanels(live);
+        string text = $"{words.Title(live.SourceId)}: {(isLit ? "live if light reaches the panels" : live.Because)}. Nearest live point: {words.Node(live.NearestNode)}.";
         string more = fed.Length > MostNamed ? $" and {fed.Length - MostNamed} more" : "";
-        return fed.IsEmpty ? text : $"{text} It still feeds: {string.Join("; ", fed.Take(MostNamed).Select(part => part.Title))}{more}.";
+        return fed.IsEmpty ? text : $"{text} {(isLit ? "If light reaches the panels, it feeds" : "It still feeds")}: {string.Join("; ", fed.Take(MostNamed).Select(part => part.Title))}{more}.";
     });
 
-    private static string Named(PartWords words, ImmutableArray<Charger> solar) => string.Join("; ", solar.Select(charger => words.Located(charger.Id)));
+    private static string Named(PartWords words, ImmutableArray<Charger> solar) => string.Join(" and ", solar.Select(charger => words.Located(charger.Id)));
 }

@@ -64,7 +64,7 @@ public sealed class ElectricsView
 
     /// <summary>How well each node is protected in a condition.</summary>
     public ProtectionReach ReachIn(Condition condition) => Cached(_reaches, condition.Id, () => _memo.Get(
-        (Wiring, _things.Supplying, condition.Id), () => new ProtectionReach([.. _things.Supplying.Things.OfType<Part>()], Wiring, Grounding, condition.Id)));
+        ProtectionReach.KeyOf(Wiring, _things.Supplying, condition.Id), () => new ProtectionReach([.. _things.Supplying.Things.OfType<Part>()], Wiring, Grounding, condition.Id)));
 
     /// <summary>The sources that reach any terminal of a part without passing a grounded node, with everything closed.</summary>
     internal IEnumerable<Part> SourcesReaching(Part part) => SourcesReaching(part.TerminalNames.Select(name => part.At(name).ToString()));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Electrics.Protection;
 using Orlop.Review.Findings;
 using static Orlop.Review.Electrics.FindingLines;
 
@@ -26,7 +27,8 @@ internal sealed record UnprotectedStretch(
     /// <param name="mostA">The largest device the core allows, in amperes; infinite to ask whether there is any device at all.</param>
     public static UnprotectedStretch Of(ElectricsView view, WiringEdge core, Condition condition, double mostA)
     {
-        (double atA, double atB) = view.ReachIn(condition).FeedsWithout(core);
+        (FeedLimit feedAtA, FeedLimit feedAtB) = view.ReachIn(condition).FeedsWithout(core);
+        (double atA, double atB) = (feedAtA.MostA, feedAtB.MostA);
         string title = $"{core.Owner.Title}, {core.Core!.Id}";
         if (IsTooMuch(atA, mostA) && IsTooMuch(atB, mostA))
         {
@@ -51,7 +53,7 @@ internal sealed record UnprotectedStretch(
         {
             return Faulty(double.IsPositiveInfinity(Math.Max(atA, atB))
                 ? Sentence.Of($"{title}: no fuse or breaker between {fromTitle} and {bare}")
-                : Sentence.Of($"{title}: {bare} is reached with no fuse or breaker small enough on the way"));
+                : Sentence.Of($"{title}: {bare} is reached with no fuse or breaker small enough on the way{FeedWords.Together(view, isFedAtA ? feedAtA : feedAtB)}"));
         }
 
         return new UnprotectedStretch(upstream + length + far.LengthM, source is BatteryBank, fromTitle, far.Device ?? "its device", null, [.. missing]);
@@ -108,13 +110,13 @@ internal sealed record UnprotectedStretch(
         }
     }
 
-    // On towards the loads through plain metal: every way must end in a device small enough; the longest way counts.
+    // On towards the loads through plain metal: every way must end in a device, and these together be small enough; the longest way counts.
     private static Downstream FollowDown(ElectricsView view, WiringEdge core, string start, Condition condition, double mostA, List<FindingInput> missing)
     {
         Stack<(string Node, double LengthM)> open = new([(start, 0)]);
         HashSet<string> seen = [start, core.Other(start)];
         double longest = 0;
-        string? deviceTitle = null;
+        List<(WiringEdge Edge, string Beyond)> ends = [];
         while (open.TryPop(out (string Node, double LengthM) at))
         {
             Part? part = view.Boat.Find<Part>(ElementIds.ThingOf(at.Node));
@@ -125,15 +127,10 @@ internal sealed record UnprotectedStretch(
 
             foreach (WiringEdge edge in view.Wiring.At(at.Node).Where(edge => edge.IsClosedIn(condition.Id) && !seen.Contains(edge.Other(at.Node))))
             {
-                if (edge.Owner is Protection device)
+                if (edge.Owner is Protection)
                 {
-                    if (device.RatedA.Value > mostA)
-                    {
-                        return new Downstream(0, null, FormattableString.Invariant($"{device.Title} of {device.RatedA.Value:G4} A is too big for it; {mostA:G4} A is the largest it allows"));
-                    }
-
                     longest = Math.Max(longest, at.LengthM);
-                    deviceTitle ??= device.Title;
+                    ends.Add((edge, edge.Other(at.Node)));
                     continue;
                 }
 
@@ -142,6 +139,17 @@ internal sealed record UnprotectedStretch(
             }
         }
 
-        return deviceTitle is null ? new Downstream(0, null, "no fuse or breaker protects it at either end") : new Downstream(longest, deviceTitle, null);
+        if (ends.Count == 0)
+        {
+            return new Downstream(0, null, "no fuse or breaker protects it at either end");
+        }
+
+        // Devices side by side pass their sum; one that comes back to the same metal, or has nothing wired behind it, passes nothing.
+        Protection[] passing = [.. ends.Where(end => !seen.Contains(end.Beyond) && view.Wiring.At(end.Beyond).Count > 1).Select(end => (Protection)end.Edge.Owner)];
+        return passing.Sum(device => device.RatedA.Value) > mostA ? new Downstream(0, null, TooBig(passing, mostA)) : new Downstream(longest, ends[0].Edge.Owner.Title, null);
     }
+
+    private static string TooBig(Protection[] passing, double mostA) => passing.FirstOrDefault(device => device.RatedA.Value > mostA) is { } device
+        ? FormattableString.Invariant($"{device.Title} of {device.RatedA.Value:G4} A is too big for it; {mostA:G4} A is the largest it allows")
+        : FormattableString.Invariant($"{string.Join(", ", passing.Select(each => $"{each.Title} {N(each.RatedA.Value)} A"))} may draw {passing.Sum(each => each.RatedA.Value):G4} A through it together; {mostA:G4} A is the most it allows");
 }

@@ -36,6 +36,9 @@ public static class IsolationPlans
         return new SeenWiring(boat, InputOf(boat, wiring, mayOpen)).Find(nodes);
     }
 
+    /// <summary>The source is live only while light reaches its panels.</summary>
+    public static bool IsLitByPanels(StaysLive live) => live?.Because == IsolationSources.Light;
+
     /// <summary>How a source is stopped, in words; null for one that cannot be.</summary>
     public static string? HowStopped(Part source) => IsolationSources.Of(source)?.Stop?.How;
 

@@ -13,7 +13,7 @@ internal static class WorkLabels
     public static ImmutableArray<WorkLabel> Of(PackScope scope) =>
     [
         .. scope.Of(ChangeKind.Cable, ChangeKind.Ends).SelectMany(change => OfCable(scope, (Cable)change.Thing)),
-        .. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>().Select(OfPart),
+        .. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>().Select(part => new WorkLabel(part.Id, part.Title, scope.Words.SpaceOf(part.Id) ?? "", "", Facts(part), null, false)),
     ];
 
     private static IEnumerable<WorkLabel> OfCable(PackScope scope, Cable cable)
@@ -24,15 +24,12 @@ internal static class WorkLabels
             Sentence facts = protection is null
                 ? Sentence.Of($"{new Amount(cable.AreaMm2.Value, "Mm2")}")
                 : Sentence.Of($"{new Amount(cable.AreaMm2.Value, "Mm2")}, {Wording.KindOf(protection)} {new Amount(protection.RatedA.Value, "A")}");
-            string line = $"{core.From} → {core.To}";
             foreach (string key in new[] { ElementIds.FromJoint(cable, core), ElementIds.ToJoint(cable, core) })
             {
-                yield return new WorkLabel(key, ElementIds.Core(cable, core), line, facts, cable.OuterDiameterMm?.Value, true);
+                yield return new WorkLabel(key, scope.Words.Element(ElementIds.Core(cable, core)), scope.Words.At(core.From), scope.Words.At(core.To), facts, cable.OuterDiameterMm?.Value, true);
             }
         }
     }
-
-    private static WorkLabel OfPart(Part part) => new(part.Id, part.Id, part.Title, Facts(part), null, false);
 
     private static Sentence Facts(Part part) => part switch
     {

@@ -38,10 +38,10 @@ internal static class EndPages
     {
         html.Open("tr").Open("td", ("class", "tick"));
         BringPages.Box(html, end.BuiltOn is not null);
-        html.Close().Open("td").Put("b", PartWords.CoreName(end.CoreId)).Text($" at {end.Where}").Put("div", end.Key, ("class", "small"));
+        html.Close().Open("td").Put("b", PartWords.CoreName(end.CoreId)).Text($" at {end.Where}");
         if (markAs is not null)
         {
-            html.Put("b", $"Mark this end {markAs}.");
+            html.Open("div").Put("b", $"Mark this end {markAs}.").Close();
         }
 
         html.Close()

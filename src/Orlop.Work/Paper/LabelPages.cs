@@ -20,9 +20,5 @@ internal static class LabelPages
         ? []
         : LabelSheet.Draw($"{pack.BoatTitle}, {pack.Alteration.Title}", [.. pack.Labels.Select(label => Printed(label, new PackText(options)))], options.Size);
 
-    private static CableLabel Printed(WorkLabel label, PackText text)
-    {
-        string[] ends = label.Line.Split(" → ");
-        return new CableLabel(label.Id, ends[0], ends.Length > 1 ? ends[1] : "", text.Of(label.Facts), "");
-    }
+    private static CableLabel Printed(WorkLabel label, PackText text) => new(label.Name, label.From, label.To, text.Of(label.Facts), "");
 }

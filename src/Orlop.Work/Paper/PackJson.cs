@@ -96,7 +96,7 @@ public static class PackJson
         ["kept"] = end.IsKept,
     };
 
-    private static JsonObject Of(WorkLabel label, PackText text) => new() { ["key"] = label.Key, ["id"] = label.Id, ["line"] = label.Line, ["facts"] = text.Of(label.Facts) };
+    private static JsonObject Of(WorkLabel label, PackText text) => new() { ["key"] = label.Key, ["name"] = label.Name, ["from"] = label.From, ["to"] = label.To, ["facts"] = text.Of(label.Facts) };
 
     private static JsonObject Of(PredictedReading reading, PackText text) => new()
     {

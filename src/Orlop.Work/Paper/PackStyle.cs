@@ -15,7 +15,7 @@ internal static class PackStyle
         h2{font-size:16pt;margin:0 0 3mm;padding-bottom:1mm;border-bottom:.7mm solid #000;break-after:avoid}
         h3{font-size:12.5pt;margin:5mm 0 1.5mm;break-after:avoid}
         p{margin:0 0 2mm}
-        h2+p{break-after:avoid}
+        h2+p{break-inside:avoid;break-after:avoid}
         section{break-before:page;padding-top:1mm}
         section.follows{break-before:auto;margin-top:6mm}
         table{width:100%;border-collapse:collapse;margin:0 0 3mm}
@@ -47,7 +47,7 @@ internal static class PackStyle
         .step{border-bottom:.2mm solid #777;padding:1.6mm 0 1.2mm}
         .step>*{margin-left:23mm}
         .step>.head{display:grid;grid-template-columns:10mm 9mm 1fr 34mm;gap:0 2mm;margin-left:0}
-        .head{break-inside:avoid}
+        .step:not(.long),.head{break-inside:avoid}
         .step>:not(:first-child){break-before:avoid}
         .caution.around{break-inside:auto;box-decoration-break:clone;-webkit-box-decoration-break:clone}
         .around>div{break-inside:avoid}
@@ -108,6 +108,27 @@ internal static class PackStyle
         .step>*{margin-left:0}
         .step>.head{grid-template-columns:9mm 8mm minmax(0,1fr)}
         .step .sign{grid-column:3;margin-top:2mm}
+        main table:not(.title),main table:not(.title) tbody,main table:not(.title) tr.kind{display:block}
+        main table:not(.title) thead{display:none}
+        main table:not(.title) tr:not(.kind){display:grid;grid-template-columns:10mm minmax(0,1fr) auto;gap:0 2mm;padding:1.5mm 0;border-bottom:.2mm solid #777}
+        main table:not(.title) tr.kind th,main table:not(.title) td{display:block;border:0;padding:.3mm 0}
+        .bring td:nth-child(4){grid-column:2;grid-row:2}
+        .bring td:nth-child(5){grid-column:3;grid-row:2}
+        .bring td:nth-child(5):not(:empty)::before{content:"buy: ";font-size:9.5pt;font-weight:400}
+        .bring td:nth-child(4):empty,.bring td:nth-child(5):empty{display:none}
+        .cut td:nth-child(2){grid-column:3;grid-row:1}
+        .cut td:nth-child(3){grid-column:2;grid-row:1}
+        .cut td:nth-child(4),.cut td:nth-child(5){grid-column:2/4}
+        .cut td:nth-child(4)::before{content:"run and allowance: "}
+        .cut td:nth-child(5)::before{content:"from: "}
+        .ends td:nth-child(2),.readings td:nth-child(2){grid-column:2/4}
+        .ends td:nth-child(n+3),.readings td:nth-child(n+3){grid-column:2/4}
+        .ends td:nth-child(4)::before{content:"strip "}
+        .ends td:nth-child(5)::before{content:"test pull "}
+        .ends td:nth-child(6)::before{content:"torque "}
+        .readings td:nth-child(3)::before{content:"expect "}
+        .readings td:nth-child(4)::before{content:"accept "}
+        .ends td::before,.readings td::before{font-size:9.5pt;font-weight:400}
         .sheet{position:relative}
         }
         """;

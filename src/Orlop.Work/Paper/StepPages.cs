@@ -9,6 +9,7 @@ namespace Orlop.Work.Paper;
 internal static class StepPages
 {
     private const int NoteLineCount = 3;
+    private const int MostLinesTogether = 8;
 
     public static void Write(HtmlText html, WorkPack pack, PackText text, DateOnly day)
     {
@@ -49,9 +50,12 @@ internal static class StepPages
     // Done, and done for good: one line of it is enough. What holds for one day only is printed whole, for the next visit.
     private static bool IsBehind(WorkStep step, DateOnly day) => step.IsDoneOn(day) && !step.IsForOneDay;
 
+    // A step stays on one page with its lines, unless it is so long that it would leave a hole.
+    private static bool IsLong(WorkStep step) => step.Details.Length > MostLinesTogether || step.Cautions.Any(caution => caution.Kind == CautionKind.StaysLive);
+
     private static void Step(HtmlText html, WorkStep step, int number, ImmutableArray<StepCaution> cautions, PackText text, DateOnly day)
     {
-        html.Open("div", ("class", step.IsDoneOn(day) ? "step done" : "step"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
+        html.Open("div", ("class", $"step{(step.IsDoneOn(day) ? " done" : "")}{(IsLong(step) ? " long" : "")}"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
         html.Open("div", ("class", "head")).Open("div");
         BringPages.Box(html, step.IsDoneOn(day));
         html.Close().Put("div", number.ToString(CultureInfo.InvariantCulture), ("class", "no")).Open("div", ("class", "what"));

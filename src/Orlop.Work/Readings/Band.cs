@@ -8,6 +8,8 @@ namespace Orlop.Work.Readings;
 /// <param name="Most">The highest that is accepted, the meter's error included.</param>
 public sealed record Band(Amount Nominal, Amount Least, Amount Most)
 {
+    private const double BetweenUnits = 1000;
+
     /// <summary>Suffix of its unit: V or A.</summary>
     public string Suffix => Nominal.Suffix;
 
@@ -22,6 +24,12 @@ public sealed record Band(Amount Nominal, Amount Least, Amount Most)
 
     /// <summary>A reading has the other sign than everything that is accepted, by more than the meter's own error.</summary>
     public bool IsTurned(double value, double meterError) => HasSign && value * Nominal.Value < 0 && Math.Abs(value) > meterError;
+
+    /// <summary>The value in the unit a thousand times larger or smaller, where only that lies in the accepted range; else null.</summary>
+    public Amount? Meant(double value) => Contains(value) ? null
+        : Contains(value * BetweenUnits) ? Nominal with { Value = value * BetweenUnits }
+        : Contains(value / BetweenUnits) && Math.Abs(value) > Math.Abs(Nominal.Value) ? Nominal with { Value = value / BetweenUnits }
+        : null;
 
     private static Amount Minus(Amount amount) => amount with { Value = -amount.Value };
 }

@@ -1,4 +1,5 @@
 using Orlop.Boat.Things;
+using Orlop.Review.Findings;
 
 namespace Orlop.Work.Readings;
 
@@ -17,15 +18,21 @@ public enum ReadingStanding
     /// <summary>Above the accepted band.</summary>
     Above,
 
-    /// <summary>Its sign is against the prediction: the leads or the clamp are the other way round, or current flows the other way.</summary>
+    /// <summary>Its sign is against the prediction: what that may mean stands beside it.</summary>
     Turned,
 }
 
 /// <summary>A reading beside its prediction.</summary>
 /// <param name="Expected">Null when it cannot be predicted.</param>
-/// <param name="WhyNot">Why it cannot be compared; null when it was.</param>
-public sealed record ComparedReading(Reading Reading, ReadingStanding Standing, Band? Expected, string? WhyNot)
+/// <param name="WhyNot">Why it cannot be compared, or what its sign may mean; null when neither.</param>
+/// <param name="Meant">A thousand times or a thousandth of what was read, where that alone is in the accepted band: one unit was perhaps taken for another. Else null.</param>
+public sealed record ComparedReading(Reading Reading, ReadingStanding Standing, Band? Expected, string? WhyNot, Amount? Meant = null)
 {
-    /// <summary>What is said of a reading that is <see cref="ReadingStanding.Turned"/>.</summary>
-    public const string TurnedWords = "the sign is against the prediction: leads swapped, or current flows the other way";
+    /// <summary>Why the search for a bad joint does without it; null when it is used.</summary>
+    public string? WhyLeftOut => Standing is ReadingStanding.CannotCompare or ReadingStanding.Turned ? WhyNot
+        : IsThousandth ? "a thousand times as much would agree: was one unit taken for another?"
+        : null;
+
+    // What is a thousand times too much stays in: across an open fuse stands the whole voltage.
+    private bool IsThousandth => Meant is { } meant && (Reading.VoltageV ?? Reading.CurrentA) is { } read && Math.Abs(meant.Value) > Math.Abs(read.Value);
 }

@@ -32,12 +32,14 @@ public sealed class ConditionPrediction
     private const double IdleA = 1e-6;
 
     private readonly BoatModel _boat;
+    private readonly Wiring _wiring;
     private readonly ImmutableArray<ImmutableArray<SolvedNetwork>> _doubts;
     private readonly ImmutableArray<SolvedNetwork> _unknownLengths;
 
-    private ConditionPrediction(BoatModel boat, Condition condition, SolvedNetwork nominal, ImmutableArray<ImmutableArray<SolvedNetwork>> doubts, ImmutableArray<SolvedNetwork> unknownLengths)
+    private ConditionPrediction(BoatModel boat, Wiring wiring, Condition condition, SolvedNetwork nominal, ImmutableArray<ImmutableArray<SolvedNetwork>> doubts, ImmutableArray<SolvedNetwork> unknownLengths)
     {
         _boat = boat;
+        _wiring = wiring;
         Condition = condition;
         Nominal = nominal;
         _doubts = doubts;
@@ -60,7 +62,7 @@ public sealed class ConditionPrediction
         IEnumerable<ImmutableArray<SolvedNetwork>> charges = Charges(condition).Select(charge => Build(boat, wiring, practice, charge)).Select(of => ImmutableArray.Create(Solve(of, of.Network)));
         SolvedNetwork nominal = Solve(built, built.Network);
         HashSet<string> unknown = [.. UnknownLengths(nominal)];
-        return new ConditionPrediction(boat, condition, nominal,
+        return new ConditionPrediction(boat, wiring, condition, nominal,
             [
                 .. doubts.Of(built.Network).Select(pair => pair.Select(network => Solve(built, network)).ToImmutableArray()),
                 [.. charges.SelectMany(charge => charge)],
@@ -73,6 +75,22 @@ public sealed class ConditionPrediction
 
     /// <summary>Current through an element: a core, a protection, a switch, a load.</summary>
     public Prediction Current(string element) => Of("A", MeterAccuracy.CurrentA, element, network => Through(network, element));
+
+    /// <summary>The two nodes are joined by conductors and devices alone: what is read between them turns its sign with the current.</summary>
+    public bool IsAlongConductors(string plus, string minus)
+    {
+        HashSet<string> seen = new(StringComparer.Ordinal) { plus };
+        Stack<string> open = new(seen);
+        while (open.TryPop(out string? node))
+        {
+            foreach (WiringEdge edge in _wiring.At(node).Where(edge => edge.IsClosedIn(Condition.Id) && seen.Add(edge.Other(node))))
+            {
+                open.Push(edge.Other(node));
+            }
+        }
+
+        return seen.Contains(minus);
+    }
 
     // Lengths that are not given, of cores that carry something.
     private static IEnumerable<string> UnknownLengths(SolvedNetwork network) => network.Built.Gaps

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Diagnosis;
@@ -24,19 +25,19 @@ internal sealed class Evidence
         ImmutableArray<LeftOut>.Builder left = ImmutableArray.CreateBuilder<LeftOut>();
         foreach (Reading reading in readings)
         {
-            string? why = reading switch
+            string? why = ReadingComparison.Compare(reading, prediction).WhyLeftOut ?? reading switch
             {
-                { Plus: { } plus, Minus: { } minus, VoltageV: { } voltage } => Add(prediction.Voltage(plus.ToString(), minus.ToString()), GroupAt(prediction, plus.ToString()), voltage, MeterAccuracy.VoltageV, deviation =>
+                { Plus: { } plus, Minus: { } minus, VoltageV: { } voltage } => Add(prediction.Voltage(plus.ToString(), minus.ToString()).Band!, GroupAt(prediction, plus.ToString()), voltage, MeterAccuracy.VoltageV, deviation =>
                 {
                     voltages.Add(new VoltageReading(plus.ToString(), minus.ToString(), voltage.Value, deviation));
                     read.Add(reading);
                 }),
-                { Through: { } through, CurrentA: { } current } => Add(prediction.Current(through), prediction.Nominal.GroupOf(through), current, MeterAccuracy.CurrentA, deviation =>
+                { Through: { } through, CurrentA: { } current } => Add(prediction.Current(through).Band!, prediction.Nominal.GroupOf(through), current, MeterAccuracy.CurrentA, deviation =>
                 {
                     currents.Add(new CurrentReading(through, AsCounted(prediction, through, current.Value), deviation));
                     clamped.Add(reading);
                 }),
-                _ => "it needs a voltage with both probes, or a current with what it flows through",
+                _ => throw new UnreachableException(),
             };
             if (why is not null)
             {
@@ -89,19 +90,8 @@ internal sealed class Evidence
         }
     }
 
-    private string? Add(Prediction prediction, SolvedGroup? group, Quantity read, Func<double, double> meter, Action<double> add)
+    private string? Add(Band band, SolvedGroup? group, Quantity read, Func<double, double> meter, Action<double> add)
     {
-        if (prediction.Band is not { } band)
-        {
-            return prediction.WhyNot;
-        }
-
-        Band told = band.Suffix == "A" ? band.Forward() : band;
-        if (told.IsTurned(read.Value, meter(read.Value)))
-        {
-            return ComparedReading.TurnedWords;
-        }
-
         Group ??= group;
         if (group is null || group != Group)
         {

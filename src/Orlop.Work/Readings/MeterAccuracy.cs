@@ -18,6 +18,12 @@ public static class MeterAccuracy
     /// <summary>Error in amperes at a current.</summary>
     public static double CurrentA(double currentA) => (ClampFraction * Math.Abs(currentA)) + ClampA;
 
+    /// <summary>What a meter may show, with either sign, of no voltage at all: a few digits of its finest range.</summary>
+    public const double NothingV = 0.0005;
+
+    /// <summary>A reading below this has no sign that can be trusted, in the reading's own unit.</summary>
+    public static double Unsigned(double read, string suffix) => suffix == "A" ? CurrentA(read) : Math.Max(NothingV, VoltageV(read));
+
     /// <summary>One digit, in volts, of the range that holds a voltage.</summary>
     public static double DigitV(double voltageV) => Math.Abs(voltageV) switch
     {

@@ -38,7 +38,8 @@ public static class ReadingComparison
         return compared.ToImmutable();
     }
 
-    private static ComparedReading Compare(Reading reading, ConditionPrediction prediction)
+    /// <summary>One reading beside what its condition predicts.</summary>
+    internal static ComparedReading Compare(Reading reading, ConditionPrediction prediction)
     {
         (Quantity? Read, Prediction? Expected) pair = reading switch
         {
@@ -57,15 +58,26 @@ public static class ReadingComparison
         }
 
         Band told = band.Suffix == "A" ? band.Forward() : band;
-        return new ComparedReading(reading, Standing(told, read.Value), told, null);
+        ReadingStanding standing = Standing(told, read.Value);
+        return standing == ReadingStanding.Turned
+            ? new ComparedReading(reading, standing, told, $"the sign is against the prediction: {WhyTurned(reading, prediction)}")
+            : new ComparedReading(reading, standing, told, null, standing == ReadingStanding.Within ? null : told.Meant(read.Value));
     }
+
+    // Between plus and minus no current turns the sign.
+    private static string WhyTurned(Reading reading, ConditionPrediction prediction) => reading switch
+    {
+        { Plus: { } plus, Minus: { } minus } when prediction.IsAlongConductors(plus.ToString(), minus.ToString()) => "leads swapped, or current flows the other way",
+        { Plus: not null, Minus: not null } => "leads swapped; if they are not, plus and minus are crossed: switch off and look",
+        _ => "clamp the other way round, or current flows the other way",
+    };
 
     private static ReadingStanding Standing(Band band, double value)
     {
         bool isCurrent = band.Suffix == "A";
         // Which way a current flows that may flow either way cannot be told.
         return band.Contains(value) || (isCurrent && !band.HasSign && band.Contains(-value)) ? ReadingStanding.Within
-            : band.IsTurned(value, isCurrent ? MeterAccuracy.CurrentA(value) : MeterAccuracy.VoltageV(value)) ? ReadingStanding.Turned
+            : band.IsTurned(value, MeterAccuracy.Unsigned(value, band.Suffix)) ? ReadingStanding.Turned
             : value < band.Least.Value ? ReadingStanding.Below : ReadingStanding.Above;
     }
 }

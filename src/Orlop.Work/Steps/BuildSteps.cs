@@ -11,7 +11,7 @@ using Orlop.Work.Scope;
 namespace Orlop.Work.Steps;
 
 /// <summary>Steps that take out, fit, run, make off, test and connect. Every edit is built by exactly one of them.</summary>
-internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
+internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
 {
     public IEnumerable<WorkStep> All() =>
     [
@@ -45,7 +45,7 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
         : Sentence.Of($"Take out {scope.Words.Located(change.Id)}.")) with
     {
         Details = change.Thing is Cable ? [Sentence.Of($"Mark each end before it comes off. Leave no dead tail connected to anything.")] : [],
-        Cautions = [.. Cautions.AtNodes(scope, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
+        Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
     };
 
     private WorkStep TakeOutOldCable(WorkChange change) => new()
@@ -53,7 +53,7 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
         Key = $"take-out:{change.Id}",
         Kind = StepKind.Remove,
         Text = Sentence.Of($"Take off and take out the old {PartWords.Small(change.Edit.Was!.Title)}; tie a draw wire to it if it runs where the new one will."),
-        Cautions = [.. Cautions.AtNodes(scope, IsolationPlans.NodesOf(change.Edit.Was))],
+        Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Edit.Was))],
         About = [change.Id],
     };
 
@@ -73,7 +73,7 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
             Details = thing.Note is { Length: > 0 } note ? [.. FitDetails(thing), Sentence.Of($"{note}")] : FitDetails(thing),
             Cautions =
             [
-                .. change.Kind == ChangeKind.Fit ? thing is BatteryBank ? [Cautions.Battery] : [] : Cautions.AtNodes(scope, IsolationPlans.NodesOf(thing)),
+                .. change.Kind == ChangeKind.Fit ? thing is BatteryBank ? [Cautions.Battery] : [] : Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(thing)),
                 .. Cautions.InSpace(SpaceOf(thing), drills), .. Cautions.Lifting(thing),
             ],
         };
@@ -158,7 +158,7 @@ internal sealed class BuildSteps(PackScope scope, ImmutableArray<CableCut> cuts,
             : Sentence.Of($"Connect {change.Thing.Title}, the end away from the source first.")) with
         {
             Details = change.Thing is Link ? [Sentence.Of($"Faces bright and flat, nothing between them; tighten to the maker's torque and mark the nut.")] : [.. own.OrderByDescending(end => scope.StepsFrom(end.At.ToString())).Select(Tighten)],
-            Cautions = [.. Cautions.AtNodes(scope, IsolationPlans.NodesOf(change.Thing))],
+            Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing))],
             Ends = [.. own.Select(end => end.Key)],
         };
     }

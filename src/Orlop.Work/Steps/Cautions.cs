@@ -1,6 +1,7 @@
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Orlop.Presentation.Words;
 using Orlop.Review.Isolation;
 using Orlop.Work.Scope;
 using Orlop.Work.Tables;
@@ -53,9 +54,10 @@ internal static class Cautions
     };
 
     /// <summary>Cautions for connecting or taking off at these nodes.</summary>
-    public static IEnumerable<Caution> AtNodes(PackScope scope, IEnumerable<string> nodes)
+    public static IEnumerable<Caution> AtNodes(PackScope scope, WorkIsolation isolation, IEnumerable<string> nodes)
     {
-        List<Part> parts = [.. nodes.Select(ElementIds.ThingOf).Distinct(StringComparer.Ordinal).Select(id => scope.Whole.Find<Part>(id)).OfType<Part>()];
+        string[] at = [.. nodes];
+        List<Part> parts = [.. at.Select(ElementIds.ThingOf).Distinct(StringComparer.Ordinal).Select(id => scope.Whole.Find<Part>(id)).OfType<Part>()];
         if (parts.Exists(part => part is BatteryBank))
         {
             yield return Battery;
@@ -66,9 +68,11 @@ internal static class Cautions
             yield return Mains;
         }
 
-        if (parts.OfType<Inverter>().FirstOrDefault() is { } inverter)
+        HashSet<string> opened = [.. (isolation.Result?.Openings ?? []).SelectMany(opening => opening.EdgeIds)];
+        if (StoredCharge.At(scope.Whole, scope.WholeWiring, at, opened) is { IsEmpty: false } charged)
         {
-            yield return new Caution(CautionKind.StoredCharge, $"The capacitors of {inverter.Title} hold their charge after it is cut off: wait as its maker says and measure before touching.");
+            yield return new Caution(
+                CautionKind.StoredCharge, $"The capacitors of {SentenceText.Listed(charged.Select(part => part.Title))} hold their charge after they are cut off: wait as the maker says and measure before touching.");
         }
     }
 

@@ -76,7 +76,7 @@ internal static class FinishSteps
                 },
                 Details = [Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity.")],
                 WriteDown = new WriteDown("V", "At its supply side"),
-                Cautions = [.. Cautions.AtNodes(scope, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind is CautionKind.Mains or CautionKind.Battery)],
+                Cautions = [.. Cautions.AtNodes(scope, isolation, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind is CautionKind.Mains or CautionKind.Battery)],
                 About = [device.Id],
             };
         }

@@ -52,7 +52,7 @@ internal static class IsolationSteps
 
         foreach (Opening opening in plan.Openings)
         {
-            yield return Open(scope, opening);
+            yield return Open(scope, isolation, opening);
         }
 
         if (!plan.KeepOpen.IsEmpty)
@@ -74,7 +74,7 @@ internal static class IsolationSteps
             HashSet<string> live = [.. plan.CannotBeMadeDead.Select(node => node.Node).Where(nodes.Contains)];
             if (scope.Whole.Find(partId) is BatteryBank || nodes.All(node => live.Contains(node) || node == reference))
             {
-                WorkStep step = Live(scope, plan, partId, nodes);
+                WorkStep step = Live(scope, isolation, plan, partId, nodes);
                 yield return step with { Cautions = [.. step.Cautions, .. elsewhere] };
                 elsewhere = [];
                 continue;
@@ -82,7 +82,7 @@ internal static class IsolationSteps
 
             yield return Prove(scope, isolation, plan, partId, [.. nodes.Where(node => !live.Contains(node))], isFirst) with
             {
-                Cautions = [.. NotDead(scope, plan, nodes), .. elsewhere, .. Cautions.AtNodes(scope, nodes)],
+                Cautions = [.. NotDead(scope, plan, nodes), .. elsewhere, .. Cautions.AtNodes(scope, isolation, nodes)],
             };
             (isFirst, elsewhere) = (false, []);
         }
@@ -91,7 +91,7 @@ internal static class IsolationSteps
     /// <summary>Key of the step that opens or stops something.</summary>
     public static string KeyOf(Opening opening) => $"isolate:{opening.Id}";
 
-    private static WorkStep Open(PackScope scope, Opening opening)
+    private static WorkStep Open(PackScope scope, WorkIsolation isolation, Opening opening)
     {
         WiringEdge? edge = opening.EdgeIds.IsEmpty ? null : scope.WholeWiring.Find(opening.EdgeIds[0]);
         return new WorkStep
@@ -107,7 +107,7 @@ internal static class IsolationSteps
             },
             Cautions = opening.Means == OpeningMeans.LiftBatteryLead
                 ? [Cautions.Battery]
-                : edge is null ? [] : [.. Cautions.AtNodes(scope, [edge.A, edge.B]).Where(caution => caution.Kind == CautionKind.Mains)],
+                : edge is null ? [] : [.. Cautions.AtNodes(scope, isolation, [edge.A, edge.B]).Where(caution => caution.Kind == CautionKind.Mains)],
             About = [ElementIds.ThingOf(opening.Id)],
         };
     }
@@ -116,21 +116,18 @@ internal static class IsolationSteps
     {
         ImmutableArray<Sentence>.Builder details = ImmutableArray.CreateBuilder<Sentence>();
         string reference = Reference(isolation.Boat) is { } bar ? scope.Words.At(bar) : "the hull, on bright metal";
+        HashSet<string> own = [.. nodes.Where(node => Reference(isolation.Boat)?.ToString() != node)];
+        IsolationResult here = plan with { Proofs = [.. plan.Proofs.Where(proof => own.Contains(proof.Node) && (proof.OtherNode is null || own.Contains(proof.OtherNode)))] };
+        ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(isolation.Boat, scope.WholeWiring, here);
         if (isFirst)
         {
-            details.Add(plan.TryMeterAtNode is { } live
-                ? Sentence.Of($"Before and after: try the meter where it must read, {scope.Words.Node(live)} to {reference}.")
-                : Sentence.Of($"Before and after: try the meter on a source you know to be live, a torch cell or a car's battery."));
+            details.AddRange(ProvingWords.TryMeter(isolation.Boat, scope.Words, plan, proofs).Select(text => Sentence.Of($"{text}")));
         }
 
-        foreach (string node in nodes.Where(node => Reference(isolation.Boat)?.ToString() != node))
+        foreach (ProvingPoint proof in proofs)
         {
-            details.Add(Sentence.Of($"{scope.Words.Node(node)} to {reference}: 0 V, at most {new Amount(DeadV, "V")}."));
-        }
-
-        foreach ((string plus, string minus) in Pairs(nodes))
-        {
-            details.Add(Sentence.Of($"{scope.Words.Node(plus)} to {scope.Words.Node(minus)}: 0 V, at most {new Amount(DeadV, "V")}."));
+            string before = ProvingWords.Before(proof.NominalV) is { Length: > 0 } told ? $" ({told})" : "";
+            details.Add(Sentence.Of($"{scope.Words.Node(proof.Node)} to {(proof.OtherNode is { } other ? scope.Words.Node(other) : reference)}, on {ProvingWords.Setting(proof.IsAc)}: 0 V, at most {new Amount(DeadV, "V")}{before}.{ProvingWords.StandsFor(scope.Words, proof)}"));
         }
 
         return new WorkStep
@@ -144,28 +141,17 @@ internal static class IsolationSteps
         };
     }
 
-    private static WorkStep Live(PackScope scope, IsolationResult plan, string partId, ImmutableArray<string> nodes) => new()
+    private static WorkStep Live(PackScope scope, WorkIsolation isolation, IsolationResult plan, string partId, ImmutableArray<string> nodes) => new()
     {
         Key = $"stays-live:{partId}",
         Kind = StepKind.ProveDead,
         Text = scope.Whole.Find(partId) is BatteryBank
             ? Sentence.Of($"The posts of {scope.Words.Located(partId)} stay live: no switch or fuse makes them dead. Do not look for 0 V there.")
             : Sentence.Of($"{scope.Words.Located(partId)} stays live: it cannot be proved dead. Measure it and write down what it reads."),
-        Cautions = [.. NotDead(scope, plan, nodes), .. Cautions.AtNodes(scope, nodes)],
+        Cautions = [.. NotDead(scope, plan, nodes), .. Cautions.AtNodes(scope, isolation, nodes)],
         WriteDown = scope.Whole.Find(partId) is BatteryBank ? null : new WriteDown("V", "It reads"),
         About = [partId],
     };
-
-    private static IEnumerable<(string Plus, string Minus)> Pairs(ImmutableArray<string> nodes)
-    {
-        for (int i = 0; i < nodes.Length; i++)
-        {
-            for (int j = i + 1; j < nodes.Length; j++)
-            {
-                yield return (nodes[i], nodes[j]);
-            }
-        }
-    }
 
     private static Terminal? Reference(Boat.BoatModel boat) =>
         boat.All<Busbar>().FirstOrDefault(bar => bar.IsBonded) is { } bonded ? bonded.At(TerminalNames.Bar)

@@ -109,13 +109,13 @@ public sealed class BoatFileCommandTests : IDisposable
     {
         string demo = Repository.At("examples", "sandgrouse.json");
         string text = (await CommandRun.Of("isolate", demo, "main-plus")).Out;
-        Assert.InRange(text.IndexOf("Cover or disconnect the panels first", StringComparison.Ordinal), 0, text.IndexOf("Pull the fuse", StringComparison.Ordinal));
+        Assert.InRange(text.IndexOf("First cover or disconnect the solar panels", StringComparison.Ordinal), 0, text.IndexOf("Pull the fuse", StringComparison.Ordinal));
         Assert.InRange(text.IndexOf("Last, uncover", StringComparison.Ordinal), text.IndexOf("may run again", StringComparison.Ordinal), text.Length);
         Assert.Contains("It still feeds: Always-live stud;", text, StringComparison.Ordinal);
 
         using JsonDocument json = JsonDocument.Parse((await CommandRun.Of("isolate", demo, "main-plus", "--json")).Out);
         Assert.Equal("solar", json.RootElement.GetProperty("cover")[0].GetString());
-        Assert.StartsWith("Cover or disconnect", json.RootElement.GetProperty("steps")[1].GetString(), StringComparison.Ordinal);
+        Assert.StartsWith("First cover or disconnect", json.RootElement.GetProperty("steps")[1].GetString(), StringComparison.Ordinal);
         Assert.StartsWith("Last, uncover", json.RootElement.GetProperty("restore").EnumerateArray().Last().GetString(), StringComparison.Ordinal);
         Assert.Contains("live-stud", json.RootElement.GetProperty("staysLive")[0].GetProperty("feeds").EnumerateArray().Select(id => id.GetString()));
     }

@@ -23,6 +23,7 @@ public sealed class NearNamesTests
 
     [Theory]
     [InlineData("pnale-plus", "Did you mean panel-plus (Panel plus bar)?")]
+    [InlineData("solar-controler", "Did you mean solar (Solar controller, 2 × 200 W)?")]
     [InlineData("winch-fuse", "sampling-winch")]
     [InlineData("winch-fuze", "Did you mean winch-fuse (")]
     [InlineData("engine-space", "no part, cable or link")]

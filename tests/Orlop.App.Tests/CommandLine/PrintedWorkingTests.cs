@@ -34,6 +34,23 @@ public sealed partial class PrintedWorkingTests
         Assert.True(count >= leastCount, $"Only {count} lines were arithmetic.");
     }
 
+    [Fact]
+    public async Task Use_OfACableNotProtected_IsALineOfItsWorking()
+    {
+        CommandRun run = await CommandRun.Of(["review", Repository.At("examples", "sandgrouse.json"), "--json", "--alteration", "sampling-winch"]);
+        using JsonDocument json = JsonDocument.Parse(run.Out);
+        JsonElement[] overloaded =
+        [
+            .. from finding in json.RootElement.GetProperty("findings").EnumerateArray()
+               let side = finding.GetProperty("asAltered")
+               where finding.GetProperty("check").GetString() == "conductor-protection" && side.ValueKind == JsonValueKind.Object
+                   && side.GetProperty("verdict").GetString() == "fails" && side.GetProperty("useFraction").ValueKind == JsonValueKind.Number
+               select side,
+        ];
+        Assert.NotEmpty(overloaded);
+        Assert.All(overloaded, side => Assert.Contains(side.GetProperty("working").EnumerateArray(), line => line.GetProperty("what").GetString() == "Use"));
+    }
+
     private static IEnumerable<(string At, string Expression, string Shown)> Lines(JsonElement review) =>
         from finding in review.GetProperty("findings").EnumerateArray()
         from side in new[] { "asBuilt", "asAltered" }

@@ -19,6 +19,18 @@ public sealed class ReviewCommandTests
         Assert.Contains("not a survey", run.Out, StringComparison.Ordinal);
     }
 
+    // The demo lacks one length: the anchor light's cable.
+    [Fact]
+    public async Task Review_FindingsThatWaitForOneInput_StandTogetherUnderIt()
+    {
+        string[] lines = (await CommandRun.Of("review", Demo)).Out.Split('\n');
+        int title = Assert.Single(Enumerable.Range(0, lines.Length), line => lines[line].Contains("is missing:", StringComparison.Ordinal) && lines[line].Contains("nchor light", StringComparison.Ordinal));
+        int count = int.Parse(lines[title].Split("is missing: ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.True(count > 1);
+        Assert.All(lines[(title + 1)..(title + 1 + count)], line => Assert.StartsWith(new string(' ', 22), line, StringComparison.Ordinal));
+        Assert.False(lines[title + 1 + count].StartsWith(new string(' ', 22), StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task Review_EmptyBoat_SaysThatNothingCouldBeChecked()
     {

@@ -65,6 +65,21 @@ public sealed class ComponentTests : IDisposable
     }
 
     [Fact]
+    public void ThingForm_PartOfAnotherDraft_SaysWhichAndOpensIt()
+    {
+        IRenderedComponent<ThingForm> form = Form("winch-lead");
+        Assert.Contains("is not in the boat as built, which is shown", form.Find(".next").TextContent, StringComparison.Ordinal);
+        Assert.Equal(["Open “Sampling winch”", "Open “Sampling winch, second draft”"], form.FindAll(".next button").Select(button => button.TextContent));
+
+        form.Find(".next button").Click();
+        Assert.Equal("sampling-winch", Session.Now.Draft!.Id);
+        form.WaitForAssertion(() => Assert.NotEmpty(form.FindAll("#field-winch-lead-areaMm2")));
+    }
+
+    [Fact]
+    public void ThingForm_NowhereAtAll_SaysSo() => Assert.Contains("nor in any draft", Form("no-such-thing").Markup, StringComparison.Ordinal);
+
+    [Fact]
     public void ThingForm_GoodNumber_IsKept()
     {
         Form("main-fuse").Find("#field-main-fuse-ratedA").Change("200 A");

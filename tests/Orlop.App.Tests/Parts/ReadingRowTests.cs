@@ -34,8 +34,23 @@ public sealed class ReadingRowTests : IDisposable
         Assert.Equal(shown, Box(expectedV, new Quantity(voltageV, Knowledge.Measured, plusMinusV)));
 
     [Fact]
-    public void SignAgainstThePrediction_IsNamed() => Assert.Contains(
-        "the sign is against the prediction: leads swapped, or current flows the other way", Row(0.04, -0.0445, ReadingStanding.Turned).Find(".stand").TextContent, StringComparison.Ordinal);
+    public void SignAgainstThePrediction_SaysWhatItMayMean() => Assert.Contains(
+        "the sign is turned; left out of the estimate", Row(0.04, -0.0445, ReadingStanding.Turned, "the sign is turned").Find(".stand").TextContent, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(0.227, 0.000227, "0.227 V")]
+    [InlineData(0.04, 44.5, "44.5 mV")]
+    public void OneUnitForAnother_IsAskedAbout_AndPutRightByOneButton(double expectedV, double readV, string meant)
+    {
+        string kept = "";
+        IRenderedComponent<ReadingRow> row = Row(expectedV, readV, ReadingStanding.Below, onTyped: typed => kept = typed);
+        Assert.Contains($"Did you mean {meant.Replace(' ', '\u00A0')}?", row.Markup.Replace("&#xA0;", "\u00A0", StringComparison.Ordinal).Replace("&nbsp;", "\u00A0", StringComparison.Ordinal), StringComparison.Ordinal);
+        row.Find("button").Click();
+        Assert.Equal(meant, kept);
+    }
+
+    [Fact]
+    public void ReadingThatNoOtherUnitExplains_IsNotAskedAbout() => Assert.Empty(Row(0.04, 0.06, ReadingStanding.Above).FindAll("button"));
 
     [Theory]
     [InlineData(1, "over 99\u00A0%")]
@@ -62,12 +77,17 @@ public sealed class ReadingRowTests : IDisposable
 
     private string Box(double expectedV, Quantity read) => Row(expectedV, read, ReadingStanding.Within).Find("input").GetAttribute("value")!;
 
-    private IRenderedComponent<ReadingRow> Row(double expectedV, Quantity read, ReadingStanding standing)
+    private IRenderedComponent<ReadingRow> Row(double expectedV, Quantity read, ReadingStanding standing, string? whyNot = null, Action<string>? onTyped = null)
     {
-        Band band = new(new Amount(expectedV, "V"), new Amount(expectedV * 0.9, "V"), new Amount(expectedV * 1.1, "V"));
+        Band band = new(new Amount(expectedV, "V"), new Amount(expectedV * 0.9, "V"), new Amount(expectedV * 1.2, "V"));
         PredictedReading predicted = new() { Key = "drop", ConditionId = "at-anchor", What = Sentence.Of($"Voltage lost"), Where = "red here; black there", Expected = band };
-        ComparedReading compared = new(new Reading { Id = "reading", Condition = "at-anchor", VoltageV = read }, standing, band, null);
+        ComparedReading compared = new(new Reading { Id = "reading", Condition = "at-anchor", VoltageV = read }, standing, band, whyNot, band.Meant(read.Value));
         return _page.Render<ReadingRow>(parameters => parameters
-            .AddCascadingValue(new Reader(DisplayUnits.Metric, English, _ => { })).Add(one => one.Predicted, predicted).Add(one => one.Compared, compared).Add(one => one.OnTyped, _ => null));
+            .AddCascadingValue(new Reader(DisplayUnits.Metric, English, _ => { })).Add(one => one.Predicted, predicted).Add(one => one.Compared, compared)
+            .Add(one => one.OnTyped, typed =>
+            {
+                onTyped?.Invoke(typed);
+                return null;
+            }));
     }
 }

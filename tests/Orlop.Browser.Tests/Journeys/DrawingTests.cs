@@ -127,7 +127,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/?thing=tool-chests");
         await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
         await Expect(window.Page.Locator(".vitals").Filter(new() { HasText = "being worked out" })).ToHaveCountAsync(0);
-        ILocator water = window.Page.Locator("g.view.profile .afloat .water-line"), held = window.Page.Locator(".held");
+        ILocator water = window.Page.Locator("g.view.profile .afloat .water-line"), held = window.Page.Locator(".hand-words");
         double[] Ends(string[] ends) => [.. ends.Select(end => double.Parse(end, System.Globalization.CultureInfo.InvariantCulture))];
         async Task<double[]> HeightsAsync() => Ends(await water.EvaluateAsync<string[]>("line => [line.getAttribute('y1'), line.getAttribute('y2')]"));
         double[] before = await HeightsAsync();

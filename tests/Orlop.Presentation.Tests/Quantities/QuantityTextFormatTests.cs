@@ -130,4 +130,23 @@ public sealed class QuantityTextFormatTests
                 QuantityReading reading = QuantityText.Parse(text, suffix, DisplayUnits.Us, English);
                 return reading.Quantity is { } quantity ? double.IsFinite(quantity.Value) && reading.Refusal is null : reading.Refusal is { Length: > 0 };
             }, iter: 50_000);
+
+    [Theory]
+    [InlineData("V", "12,8 V", "12.8 V", "12,8 V")]
+    [InlineData("V", "26.8 ± 0.03 V", "26.8 ± 0.03 V", "26,8 ± 0,03 V")]
+    [InlineData("V", "about 12,8 V", "about 12.8 V", "about 12,8 V")]
+    [InlineData("Mm2", "16 mm2", "16 mm²", "16 mm²")]
+    [InlineData("Mm2", "2,5 mm^2", "2.5 mm²", "2,5 mm²")]
+    [InlineData("A2S", "12000 A2s", "12000 A²s", "12000 A²s")]
+    [InlineData("M", "3 ft 6", "3 ft 6", "3 ft 6")]
+    [InlineData("Mm2", "2/0 AWG", "2/0 AWG", "2/0 AWG")]
+    public void Typed_IsShownWithOneDecimalMark(string suffix, string typed, string inEnglish, string inGerman)
+    {
+        Assert.Equal(inEnglish, QuantityText.Format(QuantityText.Parse(typed, suffix, DisplayUnits.Metric, CultureInfo.GetCultureInfo("en")).Quantity, suffix, DisplayUnits.Metric, CultureInfo.GetCultureInfo("en")));
+        Assert.Equal(inGerman, QuantityText.Format(QuantityText.Parse(typed, suffix, DisplayUnits.Metric, German).Quantity, suffix, DisplayUnits.Metric, German));
+    }
+
+    [Fact]
+    public void Remark_OfABareNumber_HasTheSameMark() =>
+        Assert.Equal("Taken as 150.5 A.", QuantityText.Parse("150,5", "A", DisplayUnits.Metric, CultureInfo.GetCultureInfo("en")).Remark);
 }

@@ -45,7 +45,7 @@ public sealed class ChainVoltsTests
 
     [Fact]
     public void NoValueOfTheBankGiven_ShowsNone() => ShowsNone(
-        Boat.Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = null, OpenCircuit = [] }), "open circuit of House bank is not given, nor 1 more.");
+        Boat.Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = null, OpenCircuit = [] }), "open circuit of House bank and internal resistance of House bank are not given.");
 
     [Fact]
     public void OnlyItsResistanceMissing_ShowsNone() => ShowsNone(

@@ -29,6 +29,25 @@ public sealed class CircuitDraftTests
         Assert.Equal(2, draft.RefusalCount);
     }
 
+    [Theory]
+    [InlineData(false, false, false)]
+    [InlineData(true, false, true)]
+    [InlineData(false, true, true)]
+    [InlineData(true, true, false)]
+    public void Plan_WhereThereAreConditions_AsksForThoseItIsOnIn(bool isOnInOne, bool isOnInNone, bool isMade)
+    {
+        CircuitDraft draft = Draft("bank.+", "bank.-");
+        draft.AsksForConditions = true;
+        draft.IsOnInNone = isOnInNone;
+        if (isOnInOne)
+        {
+            draft.OnIn.Add("at-anchor");
+        }
+
+        Assert.Equal(isMade, draft.Plan(DisplayUnits.Metric, Culture) is not null);
+        Assert.Equal(isMade, draft.Refusal(nameof(CircuitDraft.OnIn)) is null);
+    }
+
     private static CircuitDraft Draft(string from, string back) => new()
     {
         Name = "Lamp",

@@ -15,7 +15,7 @@ public sealed class FieldTextTests
 
     [Theory]
     [InlineData("10 AWG", 5.26)]
-    [InlineData("16 mm2", 16)]
+    [InlineData("16 mm²", 16)]
     public void Read_AnyUnit_IsKeptAsTyped(string typed, double areaMm2)
     {
         FieldReading read = Read("cable", "areaMm2", typed);
@@ -37,7 +37,7 @@ public sealed class FieldTextTests
     [InlineData("particulars", "name", "", "cannot be left empty")]
     [InlineData("cable", "lengthM", "1,234", "may mean 1234 or 1.234")]
     [InlineData("cable", "areaMm2", "", "cannot be left empty")]
-    [InlineData("cable", "strands", "woven", "flexible5")]
+    [InlineData("cable", "strands", "woven", "flexible (class 5)")]
     [InlineData("reading", "on", "yesterday", "2026-04-30")]
     [InlineData("particulars", "builtYear", "19x", "whole number")]
     [InlineData("link", "from", "bank", "part.terminal")]
@@ -128,4 +128,22 @@ public sealed class FieldTextTests
     private static FieldSchema Field(string kind, string name) => ThingSchema.Of(kind).Field(name)!;
 
     private static FieldReading Read(string kind, string field, string typed) => FieldText.Read(Field(kind, field), typed, DisplayUnits.Metric, Culture);
+
+    [Fact]
+    public void Read_Empty_GivesAnExampleAndTheRange() => Assert.Equal(
+        "Nominal voltage: it cannot be left empty. Give e.g. 24\u00A0V; from 1\u00A0V to 1000\u00A0V.",
+        FieldText.Read(ThingSchema.Of("battery").Field("nominalV")!, "", DisplayUnits.Metric, CultureInfo.GetCultureInfo("en")).Refusal!.Replace("24 V", "24\u00A0V", StringComparison.Ordinal));
+
+    [Fact]
+    public void Estimated_TypedWithAnotherMark_SaysAboutOnce()
+    {
+        FieldSchema field = ThingSchema.Of("battery").Field("capacityAh")!;
+        object value = FieldText.Read(field, "about 12,8 Ah", DisplayUnits.Metric, CultureInfo.GetCultureInfo("en")).Value!;
+        Assert.Equal("about 12.8 Ah", FieldText.Edit(field, value, DisplayUnits.Metric, CultureInfo.GetCultureInfo("en")));
+    }
+
+    /// <summary>The classes of IEC 60228, tables 2 and 3: 2 stranded, 5 flexible.</summary>
+    [Fact]
+    public void Strand_IsDescribedBesideItsClass() =>
+        Assert.Equal(["stranded (class 2)", "flexible (class 5)", "stranded, tinned (class 2)", "flexible, tinned (class 5)"], ThingSchema.Of("cable").Field("strands")!.Choices.Select(FieldWords.OfChoice));
 }

@@ -15,8 +15,8 @@ public class IsolationViewTests
     {
         IsolationView view = IsolationView.Of(Demo, "main-plus");
         Assert.StartsWith("Switch off everything that runs", view.Steps[0], StringComparison.Ordinal);
-        Assert.Equal("Cover or disconnect the panels first: Solar controller, 2 × 200 W (wet room).", view.Steps[1]);
-        Assert.Equal("Last, uncover or connect the panels again: Solar controller, 2 × 200 W (wet room).", view.Restore[^1]);
+        Assert.Equal("First cover or disconnect the solar panels that feed Solar controller, 2 × 200 W (wet room).", view.Steps[1]);
+        Assert.Equal("Last, uncover or connect again the solar panels that feed Solar controller, 2 × 200 W (wet room).", view.Restore[^1]);
     }
 
     [Theory]
@@ -45,6 +45,35 @@ public class IsolationViewTests
     [Fact]
     public void Of_StaysLive_CountsWhatItDoesNotName() =>
         Assert.Matches(@"It still feeds: ([^;]+; ){5}[^;]+ and \d+ more\.$", IsolationView.Of(Demo, "kettle").StaysLive[0]);
+
+    // A meter is seen to read before it is believed (prove, test, prove: common practice, no source).
+    [Fact]
+    public void Of_Proofs_SayTheSettingAndWhatStoodThereBefore()
+    {
+        IsolationView view = IsolationView.Of(Demo, "inverter");
+        Assert.Contains(view.Proofs, proof => proof.StartsWith("On AC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("(230\u00A0V before)", StringComparison.Ordinal));
+        Assert.Contains(view.Proofs, proof => proof.StartsWith("On DC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("V before)", StringComparison.Ordinal));
+        Assert.InRange(view.Proofs.Count(proof => proof.StartsWith("On ", StringComparison.Ordinal)), 4, 6);
+        Assert.Matches(@"^Try the meter at .+ before and after: on DC volts it must read about \d+", view.Proofs[0]);
+        Assert.Contains(view.Proofs, proof => proof.StartsWith("Try it on AC volts too", StringComparison.Ordinal));
+    }
+
+    // With all switched off the nearest AC point is dead, whether the meter works or not.
+    [Fact]
+    public void Of_AcPointToTryTheMeterOn_SaysWhatMustRun() =>
+        Assert.Contains("start Inverter 1.6 kVA first to see the meter read", IsolationView.Of(Demo, "kettle").Proofs[0].Replace('\u00A0', ' '), StringComparison.Ordinal);
+
+    [Fact]
+    public void Of_ControllerWithCoveredPanels_TriesTheMeterWhereABatteryFeeds() =>
+        Assert.StartsWith("Try the meter at Main isolator, in", IsolationView.Of(Demo, "solar").Proofs[0], StringComparison.Ordinal);
+
+    [Fact]
+    public void Of_ControllerInLight_IsLiveOnlyIfLightReachesThePanels()
+    {
+        string live = IsolationView.Of(Demo, "solar").StaysLive.Single(text => text.Contains("light", StringComparison.Ordinal));
+        Assert.Contains("live if light reaches the panels", live, StringComparison.Ordinal);
+        Assert.DoesNotContain("still feeds", live, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Of_EngineThatIsStopped_IsNotToldAsLive() =>

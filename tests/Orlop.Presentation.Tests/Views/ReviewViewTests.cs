@@ -20,6 +20,8 @@ public sealed class ReviewViewTests
     {
         IReadOnlyList<Vital> vitals = VitalsView.Of(Review(new BoatModel()), DisplayUnits.Metric, Culture);
 
+        Assert.Equal(4, vitals.Count);
+        Assert.Equal(vitals.Select(vital => vital.Name), VitalsView.Pending(isAltered: false).Select(vital => vital.Name));
         Assert.Equal(QuantityText.Unknown, vitals[0].Value);
         Assert.Equal(Verdict.Unknown, vitals[0].Verdict);
         Assert.Null(vitals[0].ThingId);
@@ -33,7 +35,7 @@ public sealed class ReviewViewTests
 
         Assert.Equal(("104\u00A0%", "50\u00A0%", "Winch fuse", Verdict.Fails), (vitals[0].Value, vitals[0].Was, vitals[0].Of, vitals[0].Verdict));
         Vital mass = vitals[^1];
-        Assert.Equal(("+25\u00A0kg", "1 thing without a mass"), (mass.Value, mass.Of));
+        Assert.Equal(("+25\u00A0kg", "and 1 new thing of unknown mass"), (mass.Value, mass.Of));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Electrics.Protection;
 using Orlop.Review.Electrics;
 using Orlop.Review.Networks;
 using Xunit;
@@ -18,7 +19,7 @@ public sealed class WiringSearchTests
     {
         Wiring wiring = Wiring.Of(RandomWiring.Boat(seed));
         Dictionary<string, int> loops = WiringLoops.Of(wiring, RandomWiring.Condition);
-        Assert.All(wiring.Edges.Where(edge => edge.IsClosedIn(RandomWiring.Condition)), edge => Assert.Equal(AreJoined(wiring, edge.A, edge.B, edge.Id), loops.ContainsKey(edge.Id)));
+        Assert.All(wiring.Edges.Where(edge => edge.IsClosedIn(RandomWiring.Condition)), edge => Assert.Equal(AreJoined(wiring, edge.A, edge.B, id => id == edge.Id), loops.ContainsKey(edge.Id)));
     }
 
     // Two edges have the same number exactly when no third edge, taken away, parts them.
@@ -32,31 +33,45 @@ public sealed class WiringSearchTests
         {
             foreach (WiringEdge other in closed.Where(edge => loops.ContainsKey(edge.Id)))
             {
-                bool isParted = !AreJoined(wiring, one.A, other.A, null) || closed.Any(cut => !AreJoined(wiring, one.A, other.A, cut.Id));
+                bool isParted = !AreJoined(wiring, one.A, other.A, _ => false) || closed.Any(cut => !AreJoined(wiring, one.A, other.A, id => id == cut.Id));
                 Assert.Equal(!isParted, loops[one.Id] == loops[other.Id]);
             }
         }
     }
 
-    // Worst feed: over every way from every bank, the largest of the smallest rating on it.
+    // The most that can feed each end of a core without it: the least sum over all sets of devices whose opening parts that end from every bank.
     [Theory, MemberData(nameof(Seeds))]
-    public void ProtectionReach_IsTheLargestOfTheSmallestRatingOverEveryWay(int seed)
+    public void ProtectionReach_IsTheLeastSumOfDevicesThatPartsAnEndFromEveryBank(int seed)
     {
         BoatModel boat = RandomWiring.Boat(seed);
         Wiring wiring = Wiring.Of(boat);
         Grounding grounding = Grounding.Of(boat, wiring);
         ProtectionReach reach = new([.. boat.All<Part>()], wiring, grounding, RandomWiring.Condition);
-        Dictionary<string, double> expected = new(StringComparer.Ordinal);
-        foreach (BatteryBank bank in boat.All<BatteryBank>())
+        string[] banks = [.. boat.All<BatteryBank>().Select(bank => bank.At(TerminalNames.Plus).ToString())];
+        foreach (WiringEdge edge in wiring.Edges.Where(edge => edge.Kind == WiringEdgeKind.Link && !grounding.IsGrounded(edge)))
         {
-            foreach ((string end, WiringEdge[] edges) in RandomWiring.Ways(wiring, bank.At(TerminalNames.Plus).ToString(), node => !grounding.IsGrounded(node)))
+            (FeedLimit atA, FeedLimit atB) = reach.FeedsWithout(edge);
+            Assert.Equal(ByTryingEverySet(boat, wiring, banks, edge, edge.A), atA.MostA);
+            Assert.Equal(ByTryingEverySet(boat, wiring, banks, edge, edge.B), atB.MostA);
+            Assert.Equal(Math.Max(atA.MostA, atB.MostA), reach.FeedOf(edge).MostA);
+            Assert.All([atA, atB], feed => Assert.Equal(feed.MostA, feed.LimitedBy.Sum(part => part.LimitA)));
+        }
+    }
+
+    private static double ByTryingEverySet(BoatModel boat, Wiring wiring, string[] banks, WiringEdge without, string end)
+    {
+        Protection[] devices = [.. boat.All<Protection>()];
+        double least = double.PositiveInfinity;
+        for (int set = 0; set < 1 << devices.Length; set++)
+        {
+            HashSet<string> cut = [.. devices.Where((_, k) => (set >> k & 1) == 1).Select(device => device.Id).Append(without.Id)];
+            if (!banks.Any(bank => AreJoined(wiring, bank, end, cut.Contains)))
             {
-                double rating = edges.Select(edge => edge.Owner is Protection device ? device.RatedA.Value : double.PositiveInfinity).DefaultIfEmpty(double.PositiveInfinity).Min();
-                expected[end] = Math.Max(rating, expected.GetValueOrDefault(end));
+                least = Math.Min(least, devices.Where(device => cut.Contains(device.Id)).Sum(device => device.RatedA.Value));
             }
         }
 
-        Assert.All(wiring.Nodes.Where(node => !grounding.IsGrounded(node)), node => Assert.Equal(expected.GetValueOrDefault(node), reach.WorstFeedA(node)));
+        return least;
     }
 
     // What carries current to a lamp lies on some way from a bank to it; every such element must be told, whatever else is.
@@ -77,13 +92,13 @@ public sealed class WiringSearchTests
         }
     }
 
-    private static bool AreJoined(Wiring wiring, string from, string to, string? without)
+    private static bool AreJoined(Wiring wiring, string from, string to, Func<string, bool> isWithout)
     {
         Queue<string> queue = new([from]);
         HashSet<string> seen = [from];
         while (queue.TryDequeue(out string? node))
         {
-            foreach (WiringEdge edge in wiring.At(node).Where(edge => edge.Id != without && edge.IsClosedIn(RandomWiring.Condition)))
+            foreach (WiringEdge edge in wiring.At(node).Where(edge => !isWithout(edge.Id) && edge.IsClosedIn(RandomWiring.Condition)))
             {
                 if (seen.Add(edge.Other(node)))
                 {

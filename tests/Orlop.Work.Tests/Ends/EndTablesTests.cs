@@ -53,8 +53,7 @@ public class EndTablesTests
     public void Labels_OfThePumpCable_NameEndsSizeAndFuse()
     {
         Work.Labels.WorkLabel label = Boats.PumpPack.Labels.Single(label => label.Key == "pump-cable.minus@to");
-        Assert.Equal("pump-cable.minus", label.Id);
-        Assert.Equal("minus.bar → pump.-", label.Line);
+        Assert.Equal(("Pump cable, minus core", "Minus bar", "Pump, minus"), (label.Name, label.From, label.To));
         Assert.Equal("4 Mm2, fuse 20 A", label.Facts.ToString());
     }
 }

@@ -78,6 +78,15 @@ public class WorkStepTests
         Assert.Contains(pack.Steps.Single(step => step.Key == "connect:inv-plus").Cautions, caution => caution.Kind == CautionKind.StoredCharge);
     }
 
+    // The inverter's fuse stays in while the bar is worked on, so its capacitors stay on the bar.
+    [Fact]
+    public void Plan_BarThatAnInverterStaysOn_HasTheCautionOfStoredChargeAtEveryStepThere()
+    {
+        WorkStep[] steps = [.. DemoBoat.Pack("sampling-winch-second").Steps.Where(step => step.Key is "prove-dead:main-plus" or "connect:winch-strap")];
+        Assert.Equal(2, steps.Length);
+        Assert.All(steps, step => Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.StoredCharge && caution.Text.Contains("inverter", StringComparison.OrdinalIgnoreCase)));
+    }
+
     [Fact]
     public void Plan_SameInput_GivesTheSamePack()
     {
@@ -114,7 +123,7 @@ public class WorkStepTests
         string[] isolation = [.. Pack.Steps.Where(step => step.Kind == StepKind.Isolate).Select(step => step.Key)];
         Assert.Equal(["isolate:loads-off", "isolate:panels"], isolation[..2]);
         WorkStep cover = Pack.Steps.Single(step => step.Key == "isolate:panels");
-        Assert.Contains("Cover or disconnect the panels first", cover.Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains("First cover or disconnect the solar panels that feed", cover.Text.ToString(), StringComparison.Ordinal);
         Assert.Contains(cover.Details, detail => detail.ToString().Contains("controller's own sheet", StringComparison.Ordinal));
         Assert.Equal("restore:panels", Pack.Steps.Last(step => step.Kind == StepKind.Energise).Key);
     }

@@ -1,5 +1,6 @@
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Electrics.Protection;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
 using static Orlop.Review.Electrics.FindingLines;
@@ -12,7 +13,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "conductor-protection",
         "Every conductor is protected, near enough to its source",
-        "For each ungrounded core: the worst that can feed it, from either end, against the largest device its ampacity allows. A core that nothing upstream protects may only be a short stretch to its device: battery lead, sheathed, or bare.",
+        "For each ungrounded core: the most that can feed it from either end before something opens, devices side by side counted together, against the largest device its ampacity allows. A core that nothing upstream protects may only be a short stretch to its device: battery lead, sheathed, or bare.",
         [LimitIds.DeviceOverAmpacityBelow50VRatio, LimitIds.DeviceOverAmpacityFrom50VRatio, LimitIds.DeviceUsesDeratedAmpacityFlag, LimitIds.UnprotectedM, LimitIds.UnprotectedSheathedM, LimitIds.UnprotectedFromBatteryM]);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -24,19 +25,19 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         from condition in view.Conditions
         let finding = Judge(view, cable, edge, condition)
         where finding is not null
-        select finding;
+        select finding.Verdict == Verdict.Fails && UnbondedMinus.Is(view, edge) ? UnbondedMinus.Explain(finding) : finding;
 
     private Finding? Judge(ElectricsView view, Cable cable, WiringEdge edge, Condition condition)
     {
-        double feedA = view.ReachIn(condition).WorstFeedA(edge.A);
-        if (feedA == 0 || CrankingWay.IsOnlyThat(view, edge.Id, condition))
+        FeedLimit feed = view.ReachIn(condition).FeedOf(edge);
+        if (feed.MostA == 0 || CrankingWay.IsOnlyThat(view, edge.Id, condition))
         {
             return null;
         }
 
         if (AllowedDevice.Of(view, cable, condition) is not { } allowed)
         {
-            if (double.IsPositiveInfinity(feedA) && WithoutAnyDevice(view, cable, edge, condition, feedA) is { } bare)
+            if (FeedWords.IsBare(view, feed) && WithoutAnyDevice(view, cable, edge, condition, feed) is { } bare)
             {
                 return bare;
             }
@@ -48,24 +49,33 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
 
         if (allowed.MostA <= 0)
         {
-            return Unprotected(cable, edge, condition, feedA, allowed, AllowsNothing(view, cable, edge, condition));
+            return Unprotected(view, cable, edge, condition, feed, allowed, AllowsNothing(view, cable, edge, condition));
         }
 
-        return feedA <= allowed.MostA ? Protected(cable, edge, condition, feedA, allowed) : Stretch(view, cable, edge, condition, feedA, allowed);
+        if (feed.MostA <= allowed.MostA)
+        {
+            return Protected(view, cable, edge, condition, feed, allowed);
+        }
+
+        return feed.IsKnown || feed.LeastA > allowed.MostA ? Stretch(view, cable, edge, condition, feed, allowed) : NotKnown(view, cable, edge, condition, feed);
     }
 
     // Whatever the cable may carry: no device of any size may be left out between a battery and what it feeds, nor stand too far along.
-    private Finding? WithoutAnyDevice(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, double feedA)
+    private Finding? WithoutAnyDevice(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed)
     {
         UnprotectedStretch stretch = UnprotectedStretch.Of(view, edge, condition, double.PositiveInfinity);
         if (stretch.Fault is { } fault)
         {
-            return Unprotected(cable, edge, condition, feedA, null, fault);
+            return Unprotected(view, cable, edge, condition, feed, null, fault);
         }
         return view.Practice?.Find(LimitOf(stretch, cable)) is { } limit && Verdicts.Of(stretch.LengthM, limit.Value) == Verdict.Fails
-            ? Along(cable, edge, condition, feedA, null, stretch, limit)
+            ? Along(view, cable, edge, condition, feed, null, stretch, limit)
             : null;
     }
+
+    private Finding NotKnown(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed) => Unknown(
+        Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}, {edge.Core!.Id}: what can feed it cannot be told; a rating is not known"),
+        [.. feed.LimitedBy.Where(part => double.IsPositiveInfinity(part.LimitA)).Select(part => new FindingInput(part.Id, "ratedA", IsMissing: true))]);
 
     private static Sentence AllowsNothing(ElectricsView view, Cable cable, WiringEdge edge, Condition condition)
     {
@@ -75,29 +85,29 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
             : Sentence.Of($"{cable.Title}, {edge.Core!.Id}: the practice's limits allow it no device at all, and it can be fed");
     }
 
-    private Finding Protected(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice allowed) => new()
+    private Finding Protected(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed, AllowedDevice allowed) => new()
     {
         CheckId = Description.Id,
         SubjectId = edge.Id,
         ConditionId = condition.Id,
-        Verdict = Verdicts.Of(feedA, allowed.MostA),
-        UseFraction = Verdicts.UseOf(feedA, allowed.MostA),
-        Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: at most {A(feedA)} can feed it before something opens; it allows {A(allowed.MostA)}"),
+        Verdict = Verdicts.Of(feed.MostA, allowed.MostA),
+        UseFraction = Verdicts.UseOf(feed.MostA, allowed.MostA),
+        Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: at most {A(feed.MostA)} can feed it before something opens{FeedWords.Together(view, feed)}; it allows {A(allowed.MostA)}"),
         Working =
         [
-            new WorkingLine("Worst feed", "the smallest device on each way from a source; the largest of these", A(feedA), "the wiring as drawn"),
+            FeedWords.Line(view, feed),
             .. allowed.Working,
-            Use(feedA, allowed.MostA),
+            Use(feed.MostA, allowed.MostA),
         ],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "insulationC")],
     };
 
-    private Finding Stretch(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice allowed)
+    private Finding Stretch(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed, AllowedDevice allowed)
     {
         UnprotectedStretch stretch = UnprotectedStretch.Of(view, edge, condition, allowed.MostA);
         if (stretch.Fault is { } fault)
         {
-            return Unprotected(cable, edge, condition, feedA, allowed, fault);
+            return Unprotected(view, cable, edge, condition, feed, allowed, fault);
         }
 
         string limitId = LimitOf(stretch, cable);
@@ -108,13 +118,13 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
 
         return stretch.Missing.Length > 0 && Verdicts.Of(stretch.LengthM, limit.Value) != Verdict.Fails
             ? Unknown(Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}, {edge.Core!.Id}: how far it runs before its fuse is not known"), stretch.Missing)
-            : Along(cable, edge, condition, feedA, allowed, stretch, limit);
+            : Along(view, cable, edge, condition, feed, allowed, stretch, limit);
     }
 
     private static string LimitOf(UnprotectedStretch stretch, Cable cable) =>
         stretch.IsFromBattery ? LimitIds.UnprotectedFromBatteryM : cable.IsSheathed ? LimitIds.UnprotectedSheathedM : LimitIds.UnprotectedM;
 
-    private Finding Along(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice? allowed, UnprotectedStretch stretch, Limit limit) => new()
+    private Finding Along(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed, AllowedDevice? allowed, UnprotectedStretch stretch, Limit limit) => new()
     {
         CheckId = Description.Id,
         SubjectId = edge.Id,
@@ -124,7 +134,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: {(stretch.Missing.Length > 0 ? "at least " : "")}{M(stretch.LengthM)} from {stretch.FromTitle} before {stretch.DeviceTitle} protects it; {M(limit.Value)} is allowed"),
         Working =
         [
-            Feed(feedA),
+            FeedWords.Line(view, feed),
             .. WorkingOf(allowed),
             new WorkingLine("Unprotected length", $"along the conductor from {stretch.FromTitle} to {stretch.DeviceTitle}", M(stretch.LengthM), "the wiring as drawn"),
             Line(limit, stretch.IsFromBattery ? "Allowed from a battery" : cable.IsSheathed ? "Allowed in a sheath" : "Allowed", "M"),
@@ -134,23 +144,19 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Caution = stretch.IsFromBattery ? Cautions.BatteryPost : null,
     };
 
-    private Finding Unprotected(Cable cable, WiringEdge edge, Condition condition, double feedA, AllowedDevice? allowed, Sentence fault) => new()
+    private Finding Unprotected(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed, AllowedDevice? allowed, Sentence fault) => new()
     {
         CheckId = Description.Id,
         SubjectId = edge.Id,
         ConditionId = condition.Id,
         Verdict = Verdict.Fails,
-        UseFraction = allowed is null ? null : Verdicts.UseOf(feedA, allowed.MostA),
+        UseFraction = allowed is null ? null : Verdicts.UseOf(feed.MostA, allowed.MostA),
         Headline = fault,
-        Working = [Feed(feedA), .. WorkingOf(allowed)],
+        Working = [FeedWords.Line(view, feed), .. WorkingOf(allowed), .. allowed is not null && double.IsFinite(feed.MostA) ? new[] { Use(feed.MostA, allowed.MostA) } : []],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],
-        Caution = double.IsFinite(feedA) ? null : Cautions.BatteryPost,
+        Caution = double.IsFinite(feed.MostA) ? null : Cautions.BatteryPost,
     };
 
     private static IEnumerable<WorkingLine> WorkingOf(AllowedDevice? allowed) =>
         allowed?.Working ?? [new WorkingLine("Largest device", "not known; without any device it makes no difference", null, "")];
-
-    private static WorkingLine Feed(double feedA) => double.IsFinite(feedA)
-        ? new WorkingLine("Worst feed", "the smallest device on each way from a source; the largest of these", A(feedA), "the wiring as drawn")
-        : new WorkingLine("Worst feed", "a battery reaches it with no fuse or breaker between", null, "the wiring as drawn");
 }

@@ -1,4 +1,5 @@
 using Orlop.Boat.Things;
+using Orlop.Electrics.Protection;
 using Orlop.Review.Findings;
 using static Orlop.Review.Electrics.FindingLines;
 
@@ -73,8 +74,8 @@ public sealed class PlugMatingCheck : ICheck<ElectricsView>
         double? here = VoltageAt(view, plug), there = VoltageAt(view, other);
         bool isOtherArrangement = plug.Arrangement is not null && other.Arrangement is not null && !IsSame(plug.Arrangement, other.Arrangement);
         bool isOtherVoltage = here is { } plugV && there is { } otherV && Math.Abs(plugV - otherV) > SameVoltageFraction * Math.Max(plugV, otherV);
-        double feedA = view.Conditions.Select(condition => view.ReachIn(condition).WorstFeedA(other.At(TerminalNames.In).ToString())).DefaultIfEmpty(0).Max();
-        bool isTooStrong = plug.RatedA is { } rated && feedA > rated.Value;
+        FeedLimit feed = view.Conditions.Select(condition => view.ReachIn(condition).FeedOf(view.Wiring.Find(other.Id)!)).DefaultIfEmpty(FeedLimit.None).MaxBy(each => each.MostA)!;
+        bool isTooStrong = plug.RatedA is { } rated && feed.MostA > rated.Value;
         WorkingLine[] working =
         [
             new("Keying and arrangement", isOtherArrangement ? $"{plug.Keying}; {plug.Arrangement} here, {other.Arrangement} there" : $"{plug.Keying}; {plug.Arrangement}: the same on both", null, ""),
@@ -82,7 +83,7 @@ public sealed class PlugMatingCheck : ICheck<ElectricsView>
             new("Loose lead", "", M(lead.Value), "as typed"),
             VoltageLine(plug, here),
             VoltageLine(other, there),
-            new($"Device ahead of {other.Title}", "worst feed", double.IsFinite(feedA) ? A(feedA) : null, "the wiring as drawn"),
+            FeedWords.Line(view, feed) with { What = $"Device ahead of {other.Title}" },
         ];
         FindingInput[] untold =
         [

@@ -62,6 +62,75 @@ public sealed class ConductorProtectionCheckTests
         Assert.Contains("at least", Fails(boat).Headline.ToString(), StringComparison.Ordinal);
     }
 
+    // 2.5 mm² at 90 °C carries less than 40 A in any table here: each 20 A fuse alone would do, both side by side pass 40 A (a wire carries the sum of what meets in it).
+    [Fact]
+    public void TwoFusesSideBySide_FailByTheirSumAndAreNamed()
+    {
+        BoatModel boat = SmallBoat.OneLamp(fuseA: 20).With(
+            SecondFuse("second", 20),
+            new Link { Id = "second-in", From = new Terminal("bank", "+"), To = new Terminal("second", "in"), LengthM = 0.05 },
+            new Link { Id = "second-out", From = new Terminal("second", "out"), To = new Terminal("fuse", "out"), LengthM = 0.05 });
+        Assert.Equal(Verdict.Holds, SmallBoat.OneLamp(fuseA: 20).Worst(Check, "lamp-cable.plus").Verdict);
+        Finding finding = boat.Worst(Check, "lamp-cable.plus");
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.Contains("fuse and Second fuse together", finding.Headline.ToString(), StringComparison.Ordinal);
+        WorkingLine feed = finding.Working.Single(line => line.What == "Worst feed");
+        Assert.Equal(40, feed.Value!.Value);
+        Assert.Contains("20 A + Second fuse 20 A", feed.Expression, StringComparison.Ordinal);
+    }
+
+    // A fault on the cable takes 20 A from each end, and no place of it carries both.
+    [Fact]
+    public void FusesAtBothEnds_AreNotSummed()
+    {
+        BoatModel boat = SmallBoat.OneLamp(fuseA: 20).With(
+            SmallBoat.Battery("second-bank"),
+            SecondFuse("second", 20),
+            new Link { Id = "second-in", From = new Terminal("second-bank", "+"), To = new Terminal("second", "in"), LengthM = 0.05 },
+            new Link { Id = "second-out", From = new Terminal("second", "out"), To = new Terminal("lamp", "+"), LengthM = 0.05 },
+            new Link { Id = "second-minus", From = new Terminal("second-bank", "-"), To = new Terminal("minus", "bar"), LengthM = 0.05 });
+        Finding finding = boat.Worst(Check, "lamp-cable.plus");
+        Assert.Equal(Verdict.Holds, finding.Verdict);
+        Assert.Equal(20, finding.Working.Single(line => line.What == "Worst feed").Value!.Value);
+    }
+
+    // Two 20 A fuses at the far end of a battery lead let 40 A through it, which neither sees.
+    [Fact]
+    public void FusesAtTheFarEnd_CountTogether()
+    {
+        BoatModel boat = WithFuseAtTheFan(Bare).Change<Cable>("bare-cable", cable => cable with { LengthM = 0.1 })
+            .Change<Protection>("fan-fuse", fuse => fuse with { RatedA = 20 });
+        Assert.Equal(Verdict.Holds, boat.Worst(Check, Core).Verdict);
+        Finding finding = boat.With(
+            SecondFuse("second", 20),
+            new Link { Id = "second-in", From = new Terminal("fan-bolt", "bar"), To = new Terminal("second", "in"), LengthM = 0.05 },
+            new Link { Id = "second-out", From = new Terminal("second", "out"), To = new Terminal("lamp", "+"), LengthM = 0.05 }).Worst(Check, Core);
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.Contains("Second fuse 20 A, Fan fuse 20 A may draw 40 A", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // A first circuit as many draw it: fuse in the plus, minus straight back to the battery, no bar.
+    [Fact]
+    public void MinusThatIsNotBonded_SaysSoAndWhatToDo()
+    {
+        BoatModel unbonded = SmallBoat.OneLamp().Without("minus").Without("minus-strap")
+            .Change<Cable>("lamp-cable", cable => cable with { Cores = [SmallBoat.Core("plus", "fuse.out", "lamp.+"), SmallBoat.Core("minus", "bank.-", "lamp.-")] });
+        Finding finding = unbonded.Worst(Check, "lamp-cable.minus");
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.Contains("counts as ungrounded, since nothing it is wired to is marked as bonded to the hull", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains("or protect both poles", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains(finding.Working, line => line.What == "Minus" && line.Expression.Contains("not bonded", StringComparison.Ordinal));
+        Assert.Equal(Verdict.Holds, unbonded.Worst(Check, "lamp-cable.plus").Verdict);
+        Assert.DoesNotContain("bonded", Fails(Bare).Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // No file can leave a rating out; a number that is none must still not pass.
+    [Fact]
+    public void RatingThatIsNoNumber_IsUnknown() => SmallBoat.OneLamp(fuseA: double.NaN).Worst(Check, "lamp-cable.plus").IsUnknownFor("fuse", "ratedA");
+
+    private static Protection SecondFuse(string id, double ratedA) =>
+        new() { Id = id, Name = "Second fuse", Means = ProtectionMeans.Fuse, RatedA = ratedA, RatedV = 58, BreakingA = 2000 };
+
     private static Finding Fails(BoatModel boat)
     {
         Finding finding = boat.Worst(Check, Core);

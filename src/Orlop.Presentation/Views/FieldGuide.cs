@@ -1,0 +1,24 @@
+using Orlop.Boat.Format;
+
+namespace Orlop.Presentation.Views;
+
+/// <summary>How a value is come by, where its name alone does not tell, and the caution that belongs to it.</summary>
+public static class FieldGuide
+{
+    /// <summary>What measuring at a battery asks for; common practice, no source.</summary>
+    public const string BatteryCaution =
+        "Measuring at a battery: it drives thousands of amperes through anything laid across its posts. Rings and watch off, no bare tool near both posts, goggles on, the meter on volts and its lead not in the ampere socket. "
+        + "Lead-acid gives off gas that explodes: air, no sparks. Where you are not sure, leave it to someone licensed. Common practice, no source.";
+
+    /// <summary>How the field's value is found out; null where nothing needs saying.</summary>
+    public static string? How(FieldSchema field) => field.Name switch
+    {
+        "internalResistanceOhm" =>
+            "From its maker's sheet, or measured: read the volts at the posts, switch on a load of known current, read again after a few seconds. The volts lost over the amperes are the ohms: 0.12 V lost at 30 A is 4 mΩ. The load's wires go on before the meter's, and switching is done at its switch, not at the post.",
+        "capacityAh" => "On its label, for 20 hours: 100 Ah.",
+        _ => null,
+    };
+
+    /// <summary>The caution that stands beside the field; null where it needs none.</summary>
+    public static string? Caution(FieldSchema field) => field.Name == "internalResistanceOhm" ? BatteryCaution : null;
+}

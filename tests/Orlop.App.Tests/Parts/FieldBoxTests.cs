@@ -1,0 +1,55 @@
+using System.Globalization;
+using Bunit;
+using Microsoft.Extensions.DependencyInjection;
+using Orlop.App.Parts;
+using Orlop.App.Shell;
+using Orlop.App.Tests.Sessions;
+using Orlop.Boat.Format;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Quantities;
+using Xunit;
+
+namespace Orlop.App.Tests.Parts;
+
+/// <summary>A reference on a boat that has nothing of the kind yet.</summary>
+public sealed class FieldBoxTests : IDisposable
+{
+    private static readonly CultureInfo English = CultureInfo.GetCultureInfo("en-GB");
+    private readonly BunitContext _page = new();
+    private readonly OpenedBoat _boat = new(OpenedBoat.Small);
+
+    public FieldBoxTests() => _page.Services.AddSingleton(_boat.Session);
+
+    [Fact]
+    public void SpaceOfARun_NoSpaceYet_IsMadeOnTheSpotAndChosen()
+    {
+        object? kept = null;
+        IRenderedComponent<FieldBox> box = Box(ThingSchema.Of("cable").Field("run")!.Record!.Field("space")!, value => kept = value);
+        box.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+        Assert.Contains("There is no space yet: add one", box.Find("summary").TextContent, StringComparison.Ordinal);
+        box.Find("#leg-add-name").Change("Cabin");
+        foreach ((string field, string text) in new[] { ("from-xM", "2"), ("from-yM", "-1"), ("from-zM", "0"), ("to-xM", "4"), ("to-yM", "1"), ("to-zM", "2") })
+        {
+            box.Find($"#leg-add-{field}").Change(text);
+        }
+
+        box.FindAll("button").Single(button => button.TextContent.StartsWith("Add to ", StringComparison.Ordinal)).Click();
+        Assert.Equal("Cabin", Assert.Single(_boat.Session.Now.AsBuilt.All<Space>()).Title);
+        Assert.Equal("cabin", kept);
+    }
+
+    public void Dispose()
+    {
+        _page.Dispose();
+        _boat.Dispose();
+    }
+
+    private IRenderedComponent<FieldBox> Box(FieldSchema field, Action<object?> onKept) => _page.Render<FieldBox>(parameters => parameters
+        .AddCascadingValue(new Reader(DisplayUnits.Metric, English, _ => { }))
+        .Add(one => one.Field, field).Add(one => one.Id, "leg").Add(one => one.Boat, _boat.Session.Now.Shown)
+        .Add(one => one.Keep, (_, value) =>
+        {
+            onKept(value);
+            return null;
+        }));
+}
