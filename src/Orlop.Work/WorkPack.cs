@@ -5,6 +5,7 @@ using Orlop.Boat.Things;
 using Orlop.Work.Bring;
 using Orlop.Work.Ends;
 using Orlop.Work.Labels;
+using Orlop.Work.Loading;
 using Orlop.Work.Readings;
 using Orlop.Work.Steps;
 
@@ -40,6 +41,9 @@ public sealed record WorkPack
 
     /// <summary>What to measure at commissioning.</summary>
     public required ImmutableArray<PredictedReading> Readings { get; init; }
+
+    /// <summary>What the alteration does to the boat's weight.</summary>
+    public required WeighingPlan Weights { get; init; }
 
     /// <summary>What the boat is called.</summary>
     public string BoatTitle => AsBuilt.Particulars?.Title is { Length: > 0 } title ? title : "Boat";

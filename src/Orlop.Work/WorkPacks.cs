@@ -5,6 +5,7 @@ using Orlop.Boat.Things;
 using Orlop.Work.Bring;
 using Orlop.Work.Ends;
 using Orlop.Work.Labels;
+using Orlop.Work.Loading;
 using Orlop.Work.Readings;
 using Orlop.Work.Scope;
 using Orlop.Work.Steps;
@@ -28,11 +29,13 @@ public static class WorkPacks
         ImmutableArray<WorkLabel> labels = WorkLabels.Of(scope);
         ImmutableArray<PredictedReading> readings = CommissioningReadings.Of(scope, token);
         WorkIsolation isolation = WorkIsolation.Of(scope);
+        WeighingPlan weights = WeighingPlan.Of(scope);
         IEnumerable<WorkStep> steps =
         [
+            .. WeighingSteps.Before(weights),
             .. IsolationSteps.Of(scope, isolation),
             .. new BuildSteps(scope, isolation, cuts, ends).All(),
-            .. FinishSteps.Of(scope, isolation, ends, labels, readings),
+            .. FinishSteps.Of(scope, isolation, ends, labels, readings, weights),
         ];
         return new WorkPack
         {
@@ -46,6 +49,7 @@ public static class WorkPacks
             Ends = ends,
             Labels = labels,
             Readings = readings,
+            Weights = weights,
         };
     }
 

@@ -1,40 +1,65 @@
 using System.CommandLine;
-using System.Globalization;
 using Orlop.Presentation.Views.Floating;
 
 namespace Orlop.App.CommandLine;
 
-/// <summary><c>orlop float</c>: how a boat floats in her conditions, and how she rights herself.</summary>
+/// <summary><c>orlop float</c>: how a boat floats in her conditions, and how she rights herself; her tables, and her loading and stability sheet.</summary>
 internal static class FloatCommand
 {
-    public static Command Make(CommandStreams streams) => LoadedInput.Command(
-        "float", "Tell how she floats: displacement, draughts, trim, heel, GM, righting levers.", streams, (input, form, units) =>
-        {
-            FloatingFacts[] all = [.. input.Conditions.Select(condition => FloatingFacts.Of(input.View, condition, input.Memo))];
-            switch (form)
+    public static Command Make(CommandStreams streams)
+    {
+        Option<string?> table = new("--table") { Description = $"A table instead: {string.Join(", ", StabilityTable.Kinds)}; as CSV, or with --json as docs/table.schema.json says." };
+        table.AcceptOnlyFromAmong([.. StabilityTable.Kinds]);
+        Option<string?> paper = new("--paper") { Description = "Write the loading and stability sheet into this folder: HTML to print, PDF where a browser is installed." };
+        Option<bool> draws = new("--draws") { Description = "With --paper: also draw her weight 10 000 times and tell in how many draws each general criterion holds; a second or more for each condition." };
+        Command command = LoadedInput.Command(
+            "float", "Tell how she floats: displacement, draughts, trim, heel, GM, righting levers.", streams, [table, paper, draws], async (input, form, parsed, token) =>
             {
-                case LoadedInput.OutputForm.Json:
-                    streams.Out.WriteLine(FloatJson.Write(input, all));
-                    break;
-                case LoadedInput.OutputForm.Csv:
-                    WriteCsv(streams.Out, all);
-                    break;
-                default:
-                    FloatText.Write(streams.Out, input.View, all, UnitsOption.Of(units), UnitsOption.Culture);
-                    break;
+                string? units = parsed.GetValue<string?>("--units");
+                if (parsed.GetValue(paper) is { } folder)
+                {
+                    await SheetFiles.WriteAsync(input, folder, parsed.GetValue(draws), UnitsOption.Of(units), streams, token);
+                }
+                else if (parsed.GetValue(table) is { } kind)
+                {
+                    StabilityTable wanted = StabilityTable.Of(kind, input.View, input.Conditions, input.Memo);
+                    await streams.Out.WriteAsync(form == LoadedInput.OutputForm.Json ? TableJson.Write(wanted, input.View, input.AlterationId) + Environment.NewLine : wanted.Csv());
+                }
+                else
+                {
+                    Write(input, form, units, streams.Out);
+                }
+            });
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(paper) is not null && (result.GetValue(table) is not null || result.GetValue<bool>("--json") || result.GetValue<bool>("--csv")))
+            {
+                result.AddError("--paper writes a sheet and nothing else: leave out --table, --json and --csv.");
+            }
+            else if (result.GetValue(draws) && result.GetValue(paper) is null)
+            {
+                result.AddError("--draws goes with --paper.");
             }
         });
+        return command;
+    }
 
-    // In the model's units, port heels below 0, levers with the sign of the heel they right her from.
-    private static void WriteCsv(TextWriter output, IEnumerable<FloatingFacts> all)
+    private static void Write(LoadedInput input, LoadedInput.OutputForm form, string? units, TextWriter output)
     {
-        output.WriteLine("condition,heel_deg,gz_m,draught_m,trim_deg");
-        foreach (FloatingFacts facts in all)
+        if (form == LoadedInput.OutputForm.Csv)
         {
-            foreach (var point in (facts.Floating?.Port.Points.Reverse() ?? []).Concat(facts.Floating?.Starboard.Points.Skip(1) ?? []))
-            {
-                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{facts.Condition.Id},{point.HeelDeg:0.###},{point.GzM:R},{point.Attitude.DraughtM:R},{point.Attitude.TrimDeg:R}"));
-            }
+            output.Write(StabilityTable.Of("gz", input.View, input.Conditions, input.Memo).Csv());
+            return;
+        }
+
+        FloatingFacts[] all = [.. input.Conditions.Select(condition => FloatingFacts.Of(input.View, condition, input.Memo))];
+        if (form == LoadedInput.OutputForm.Json)
+        {
+            output.WriteLine(FloatJson.Write(input, all));
+        }
+        else
+        {
+            FloatText.Write(output, input.View, all, UnitsOption.Of(units), UnitsOption.Culture);
         }
     }
 }

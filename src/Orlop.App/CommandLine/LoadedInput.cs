@@ -7,17 +7,29 @@ using Orlop.Review.Stability;
 namespace Orlop.App.CommandLine;
 
 /// <summary>A boat, perhaps with an alteration, in one condition or in all: what commands about weight and stability are asked about.</summary>
-/// <param name="View">The boat.</param>
-/// <param name="AlterationId">Id of the alteration; null for the boat as built.</param>
+/// <param name="AsBuilt">The boat as built.</param>
+/// <param name="Alteration">The alteration; null for the boat as built.</param>
+/// <param name="View">The boat, as altered where an alteration is named.</param>
 /// <param name="Conditions">The conditions.</param>
 /// <param name="Memo">What was worked out already.</param>
-internal sealed record LoadedInput(StabilityView View, string? AlterationId, IReadOnlyList<Condition> Conditions, Memo Memo)
+internal sealed record LoadedInput(BoatModel AsBuilt, Alteration? Alteration, StabilityView View, IReadOnlyList<Condition> Conditions, Memo Memo)
 {
+    /// <summary>Id of the alteration; null for the boat as built.</summary>
+    public string? AlterationId => Alteration?.Id;
+
     /// <summary>How its results are written.</summary>
     public enum OutputForm { Text, Json, Csv }
 
     /// <summary>A command on such a boat.</summary>
-    public static Command Command(string name, string description, CommandStreams streams, Action<LoadedInput, OutputForm, string?> write)
+    public static Command Command(string name, string description, CommandStreams streams, Action<LoadedInput, OutputForm, string?> write) =>
+        Command(name, description, streams, [], (input, form, parsed, _) =>
+        {
+            write(input, form, parsed.GetValue<string?>("--units"));
+            return Task.CompletedTask;
+        });
+
+    /// <summary>A command on such a boat with options of its own.</summary>
+    public static Command Command(string name, string description, CommandStreams streams, IReadOnlyList<Option> more, Func<LoadedInput, OutputForm, ParseResult, CancellationToken, Task> write)
     {
         Argument<string> boat = new("boat") { Description = "A .orlop store, a .json boat file, or - for standard input." };
         Option<string?> alteration = new("--alteration", "-a") { Description = "Id or name of an alteration: the boat as it would leave her." };
@@ -26,6 +38,11 @@ internal sealed record LoadedInput(StabilityView View, string? AlterationId, IRe
         Option<bool> csv = new("--csv") { Description = "Write a table for a spreadsheet." };
         Option<string> units = UnitsOption.Make();
         Command command = new(name, description) { boat, alteration, condition, json, csv, units };
+        foreach (Option option in more)
+        {
+            command.Add(option);
+        }
+
         command.Validators.Add(result =>
         {
             if (result.GetValue(json) && result.GetValue(csv))
@@ -33,14 +50,14 @@ internal sealed record LoadedInput(StabilityView View, string? AlterationId, IRe
                 result.AddError("Choose one of --json and --csv.");
             }
         });
-        command.SetAction(parsed =>
+        command.SetAction(async (parsed, token) =>
         {
             BoatModel asBuilt = BoatInput.Read(parsed.GetValue(boat)!, streams);
             Alteration? draft = parsed.GetValue(alteration) is { } wanted ? BoatInput.Alteration(asBuilt, wanted) : null;
             BoatModel model = draft is null ? asBuilt : BoatInput.Altered(asBuilt, draft, streams.Error);
             Memo memo = new();
-            LoadedInput input = new(new StabilityView(model, null, memo), draft?.Id, ConditionOption.Of(model, parsed.GetValue(condition)), memo);
-            write(input, parsed.GetValue(json) ? OutputForm.Json : parsed.GetValue(csv) ? OutputForm.Csv : OutputForm.Text, parsed.GetValue(units));
+            LoadedInput input = new(asBuilt, draft, new StabilityView(model, null, memo), ConditionOption.Of(model, parsed.GetValue(condition)), memo);
+            await write(input, parsed.GetValue(json) ? OutputForm.Json : parsed.GetValue(csv) ? OutputForm.Csv : OutputForm.Text, parsed, token);
             return ExitCode.Good;
         });
         return command;

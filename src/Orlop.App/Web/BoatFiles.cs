@@ -33,9 +33,10 @@ internal static class BoatFiles
             return Results.Bytes(bytes, attachment!.MediaType);
         });
         app.MapGet("/favicon.ico", () => Results.Redirect("/favicon.svg"));
-        app.MapGet("/packs/{alteration}.pdf", PdfAsync);
+        app.MapGet("/packs/{alteration}.pdf", PackPdfAsync);
         app.MapGet("/packs/{alteration}", (string alteration, BoatSession session, HttpContext context) =>
             PackHtml(alteration, session, context) is { } html ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound());
+        StabilityFiles.Map(app);
     }
 
     private static string? PackHtml(string alteration, BoatSession session, HttpContext context)
@@ -45,22 +46,28 @@ internal static class BoatFiles
             return null;
         }
 
+        return WorkPackHtml.Render(WorkPacks.Plan(session.Now.AsBuilt, found, context.RequestAborted), Paper(session, context), session.Engine);
+    }
+
+    /// <summary>The paper of the reader's units.</summary>
+    public static PaperOptions Paper(BoatSession session, HttpContext context)
+    {
         bool isUs = context.Request.Cookies["units"] == "us";
-        PaperOptions paper = new(session.Today, session.Now.Head.Number.ToString(System.Globalization.CultureInfo.InvariantCulture))
+        return new PaperOptions(session.Today, session.Now.Head.Number.ToString(System.Globalization.CultureInfo.InvariantCulture))
         {
             Units = isUs ? DisplayUnits.Us : DisplayUnits.Metric,
             Size = isUs ? PaperSize.Letter : PaperSize.A4,
         };
-        return WorkPackHtml.Render(WorkPacks.Plan(session.Now.AsBuilt, found, context.RequestAborted), paper);
     }
 
-    private static async Task<IResult> PdfAsync(string alteration, BoatSession session, HttpContext context)
-    {
-        if (PackHtml(alteration, session, context) is not { } html)
-        {
-            return Results.NotFound();
-        }
+    private static Task<IResult> PackPdfAsync(string alteration, BoatSession session, HttpContext context) => PackHtml(alteration, session, context) is { } html
+        ? PdfAsync(html, $"{alteration}.pdf", context)
+        : Task.FromResult(Results.NotFound());
 
+    /// <summary>An HTML page printed to PDF.</summary>
+    /// <param name="name">What the file is to be called.</param>
+    public static async Task<IResult> PdfAsync(string html, string name, HttpContext context)
+    {
         DirectoryInfo folder = Directory.CreateTempSubdirectory("orlop-pack-");
         try
         {
@@ -68,7 +75,7 @@ internal static class BoatFiles
             await File.WriteAllTextAsync(page, html, context.RequestAborted);
             PdfResult printed = await PdfPrinter.PrintAsync(page, Path.Combine(folder.FullName, "pack.pdf"), context.RequestAborted);
             return printed.File is { } pdf
-                ? Results.Bytes(await File.ReadAllBytesAsync(pdf, context.RequestAborted), "application/pdf", $"{alteration}.pdf")
+                ? Results.Bytes(await File.ReadAllBytesAsync(pdf, context.RequestAborted), "application/pdf", name)
                 : Results.Text(printed.WhyNot, statusCode: StatusCodes.Status503ServiceUnavailable);
         }
         finally

@@ -76,15 +76,17 @@ public sealed record InclinationTest : BerthTest
     public ValueList<InclinedReading> Readings { get; init; } = [];
 }
 
-/// <summary>One reading of an inclining test: all weights that are off their place, and the pendulum.</summary>
+/// <summary>One reading of an inclining test: all weights that are off their place, and the heel by a pendulum or as an angle.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="MassKg">Mass off its place.</param>
 /// <param name="MovedM">How far across, to starboard positive.</param>
 /// <param name="DeflectionM">Of the pendulum's foot, to starboard positive.</param>
 /// <param name="PendulumM">Length of the pendulum from its point to the batten.</param>
+/// <param name="HeelDeg">Heel where it was read as an angle, to starboard positive; then no pendulum is given.</param>
 public sealed record InclinedReading(
     string Name,
     [property: Allowed(0, 100_000)] double MassKg,
     [property: Allowed(-20, 20)] double MovedM,
-    [property: Allowed(-5, 5)] double DeflectionM,
-    [property: Allowed(0.2, 20)] double PendulumM);
+    [property: Allowed(-5, 5)] double? DeflectionM = null,
+    [property: Allowed(0.2, 20)] double? PendulumM = null,
+    [property: Allowed(-16, 16)] double? HeelDeg = null);

@@ -12,6 +12,8 @@ internal sealed class ChartPainter(Chart chart)
     private const double MarkRowPx = 15;
     private const double LeastMarkPx = 180;
     private const double LeastWidthPx = 240;
+    private const double SignPx = 3.5;
+    private const double CrossPx = 5;
     private const double LimitMarginRatio = 0.05;
     private readonly SvgWriter _svg = new();
 
@@ -105,6 +107,16 @@ internal sealed class ChartPainter(Chart chart)
     {
         foreach (ChartSeries series in chart.Series)
         {
+            if (series.Sign != ChartSign.Line)
+            {
+                foreach (ChartPoint point in series.Points.Where(IsFinite))
+                {
+                    Sign(series, new Spot(x.At(point.Across), y.At(point.Up)));
+                }
+
+                continue;
+            }
+
             List<Spot> line = [];
             foreach (ChartPoint point in series.Points.Append(new ChartPoint(double.NaN, double.NaN)))
             {
@@ -164,7 +176,7 @@ internal sealed class ChartPainter(Chart chart)
     {
         (string Name, Action<double, double> Sign)[] entries =
         [
-            .. chart.Series.Where(_ => chart.Series.Count > 1).Select(series => (series.Name, (Action<double, double>)((x, at) => _svg.Line(x, at - 4, x + 28, at - 4, StyleOf(series))))),
+            .. chart.Series.Where(_ => chart.Series.Count > 1).Select(series => (series.Name, (Action<double, double>)((x, at) => Example(series, x, at)))),
             .. chart.Areas.Where(area => area.Name.Length > 0).Select(area => (area.Name, (Action<double, double>)((x, at) => _svg.Rect(new Box(x, at - 10, 28, 11), AreaStyle(area))))),
         ];
         double x = LeftPx;
@@ -184,6 +196,29 @@ internal sealed class ChartPainter(Chart chart)
         }
 
         return entries.Length > 0 ? y + 10 : y - 12;
+    }
+
+    private void Sign(ChartSeries series, Spot at)
+    {
+        if (series.Sign == ChartSign.Dot)
+        {
+            _svg.Circle(at, SignPx, "solid");
+            return;
+        }
+
+        _svg.Line(at.X - CrossPx, at.Y - CrossPx, at.X + CrossPx, at.Y + CrossPx, "cross").Line(at.X - CrossPx, at.Y + CrossPx, at.X + CrossPx, at.Y - CrossPx, "cross");
+    }
+
+    private void Example(ChartSeries series, double x, double at)
+    {
+        if (series.Sign == ChartSign.Line)
+        {
+            _svg.Line(x, at - 4, x + 28, at - 4, StyleOf(series));
+        }
+        else
+        {
+            Sign(series, new Spot(x + 14, at - 4));
+        }
     }
 
     private static string StyleOf(ChartSeries series) => series.IsDashed ? "outline dashed" : "outline";

@@ -7,7 +7,21 @@ public readonly record struct ChartPoint(double Across, double Up);
 /// <param name="Name">What it shows.</param>
 /// <param name="Points">From left to right.</param>
 /// <param name="IsDashed">Drawn dashed, to differ without colour.</param>
-public sealed record ChartSeries(string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false);
+/// <param name="Sign">What is drawn: a line, or a sign at each point.</param>
+public sealed record ChartSeries(string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false, ChartSign Sign = ChartSign.Line);
+
+/// <summary>How the points of a series are drawn.</summary>
+public enum ChartSign
+{
+    /// <summary>Joined by a line.</summary>
+    Line,
+
+    /// <summary>A dot at each.</summary>
+    Dot,
+
+    /// <summary>A cross at each, for what is doubtful.</summary>
+    Cross,
+}
 
 /// <summary>A level limit across the chart, in the model's unit of the upright axis.</summary>
 /// <param name="Name">What it limits.</param>

@@ -7,8 +7,9 @@ namespace Orlop.Hull.Measuring;
 /// <param name="ThroughOrigin">Line forced through no moment, no heel.</param>
 /// <param name="WithIntercept">Line free to miss the origin: right when the zero of the plumb line is in doubt.</param>
 /// <param name="DeterminationCoefficient">r² of the free line.</param>
+/// <param name="Band">The free line over the readings, with its band.</param>
 /// <param name="Outliers">Readings too far from the free line for chance (studentised residual, 5 % shared among all readings).</param>
 /// <param name="Cautions">What the test lacks.</param>
 /// <param name="Working">The steps.</param>
 public sealed record InclinationResult(
-    LineFit ThroughOrigin, LineFit WithIntercept, double DeterminationCoefficient, ImmutableArray<string> Outliers, ImmutableArray<string> Cautions, ImmutableArray<WorkingStep> Working);
+    LineFit ThroughOrigin, LineFit WithIntercept, double DeterminationCoefficient, ImmutableArray<LineBandPoint> Band, ImmutableArray<string> Outliers, ImmutableArray<string> Cautions, ImmutableArray<WorkingStep> Working);

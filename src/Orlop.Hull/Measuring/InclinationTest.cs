@@ -11,6 +11,7 @@ public static class InclinationTest
 {
     private const double OutlierProbability = 0.05;
     private const double BandProbability = 0.05;
+    private const int BandPointCount = 21;
     private const double NormalBand = 1.959964;
 
     public static InclinationResult Calculate(InclinationInput input)
@@ -32,7 +33,8 @@ public static class InclinationTest
         var forced = rawXy / rawXx;
         var forcedSquares = x.Zip(y, (a, b) => b - (forced * a)).Sum(residual => residual * residual);
         var origin = Fit(input, forced, Math.Sqrt(forcedSquares / (n - 1) / rawXx), 0, n - 1);
-        return new InclinationResult(origin, free, sumYy > 0 ? 1 - (squares / sumYy) : 0, Outliers(input, x, residuals, meanX, sumXx, squares), Cautions(x),
+        return new InclinationResult(origin, free, sumYy > 0 ? 1 - (squares / sumYy) : 0,
+            Band(x, free, Math.Sqrt(squares / (n - 2)), meanX, sumXx), Outliers(input, x, residuals, meanX, sumXx, squares), Cautions(x),
         [
             new WorkingStep("Δ·GM", FormattableString.Invariant($"Σ(M·tan)/Σ(tan²), {n} readings"), forced, "kg m", "least squares through the origin"),
             new WorkingStep("Δ·GM", FormattableString.Invariant($"Σ(dM·dtan)/Σ(dtan²), {n} readings"), slope, "kg m", "least squares with intercept"),
@@ -47,6 +49,18 @@ public static class InclinationTest
         var (bySlope, byMass) = (deviation / input.DisplacementKg, gm * input.DisplacementDeviationKg / input.DisplacementKg);
         var (bandSlope, bandMass) = (StudentT.TwoSided(BandProbability, freedom) * bySlope, NormalBand * byMass);
         return new LineFit(slope, deviation, intercept, gm, Math.Sqrt((bySlope * bySlope) + (byMass * byMass)), Math.Sqrt((bandSlope * bandSlope) + (bandMass * bandMass)));
+    }
+
+    // Of the line itself at each place, not of a further reading: t·s·√(1/n + (x - mean)²/Sxx).
+    private static ImmutableArray<LineBandPoint> Band(double[] x, LineFit line, double deviation, double meanX, double sumXx)
+    {
+        var t = StudentT.TwoSided(BandProbability, x.Length - 2);
+        var (from, to) = (x.Min(), x.Max());
+        return
+        [
+            .. Enumerable.Range(0, BandPointCount).Select(i => from + ((to - from) * i / (BandPointCount - 1))).Select(at => new LineBandPoint(
+                at, line.InterceptKgM + (line.SlopeKgM * at), t * deviation * Math.Sqrt((1.0 / x.Length) + ((at - meanX) * (at - meanX) / sumXx)))),
+        ];
     }
 
     // Residual over its own deviation with the reading itself left out of the estimate.

@@ -52,7 +52,7 @@ internal sealed class LeverSurface
     public int RowLength => (3 + OpeningCount) * HeelCount;
 
     /// <summary>The surface, or why there is none.</summary>
-    public static (LeverSurface? Surface, string? Failure) Lay(StabilitySamplingInput input, int side)
+    public static (LeverSurface? Surface, string? Failure) Lay(StabilitySamplingInput input, int side, Action<int>? nodeDone = null)
     {
         var surface = new LeverSurface(input, side);
         if (surface._masses[0] <= 0 || surface._masses[^1] <= 0)
@@ -63,6 +63,7 @@ internal sealed class LeverSurface
         var failures = new string?[surface._rows.Length];
         Parallel.For(0, surface._rows.Length, node =>
         {
+            nodeDone?.Invoke(surface._rows.Length);
             var (mass, lcg) = (surface._masses[node / LcgNodeCount], surface._lcgs[node % LcgNodeCount]);
             var draw = new WeightDraw(mass, lcg, input.Weight.Centre.YM, input.Weight.Centre.ZM);
             var curve = Solve(input, side, draw);

@@ -9,13 +9,25 @@ namespace Orlop.Hull.Measuring;
 /// </summary>
 public static class StabilitySampling
 {
-    public static StabilitySamplingResult Calculate(StabilitySamplingInput input)
+    /// <summary>Share of the work that lays the surfaces, about.</summary>
+    private const double LayingFraction = 0.8;
+
+    /// <param name="progress">Told how much is done, 0 to 1.</param>
+    /// <param name="token">Stops it.</param>
+    public static StabilitySamplingResult Calculate(StabilitySamplingInput input, IProgress<double>? progress = null, CancellationToken token = default)
     {
         ArgumentNullException.ThrowIfNull(input);
         Check(input);
         var draws = WeightDraw.Many(input.Weight, input.DrawCount, input.Seed);
-        var (starboard, failure) = LeverSurface.Lay(input, 1);
-        var (port, portFailure) = starboard is null ? (null, failure) : LeverSurface.Lay(input, -1);
+        var done = 0;
+        void NodeDone(int nodeCount)
+        {
+            token.ThrowIfCancellationRequested();
+            progress?.Report(LayingFraction * Interlocked.Increment(ref done) / (2 * nodeCount));
+        }
+
+        var (starboard, failure) = LeverSurface.Lay(input, 1, NodeDone);
+        var (port, portFailure) = starboard is null ? (null, failure) : LeverSurface.Lay(input, -1, NodeDone);
         if (starboard is null || port is null)
         {
             return new StabilitySamplingResult(portFailure!, [], null, null);
@@ -27,7 +39,7 @@ public static class StabilitySampling
             values[i] = new double[draws.Length];
         }
 
-        Parallel.For(0, Environment.ProcessorCount, part =>
+        Parallel.For(0, Environment.ProcessorCount, new ParallelOptions { CancellationToken = token }, part =>
         {
             var room = (new double[starboard.RowLength], new double[starboard.RowLength]);
             for (var i = part * draws.Length / Environment.ProcessorCount; i < (part + 1) * draws.Length / Environment.ProcessorCount; i++)
@@ -36,6 +48,7 @@ public static class StabilitySampling
                 Read(input.Criteria, port, draws[i], room, values, i, isFirst: false);
             }
         });
+        token.ThrowIfCancellationRequested();
         var meetsAll = Enumerable.Range(0, draws.Length).Count(i => input.Criteria.Select((criterion, k) => values[k][i] >= criterion.Least).All(meets => meets));
         return new StabilitySamplingResult(FormattableString.Invariant($"{input.Boat.Subject}: {draws.Length} draws, seed {input.Seed}"),
             [.. input.Criteria.Select((criterion, k) => Share(criterion, values[k]))], LargestError(input, starboard, port, draws), (double)meetsAll / draws.Length);

@@ -42,6 +42,14 @@ public sealed class WeightTotal
         return new WeightTotal([mass, mass * centre.XM, mass * centre.YM, mass * centre.ZM], Carried(slopes, estimate.Covariance));
     }
 
+    /// <summary>Mass and centre with their covariance, to be drawn from.</summary>
+    public WeightSpread Spread()
+    {
+        (Point3 centre, double mass) = (Centre, MassKg);
+        double[,] slopes = { { 1, 0, 0, 0 }, { -centre.XM / mass, 1 / mass, 0, 0 }, { -centre.YM / mass, 0, 1 / mass, 0 }, { -centre.ZM / mass, 0, 0, 1 / mass } };
+        return new WeightSpread(mass, centre, [.. Carried(slopes, _covariance).Cast<double>()]);
+    }
+
     /// <summary>The total of a list, each item independent of the others; null when it has no mass.</summary>
     public static WeightTotal? Of(IEnumerable<LedgerItem> items)
     {

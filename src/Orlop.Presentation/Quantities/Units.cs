@@ -71,6 +71,8 @@ public static class Units
     private static readonly Unit FootRadian = new("ft·rad", 0.3048m);
     private static readonly Unit KilogramPerCentimetre = new("kg/cm", 1);
     private static readonly Unit PoundPerInch = new("lb/in", PoundKg, 2.54m);
+    private static readonly Unit KilogramMetre = new("kg·m", 1);
+    private static readonly Unit MassPoundFoot = new("lb·ft", PoundKg * 0.3048m);
     private static readonly Unit KilogramMetrePerCentimetre = new("kg·m/cm", 1);
     private static readonly Unit PoundFootPerInch = new("lb·ft/in", PoundKg * 0.3048m, 2.54m);
     private static readonly Unit PerWatt = new("1/W", 1, symbols: "/W");
@@ -126,6 +128,7 @@ public static class Units
         yield return Same("Count", "a number of pieces", "12", [One, new("pieces", 1, words: "pc pcs piece pieces")], new(6, One));
         yield return Plain("MRad", "an area under righting levers", "0.055 m·rad or 0.18 ft·rad", 3, MetreRadian, FootRadian);
         yield return Plain("KgPerCm", "a mass per centimetre of sinkage", "45 kg/cm or 250 lb/in", 3, KilogramPerCentimetre, PoundPerInch);
+        yield return Plain("KgM", "a moment of a mass", "200 kg·m or 1450 lb·ft", 3, KilogramMetre, MassPoundFoot);
         yield return Plain("KgMPerCm", "a moment per centimetre of trim", "60 kg·m/cm or 1100 lb·ft/in", 3, KilogramMetrePerCentimetre, PoundFootPerInch);
         yield return Same("PerW", "a loss coefficient", "0.00002 1/W", [PerWatt], new(3, PerWatt));
         yield return Same("A2S", "a let-through (I²t)", "12000 A²s", [AmpereSquaredSecond, new("kA²s", 1_000_000, symbols: "kA2s")], new(3, AmpereSquaredSecond));

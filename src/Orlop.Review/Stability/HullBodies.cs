@@ -1,6 +1,8 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Hull.Surfaces;
 
 namespace Orlop.Review.Stability;
@@ -12,6 +14,18 @@ namespace Orlop.Review.Stability;
 /// <param name="Doubts">Measured points that stand off the run of their neighbours.</param>
 public sealed record HullBodies(TriangleMesh? Hull, ImmutableArray<TriangleMesh> Houses, ImmutableArray<FormProblem> Problems, ImmutableArray<FormDoubt> Doubts)
 {
+    private readonly ConcurrentDictionary<(string Title, Place From, Place To), TriangleMesh?> _cut = [];
+
+    /// <summary>A tank's inside as a closed body: its box, or what of the box lies inside the hull where the hull is its side. Null where nothing of it does, or where that cannot be told.</summary>
+    public TriangleMesh? ShapeOf(Tank tank)
+    {
+        ArgumentNullException.ThrowIfNull(tank);
+        Point3 low = WeightLedger.At(tank.From), high = WeightLedger.At(tank.To);
+        return !tank.IsHullSided ? Solids.Box(low, high)
+            : Hull is null ? null
+            : _cut.GetOrAdd((tank.Title, tank.From, tank.To), key => BoxCut.Calculate(key.Title, Hull, low, high).Body);
+    }
+
     /// <summary>All of them; empty without a hull.</summary>
     public ImmutableArray<TriangleMesh> All => Hull is null ? [] : [Hull, .. Houses];
 

@@ -7,6 +7,7 @@ using Orlop.Hull.Floating;
 using Orlop.Hull.Measuring;
 using Orlop.Hull.Surfaces;
 using Orlop.Review.Practices;
+using InclinationTest = Orlop.Boat.Things.InclinationTest;
 
 namespace Orlop.Review.Stability;
 
@@ -107,14 +108,27 @@ public sealed class StabilityView
     /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
 
+    /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
+    public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total);
+
+    /// <summary>Many draws of her weight in a condition, each held against the general criteria; null when her weight or her hull is not known. Takes a second or more: only when asked.</summary>
+    public StabilitySamplingResult? DrawnIn(Condition condition, IProgress<double>? progress = null, CancellationToken token = default) =>
+        LoadedIn(condition) is { Input: { } input, Total: { } total, Missing.IsEmpty: true }
+            ? StabilitySampling.Calculate(new StabilitySamplingInput { Boat = input, Weight = total.Spread(), Openings = OpeningsIn(condition) }, progress, token)
+            : null;
+
+    /// <summary>Where the deck edge stands lowest over the water in a condition, and how high; null where she has no position of rest or no lines.</summary>
+    public (string Where, double HeightM)? LeastFreeboardIn(Condition condition) =>
+        FloatingIn(condition)?.Rest.Position is { } at && DeckEdge.Lowest(DeckEdge.Of(Boat), at.Attitude) is { } lowest ? (lowest.Place.Id, lowest.HeightM) : null;
+
     /// <summary>All tanks with the liquid that a condition puts in them, filled so far as a rule asks.</summary>
     internal ImmutableArray<Orlop.Hull.Floating.Tank> TanksIn(Condition condition, double fillFraction) =>
-        Liquids.Of(Boat.WithThings(Boat.Things.Select(thing => thing is Orlop.Boat.Things.Tank tank ? tank with { Fills = [], FillFraction = fillFraction } : thing)), condition, Liquids.BoxOf).Tanks;
+        Liquids.Of(Boat.WithThings(Boat.Things.Select(thing => thing is Orlop.Boat.Things.Tank tank ? tank with { Fills = [], FillFraction = fillFraction } : thing)), condition, Bodies).Tanks;
 
     private LoadedBoat Load(Condition condition)
     {
         WeightLedger ledger = WeightLedger.Of(Boat, condition);
-        Liquids liquids = Liquids.Of(Boat, condition, Liquids.BoxOf);
+        Liquids liquids = Liquids.Of(Boat, condition, Bodies);
         WeightTotal? total = Weight.Total?.With(TestEvidence.Changes(Weight.Aboard, [.. ledger.Rows.Select(WeightLedger.Item)]));
         return new LoadedBoat
         {

@@ -99,17 +99,43 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         return GmEvidence(rolling, read.GmM, read.GmDeviationM, aboard, about);
     }
 
-    private IEnumerable<WeightEvidence> Of(InclinationTest inclining, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
+    /// <summary>An inclining test, as read, of the boat as she was then: <paramref name="aboard"/> and <paramref name="about"/> tell her weight.</summary>
+    public InclinationFound Read(InclinationTest inclining, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
     {
         WeightTotal then = Then(inclining, aboard, about);
-        InclinationResult result = Orlop.Hull.Measuring.InclinationTest.Calculate(new InclinationInput
+        InclinationInput input = new()
         {
             Subject = inclining.Title,
             DisplacementKg = then.MassKg,
             DisplacementDeviationKg = then.MassDeviationKg,
-            Readings = [.. inclining.Readings.Select(reading => new InclinationReading(reading.Name, reading.MassKg * reading.MovedM, reading.DeflectionM / reading.PendulumM))],
-        });
-        return GmEvidence(inclining, result.WithIntercept.GmM, result.WithIntercept.GmDeviationM, aboard, about);
+            Readings = [.. inclining.Readings.Select(reading => new InclinationReading(reading.Name, reading.MassKg * reading.MovedM, TangentOf(reading)))],
+        };
+        InclinationResult fit = Orlop.Hull.Measuring.InclinationTest.Calculate(input);
+        LineFit line = fit.WithIntercept;
+        double km = KmM(inclining, then.MassKg, then.Centre.XM), loss = FreeSurfaceLossM(inclining, then.MassKg);
+        // Displacement moves KM one way and, through the slope, GM the other.
+        double perKg = KmPerKg(inclining, then) + (line.GmM / then.MassKg);
+        return new InclinationFound(
+            input, fit, km, loss, km - line.GmM - loss, Together(line.SlopeDeviationKgM / then.MassKg, perKg * then.MassDeviationKg));
+    }
+
+    private IEnumerable<WeightEvidence> Of(InclinationTest inclining, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
+    {
+        LineFit line = Read(inclining, aboard, about).Fit.WithIntercept;
+        return GmEvidence(inclining, line.GmM, line.GmDeviationM, aboard, about);
+    }
+
+    private static double TangentOf(InclinedReading reading) => reading switch
+    {
+        { HeelDeg: { } heel, DeflectionM: null, PendulumM: null } => Math.Tan(heel * Math.PI / 180),
+        { HeelDeg: null, DeflectionM: { } deflection, PendulumM: { } pendulum } => deflection / pendulum,
+        _ => throw new ArgumentException($"reading “{reading.Name}” needs either a pendulum's deflection and length, or the heel as an angle"),
+    };
+
+    private double KmPerKg(BerthTest test, WeightTotal then)
+    {
+        double step = 0.02 * then.MassKg;
+        return (KmM(test, then.MassKg + step, then.Centre.XM) - KmM(test, then.MassKg - step, then.Centre.XM)) / (2 * step);
     }
 
     // GM measured then is KM then less KG then; KG with what is aboard now follows by moments.
@@ -119,23 +145,21 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         (double mass, Point3 moment, _) = Since(test, aboard);
         double total = then.MassKg + mass;
         double km = KmM(test, then.MassKg, then.Centre.XM);
-        double step = 0.02 * then.MassKg;
-        double perKg = (KmM(test, then.MassKg + step, then.Centre.XM) - KmM(test, then.MassKg - step, then.Centre.XM)) / (2 * step);
+        double perKg = KmPerKg(test, then);
         double kg = ((then.MassKg * (km - gm - FreeSurfaceLossM(test, then.MassKg))) + moment.ZM) / total;
         yield return WeightEvidence.OfGm(test.Id, km - kg, deviation * then.MassKg / total, km, total, perKg);
     }
 
-    // Tanks that were slack by the mass of their liquid then: second moment of the box's free surface.
+    // Tanks that were slack by the mass of their liquid then: second moment of the free surface at that level, the boat upright.
     private double FreeSurfaceLossM(BerthTest test, double massKg) => test.Aboard.Sum(item =>
     {
-        if (boat.Find<Tank>(item.Id) is not { LiquidKgPerM3: { } density } tank)
+        if (boat.Find<Tank>(item.Id) is not { LiquidKgPerM3: { } density } tank || bodies.ShapeOf(tank) is not { } shape)
         {
             return 0;
         }
 
-        double length = tank.To.XM - tank.From.XM, breadth = tank.To.YM - tank.From.YM;
-        bool isSlack = item.MassKg > 0 && item.MassKg < FullFraction * density.Value * length * breadth * (tank.To.ZM - tank.From.ZM);
-        return isSlack ? density.Value * length * Math.Pow(breadth, 3) / 12 / massKg : 0;
+        double fill = item.MassKg / (density.Value * shape.SignedVolumeM3);
+        return item.MassKg > 0 && fill < FullFraction ? density.Value * FreeSurface.TransverseM4(shape, fill) / massKg : 0;
     });
 
     private static WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>

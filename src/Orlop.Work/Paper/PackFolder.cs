@@ -1,20 +1,24 @@
 using System.Globalization;
+using Orlop.Review;
+using Orlop.Work.Loading;
 
 namespace Orlop.Work.Paper;
 
 /// <summary>A pack as a folder of files.</summary>
 public static class PackFolder
 {
-    /// <summary>Writes pack.html, pack.json, cables.csv, shopping.csv and labels-1.svg and on into a folder, which is made if needed. Gives back the names of the files.</summary>
+    /// <summary>Writes pack.html, pack.json, cables.csv, shopping.csv, labels-1.svg and on, and where the alteration moves weights the loading and stability sheet, into a folder, which is made if needed. Gives back the names of the files.</summary>
     public static IReadOnlyList<string> Write(WorkPack pack, PaperOptions options, string folder)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
+        ReviewEngine engine = WorkPackHtml.NewEngine();
         (string Name, string Content)[] files =
         [
-            ("pack.html", WorkPackHtml.Render(pack, options)),
+            ("pack.html", WorkPackHtml.Render(pack, options, engine)),
             ("pack.json", PackJson.Write(pack, options)),
             ("cables.csv", PackTables.Cables(pack)),
             ("shopping.csv", PackTables.Shopping(pack, new PackText(options))),
+            .. pack.Weights.IsFelt ? new[] { (LoadingSheetHtml.FileName, LoadingSheetHtml.Render(LoadingSheet.Make(engine, pack.AsBuilt, pack.Alteration), options)) } : [],
             .. LabelPages.Sheets(pack, options).Select((sheet, index) => (string.Create(CultureInfo.InvariantCulture, $"labels-{index + 1}.svg"), sheet)),
         ];
         Directory.CreateDirectory(folder);

@@ -75,7 +75,25 @@ internal static class PackStyle
         .sheet{page:sheet;break-before:page;padding:0;line-height:0}
         .sheet>svg{max-width:none;display:block}
         .sheet h2{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);border:0;margin:0;line-height:1}
-        #sources{break-inside:avoid}
+        .verdicts{white-space:nowrap}
+        .verdicts svg{width:3.4mm;height:3.4mm;vertical-align:-.4mm}
+        .stability{--fails:#000;--tight:#000;--holds:#000;--unknown:#000;--draft:#000;--soft:#222;--gone:#555;--sheet:#fff;--ink:#000;--water:#9ab;--water-line:#456;--band:#ddd}
+        .stability td,.stability tbody th{font-size:9.5pt;line-height:1.25;padding:.7mm 1.2mm}
+        .stability th{font-size:9pt}
+        .stability tbody th{font-weight:600;border-bottom:.2mm solid #777;vertical-align:top}
+        .stability .floats tbody th{width:33mm}
+        .stability .marks td{white-space:nowrap}
+        .stability .criteria td:last-child{width:42mm}
+        .stability .aboard td:nth-child(-n+6),.stability .glance td{white-space:nowrap}
+        .stability .glance td:last-child{white-space:normal;min-width:24mm}
+        .stability .aboard td:nth-child(n+2):nth-child(-n+6){text-align:right}
+        .stability .aboard th:nth-child(n+2):nth-child(-n+6){text-align:right}
+        .stability td.small{font-size:8.5pt}
+        .basis{font-size:10pt;line-height:1.3;margin:0 0 3mm;padding-left:4.5mm}
+        .basis li{margin:.7mm 0}
+        .levers{break-inside:avoid}
+        .levers .drawing{width:100%;height:auto;display:block}
+        #sources,#freeboards{break-inside:avoid}
         #sources ul{font-size:8.5pt;line-height:1.25;margin:0;padding-left:4mm}
         .parts a{display:inline-block;padding:2.5mm 3mm 2.5mm 0;color:#000}
         .row{break-inside:avoid;margin:0 0 1mm}

@@ -56,6 +56,7 @@ public sealed class PackText(PaperOptions options)
     /// <summary>What a stretch of steps is called.</summary>
     public static string Of(StepKind kind) => kind switch
     {
+        StepKind.Weigh => "Weigh ashore",
         StepKind.Isolate => "Make it dead",
         StepKind.ProveDead => "Prove it dead",
         StepKind.Remove => "Take out",

@@ -38,7 +38,7 @@ public static class PdfPrinter
     {
         if (browser is null)
         {
-            return new PdfResult(null, "No Chromium, Chrome or Edge was found, so there is no PDF. Open pack.html in any browser and print it: no scaling, background off.");
+            return new PdfResult(null, $"No Chromium, Chrome or Edge was found, so there is no PDF. Open {Path.GetFileName(htmlFile)} in any browser and print it: no scaling, background off.");
         }
 
         string profile = Directory.CreateTempSubdirectory("print-").FullName;
@@ -50,7 +50,7 @@ public static class PdfPrinter
             string? said = await RunAsync(browser, Arguments(profile, htmlFile, pdfFile), patience.Token, token).ConfigureAwait(false);
             return File.Exists(pdfFile)
                 ? new PdfResult(pdfFile, null)
-                : new PdfResult(null, $"{Path.GetFileName(browser)} made no PDF{(string.IsNullOrWhiteSpace(said) ? "" : $": {said.Trim()}")}. Open pack.html and print it by hand.");
+                : new PdfResult(null, $"{Path.GetFileName(browser)} made no PDF{(string.IsNullOrWhiteSpace(said) ? "" : $": {said.Trim()}")}. Open {Path.GetFileName(htmlFile)} and print it by hand.");
         }
         finally
         {

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Orlop.Drawings.Paper;
+using Orlop.Review;
+using Orlop.Review.Stability;
 using Orlop.Work.Steps;
 
 namespace Orlop.Work.Paper;
@@ -8,7 +10,8 @@ namespace Orlop.Work.Paper;
 public static class WorkPackHtml
 {
     /// <summary>The pack on the paper of the options.</summary>
-    public static string Render(WorkPack pack, PaperOptions options)
+    /// <param name="engine">Reviews what the alteration does to her stability; what it solved before is not solved again. Null for a new one.</param>
+    public static string Render(WorkPack pack, PaperOptions options, ReviewEngine? engine = null)
     {
         ArgumentNullException.ThrowIfNull(pack);
         ArgumentNullException.ThrowIfNull(options);
@@ -26,11 +29,15 @@ public static class WorkPackHtml
         StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
+        WeightPages.Write(html, pack, engine ?? NewEngine(), options);
         SourcePage.Write(html, pack);
         DiagramPages.Write(html, pack, options);
         LabelPages.Write(html, pack, options);
         return html.Close().Close().Close().ToString();
     }
+
+    /// <summary>An engine that reviews stability alone.</summary>
+    internal static ReviewEngine NewEngine() => new([new StabilityDiscipline()]);
 
     // For a screen only; paper has its headings.
     private static void Parts(HtmlText html, WorkPack pack)
@@ -38,7 +45,7 @@ public static class WorkPackHtml
         (string Id, string Name, bool IsIn)[] parts =
         [
             ("bring", "Bring", true), ("cut", "Cut", !pack.Cuts.IsEmpty), ("steps", "Steps", true), ("ends", "Make-up list", !pack.Ends.IsEmpty),
-            ("readings", "Readings", !pack.Readings.IsEmpty), ("drawing", "Diagram", !pack.Ends.IsEmpty), ("labels", "Labels", !pack.Labels.IsEmpty),
+            ("readings", "Readings", !pack.Readings.IsEmpty), ("freeboards", "Freeboards", pack.Weights.IsFelt), ("drawing", "Diagram", !pack.Ends.IsEmpty), ("labels", "Labels", !pack.Labels.IsEmpty),
         ];
         html.Open("nav", ("class", "parts"), ("aria-label", "Parts of the pack"));
         foreach ((string id, string name, _) in parts.Where(part => part.IsIn))

@@ -7,6 +7,7 @@ using Orlop.Review.Findings;
 using Orlop.Review.Isolation;
 using Orlop.Work.Ends;
 using Orlop.Work.Labels;
+using Orlop.Work.Loading;
 using Orlop.Work.Readings;
 using Orlop.Work.Scope;
 
@@ -15,12 +16,13 @@ namespace Orlop.Work.Steps;
 /// <summary>Steps after the last connection: label, test, energise, commission, hand over.</summary>
 internal static class FinishSteps
 {
-    public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings) =>
+    public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings, WeighingPlan weights) =>
     [
         .. labels.IsEmpty ? [] : new[] { Label(labels) },
         .. ends.IsEmpty ? [] : Tests(scope, ends),
         .. Energise(scope, isolation),
         .. readings.GroupBy(reading => reading.ConditionId).Select(condition => Commission(scope, condition.Key, [.. condition])),
+        .. WeighingSteps.After(scope, weights),
         HandOver(scope),
     ];
 

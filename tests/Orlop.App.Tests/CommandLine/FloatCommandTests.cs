@@ -45,6 +45,42 @@ public sealed class FloatCommandTests
         Assert.Equal(heels.Distinct().Count(), heels.Length);
     }
 
+    [Theory]
+    [InlineData("hydrostatics", "draught_m,displacement_kg")]
+    [InlineData("kn", "displacement_kg,heel_deg,kn_m")]
+    public async Task Float_Table_WritesCsv(string table, string heads)
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, "float", "-", "--table", table);
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        Assert.StartsWith(heads, run.Out, StringComparison.Ordinal);
+        Assert.True(run.Out.Split('\n').Length > 10);
+    }
+
+    [Theory]
+    [InlineData("--table", "nothing")]
+    [InlineData("--draws", null)]
+    [InlineData("--paper", "sheets", "--json")]
+    public async Task Float_OptionsThatDoNotGoTogether_AreRefused(params string?[] options)
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, ["float", "-", .. options.OfType<string>()]);
+
+        Assert.Equal(ExitCode.BadInput, run.Code);
+        Assert.Empty(run.Out);
+    }
+
+    [Fact]
+    public async Task Float_Paper_WritesTheSheet()
+    {
+        using TemporaryFolder folder = new();
+        CommandRun run = await CommandRun.WithInput(Barge, "float", "-", "--condition", "at-anchor", "--paper", folder.At("sheets"));
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        string page = Path.Combine(folder.At("sheets"), "loading-and-stability.html");
+        Assert.Contains(page, run.Out, StringComparison.Ordinal);
+        Assert.Contains("What she is held against", await File.ReadAllTextAsync(page, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Float_Text_SaysDisplacementAndTheCaution()
     {

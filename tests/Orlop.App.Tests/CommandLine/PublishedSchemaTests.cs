@@ -61,6 +61,19 @@ public sealed class PublishedSchemaTests : IDisposable
     }
 
     [Theory]
+    [InlineData("hydrostatics", "sandgrouse.json")]
+    [InlineData("gz", "box-barge.json")]
+    [InlineData("kn", "box-barge.json")]
+    [InlineData("kn", "one-circuit.json")]
+    public async Task Table(string table, string example)
+    {
+        CommandRun run = await CommandRun.Of("float", Repository.At("examples", example), "--table", table, "--json");
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        Assert.Equal(table, MustFit("table", run.Out).GetProperty("table").GetString());
+    }
+
+    [Theory]
     [InlineData("one-circuit.json")]
     [InlineData("open-workboat.json")]
     public async Task Float_BoatWithoutHullOrWeight_IsUnknown(string example)

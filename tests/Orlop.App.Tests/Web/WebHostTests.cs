@@ -96,6 +96,9 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("photographs/0000000000000000000000000000000000000000000000000000000000000000")]
     [InlineData("photographs/..%2f..%2fetc%2fpasswd")]
     [InlineData("packs/nothing")]
+    [InlineData("stability?alteration=nothing")]
+    [InlineData("tables/nothing.csv")]
+    [InlineData("tables/gz.xml")]
     public async Task Address_OfNothing_IsNotFound(string path)
     {
         using HttpResponseMessage response = await Get(path);
@@ -112,6 +115,17 @@ public sealed class WebHostTests : IAsyncLifetime
         Assert.Equal("image/png", response.Content.Headers.ContentType!.MediaType);
         Assert.Equal("nosniff", response.Headers.GetValues("X-Content-Type-Options").Single());
         Assert.Equal(OnePixelPng, await response.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
+    }
+
+    [Theory]
+    [InlineData("tables/hydrostatics.csv", "text/csv", "draught_m,")]
+    [InlineData("tables/kn.json", "application/json", "\"table\": \"kn\"")]
+    public async Task Table_IsHandedOut(string path, string mediaType, string holds)
+    {
+        using HttpResponseMessage response = await Get(path);
+
+        Assert.Equal(mediaType, response.Content.Headers.ContentType!.MediaType);
+        Assert.Contains(holds, await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Fact]

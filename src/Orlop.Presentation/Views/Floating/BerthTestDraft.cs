@@ -12,6 +12,7 @@ public abstract class BerthTestDraft
 {
     private readonly StabilityView _asBuilt;
     private readonly Condition _condition;
+    private readonly ValueList<AboardItem> _listed;
 
     /// <param name="kind">Name of the kind in files.</param>
     /// <param name="name">A name to begin with.</param>
@@ -20,7 +21,8 @@ public abstract class BerthTestDraft
     {
         (_asBuilt, _condition, Units, Culture) = (asBuilt, condition, units, culture);
         (Name, On, Schema) = (name, on, ThingSchema.Of(kind));
-        Aboard = BerthTestGuide.Aboard(asBuilt, condition);
+        _listed = BerthTestGuide.Aboard(asBuilt, condition);
+        Aboard = _listed;
         Missing = MissingField.Of([.. asBuilt.LoadedIn(condition).Missing.Where(input => asBuilt.Boat.Find(input.ThingId) is not null)], asBuilt.Boat);
     }
 
@@ -41,9 +43,12 @@ public abstract class BerthTestDraft
     public IReadOnlyList<MissingField> Missing { get; }
 
     /// <summary>What is kept as aboard, in words.</summary>
-    public string AboardText => string.Create(Culture, $"{Aboard.Count} things of the ledger, {QuantityText.Shown(Math.Round(Aboard.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks, as in “{_condition.Title}”");
+    public string AboardText => string.Create(Culture, $"{_listed.Count} things of the ledger, {QuantityText.Shown(Math.Round(_listed.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks, as in “{_condition.Title}”");
 
-    private protected ValueList<AboardItem> Aboard { get; }
+    /// <summary>What else is aboard, for this test alone.</summary>
+    public List<AboardDraft> Others { get; } = [];
+
+    private protected ValueList<AboardItem> Aboard { get; private set; }
 
     private protected DisplayUnits Units { get; }
 
@@ -51,13 +56,31 @@ public abstract class BerthTestDraft
 
     private protected RecordSchema Schema { get; }
 
-    private protected string NewId() => ReadableId.Of(Name, taken => _asBuilt.Boat.Find(taken) is not null);
+    private protected string NewId() => NewId(Name);
+
+    private protected string NewId(string name) => ReadableId.Of(name, taken => _asBuilt.Boat.Find(taken) is not null);
 
     private protected bool ReadHead(out Quantity? water)
     {
         NameRefusal = string.IsNullOrWhiteSpace(Name) ? "Give it a name, such as “Freeboards in May”." : null;
         (water, WaterRefusal) = ReadOptional<Quantity>(Schema.Field("waterDensityKgPerM3")!, Water);
-        return NameRefusal is null && WaterRefusal is null;
+        bool areOthersGood = ReadOthers();
+        return NameRefusal is null && WaterRefusal is null && areOthersGood;
+    }
+
+    private bool ReadOthers()
+    {
+        List<AboardItem> others = [];
+        foreach (AboardDraft other in Others)
+        {
+            if (other.Read(Schema.Field("aboard")!.Record!, id => _asBuilt.Boat.Find(id) is not null || others.Exists(item => item.Id == id), Units, Culture) is { } item)
+            {
+                others.Add(item);
+            }
+        }
+
+        Aboard = [.. _listed, .. others];
+        return Others.TrueForAll(other => other.Refusal is null);
     }
 
     /// <summary>A field that may be left blank.</summary>

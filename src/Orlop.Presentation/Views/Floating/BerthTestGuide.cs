@@ -27,6 +27,17 @@ public static class BerthTestGuide
         "Time whole rolls, there and back, ten of them, three times over. Stop if she feels slow or hangs at the end of a roll: that is a warning by itself.",
     ];
 
+    /// <summary>How a boat is inclined (common practice, no source, but for the heel of the largest shift: IS Code annex 1).</summary>
+    public static IReadOnlyList<string> InclinationCautions { get; } =
+    [
+        "Calm water, no wind or current across her, moorings slack, gangway off, nothing touching the bottom: a line that comes tight spoils the reading, and can part.",
+        "Nobody moves while a heel is read, and everybody stands in the same place at every reading. Nobody works alone; lifejackets on; a boat or a second person ready ashore.",
+        "Small heels: 2° to 4° at the largest shift (2008 IS Code annex 1, as quoted by a national inspectorate). Begin with a tenth of the moment, stop if she heels more than expected, and never bring the deck edge or an opening near the water.",
+        "Weights that one can hold and that cannot roll: chock each before letting go. No crane's load hung from her. Lift as two.",
+        "Tanks pressed full or empty, cross-connections shut, bilges dry. Shut hatches and seacocks not needed.",
+        "Where your code asks for a witnessed test, this one does not replace it.",
+    ];
+
     /// <summary>Marks to begin with: the deck edge to port and starboard at the after end, the middle and forward; unnamed places where the hull has no lines.</summary>
     public static IReadOnlyList<(string Name, Place? Mark)> Marks(BoatModel boat)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
@@ -27,24 +28,26 @@ public sealed record HydrostaticView(IReadOnlyList<string> Heads, IReadOnlyList<
     /// <summary>The table; null without a hull.</summary>
     public static HydrostaticView? Of(StabilityView view, DisplayUnits units, CultureInfo culture)
     {
-        if (view.Bodies.Hull is not { } hull)
+        if (RowsOf(view, units) is not { } rows)
         {
             return null;
         }
 
-        HydrostaticTable table = HydrostaticTable.Calculate(new HydrostaticInput
-        {
-            Subject = "hull",
-            Hull = hull,
-            DraughtsM = [.. Draughts(view.Boat, hull, units)],
-            WaterKgPerM3 = view.WaterKgPerM3,
-            TrimLengthM = hull.Highest.XM - hull.Lowest.XM,
-        });
         AxisUnit[] axes = [.. Columns.Select(column => AxisUnit.For(column.Suffix, units))];
         return new HydrostaticView(
             [.. Columns.Select((column, index) => axes[index].Symbol.Length == 0 ? column.Name : $"{column.Name}, {axes[index].Symbol}")],
-            [.. table.Rows.Select(row => (IReadOnlyList<string>)[.. Columns.Select((column, index) => axes[index].FromModel(column.Value(row)).ToString("F" + column.DecimalCount.ToString(CultureInfo.InvariantCulture), culture))])]);
+            [.. rows.Select(row => (IReadOnlyList<string>)[.. Columns.Select((column, index) => axes[index].FromModel(column.Value(row)).ToString("F" + column.DecimalCount.ToString(CultureInfo.InvariantCulture), culture))])]);
     }
+
+    /// <summary>The rows in the model's units, at round draughts of a reader's units; null without a hull.</summary>
+    internal static ImmutableArray<HydrostaticRow>? RowsOf(StabilityView view, DisplayUnits units) => view.Bodies.Hull is not { } hull ? null : HydrostaticTable.Calculate(new HydrostaticInput
+    {
+        Subject = "hull",
+        Hull = hull,
+        DraughtsM = [.. Draughts(view.Boat, hull, units)],
+        WaterKgPerM3 = view.WaterKgPerM3,
+        TrimLengthM = hull.Highest.XM - hull.Lowest.XM,
+    }).Rows;
 
     // Round draughts of the reader's units, from over the keel to where the lowest deck edge goes under.
     private static IEnumerable<double> Draughts(BoatModel boat, TriangleMesh hull, DisplayUnits units)

@@ -46,7 +46,11 @@ public sealed record LedgerView
 
     /// <summary>The rows of a boat's ledger in a condition, liquids in tanks among them.</summary>
     public static IReadOnlyList<WeightRow> RowsOf(StabilityView view, Condition condition) =>
-        [.. view.LoadedIn(condition).Ledger.Rows, .. LiquidRows.Of(view.Boat, Liquids.Of(view.Boat, condition, Liquids.BoxOf).Tanks)];
+        [.. view.LoadedIn(condition).Ledger.Rows, .. LiquidRows.Of(view.Boat, Liquids.Of(view.Boat, condition, view.Bodies).Tanks)];
+
+    /// <summary>The whole boat in a condition, liquids in tanks with her, with errors; null when her own weight is not known.</summary>
+    public static WeightTotal? WholeOf(StabilityView view, Condition condition) =>
+        view.LoadedIn(condition).Total is { } total ? WithLiquids(total, RowsOf(view, condition)) : null;
 
     /// <summary>The view of one boat.</summary>
     /// <param name="view">The boat as shown.</param>
@@ -67,7 +71,10 @@ public sealed record LedgerView
     }
 
     /// <summary>A number with a mass in the reader's units, to the kilogram or, below ten, the tenth.</summary>
-    internal static string Kg(double massKg, DisplayUnits units, CultureInfo culture) => QuantityText.Shown(Math.Round(massKg, Math.Abs(massKg) < 10 ? 1 : 0), "Kg", units, culture);
+    public static string Kg(double massKg, DisplayUnits units, CultureInfo culture) => QuantityText.Shown(Math.Round(massKg, Math.Abs(massKg) < 10 ? 1 : 0), "Kg", units, culture);
+
+    /// <summary>The mass of a row is no more than an estimate or a guess.</summary>
+    public static bool LooksGuessed(WeightRow row) => row.How.EndsWith("guessed", StringComparison.Ordinal) || row.How.EndsWith("estimated", StringComparison.Ordinal);
 
     private static LedgerLine Line(BoatModel boat, WeightRow row, Dictionary<string, WeightRow>? before, DisplayUnits units, CultureInfo culture)
     {
@@ -79,7 +86,7 @@ public sealed record LedgerView
         string M(double value) => QuantityText.Shown(Math.Round(value, 2), "M", units, culture);
         return new LedgerLine(
             row.ThingId, row.Title, boat.Find(row.ThingId) is { } thing ? Wording.KindOf(thing) : "", mass, QuantityText.Shown(Math.Round(row.DeviationKg, 1), "Kg", units, culture),
-            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, row.How.EndsWith("guessed", StringComparison.Ordinal) || row.How.EndsWith("estimated", StringComparison.Ordinal), change, change is null && row.MassKg < SmallKg);
+            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, LooksGuessed(row), change, change is null && row.MassKg < SmallKg);
     }
 
     private static IEnumerable<LedgerLine> Summed(StabilityView view, LoadedBoat loaded, IReadOnlyList<WeightRow> rows, DisplayUnits units, CultureInfo culture)
@@ -96,8 +103,7 @@ public sealed record LedgerView
             yield break;
         }
 
-        LedgerItem[] liquids = [.. rows.Where(row => row.Kind == WeightKind.Liquid).Select(WeightLedger.Item)];
-        WeightTotal whole = total.With(liquids.Select(item => new WeightChange(null, item)));
+        WeightTotal whole = WithLiquids(total, rows);
         double rest = whole.MassKg - (listed?.MassKg ?? 0);
         if (rest > 0)
         {
@@ -108,11 +114,15 @@ public sealed record LedgerView
         yield return Sum("The whole boat", whole.MassKg, whole.MassDeviationKg, whole.Centre, KnownBy(view), units, culture);
     }
 
+    private static WeightTotal WithLiquids(WeightTotal total, IReadOnlyList<WeightRow> rows) =>
+        total.With(rows.Where(row => row.Kind == WeightKind.Liquid).Select(row => new WeightChange(null, WeightLedger.Item(row))));
+
     private static LedgerLine Sum(string title, double massKg, double? deviationKg, Point3 centre, string how, DisplayUnits units, CultureInfo culture) => new(
         null, title, "", Kg(massKg, units, culture), deviationKg is { } deviation ? Kg(deviation, units, culture) : "",
         FloatingWords.Metres(centre.XM, units, culture), FloatingWords.Metres(centre.YM, units, culture), FloatingWords.Metres(centre.ZM, units, culture), how);
 
-    private static string KnownBy(StabilityView view) => view.Weight switch
+    /// <summary>How the boat's own weight is known, in words.</summary>
+    public static string KnownBy(StabilityView view) => view.Weight switch
     {
         { Total: null } => "her own weight is not known",
         { TestId: null } => "bare boat as typed, and the rows",

@@ -90,6 +90,103 @@ public sealed class BerthTestDraftTests
         Assert.Empty(report.Facts);
     }
 
+    // Barge at 0.4 m: KM = T/2 + B²/(12 T) = 0.2 + 9/4.8 = 2.075 m, KG 0.8 m, GM 1.275 m; moment = displacement·GM·tan φ: 12 000·1.275·0.05 = 765 kg m, a deflection of 0.1 m over 2 m.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Inclining_TheBarge_GivesHerGmAndKgBack(bool isByAngle)
+    {
+        InclinationDraft draft = Shifted(isByAngle);
+        InclinationTest test = draft.Make()!;
+        InclinationReport report = InclinationReport.Of(draft.View, test, DisplayUnits.Metric, Culture);
+
+        Assert.Null(report.Refusal);
+        Assert.Equal(1.275, report.Found!.Fit.WithIntercept.GmM, 1e-6);
+        Assert.Equal(0.8, report.Found.KgM, 1e-5);
+        Assert.StartsWith("0.8\u00A0m ±", report.Facts.Single(fact => fact.Name == "KG as inclined").Value, StringComparison.Ordinal);
+        Assert.Empty(report.Found.Fit.Outliers);
+        Assert.Null(draft.Survey);
+    }
+
+    // Displacement's 300 kg move KG by (dKM/dΔ + GM/Δ)·300: dKM/dT = 1/2 - B²/(12 T²) = -4.1875, dT/dΔ = 1/30 000, GM/Δ = 1.275/12 000: |-1.39583e-4 + 1.0625e-4|·300 = 0.0100 m.
+    [Fact]
+    public void Inclining_TheBarge_IsAsSureOfKgAsOfHerDisplacement()
+    {
+        InclinationDraft draft = Shifted(isByAngle: false);
+        Assert.Equal(0.0100, InclinationReport.Of(draft.View, draft.Make()!, DisplayUnits.Metric, Culture).Found!.KgDeviationM, 2e-4);
+    }
+
+    [Fact]
+    public void Inclining_OneShiftMisread_IsNamed()
+    {
+        InclinationDraft draft = Shifted(isByAngle: false);
+        draft.Shifts[2].Heel = "0.2 m";
+
+        Assert.Contains("Shift 3: too far off the line", string.Join(' ', InclinationReport.Of(draft.View, draft.Make()!, DisplayUnits.Metric, Culture).Remarks), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Inclining_WithFreeboardsOfTheDay_TakesItsDisplacementFromThem()
+    {
+        InclinationDraft draft = Shifted(isByAngle: false);
+        double[] corners = [0, 0, 10, 10];
+        for (int i = 0; i < corners.Length; i++)
+        {
+            (draft.Marks[i].Forward, draft.Marks[i].ToPort, draft.Marks[i].Up, draft.Marks[i].Freeboard) = ($"{corners[i]}", i % 2 == 0 ? "1.5" : "-1.5", "1.8 m", "1.4 m");
+        }
+
+        (draft.Others[0].Mass, draft.Others[0].Forward, draft.Others[0].ToPort, draft.Others[0].Up) = ("300 kg", "5", "0", "0.8");
+        InclinationTest test = draft.Make()!;
+        InclinationReport report = InclinationReport.Of(draft.View, test, DisplayUnits.Metric, Culture);
+        Assert.Equal(test.Aboard, draft.Survey!.Aboard);
+        Assert.NotEqual(test.Id, draft.Survey.Id);
+        // The list makes it 12 300 ± 300 kg, the freeboards 12 000 ± 130: near the freeboards.
+        Assert.InRange(report.Found!.Input.DisplacementKg, 12_000, 12_100);
+        // Four readings of 5 mm know the draught to 2.5 mm, 30 t a metre: 75 kg; hog adds to it, and the 300 kg of the list take a little off.
+        Assert.InRange(report.Found.Input.DisplacementDeviationKg, 75, 200);
+    }
+
+    [Fact]
+    public void Inclining_OtherThingsAboard_AreKeptWithTheTest()
+    {
+        InclinationDraft draft = Shifted(isByAngle: false);
+        (draft.Others[0].Mass, draft.Others[0].Forward, draft.Others[0].ToPort, draft.Others[0].Up) = ("400 kg", "5", "0", "1.8");
+
+        Assert.Equal(400, Assert.Single(draft.Make()!.Aboard).MassKg);
+        draft.Others[0].Up = "";
+        Assert.Null(draft.Make());
+        Assert.Contains("Up", draft.Others[0].Refusal!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Inclining_WithoutPendulumOrDisplacement_SaysWhatIsNeeded()
+    {
+        InclinationDraft draft = Shifted(isByAngle: false);
+        draft.Pendulum = "";
+        Assert.Null(draft.Make());
+        Assert.NotNull(draft.PendulumRefusal);
+
+        BoatModel boat = Barge.Boat.WithThings(Barge.Boat.Things.Where(thing => thing is not BareBoat));
+        InclinationDraft weightless = Shifted(isByAngle: true, boat);
+        Assert.Contains("displacement", InclinationReport.Of(weightless.View, weightless.Make()!, DisplayUnits.Metric, Culture).Refusal!, StringComparison.Ordinal);
+    }
+
+    private static InclinationDraft Shifted(bool isByAngle, BoatModel? boat = null)
+    {
+        StabilityView view = Barge.View(boat ?? Barge.Boat);
+        InclinationDraft draft = new(view, view.Conditions[0], Day, DisplayUnits.Metric, Culture) { IsByAngle = isByAngle, Pendulum = isByAngle ? "" : "2 m" };
+        double[] moved = [1, 2, 1, 0, -1, -2, -1, 0];
+        for (int i = 0; i < moved.Length; i++)
+        {
+            double tangent = 382.5 * moved[i] / (12_000 * 1.275);
+            draft.Shifts[i].Mass = "382.5 kg";
+            draft.Shifts[i].Moved = string.Create(Culture, $"{moved[i]} m");
+            draft.Shifts[i].Heel = isByAngle ? string.Create(Culture, $"{Math.Atan(tangent) * 180 / Math.PI:R}°") : string.Create(Culture, $"{2 * tangent:R} m");
+        }
+
+        return draft;
+    }
+
     private static FreeboardDraft Freeboards(BoatModel boat)
     {
         StabilityView view = Barge.View(boat);

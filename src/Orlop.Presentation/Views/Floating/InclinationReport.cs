@@ -1,0 +1,63 @@
+using System.Globalization;
+using Orlop.Hull.Measuring;
+using Orlop.Presentation.Quantities;
+using Orlop.Review.Stability;
+using InclinationTest = Orlop.Boat.Things.InclinationTest;
+
+namespace Orlop.Presentation.Views.Floating;
+
+/// <summary>What an inclining test says, in words.</summary>
+/// <param name="Refusal">Why it says nothing; null where it says something.</param>
+/// <param name="Facts">Names and numbers: GM, KG, displacement, how well the line fits.</param>
+/// <param name="Remarks">What the test lacks, and readings far off the line.</param>
+/// <param name="Found">The numbers, to be drawn; null where it says nothing.</param>
+public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Name, string Value)> Facts, IReadOnlyList<string> Remarks, InclinationFound? Found)
+{
+    private const double LeastFreeSurfaceM = 0.0005;
+
+    /// <summary>Reads a test, saved or being typed.</summary>
+    public static InclinationReport Of(StabilityView view, InclinationTest test, DisplayUnits units, CultureInfo culture)
+    {
+        try
+        {
+            return Of(view.Read(test), units, culture);
+        }
+        catch (ArgumentException refused)
+        {
+            return new InclinationReport($"It tells nothing yet: {refused.Message.TrimEnd('.')}.", [], [], null);
+        }
+    }
+
+    private static InclinationReport Of(InclinationFound found, DisplayUnits units, CultureInfo culture)
+    {
+        string Band(double deviation, string suffix) => FloatingWords.Band(deviation, suffix, units, culture);
+        string Metres(double lengthM) => FloatingWords.Metres(lengthM, units, culture);
+        LineFit line = found.Fit.WithIntercept;
+        InclinationInput input = found.Input;
+        string freeSurface = found.FreeSurfaceM < LeastFreeSurfaceM ? "" : $", slack tanks' {Metres(found.FreeSurfaceM)} of GM put back";
+        return new InclinationReport(
+            null,
+            [
+                ("GM as inclined", $"{Metres(line.GmM)} {Band(line.GmDeviationM, "M")}"),
+                ("KG as inclined", $"{Metres(found.KgM)} {Band(found.KgDeviationM, "M")}, metacentre at {Metres(found.KmM)}{freeSurface}"),
+                ("Displacement then", $"{QuantityText.Shown(Math.Round(input.DisplacementKg), "Kg", units, culture)} {Band(input.DisplacementDeviationKg, "Kg")}"),
+                ("Moment for a heel of tan 1", $"{QuantityText.Shown(Math.Round(line.SlopeKgM), "KgM", units, culture)} {Band(line.SlopeDeviationKgM, "KgM")}"),
+                ("Share the line explains, r²", found.Fit.DeterminationCoefficient.ToString("0.####", culture)),
+            ],
+            [.. WhatToMind(found.Fit)],
+            found);
+    }
+
+    private static IEnumerable<string> WhatToMind(InclinationResult fit)
+    {
+        if (fit.Outliers is { IsEmpty: false } outliers)
+        {
+            yield return $"{string.Join(", ", outliers)}: too far off the line for chance. Read it again, or find what moved, before you trust the rest.";
+        }
+
+        foreach (string caution in fit.Cautions)
+        {
+            yield return $"{char.ToUpperInvariant(caution[0])}{caution[1..]}.";
+        }
+    }
+}

@@ -1,0 +1,94 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Presentation.Words;
+using Orlop.Review.Stability;
+using Orlop.Work.Paper;
+
+namespace Orlop.Work.Loading;
+
+/// <summary>What the numbers of a sheet rest on: lines, water, weights, tanks, openings, tests; and what holds in every condition.</summary>
+internal static class SheetBasis
+{
+    private const int MostNamedCount = 8;
+
+    public static void Write(HtmlText html, LoadingSheet sheet, SheetText text, PaperOptions options)
+    {
+        html.Open("section", ("class", "follows")).Put("h2", "What it rests on").Open("ul", ("class", "basis"));
+        foreach (string line in Lines(sheet, text, options))
+        {
+            html.Put("li", line);
+        }
+
+        html.Close();
+        if (!sheet.Always.IsEmpty)
+        {
+            html.Put("h3", "In every condition");
+            SheetConditionPages.CriteriaTable(html, sheet, null, sheet.Always, text);
+        }
+
+        html.Close();
+    }
+
+    private static IEnumerable<string> Lines(LoadingSheet sheet, SheetText text, PaperOptions options)
+    {
+        StabilityView view = sheet.Shown;
+        BoatModel boat = view.Boat;
+        HullLines? lines = boat.All<HullLines>().FirstOrDefault();
+        yield return lines is null ? "Hull: no lines are given."
+            : $"Hull: {lines.Title}, {lines.Stations.Count} stations{(lines.StarboardStations.Count > 0 ? ", both sides measured" : ", both sides taken as alike")}{(lines.Note is { Length: > 0 } note ? $"; {note.TrimEnd('.')}" : "; who measured them is not written down")}.";
+        yield return view.Bodies.Doubts.IsEmpty ? "No measured point stands off the run of its neighbours." : $"{view.Bodies.Doubts.Length} measured points stand off the run of their neighbours: measure them again.";
+        yield return lines is { TightHouses.Count: > 0 } ? $"Deckhouses that hold her up: {string.Join(", ", lines.TightHouses.Select(house => house.Name))}; they must be shut." : "No deckhouse is counted.";
+        yield return $"Water: {text.Density(view.WaterKgPerM3)}{(boat.Particulars?.WaterDensityKgPerM3 is { } density ? $", {Wording.Of(density.Known)}" : ", taken as sea water: none is given")}.";
+        yield return $"Her own weight: {LedgerView.KnownBy(view)}.";
+        foreach (BerthTest test in boat.All<BerthTest>().OrderBy(test => test.On))
+        {
+            yield return Test(view, test, options);
+        }
+
+        yield return Estimated(sheet, text);
+        yield return Tanks(boat);
+        yield return Openings(boat);
+        yield return "Levers are solved with free trim and liquids that run, to both sides; each side is judged by the weaker. Still water, nothing swings, nothing shifts, no water on deck.";
+        yield return "A criterion whose band of two standard deviations reaches its limit is unknown. It is settled by the berth test that its line names.";
+    }
+
+    private static string Test(StabilityView view, BerthTest test, PaperOptions options)
+    {
+        string day = test.On is { } on ? $", {on.ToString("d MMM yyyy", options.Culture)}" : ", no day given";
+        string? trouble = view.Weight.Trouble.FirstOrDefault(trouble => trouble.TestId == test.Id)?.Message;
+        return trouble is null
+            ? $"Berth test: {test.Title}{day}, {test.Aboard.Count} things aboard written down."
+            : $"Berth test that does not count: {test.Title}{day}: {trouble}.";
+    }
+
+    private static string Estimated(LoadingSheet sheet, SheetText text)
+    {
+        WeightRow[] rows = [.. sheet.Conditions.SelectMany(condition => LedgerView.RowsOf(sheet.Shown, condition.Condition)).DistinctBy(row => row.ThingId).Where(LedgerView.LooksGuessed).OrderByDescending(row => row.MassKg)];
+        if (rows.Length == 0)
+        {
+            return "No mass in the list is estimated or guessed.";
+        }
+
+        string named = string.Join(", ", rows.Take(MostNamedCount).Select(row => $"{row.Title} {text.Kg(row.MassKg)}"));
+        return $"Masses only estimated or guessed, {rows.Length} things, {text.Kg(rows.Sum(row => row.MassKg))} together; the heaviest: {named}. Weigh them.";
+    }
+
+    private static string Tanks(BoatModel boat)
+    {
+        Tank[] tanks = [.. boat.All<Tank>()];
+        return tanks.Length == 0 ? "No tank is entered." : $"Tanks: {string.Join(", ", tanks.Select(tank => $"{tank.Title}, {(tank.IsHullSided ? "sided by the hull" : "a box")}"))}.";
+    }
+
+    private static string Openings(BoatModel boat)
+    {
+        HullOpening[] openings = [.. boat.All<HullOpening>().Where(opening => opening.Use != OpeningUse.ThroughHull)];
+        if (openings.Length == 0)
+        {
+            return "No opening is entered: where water comes in is not known, and no angle of downflooding is in these numbers.";
+        }
+
+        string[] placeless = [.. openings.Where(opening => opening.Place is null).Select(opening => opening.Title)];
+        return $"Openings: {string.Join(", ", openings.Select(opening => $"{opening.Title}{(opening.IsTightWhenShut == true ? " (tight when shut)" : opening.IsTightWhenShut == false ? " (not tight)" : " (not said whether tight)")}"))}{(placeless.Length > 0 ? $"; without a place, and so not in the numbers: {string.Join(", ", placeless)}" : "")}.";
+    }
+}

@@ -1,0 +1,86 @@
+using Orlop.Boat.Things;
+using Orlop.Hull.Measuring;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Review.Stability;
+using Orlop.Work.Paper;
+
+namespace Orlop.Work.Loading;
+
+/// <summary>What is aboard: what differs from condition to condition under each of them, and what is always aboard once at the end.</summary>
+internal static class SheetLedger
+{
+    private const double SmallKg = 2;
+
+    /// <summary>What is aboard in a condition beyond what always is, and the sums.</summary>
+    public static void Differs(HtmlText html, LoadingSheet sheet, SheetCondition condition, SheetText text, PaperOptions options)
+    {
+        LedgerView ledger = LedgerView.Of(sheet.Shown, sheet.AsBuilt, condition.Condition, options.Units, options.Culture);
+        HashSet<string> always = AlwaysAboard(sheet);
+        WeightRow[] fixedRows = [.. LedgerView.RowsOf(sheet.Shown, condition.Condition).Where(row => always.Contains(row.ThingId))];
+        html.Put("h3", "What is aboard");
+        SheetTables.Open(html, "aboard", "What", "Mass", "±", "Forward", "To port", "Up", "How it is known");
+        foreach (LedgerLine line in ledger.Rows.Where(line => !always.Contains(line.ThingId!)))
+        {
+            Line(html, line);
+        }
+
+        if (WeightTotal.Of(fixedRows.Select(WeightLedger.Item)) is { } sum)
+        {
+            html.Open("tr").Put("th", $"Always aboard, {fixedRows.Length} things: see the last page", ("scope", "row")).Put("td", text.Kg(sum.MassKg)).Put("td", text.Kg(sum.MassDeviationKg))
+                .Put("td", text.M(sum.Centre.XM)).Put("td", text.M(sum.Centre.YM)).Put("td", text.M(sum.Centre.ZM)).Put("td", "sum").Close();
+        }
+
+        foreach (LedgerLine line in ledger.Sums)
+        {
+            Line(html, line);
+        }
+
+        SheetTables.Close(html);
+        if (ledger.Missing.Count > 0)
+        {
+            html.Open("p").Put("b", "Not given, and so not in these numbers: ").Text($"{string.Join("; ", ledger.Missing.Select(field => field.Text))}.").Close();
+        }
+    }
+
+    /// <summary>What is aboard in every condition alike.</summary>
+    public static void Write(HtmlText html, LoadingSheet sheet, SheetText text, PaperOptions options)
+    {
+        if (sheet.Conditions.IsEmpty)
+        {
+            return;
+        }
+
+        HashSet<string> always = AlwaysAboard(sheet);
+        Condition condition = sheet.Conditions[0].Condition;
+        LedgerView ledger = LedgerView.Of(sheet.Shown, sheet.AsBuilt, condition, options.Units, options.Culture);
+        WeightRow[] rows = [.. LedgerView.RowsOf(sheet.Shown, condition).Where(row => always.Contains(row.ThingId))];
+        HashSet<string> small = [.. rows.Where(row => row.MassKg < SmallKg).Select(row => row.ThingId)];
+        html.Open("section").Put("h2", "Always aboard");
+        html.Put("p", "± is one standard deviation of the mass. Places are the centre of each: forward of the after perpendicular, to port of the centre line, above the base line.", ("class", "small"));
+        SheetTables.Open(html, "aboard", "What", "Mass", "±", "Forward", "To port", "Up", "How it is known");
+        foreach (LedgerLine line in ledger.Rows.Where(line => always.Contains(line.ThingId!) && (!small.Contains(line.ThingId!) || line.Change is not null)))
+        {
+            Line(html, line);
+        }
+
+        if (WeightTotal.Of(rows.Where(row => small.Contains(row.ThingId)).Select(WeightLedger.Item)) is { } sum)
+        {
+            html.Open("tr").Put("th", $"{small.Count} smaller things, below {text.Kg(SmallKg)} each", ("scope", "row")).Put("td", text.Kg(sum.MassKg)).Put("td", text.Kg(sum.MassDeviationKg))
+                .Put("td", text.M(sum.Centre.XM)).Put("td", text.M(sum.Centre.YM)).Put("td", text.M(sum.Centre.ZM)).Put("td", "sum").Close();
+        }
+
+        SheetTables.Close(html);
+        html.Close();
+    }
+
+    private static void Line(HtmlText html, LedgerLine line) => html.Open("tr")
+        .Put("th", line.Change is null ? line.Title : $"{line.Title} ({line.Change})", ("scope", "row")).Put("td", line.Mass).Put("td", line.PlusMinus).Put("td", line.X).Put("td", line.Y).Put("td", line.Z)
+        .Put("td", line.How).Close();
+
+    // The same mass at the same place wherever she is.
+    private static HashSet<string> AlwaysAboard(LoadingSheet sheet)
+    {
+        IReadOnlyList<WeightRow>[] all = [.. sheet.Shown.Conditions.Select(condition => LedgerView.RowsOf(sheet.Shown, condition))];
+        return all.Length == 0 ? [] : [.. all.Skip(1).Aggregate(all[0].AsEnumerable(), (kept, rows) => kept.Intersect(rows)).Select(row => row.ThingId)];
+    }
+}

@@ -1,0 +1,69 @@
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Orlop.Review.Stability;
+using Orlop.Work.Paper;
+
+namespace Orlop.Work.Loading;
+
+/// <summary>All conditions at a glance: how she floats, and how many of the criteria fail, are tight, unknown and hold.</summary>
+internal static class SheetSummary
+{
+    public static void Write(HtmlText html, LoadingSheet sheet, SheetText text)
+    {
+        html.Put("h2", "At a glance");
+        Table(html, sheet, text);
+        html.Put("p", "Trim is the draught at the hull's after end less that at her forward end. A verdict on one line: what fails, what is tight (within a tenth of its limit), what cannot be told, what holds; each stands with its number and source under its condition.", ("class", "small"));
+    }
+
+    /// <summary>The table alone.</summary>
+    public static void Table(HtmlText html, LoadingSheet sheet, SheetText text)
+    {
+        bool isCompared = sheet.AsBuilt is not null;
+        SheetTables.Open(html, "glance", ["Condition", .. isCompared ? new[] { "" } : [], "Displacement", "Trim", "Heel", "Least freeboard", "GM", "Range", "Criteria"]);
+        foreach (SheetCondition condition in sheet.Conditions)
+        {
+            html.Open("tr");
+            if (condition.Was is { } was)
+            {
+                html.Put("th", condition.Condition.Title, ("scope", "row"), ("rowspan", "2")).Put("td", "as built");
+                Cells(html, sheet.AsBuilt!, was, condition.Findings.Select(row => row.Was), text);
+                html.Close().Open("tr").Put("td", "as altered");
+            }
+            else
+            {
+                html.Put("th", condition.Condition.Title, ("scope", "row"));
+                _ = isCompared ? html.Put("td", "new") : html;
+            }
+
+            Cells(html, sheet.Shown, condition.Now, condition.Findings.Select(row => row.Now), text);
+            html.Close();
+        }
+
+        SheetTables.Close(html);
+    }
+
+    private static void Cells(HtmlText html, StabilityView view, FloatingFacts facts, IEnumerable<Finding?> findings, SheetText text)
+    {
+        string Known(string? words) => words ?? QuantityText.Unknown;
+        html.Put("td", Known(facts.Floating is { } floating ? text.Kg(floating.Rest.MassKg) : null))
+            .Put("td", Known(facts.TrimM is { } trim ? text.Trim(trim) : null))
+            .Put("td", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : null))
+            .Put("td", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null))
+            .Put("td", Known(facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : null))
+            .Put("td", FloatingWords.Range(facts, id => view.Boat.Find(id)?.Title ?? id, text.Units, text.Culture).Value)
+            .Put("td", Counted([.. findings.OfType<Finding>()]));
+    }
+
+    private static string Counted(IReadOnlyList<Finding> findings)
+    {
+        string[] counts =
+        [
+            .. new[] { Verdict.Fails, Verdict.Tight, Verdict.Unknown, Verdict.Holds }
+                .Select(verdict => (verdict, Count: findings.Count(finding => finding.Verdict == verdict))).Where(group => group.Count > 0)
+                .Select(group => $"{group.Count} {Wording.Of(group.verdict)}"),
+        ];
+        return counts.Length == 0 ? "nothing checked" : string.Join(", ", counts);
+    }
+}

@@ -1,0 +1,32 @@
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Orlop.Work.Paper;
+
+namespace Orlop.Work.Loading;
+
+/// <summary>Pieces of tables that every page of a sheet writes alike.</summary>
+internal static class SheetTables
+{
+    /// <summary>Opens a table with its heads; its body is open after this.</summary>
+    public static void Open(HtmlText html, string style, params ReadOnlySpan<string> heads)
+    {
+        html.Open("table", ("class", style)).Open("thead").Open("tr");
+        foreach (string head in heads)
+        {
+            html.Put("th", head, ("scope", "col"));
+        }
+
+        html.Close().Close().Open("tbody");
+    }
+
+    /// <summary>Closes what <see cref="Open"/> has opened.</summary>
+    public static void Close(HtmlText html) => html.Close().Close();
+
+    /// <summary>A verdict by shape and word; a dash where there is none.</summary>
+    public static void Verdict(HtmlText html, Finding? finding, string none)
+    {
+        html.Open("td", ("class", "verdicts"));
+        _ = finding is null ? html.Text(none) : html.Markup(VerdictShape.Svg(finding.Verdict)).Put("b", $" {Wording.Of(finding.Verdict)}");
+        html.Close();
+    }
+}

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Presentation.Words;
+using Orlop.Review;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+using Orlop.Review.Stability;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Loading;
+
+/// <summary>What an alteration does to the boat's weight: what to weigh before it goes aboard, and where to read the freeboards afterwards.</summary>
+public sealed class WeighingPlan
+{
+    // Less sinks or heels a small boat by less than a freeboard can be read to (common practice, no source).
+    private const double LeastMassKg = 10;
+
+    // A tape from a mark to still water, one standard deviation (common practice, no source).
+    private const double TapeDeviationM = 0.005;
+    private const double BandFactor = 2;
+
+    private readonly BoatModel _asAltered;
+
+    private WeighingPlan(PackScope scope)
+    {
+        _asAltered = scope.AsAltered;
+        // At the berth rather than under way or ashore, with nothing on the hook.
+        Condition = scope.AsAltered.All<Condition>()
+            .OrderBy(condition => (condition.EngineRuns ? 1 : 0) + (condition.OnShore ? 1 : 0) + (Hangs(scope.AsAltered, condition) ? 2 : 0)).FirstOrDefault();
+        Weigh = [.. scope.Changes.Where(change => !change.IsBuilt).Select(change => change.Edit.Becomes).OfType<Thing>().DistinctBy(thing => thing.Id).Select(Line).OfType<WeighLine>()];
+        MovedKg = Condition is null ? 0 : Moved(scope.AsBuilt, scope.AsAltered, Condition);
+        Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
+        HasHull = scope.AsAltered.All<HullLines>().Any();
+    }
+
+    /// <summary>What is weighed before it goes aboard: its mass is not known, or only estimated.</summary>
+    public ImmutableArray<WeighLine> Weigh { get; }
+
+    /// <summary>The condition in which the freeboards are read; null for a boat without conditions.</summary>
+    public Condition? Condition { get; }
+
+    /// <summary>Mass put aboard, taken off and moved, together, in that condition.</summary>
+    public double MovedKg { get; }
+
+    /// <summary>The survey whose marks are read again; null where none is kept.</summary>
+    public FreeboardSurvey? Survey { get; }
+
+    /// <summary>The boat's lines are given, so that she can be floated.</summary>
+    public bool HasHull { get; }
+
+    /// <summary>Enough is put aboard, taken off or moved, or may be, to be read off the water.</summary>
+    public bool IsFelt => HasHull && (MovedKg >= LeastMassKg || Weigh.Any(line => line.MassKg is null));
+
+    /// <summary>Who and what is aboard in that condition beyond the boat's own gear, and where.</summary>
+    public IReadOnlyList<Deadweight> Carried => Condition is null ? []
+        : [.. _asAltered.All<Deadweight>().Where(deadweight => deadweight.Aboard.Any(count => count.Condition == Condition.Id && count.PieceCount > 0))];
+
+    /// <summary>The freeboards expected at the marks of the survey; none where they cannot be told. Solves for where she floats.</summary>
+    public IReadOnlyList<PredictedFreeboard> Freeboards()
+    {
+        if (Condition is null || !IsFelt)
+        {
+            return [];
+        }
+
+        Memo memo = new();
+        StabilityView view = new(_asAltered, Practice.Of(_asAltered, memo), memo);
+        // What is not given would move the waterline by nobody knows how much.
+        return view.LoadedIn(Condition).Missing.IsEmpty ? [.. MarkFreeboard.Of(view, Condition).Where(mark => double.IsFinite(mark.DeviationM)).Select(Banded)] : [];
+    }
+
+    internal static WeighingPlan Of(PackScope scope) => new(scope);
+
+    private static PredictedFreeboard Banded(MarkFreeboard mark)
+    {
+        double half = BandFactor * Math.Sqrt((mark.DeviationM * mark.DeviationM) + (TapeDeviationM * TapeDeviationM));
+        return new PredictedFreeboard(mark.Name, mark.Mark, mark.HeightM, mark.HeightM - half, mark.HeightM + half);
+    }
+
+    private static WeighLine? Line(Thing thing)
+    {
+        (bool isWeighed, Quantity? mass) = thing switch
+        {
+            Gear gear => (true, gear.MassKg),
+            Deadweight deadweight => (true, deadweight.MassKg),
+            BatteryBank or Inverter or ElectricLoad or Charger => (true, ((Part)thing).MassKg),
+            _ => (false, null),
+        };
+        return !isWeighed || mass is { Known: not (Knowledge.Estimated or Knowledge.Guessed) } ? null
+            : new WeighLine(thing.Id, thing.Title, mass?.Value, mass is null ? Sentence.Of($"nobody has said what it weighs") : Sentence.Of($"taken as {new Amount(mass.Value, "Kg")}, {Wording.Of(mass.Known)}"));
+    }
+
+    private static bool Hangs(BoatModel boat, Condition condition) =>
+        boat.All<Deadweight>().Any(deadweight => deadweight.Use == DeadweightUse.Hung && deadweight.Aboard.Any(count => count.Condition == condition.Id && count.PieceCount > 0));
+
+    private static double Moved(BoatModel was, BoatModel now, Condition condition)
+    {
+        Dictionary<string, WeightRow> Rows(BoatModel boat) => WeightLedger.Of(boat, condition).Rows.DistinctBy(row => row.ThingId).ToDictionary(row => row.ThingId, StringComparer.Ordinal);
+        Dictionary<string, WeightRow> before = Rows(was), after = Rows(now);
+        return before.Keys.Union(after.Keys, StringComparer.Ordinal).Sum(id => (before.GetValueOrDefault(id), after.GetValueOrDefault(id)) switch
+        {
+            ({ } old, null) => old.MassKg,
+            (null, { } fresh) => fresh.MassKg,
+            ({ } old, { } fresh) when old.Place != fresh.Place => Math.Max(old.MassKg, fresh.MassKg),
+            ({ } old, { } fresh) => Math.Abs(fresh.MassKg - old.MassKg),
+            _ => 0,
+        });
+    }
+}

@@ -1,0 +1,69 @@
+using Orlop.Presentation.Views.Floating;
+using Orlop.Review;
+using Orlop.Work.Loading;
+using Orlop.Work.Steps;
+
+namespace Orlop.Work.Paper;
+
+/// <summary>What a pack says of the boat's weight: the freeboards to read after the work, and how she floats before and after.</summary>
+internal static class WeightPages
+{
+    public static void Write(HtmlText html, WorkPack pack, ReviewEngine engine, PaperOptions options)
+    {
+        if (!pack.Weights.IsFelt)
+        {
+            return;
+        }
+
+        Freeboards(html, pack, new SheetText(options));
+        Summary(html, pack, engine, options);
+    }
+
+    private static void Freeboards(HtmlText html, WorkPack pack, SheetText text)
+    {
+        html.Open("section", ("class", "follows stability"), ("id", "freeboards")).Put("h2", "Freeboards to read after the work");
+        if (pack.Weights.Freeboards() is not { Count: > 0 } expected)
+        {
+            html.Open("p").Put("b", "They cannot be predicted: ").Text(pack.Weights.Survey is null
+                ? "no freeboard survey is kept, so there are no marks to read. Take one before the work begins, and another after it."
+                : "her weight, her lines or something on the list is not given. Read them all the same, before and after the work.").Close().Close();
+            return;
+        }
+
+        html.Put("p", $"Loaded as in “{pack.Weights.Condition!.Title}”, calm water, lines slack, people in their stated places or ashore. A height outside its range: read it again, then look for a weight that is not as listed.");
+        html.Open("table", ("class", "readings")).Open("thead").Open("tr");
+        foreach (string head in new[] { "Mark", "Where", "Expect", "Accept", "Read" })
+        {
+            html.Put("th", head, ("scope", "col"));
+        }
+
+        html.Close().Close().Open("tbody");
+        foreach (PredictedFreeboard mark in expected)
+        {
+            html.Open("tr").Put("th", mark.Name, ("scope", "row")).Put("td", text.At(mark.Mark), ("class", "small")).Put("td", text.M(mark.NominalM), ("class", "num"))
+                .Put("td", $"{text.M(mark.LeastM)} to {text.M(mark.MostM)}", ("class", "accept")).Open("td").Put("span", "", ("class", "write")).Close().Close();
+        }
+
+        html.Close().Close().Close();
+    }
+
+    private static void Summary(HtmlText html, WorkPack pack, ReviewEngine engine, PaperOptions options)
+    {
+        LoadingSheet sheet = LoadingSheet.Make(engine, pack.AsBuilt, pack.Alteration, hasLevers: false);
+        SheetText text = new(options);
+        html.Open("section", ("class", "follows stability"), ("id", "loading")).Put("h2", "How she floats, before and after");
+        StepPages.Boxed(html, CautionKind.Stability, [FloatingWords.Caution]);
+        SheetSummary.Table(html, sheet, text);
+        foreach (SheetCondition condition in sheet.Conditions)
+        {
+            SheetFinding[] worse = [.. condition.Findings.Where(row => row.Now is { } now && row.Was?.Verdict != now.Verdict && now.Verdict != Review.Findings.Verdict.Holds)];
+            if (worse.Length > 0)
+            {
+                html.Put("h3", $"{condition.Condition.Title}: what changes for the worse");
+                SheetConditionPages.CriteriaTable(html, sheet, condition.Condition, worse, text);
+            }
+        }
+
+        html.Put("p", $"Curves, criteria, what is aboard and what it all rests on: the loading and stability sheet, {LoadingSheetHtml.FileName} beside this pack, or printed from the page Weights.", ("class", "small")).Close();
+    }
+}

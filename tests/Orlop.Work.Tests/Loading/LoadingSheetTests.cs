@@ -1,0 +1,89 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Quantities;
+using Orlop.Review;
+using Orlop.Review.Findings;
+using Orlop.Review.Stability;
+using Orlop.Work.Loading;
+using Orlop.Work.Paper;
+using Xunit;
+
+namespace Orlop.Work.Tests.Loading;
+
+/// <summary>The demo boat's sheet with the first sampling winch, whose lifting heels her too far.</summary>
+public sealed class LoadingSheetTests(LoadingSheetTests.Lifting made) : IClassFixture<LoadingSheetTests.Lifting>
+{
+    /// <summary>The sheet of one condition, made once.</summary>
+    public sealed class Lifting
+    {
+        public LoadingSheet Sheet { get; } = Make("sampling-winch", "lifting");
+
+        public string Html => field ??= LoadingSheetHtml.Render(Sheet, new PaperOptions(new DateOnly(2026, 5, 2)));
+    }
+
+    private static LoadingSheet Make(string alteration, string condition)
+    {
+        BoatModel boat = DemoBoat.Read();
+        return LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), boat, boat.Find<Alteration>(alteration), [condition]);
+    }
+
+    [Fact]
+    public void Findings_AreThoseOfTheReviewInThatCondition()
+    {
+        SheetCondition lifting = Assert.Single(made.Sheet.Conditions);
+
+        Assert.Contains(lifting.Findings, row => row is { Check.Id: "list", Now.Verdict: Verdict.Fails, Was.Verdict: Verdict.Holds });
+        Assert.All(lifting.Findings, row => Assert.Equal("lifting", (row.Now ?? row.Was)!.ConditionId));
+        Assert.All(made.Sheet.Always, row => Assert.Null((row.Now ?? row.Was)!.ConditionId));
+        Assert.Equal(lifting.Findings.Select(row => Verdicts.Weight((row.Now ?? row.Was)!.Verdict)).OrderDescending(), lifting.Findings.Select(row => Verdicts.Weight((row.Now ?? row.Was)!.Verdict)));
+    }
+
+    [Fact]
+    public void Page_TellsBothBoatsTheirLeversCriteriaAndWhatTheyRestOn()
+    {
+        foreach (string told in new[]
+        {
+            "As built", "As altered", "LCG, forward", "KG, above base", "Least freeboard", "Righting levers to", "± two standard deviations", "2008 IS Code part A 2.2", "Does not apply here",
+            "stations", "No deckhouse is counted", "Masses only estimated or guessed", "Wheelhouse door, starboard at", "Always aboard", "matter of life",
+        })
+        {
+            Assert.Contains(told, made.Html.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Page_CallsNothingSafe() => Assert.DoesNotMatch(new Regex(@"\b(un)?safe(ly|ty)?\b", RegexOptions.IgnoreCase), made.Html);
+
+    [Fact]
+    public void Page_AsksNothingOfTheNetworkAndIsWellFormed()
+    {
+        Assert.DoesNotContain("http", Regex.Replace(made.Html, "http://www.w3.org/2000/svg", ""), StringComparison.Ordinal);
+        string body = made.Html[made.Html.IndexOf("<body>", StringComparison.Ordinal)..made.Html.LastIndexOf("</html>", StringComparison.Ordinal)];
+        Assert.NotEmpty(XElement.Parse(body.Replace("&nbsp;", " ", StringComparison.Ordinal)).Descendants("table"));
+    }
+
+    [Fact]
+    public void Page_InUsUnits_HasPoundsAndFeet()
+    {
+        string html = LoadingSheetHtml.Render(made.Sheet, new PaperOptions(new DateOnly(2026, 5, 2)) { Units = DisplayUnits.Us });
+
+        Assert.Contains("\u00A0lb", html.Replace("&#160;", "\u00A0", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("8532", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Page_OfABoatWithoutLines_SaysUnknown()
+    {
+        BoatModel boat = DemoBoat.Read();
+        BoatModel bare = boat.WithThings(boat.Things.Where(thing => thing is not HullLines));
+        LoadingSheet sheet = LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), bare, null, ["lifting"], token: TestContext.Current.CancellationToken);
+        string html = LoadingSheetHtml.Render(sheet, new PaperOptions(new DateOnly(2026, 5, 2)));
+
+        Assert.Contains("no lines are given", html, StringComparison.Ordinal);
+        Assert.Contains("unknown", html, StringComparison.Ordinal);
+        Assert.Null(Assert.Single(sheet.Conditions).Levers);
+        Assert.DoesNotContain(sheet.Conditions[0].Findings, row => row.Now?.Verdict == Verdict.Holds && row.Check.Id is "general-intact" or "least-gm" or "freeboard");
+    }
+}

@@ -1,0 +1,83 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Review;
+using Orlop.Review.Stability;
+using Orlop.Work.Loading;
+using Orlop.Work.Paper;
+using Orlop.Work.Steps;
+using Xunit;
+
+namespace Orlop.Work.Tests.Loading;
+
+public sealed class WeighingPlanTests
+{
+    private static readonly WorkPack Winch = DemoBoat.Pack("sampling-winch");
+
+    [Fact]
+    public void Weigh_IsWhatTheAlterationPutsAboardAndNobodyHasWeighed()
+    {
+        Assert.NotEmpty(Winch.Weights.Weigh);
+        Assert.Contains(Winch.Weights.Weigh, line => line.ThingId == "gallows");
+        WorkStep step = Winch.Steps[0];
+        Assert.Equal(("weigh:all", StepKind.Weigh), (step.Key, step.Kind));
+        Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.Lifting && caution.Text.Contains("hook", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Freeboards_AreThoseOfTheBoatAsAltered()
+    {
+        IReadOnlyList<PredictedFreeboard> expected = Winch.Weights.Freeboards();
+        StabilityView altered = new(Winch.AsAltered, null, new Memo());
+        IReadOnlyList<MarkFreeboard> marks = MarkFreeboard.Of(altered, Winch.Weights.Condition!);
+
+        Assert.Equal(marks.Select(mark => mark.Name), expected.Select(mark => mark.Name));
+        Assert.All(marks.Zip(expected), pair => Assert.Equal(pair.First.HeightM, pair.Second.NominalM, 1e-9));
+        // Two standard deviations of a 5 mm tape alone are 10 mm.
+        Assert.All(expected, mark => Assert.True(mark.MostM - mark.NominalM >= 0.01 && mark.NominalM - mark.LeastM >= 0.01));
+    }
+
+    [Fact]
+    public void Freeboards_StandInTheStepsWithWhereEverybodyIsAndTheCaution()
+    {
+        WorkStep step = Winch.Steps.Single(step => step.Key == "freeboards:after");
+
+        Assert.Equal(StepKind.Commission, step.Kind);
+        Assert.Contains(step.Details, detail => detail.ToString().Contains("everybody else ashore", StringComparison.Ordinal));
+        Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.Stability);
+        Assert.True(Winch.Steps.IndexOf(step) < Winch.Steps.Length - 1, "hand over comes last");
+    }
+
+    [Fact]
+    public void SmallChange_AsksForNoFreeboards()
+    {
+        WorkPack pump = DemoBoat.Pack("second-bilge-pump");
+
+        Assert.InRange(pump.Weights.MovedKg, 0, 10);
+        Assert.False(pump.Weights.IsFelt);
+        Assert.Empty(pump.Weights.Freeboards());
+        Assert.DoesNotContain(pump.Steps, step => step.Key == "freeboards:after");
+    }
+
+    [Fact]
+    public void Freeboards_WhereSomethingIsNotGiven_AreNotPredicted()
+    {
+        BoatModel boat = DemoBoat.Read();
+        Gear placeless = boat.All<Gear>().First(gear => gear.MassKg is not null) with { MassKg = null };
+        WorkPack pack = WorkPacks.Plan(boat.WithThings([.. boat.Things.Where(thing => thing.Id != placeless.Id), placeless]), boat.Find<Alteration>("sampling-winch")!, TestContext.Current.CancellationToken);
+
+        Assert.True(pack.Weights.IsFelt);
+        Assert.Empty(pack.Weights.Freeboards());
+        Assert.Contains("cannot be predicted", WorkPackHtml.Render(pack, new PaperOptions(Boats.Day)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Pack_HasTheFreeboardsAndHowSheFloatsBeforeAndAfter()
+    {
+        string html = WorkPackHtml.Render(Winch, new PaperOptions(Boats.Day));
+
+        Assert.Contains("Freeboards to read after the work", html, StringComparison.Ordinal);
+        Assert.Contains("How she floats, before and after", html, StringComparison.Ordinal);
+        Assert.Contains("what changes for the worse", html, StringComparison.Ordinal);
+    }
+}
