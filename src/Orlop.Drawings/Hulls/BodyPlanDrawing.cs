@@ -75,6 +75,14 @@ public static class BodyPlanDrawing
         return svg.End().ToString();
     }
 
+    /// <summary>A station belongs to the fore body, and is drawn on the right.</summary>
+    public static bool IsFore(HullFacts facts, HullSpot spot)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        bool[] isFore = IsFore(LinesPainter.SideOf(facts, spot.IsStarboard));
+        return spot.Station >= 0 && spot.Station < isFore.Length && isFore[spot.Station];
+    }
+
     // The half of the stations whose place is forward of the middle.
     private static bool[] IsFore(FormSide side)
     {

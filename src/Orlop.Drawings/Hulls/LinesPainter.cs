@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat.Things;
-using Orlop.Drawings.Boats;
 using Orlop.Drawings.Svg;
 using Orlop.Hull.Surfaces;
 using Orlop.Presentation.Views.Hulls;
