@@ -86,7 +86,11 @@ internal sealed class LinesPainter(SvgWriter svg, HullFacts facts, LinesOptions 
         Spot spot = at(PlaceOf(point)), fair = at(new Point3(point.XM, doubt.ExpectedHalfBreadthM, doubt.ExpectedHeightM));
         Spot[] diamond = [new(spot.X, spot.Y - DoubtRadius), new(spot.X + DoubtRadius, spot.Y), new(spot.X, spot.Y + DoubtRadius), new(spot.X - DoubtRadius, spot.Y)];
         svg.Start("g", ("data-doubt", string.Create(CultureInfo.InvariantCulture, $"{where.Station}.{where.Point}"))).Polyline(diamond, "doubt", isClosed: true);
-        svg.Line(fair.X - CrossArm, fair.Y - CrossArm, fair.X + CrossArm, fair.Y + CrossArm, "doubt").Line(fair.X - CrossArm, fair.Y + CrossArm, fair.X + CrossArm, fair.Y - CrossArm, "doubt");
+        if (Math.Max(Math.Abs(fair.X - spot.X), Math.Abs(fair.Y - spot.Y)) > CrossArm)
+        {
+            svg.Line(fair.X - CrossArm, fair.Y - CrossArm, fair.X + CrossArm, fair.Y + CrossArm, "doubt").Line(fair.X - CrossArm, fair.Y + CrossArm, fair.X + CrossArm, fair.Y - CrossArm, "doubt");
+        }
+
         double away = (DoubtRadius + 4) * (isToTheLeft ? -1 : 1);
         svg.Text(spot.X + away, spot.Y + 4, HullWords.Off(doubt, options.Units, options.Culture), "doubt", isToTheLeft ? "end" : "start", TextSize.Small);
         svg.End();

@@ -62,12 +62,12 @@ public static class LinesPlanDrawing
                 Level(painter, side, level, InPlan, "level");
             }
 
+            Outline(painter, side, InPlan, [side.Sections[0]]);
             if (facts.DraughtM is { } designed)
             {
                 Level(painter, side, designed, InPlan, "designed");
             }
 
-            Outline(painter, side, InPlan, [side.Sections[0]]);
             Doubts(painter, facts, isStarboard, InPlan, plan);
         }
 

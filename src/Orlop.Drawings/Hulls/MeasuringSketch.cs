@@ -28,9 +28,9 @@ public static class MeasuringSketch
         svg.Text(BattenX + 6, point.Y + 4, "tape, level", "halo", size: TextSize.Small);
         svg.Text((CentreX + point.X) / 2, point.Y - 6, "half-breadth", "halo", "middle", TextSize.Small);
         svg.Text(point.X - 6, (point.Y + BaseY) / 2 + 10, "height", "halo", "end", TextSize.Small);
-        svg.Text(324, 60, "deck edge", "soft", size: TextSize.Small);
+        svg.Text(312, 52, "deck edge", "soft", "end", TextSize.Small);
         svg.Text(CentreX - 6, 216, "keel", "soft", "end", TextSize.Small);
-        svg.Text(CentreX, BaseY + 40, "half-breadth = batten's distance from the centre line − tape", "", size: TextSize.Small);
+        svg.Text(34, BaseY + 40, "half-breadth = distance of the batten from the centre line − tape", "", size: TextSize.Small);
         return svg.End().ToString();
     }
 }

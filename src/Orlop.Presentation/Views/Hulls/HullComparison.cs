@@ -16,8 +16,8 @@ public sealed record HullComparison(string Name, string Now, string Before, bool
     private static readonly (string Name, string Suffix, int DecimalCount, Func<HydrostaticRow, double> Value)[] Rows =
     [
         ("Displacement", "Kg", 0, row => row.DisplacementKg), ("Volume", "M3", 3, row => row.VolumeM3), ("Wetted surface", "M2", 2, row => row.WettedAreaM2),
-        ("Waterplane", "M2", 2, row => row.WaterplaneAreaM2), ("Length on the waterline", "M", 3, row => row.WaterlineLengthM), ("Breadth on the waterline", "M", 3, row => row.WaterlineBreadthM),
-        ("Centre of buoyancy, forward", "M", 3, row => row.LcbM), ("Centre of buoyancy, up", "M", 3, row => row.KbM), ("Metacentre, up", "M", 3, row => row.KmM),
+        ("Waterplane", "M2", 2, row => row.WaterplaneAreaM2), ("Waterline length", "M", 3, row => row.WaterlineLengthM), ("Waterline breadth", "M", 3, row => row.WaterlineBreadthM),
+        ("Buoyancy, forward", "M", 3, row => row.LcbM), ("Buoyancy, up", "M", 3, row => row.KbM), ("Metacentre, up", "M", 3, row => row.KmM),
         ("Block coefficient", "Coefficient", 3, row => row.BlockCoefficient),
     ];
 

@@ -11,7 +11,7 @@ public static class HullWords
 
     /// <summary>"18 mm outside": short enough for a drawing.</summary>
     public static string Off(FormDoubt doubt, DisplayUnits units, CultureInfo culture) =>
-        $"{Small(Math.Abs(doubt.OutwardM) > SmallM ? Math.Abs(doubt.OutwardM) : doubt.OffM, units, culture)} {Way(doubt)}";
+        $"{Small(doubt.OffM, units, culture)} {Way(doubt)}";
 
     /// <summary>"Point 3 of station 5 is 18 mm outside a fair line through its neighbours along the boat."</summary>
     public static string Doubt(FormDoubt doubt, DisplayUnits units, CultureInfo culture) =>
