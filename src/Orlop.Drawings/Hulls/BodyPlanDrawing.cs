@@ -67,11 +67,11 @@ public static class BodyPlanDrawing
         foreach (FormDoubt doubt in facts.Bodies.Doubts.Where(doubt => doubt.IsStarboard == options.IsStarboard))
         {
             int station = facts.SpotOf(doubt).Station;
-            painter.Doubt(doubt, At(station), isToTheLeft: !isFore[station]);
+            painter.Doubt(doubt, At(station), isToTheLeft: !isFore[station], width);
         }
 
         svg.End();
-        svg.Text(LeftPx, height - 8, "Numbers are those of the list. Square points are sharp.", "soft", size: TextSize.Small);
+        svg.Text(6, height - 8, "Numbers as in the list; square points are sharp.", "soft", size: TextSize.Small);
         return svg.End().ToString();
     }
 

@@ -74,8 +74,8 @@ internal sealed class LinesPainter(SvgWriter svg, HullFacts facts, LinesOptions 
         }
     }
 
-    /// <summary>A doubtful point: an open diamond, a cross where a fair line would have it, and by how much.</summary>
-    internal void Doubt(FormDoubt doubt, Func<Point3, Spot> at, bool isToTheLeft)
+    /// <summary>A doubtful point: an open diamond, a cross where a fair line would have it, and by how much; the words stay within the drawing's width.</summary>
+    internal void Doubt(FormDoubt doubt, Func<Point3, Spot> at, bool isToTheLeft, double width)
     {
         HullSpot where = facts.SpotOf(doubt);
         if (HullEdit.At(facts.Lines, where) is not { } point)
@@ -91,8 +91,10 @@ internal sealed class LinesPainter(SvgWriter svg, HullFacts facts, LinesOptions 
             svg.Line(fair.X - CrossArm, fair.Y - CrossArm, fair.X + CrossArm, fair.Y + CrossArm, "doubt").Line(fair.X - CrossArm, fair.Y + CrossArm, fair.X + CrossArm, fair.Y - CrossArm, "doubt");
         }
 
-        double away = (DoubtRadius + 4) * (isToTheLeft ? -1 : 1);
-        svg.Text(spot.X + away, spot.Y + 4, HullWords.Off(doubt, options.Units, options.Culture), "doubt", isToTheLeft ? "end" : "start", TextSize.Small);
+        string text = HullWords.Off(doubt, options.Units, options.Culture);
+        double room = DoubtRadius + 4 + TextSize.BoldWidth(text, TextSize.Small);
+        bool isLeft = isToTheLeft ? spot.X > room : spot.X + room > width;
+        svg.Text(spot.X + ((DoubtRadius + 4) * (isLeft ? -1 : 1)), spot.Y + 4, text, "doubt", isLeft ? "end" : "start", TextSize.Small);
         svg.End();
     }
 

@@ -110,7 +110,7 @@ public static class LinesPlanDrawing
         foreach (FormDoubt doubt in facts.Bodies.Doubts.Where(doubt => doubt.IsStarboard == isStarboard))
         {
             Point3 place = HullEdit.At(facts.Lines, facts.SpotOf(doubt)) is { } point ? new Point3(point.XM, point.HalfBreadthM, point.HeightM) : default;
-            painter.Doubt(doubt, at, isToTheLeft: at(place).X > view.Frame.Centre.X);
+            painter.Doubt(doubt, at, isToTheLeft: at(place).X > view.Frame.Centre.X, view.Frame.Right);
         }
     }
 

@@ -4,15 +4,15 @@ namespace Orlop.Hull.Surfaces;
 
 /// <summary>
 /// Points of a form that its neighbours do not bear out. Each row of the form is followed from section to section; a point is held against the cubic through the two sections
-/// before and the two behind it. So the two
-/// sections at either end, not counting a stem or stern profile, and those beside a sharp one, are not judged this way. A point is in doubt when it stands off by more than six times what is usual on this form and by more than 0.4 % of its
+/// before and the two behind it. So the two sections at either end, not counting a stem or stern profile, and those beside a sharp one, are not judged this way. A point is in doubt when it stands off by more than six times what is usual on this form and by more than 0.4 % of its
 /// breadth, and by more than the points of the same row on the sections beside it. A point of a smooth stretch with two points below and two above it is also held against the cubic through
-/// those, by the same limits; a named line (chine, knuckle) breaks the stretch.
+/// those: six times what is usual, and 0.8 % of the breadth, since a section bends harder than a row; a named line (chine, knuckle) breaks the stretch.
 /// </summary>
 public static class FormFairness
 {
     private const double UsualTimes = 6;
     private const double LeastShareOfBreadth = 0.004;
+    private const double RoundTimes = 2;
     private const int ReachCount = 2;
 
     /// <summary>Empty for a fair form, and for one with too few sections to say (fewer than five) or with faults that keep a surface from being laid.</summary>
@@ -92,7 +92,7 @@ public static class FormFairness
             yield break;
         }
 
-        var limit = Limit(all, leastM);
+        var limit = Limit(all, RoundTimes * leastM);
         for (var section = 0; section < sections.Length; section++)
         {
             for (var point = 0; point < found[section].Length; point++)

@@ -53,9 +53,9 @@ public sealed class StartingHull(DisplayUnits units, CultureInfo culture)
     /// <summary>The lines, to the millimetre; null with the refusals set where something cannot be used.</summary>
     public HullLines? Make(HullLines? before)
     {
-        LengthRefusal = Read(Length, 2, 60, "Length", out double lengthM);
-        BeamRefusal = Read(Beam, 0.4, 20, "Beam", out double beamM);
-        DepthRefusal = Read(Depth, 0.2, 10, "Depth", out double depthM);
+        LengthRefusal = Read(Length, 2, 60, "Length over all", out double lengthM);
+        BeamRefusal = Read(Beam, 0.4, 20, "Greatest beam", out double beamM);
+        DepthRefusal = Read(Depth, 0.2, 10, "Depth amidships", out double depthM);
         return LengthRefusal is null && BeamRefusal is null && DepthRefusal is null
             ? HullEdit.Of(StartingForm.Create("hull", Shape, lengthM, beamM, depthM), before, MillimetreDecimals)
             : null;

@@ -11,7 +11,7 @@ public sealed class HullLinesCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "hull-lines-fair",
         "Hull lines are whole and fair",
-        "Fails where the measured points make no closed surface; unknown for each point that stands off the cubic through its neighbouring stations, or through its neighbours on its own, by more than six times what is usual on the form and 0.4 % of its breadth (our rule, no source).",
+        "Fails where the measured points make no closed surface; unknown for each point that stands off the cubic through its neighbouring stations by more than six times what is usual on the form and 0.4 % of its breadth, or likewise and by 0.8 % off that through its neighbours on its own station (our rule, no source).",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view)
