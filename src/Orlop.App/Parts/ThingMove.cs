@@ -20,6 +20,9 @@ public sealed record ThingMove(string ThingId, string View, double AcrossM, doub
         _ => null,
     };
 
+    /// <summary>Where the thing is held; null for a thing without a place.</summary>
+    public Place? Held(Thing thing) => Moved(thing) switch { Part part => part.Place, Gear gear => gear.Place, _ => null };
+
     private Place Moved(Place place) => View switch
     {
         "profile" => place with { XM = Round(place.XM + AcrossM), ZM = Round(place.ZM + UpM) },

@@ -6,8 +6,9 @@ const ZOOM_KEYS = { "+": 1, "=": 1, "-": -1, "0": 0 };
 const THING = "g.thing[data-id]";
 
 // A click opens a thing, a drag moves it. Distances go to the server in metres of the view that was dragged in.
-export function listenToDrawing(frame, host, page, canDrag) {
+export function listenToDrawing(frame, host, page, canDrag, hasWater) {
   let drag = null;
+  const water = hasWater ? movingWater(frame, host, page) : null;
 
   const open = thing => page.invokeMethodAsync("Open", thing.dataset.id);
   const thingAt = event => event.target.closest?.(THING) ?? namedBy(event.target.closest?.("text[data-names]"));
@@ -40,6 +41,7 @@ export function listenToDrawing(frame, host, page, canDrag) {
     drag.moved = true;
     drag.thing.classList.add("dragged");
     drag.thing.setAttribute("transform", `translate(${dx * drag.scale} ${dy * drag.scale})`);
+    water?.follow(drag.thing.dataset.id, drag.view, dx * drag.scale, dy * drag.scale);
   });
 
   const finish = event => {
@@ -49,13 +51,16 @@ export function listenToDrawing(frame, host, page, canDrag) {
     drag = null;
     thing.classList.remove("dragged");
     thing.removeAttribute("transform");
-    if (event.type === "pointercancel") return;
+    if (event.type === "pointercancel") {
+      water?.back();
+      return;
+    }
     if (!moved) {
       open(thing);
       return;
     }
     const perM = Number(view?.dataset.pxPerM);
-    if (perM > 0) page.invokeMethodAsync("Move", thing.dataset.id, viewOf(thing), dx / perM, -dy / perM);
+    if (perM > 0) page.invokeMethodAsync("Move", thing.dataset.id, viewOf(thing), dx / perM, -dy / perM).finally(() => water?.back());
   };
   host.addEventListener("pointerup", finish);
   host.addEventListener("pointercancel", finish);
@@ -73,6 +78,62 @@ export function listenToDrawing(frame, host, page, canDrag) {
     width = frame.clientWidth;
     page.invokeMethodAsync("TakeRoom", width - BORDERS_PX).catch(() => { /* The page was left. */ });
   }).observe(frame);
+}
+
+// The water moves with the hand: one question at a time to the server, always with the latest place.
+function movingWater(frame, host, page) {
+  const words = frame.querySelector(".held");
+  let asked = null, isAsking = false, kept = null;
+
+  const ask = async () => {
+    isAsking = true;
+    while (asked) {
+      const { id, view, acrossM, upM } = asked;
+      asked = null;
+      const held = await page.invokeMethodAsync("Hold", id, view, acrossM, upM).catch(() => null);
+      if (kept && held) show(held);
+    }
+    isAsking = false;
+  };
+
+  const show = ({ water, words: said }) => {
+    for (const { group } of kept) drawWater(group, water);
+    words.textContent = said;
+    words.hidden = false;
+  };
+
+  return {
+    follow(id, view, dx, dy) {
+      const perM = Number(view?.dataset.pxPerM);
+      if (!(perM > 0)) return;
+      kept ??= [...host.querySelectorAll("g.afloat")].map(group => ({ group, was: group.innerHTML }));
+      asked = { id, view: ["profile", "plan", "section"].find(name => view.classList.contains(name)), acrossM: dx / perM, upM: -dy / perM };
+      if (!isAsking) ask();
+    },
+    // What the server has drawn anew since is no longer in the page, and keeps its new water.
+    back() {
+      for (const { group, was } of kept ?? []) group.innerHTML = was;
+      kept = asked = null;
+      words.hidden = true;
+    },
+  };
+}
+
+// In profile the water's height is read at the frame's two sides; in a section at its cut, port on the left.
+function drawWater(group, water) {
+  const view = group.closest("g.view"), number = name => Number(group.dataset[name]);
+  const [left, right, top, bottom, cut] = ["left", "right", "top", "bottom", "cutM"].map(number);
+  const [originX, originY, perM] = ["xOrigin", "upOrigin", "pxPerM"].map(name => Number(view.dataset[name]));
+  const isSection = view.classList.contains("section");
+  const y = x => {
+    const acrossM = (x - originX) / perM;
+    const heightM = water.heightM + (isSection ? water.riseForwardRatio * cut - water.risePortRatio * acrossM : water.riseForwardRatio * acrossM);
+    return Math.min(bottom, Math.max(top, originY - heightM * perM));
+  };
+  const [from, to] = [y(left), y(right)];
+  group.querySelector(".water")?.setAttribute("d", `M${left},${from}L${right},${to}L${right},${bottom}L${left},${bottom}Z`);
+  const line = group.querySelector(".water-line");
+  for (const [name, value] of Object.entries({ x1: left, y1: from, x2: right, y2: to })) line?.setAttribute(name, value);
 }
 
 // The thing that a label names, in the label's own view.

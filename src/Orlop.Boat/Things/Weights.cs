@@ -46,6 +46,9 @@ public sealed record DeadweightCount([property: RefersTo(typeof(Condition))] str
 /// <summary>Rules that a boat's stability is held against.</summary>
 public enum StabilityRule { GeneralIntact, Weather, SimplifiedUnited, SmallCraft, OpenBoat }
 
+/// <summary>Waters that she is used in.</summary>
+public enum Waters { Protected, PartiallyProtected, Exposed }
+
 /// <summary>What stability is judged by, and what the rules ask to be known of the boat. There is one.</summary>
 [Kind("stability-basis")]
 public sealed record StabilityBasis : Thing
@@ -70,4 +73,13 @@ public sealed record StabilityBasis : Thing
 
     [Description("Most people aboard."), Allowed(0, 500)]
     public int? PeopleCount { get; init; }
+
+    [Description("Greatest breadth that people can reach from side to side."), Allowed(0.3, 20)]
+    public Quantity? PeopleBreadthM { get; init; }
+
+    [Description("Length of an open cockpit that water can fill; 0 for none."), Allowed(0, 60)]
+    public Quantity? CockpitLengthM { get; init; }
+
+    [Description("Waters she is used in: protected, partially protected (within 20 nautical miles of a harbour of refuge, from memory), or exposed.")]
+    public Waters? Waters { get; init; }
 }

@@ -9,7 +9,10 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> li
 {
     private static readonly int[] BothSides = [1, -1];
 
-    /// <summary>Water up to its plane, at the trim in profile and at the heel in a section; none in plan.</summary>
+    /// <summary>
+    /// Water up to its plane, at the trim in profile and at the heel in a section; none in plan. What is written on the group lets a page move it with the hand: the frame, and where the
+    /// section is cut.
+    /// </summary>
     internal void Water(Waterline waterline, double? cutXM)
     {
         if (view.Kind == ViewKind.Plan)
@@ -26,12 +29,15 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> li
             new(frame.X, Inside(whole.From.Y)), .. seen is { } line ? new[] { line.From, line.To } : [],
             new(frame.Right, Inside(whole.To.Y)), new(frame.Right, frame.Bottom), new(frame.X, frame.Bottom),
         ];
+        svg.Start("g", ("class", "afloat"), ("data-left", frame.X), ("data-right", frame.Right), ("data-top", frame.Y), ("data-bottom", frame.Bottom), ("data-cut-m", cutXM ?? 0));
         svg.Path($"M{string.Join('L', edge.Select(spot => $"{SvgValue.Number(spot.X)},{SvgValue.Number(spot.Y)}"))}Z", "water");
         if (seen is { } surface)
         {
             svg.Line(surface.From.X, surface.From.Y, surface.To.X, surface.To.Y, "water-line");
             lines.Add(surface);
         }
+
+        svg.End();
     }
 
     /// <summary>Where the water stood as built.</summary>

@@ -1,3 +1,4 @@
+using Orlop.Hull.Hydrostatics;
 using Orlop.Presentation.Views.Floating;
 
 namespace Orlop.Drawings.Boats;
@@ -12,9 +13,12 @@ public sealed record Waterline(double HeightM, double RiseForwardRatio, double R
     public static Waterline Level(double draughtM) => new(draughtM, 0, 0);
 
     /// <summary>Where a boat's water stands; null without a position, or where she lies on her beam ends.</summary>
-    public static Waterline? Of(FloatingFacts? facts)
+    public static Waterline? Of(FloatingFacts? facts) => facts?.Position is { Attitude: var attitude } ? Of(attitude) : null;
+
+    /// <summary>Where the water stands at an attitude; null on her beam ends.</summary>
+    public static Waterline? Of(Attitude attitude)
     {
-        if (facts?.Position is not { Attitude: var attitude } || attitude.WaterHeightM(0, 0) is not { } height)
+        if (attitude.WaterHeightM(0, 0) is not { } height)
         {
             return null;
         }

@@ -46,7 +46,7 @@ public sealed record GustAreas(double? SteadyHeelDeg, double? GustHeelDeg, doubl
             return new GustAreas(steady, null, null, null, null);
         }
 
-        var flooding = RightingReading.Read(leeward).DownfloodingDeg;
+        var flooding = leeward.Features.DownfloodingDeg;
         var second = NextFall(leeward, side, gustLeverM, gust);
         var end = Math.Min(LastDeg, Math.Min(second ?? double.PositiveInfinity, flooding is { } heel ? Math.Abs(heel) : double.PositiveInfinity));
         var start = steady - rollbackDeg;

@@ -23,7 +23,7 @@ internal sealed class LeverCheck
     {
         ArgumentNullException.ThrowIfNull(curve);
         (_curve, _prefix, _source) = (curve, prefix, source);
-        _features = RightingReading.Read(curve);
+        _features = curve.Features;
         _side = curve.Input.ToDeg < 0 ? -1 : 1;
         FloodingDeg = Math.Abs(_features.DownfloodingDeg ?? double.PositiveInfinity);
         _remarks = [.. remarks.IsDefault ? [] : remarks, .. curve.Status == FloatingStatus.Floats ? ImmutableArray<string>.Empty : [curve.Message]];

@@ -10,7 +10,7 @@ public static class Equilibrium
 {
     private const double DegPerRad = 180 / Math.PI;
 
-    /// <summary>Starts upright and level, unless another start is given, and goes where she would go.</summary>
+    /// <summary>Starts upright and level, unless another start is given, and goes where she would go. Near the end the start saves steps and changes nothing else.</summary>
     public static FloatingResult Solve(FloatingInput input, Attitude? start = null)
     {
         ArgumentNullException.ThrowIfNull(input);
@@ -21,9 +21,10 @@ public static class Equilibrium
         }
 
         var search = new EquilibriumSearch(energy);
-        var first = (start ?? Attitude.Upright(0)).Checked(input.Subject);
-        var upright = FloatingStart.Afloat(energy, input, first.TrimDeg / DegPerRad, first.HeelDeg / DegPerRad);
-        var end = search.From(upright.Draught, first.TrimDeg / DegPerRad, first.HeelDeg / DegPerRad, Freedom.All);
+        var first = start?.Checked(input.Subject);
+        var (trim, heel) = ((first?.TrimDeg ?? 0) / DegPerRad, (first?.HeelDeg ?? 0) / DegPerRad);
+        var draught = first is { } given && IsCut(energy, given) ? given.DraughtM : FloatingStart.Afloat(energy, input, trim, heel).Draught;
+        var end = search.From(draught, trim, heel, Freedom.All);
         if (!end.IsFound)
         {
             return new FloatingResult(FloatingStatus.NotConverged,
@@ -61,7 +62,7 @@ public static class Equilibrium
         {
             Attitude = new Attitude(end.Draught, end.Trim * DegPerRad, heel),
             IsStable = end.IsStable,
-            IsLoll = Math.Abs(heel) is > 1e-6 and <= 90 && IsUprightBalanceUnstable(input, energy, search),
+            IsLoll = Math.Abs(heel) is > 1e-6 and <= 90 && IsUprightBalanceUnstable(energy, search, end),
             DisplacedM3 = state.DisplacedVolume,
             CentreOfBuoyancy = buoyancy,
             CentreOfGravity = gravity,
@@ -74,10 +75,12 @@ public static class Equilibrium
         };
     }
 
+    private static bool IsCut(FloatingEnergy energy, Attitude attitude) => energy.Displaced(WaterPlane.Of(attitude)).PerM > 0;
+
     // Loll is balance upright (no heeling lever) that does not hold.
-    private static bool IsUprightBalanceUnstable(FloatingInput input, FloatingEnergy energy, EquilibriumSearch search)
+    private static bool IsUprightBalanceUnstable(FloatingEnergy energy, EquilibriumSearch search, SearchEnd end)
     {
-        var upright = search.From(FloatingStart.Afloat(energy, input, 0, 0).Draught, 0, 0, Freedom.DraughtAndTrim);
+        var upright = search.From(end.Draught, end.Trim, 0, Freedom.DraughtAndTrim);
         return upright.IsFound && Math.Abs(upright.State.OfHeel) <= 1e-9 * energy.MassKg * energy.Size.YM && upright.State.HeelStiffness < 0;
     }
 }

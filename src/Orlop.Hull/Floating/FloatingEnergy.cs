@@ -30,10 +30,10 @@ internal sealed class FloatingEnergy
         _fixedMoment = input.MassKg * input.CentreOfGravity;
         WaterKgPerM3 = input.WaterKgPerM3;
         MassKg = input.MassKg + _tanks.Sum(tank => tank.MassKg);
-        IntactLimitKg = input.WaterKgPerM3 * input.Buoyancy.Sum(MeshCheck.SignedVolumeM3);
-        LimitKg = _buoyancy.Sum(part => part.Density * MeshCheck.SignedVolumeM3(part.Shape));
-        var low = input.Buoyancy.Select(shape => shape.Lowest).Aggregate((a, b) => new Point3(Math.Min(a.XM, b.XM), Math.Min(a.YM, b.YM), Math.Min(a.ZM, b.ZM)));
-        var high = input.Buoyancy.Select(shape => shape.Highest).Aggregate((a, b) => new Point3(Math.Max(a.XM, b.XM), Math.Max(a.YM, b.YM), Math.Max(a.ZM, b.ZM)));
+        IntactLimitKg = input.WaterKgPerM3 * input.Buoyancy.Sum(shape => shape.SignedVolumeM3);
+        LimitKg = _buoyancy.Sum(part => part.Density * part.Shape.SignedVolumeM3);
+        var low = input.Buoyancy.Select(shape => shape.Lowest).Aggregate(Point3.Least);
+        var high = input.Buoyancy.Select(shape => shape.Highest).Aggregate(Point3.Greatest);
         Size = high - low;
     }
 
@@ -51,16 +51,18 @@ internal sealed class FloatingEnergy
     /// <summary>Length, breadth and height of all buoyancy together.</summary>
     public Point3 Size { get; }
 
-    /// <summary>Mass of water pushed aside.</summary>
-    public double DisplacedKg(in WaterPlane plane)
+    /// <summary>Mass of water pushed aside, and how much more each metre of draught adds.</summary>
+    public (double Kg, double PerM) Displaced(in WaterPlane plane)
     {
-        var displaced = 0.0;
+        var (displaced, perM) = (0.0, 0.0);
         foreach (var (shape, density) in _buoyancy)
         {
-            displaced += density * Immersion.Below(plane, shape).Volume;
+            var immersion = Immersion.Below(plane, shape);
+            displaced += density * immersion.Volume;
+            perM += density * immersion.Area;
         }
 
-        return displaced;
+        return (displaced, perM);
     }
 
     public EnergyAt At(in WaterPlane plane)

@@ -6,8 +6,9 @@ namespace Orlop.Hull.Floating;
 internal static class FloatingStart
 {
     private const int MostSteps = 100;
+    private const double NearEnough = 1e-6;
 
-    /// <summary>Bisection between dry and wholly under; near enough to start from, exact to a millionth of the reach.</summary>
+    /// <summary>Newton on the displaced mass, kept between dry and wholly under; near enough to start from, exact to a millionth of the reach.</summary>
     public static WaterPlane Afloat(FloatingEnergy energy, FloatingInput input, double trim, double heel)
     {
         var directions = WaterPlane.OfRadians(0, trim, heel);
@@ -19,14 +20,21 @@ internal static class FloatingStart
             high = Math.Max(high, reach.Highest);
         }
 
-        var tolerance = 1e-6 * (high - low);
+        var tolerance = NearEnough * (high - low);
+        var level = 0.5 * (low + high);
         for (var step = 0; step < MostSteps && high - low > tolerance; step++)
         {
-            var middle = 0.5 * (low + high);
-            var isAfloat = energy.DisplacedKg(directions.At(middle)) > energy.MassKg;
-            (low, high) = isAfloat ? (low, middle) : (middle, high);
+            var (displaced, perM) = energy.Displaced(directions.At(level));
+            (low, high) = displaced > energy.MassKg ? (low, level) : (level, high);
+            var newton = level - ((displaced - energy.MassKg) / perM);
+            if (Math.Abs(newton - level) <= tolerance)
+            {
+                break;
+            }
+
+            level = newton > low && newton < high ? newton : 0.5 * (low + high);
         }
 
-        return directions.At(0.5 * (low + high));
+        return directions.At(level);
     }
 }

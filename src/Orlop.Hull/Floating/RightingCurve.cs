@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Hull.Hydrostatics;
+using Orlop.Hull.Measuring;
 using Orlop.Hull.Working;
 
 namespace Orlop.Hull.Floating;
@@ -15,13 +16,15 @@ public sealed class RightingCurve
     private readonly FloatingEnergy _energy;
     private readonly EquilibriumSearch _search;
     private readonly Freedom _freedom;
-    private readonly double _zeroEnergy;
+    private readonly SearchEnd _start;
+    private readonly Lazy<RightingFeatures> _features;
 
     private RightingCurve(RightingInput input, FloatingEnergy energy)
     {
         Input = input;
         _energy = energy;
         _search = new EquilibriumSearch(energy);
+        _features = new Lazy<RightingFeatures>(() => RightingReading.Read(this));
         _freedom = input.IsTrimFree ? Freedom.DraughtAndTrim : Freedom.DraughtOnly;
         var start = _search.From(FloatingStart.Afloat(energy, input.Boat, 0, 0).Draught, 0, 0, _freedom);
         if (!start.IsFound)
@@ -31,7 +34,7 @@ public sealed class RightingCurve
             return;
         }
 
-        _zeroEnergy = start.State.Energy;
+        _start = start;
         Points = March(start);
         var isWhole = Math.Abs(Points[^1].HeelDeg - input.ToDeg) < 1e-9;
         Status = isWhole ? FloatingStatus.Floats : FloatingStatus.NotConverged;
@@ -43,6 +46,7 @@ public sealed class RightingCurve
         Input = input;
         _energy = energy;
         _search = new EquilibriumSearch(energy);
+        _features = new Lazy<RightingFeatures>(() => RightingReading.Read(this));
         Status = failure.Status;
         Message = failure.Message;
     }
@@ -60,6 +64,9 @@ public sealed class RightingCurve
 
     /// <summary>All masses, liquids in tanks among them.</summary>
     public double MassKg => _energy.MassKg;
+
+    /// <summary>Greatest lever, loll, vanishing and downflooding, each solved at its own heel.</summary>
+    public RightingFeatures Features => _features.Value;
 
     /// <summary>Initial GM with free surfaces taken off; null without a curve.</summary>
     public double? InitialGmM => Points.IsEmpty ? null : Points[0].GmM;
@@ -125,6 +132,12 @@ public sealed class RightingCurve
         static double Lost(RightingPoint point) => (1 - Math.Cos(point.Attitude.TrimDeg * RadPerDeg)) * point.GzM;
     }
 
+    /// <summary>
+    /// How that area changes with the weight: by the slopes of the rise. What a changed trim does to the share that goes into trimming is left out, a few ten-thousandths for a trim of
+    /// some degrees. Null where the curve does not reach.
+    /// </summary>
+    public WeightSlopes? AreaSlopes(double fromDeg, double toDeg) => At(fromDeg) is { } from && At(toDeg) is { } to ? to.RiseSlopes - from.RiseSlopes : null;
+
     private ImmutableArray<RightingPoint> March(SearchEnd start)
     {
         var points = ImmutableArray.CreateBuilder<RightingPoint>();
@@ -169,7 +182,15 @@ public sealed class RightingCurve
     private RightingPoint PointOf(SearchEnd end, double heelDeg)
     {
         var cosTrim = Math.Cos(end.Trim);
-        return new RightingPoint(heelDeg, end.State.OfHeel / (cosTrim * _energy.MassKg), new Attitude(end.Draught, end.Trim / RadPerDeg, heelDeg),
-            (end.State.Energy - _zeroEnergy) / _energy.MassKg, end.State.HeelStiffness / (cosTrim * cosTrim * _energy.MassKg));
+        var (mass, dry, centre) = (_energy.MassKg, Input.Boat.MassKg, Input.Boat.CentreOfGravity);
+        var rise = (end.State.Energy - _start.State.Energy) / mass;
+        var isTrimFree = _freedom == Freedom.DraughtAndTrim;
+        var slopes = new RightingSlopes(end, mass, isTrimFree);
+        return new RightingPoint(heelDeg, end.State.OfHeel / (cosTrim * mass), new Attitude(end.Draught, end.Trim / RadPerDeg, heelDeg),
+            rise, end.State.HeelStiffness / (cosTrim * cosTrim * mass))
+        {
+            GzSlopes = slopes.Lever(dry, centre),
+            RiseSlopes = (1 / mass * (slopes.Energy(dry, centre) - new RightingSlopes(_start, mass, isTrimFree).Energy(dry, centre))) - new WeightSlopes(rise / mass, 0, 0, 0),
+        };
     }
 }

@@ -1,4 +1,5 @@
 using Orlop.Hull.Hydrostatics;
+using Orlop.Hull.Measuring;
 
 namespace Orlop.Hull.Floating;
 
@@ -8,4 +9,11 @@ namespace Orlop.Hull.Floating;
 /// <param name="Attitude">Draught and trim she takes at this heel.</param>
 /// <param name="RiseM">Rise of G over B since heel 0, liquids and all: work done against the lever over weight.</param>
 /// <param name="GmM">Stiffness in turning about the level fore-and-aft axis over weight at this heel; at rest upright the metacentric height.</param>
-public sealed record RightingPoint(double HeelDeg, double GzM, Attitude Attitude, double RiseM, double GmM);
+public sealed record RightingPoint(double HeelDeg, double GzM, Attitude Attitude, double RiseM, double GmM)
+{
+    /// <summary>How the lever changes with the weight at this heel, draught and trim following.</summary>
+    public required WeightSlopes GzSlopes { get; init; }
+
+    /// <summary>How the rise changes with the weight.</summary>
+    public required WeightSlopes RiseSlopes { get; init; }
+}

@@ -1,11 +1,13 @@
 namespace Orlop.Hull.Floating;
 
 /// <summary>Reads a curve's features, each angle refined by solving the boat at heels between the points.</summary>
-public static class RightingReading
+internal static class RightingReading
 {
+    /// <summary>An upright lever smaller than this is none: a symmetric boat leaves only its rounding.</summary>
+    private const double RoundingM = 1e-9;
+
     public static RightingFeatures Read(RightingCurve curve)
     {
-        ArgumentNullException.ThrowIfNull(curve);
         var points = curve.Points;
         var side = Math.Sign(curve.Input.ToDeg);
         var loll = FirstRighting(curve, side);
@@ -32,7 +34,7 @@ public static class RightingReading
             return null;
         }
 
-        if (side * points[0].GzM > 0 || (Math.Abs(points[0].GzM) <= 1e-9 && side * points[1].GzM > 0))
+        if (side * points[0].GzM > RoundingM || (Math.Abs(points[0].GzM) <= RoundingM && side * points[1].GzM > 0))
         {
             return 0;
         }

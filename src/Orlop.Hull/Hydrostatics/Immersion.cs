@@ -1,4 +1,3 @@
-using System.Buffers;
 using Orlop.Hull.Surfaces;
 
 namespace Orlop.Hull.Hydrostatics;
@@ -10,8 +9,6 @@ namespace Orlop.Hull.Hydrostatics;
 /// </summary>
 internal struct Immersion
 {
-    private const int MostOnStack = 1024;
-
     private Point3 _foot;
     private double _sixfoldVolume;
     private Point3 _momentTimes24;
@@ -29,19 +26,38 @@ internal struct Immersion
 
     public readonly double Area => _twofoldArea / 2;
 
+    /// <summary>Parts of the surface that lie wholly to one side are taken whole, as summed beforehand; triangles are looked at only near the water.</summary>
     public static Immersion Below(in WaterPlane plane, TriangleMesh mesh)
     {
-        var count = mesh.Corners.Length;
-        if (count <= MostOnStack)
+        var tree = mesh.Tree;
+        var footFromCentre = -plane.HeightM(tree.Centre) * plane.Up;
+        var sum = new Immersion { _foot = tree.Centre + footFromCentre };
+        var wet = default(SurfaceSums);
+        var nodes = tree.Nodes;
+        var margin = tree.MarginM(plane);
+        for (var at = 0; at < nodes.Length;)
         {
-            Span<double> heights = stackalloc double[count];
-            return Sum(plane, mesh, heights);
+            ref readonly var node = ref nodes[at];
+            var (middle, reach) = node.Heights(plane);
+            if (middle - reach > margin)
+            {
+                at = node.After;
+            }
+            else if (middle + reach < -margin)
+            {
+                wet.Add(node.Sums);
+                at = node.After;
+            }
+            else
+            {
+                sum.AddTriangles(plane, tree.CornersOf(node));
+                at++;
+            }
         }
 
-        var rented = ArrayPool<double>.Shared.Rent(count);
-        var result = Sum(plane, mesh, rented.AsSpan(0, count));
-        ArrayPool<double>.Shared.Return(rented);
-        return result;
+        sum._sixfoldVolume += wet.SixfoldVolume(footFromCentre);
+        sum._momentTimes24 += wet.MomentTimes24(footFromCentre);
+        return sum;
     }
 
     /// <summary>Area, first moments along and across, second moments and product of the cut surface about the origin of the axes.</summary>
@@ -58,69 +74,79 @@ internal struct Immersion
             (_productTimes24 / 24) + (along * firstAcross) + (across * first) + (area * along * across));
     }
 
-    private static Immersion Sum(in WaterPlane plane, TriangleMesh mesh, Span<double> heights)
+    // Three corners a triangle. One corner of a cut triangle stands alone on its side of the water: the wet part is what is at it, or all but that. A crossing is computed
+    // from the wet to the dry end. Numbers one by one, since this is where the time goes.
+    private void AddTriangles(in WaterPlane plane, ReadOnlySpan<Point3> corners)
     {
-        var corners = mesh.Corners.AsSpan();
-        for (var i = 0; i < corners.Length; i++)
+        var (upX, upY, upZ) = (plane.Up.XM, plane.Up.YM, plane.Up.ZM);
+        var (footX, footY, footZ) = (_foot.XM, _foot.YM, _foot.ZM);
+        var draught = plane.Draught;
+        double volume = 0, momentX = 0, momentY = 0, momentZ = 0;
+        for (var i = 0; i + 2 < corners.Length; i += 3)
         {
-            heights[i] = plane.HeightM(corners[i]);
-        }
-
-        var centre = mesh.Centre;
-        var sum = new Immersion { _foot = centre - (plane.HeightM(centre) * plane.Up) };
-        foreach (ref readonly var triangle in mesh.Triangles.AsSpan())
-        {
-            var (heightA, heightB, heightC) = (heights[triangle.A], heights[triangle.B], heights[triangle.C]);
+            ref readonly var first = ref corners[i];
+            ref readonly var second = ref corners[i + 1];
+            ref readonly var third = ref corners[i + 2];
+            var heightA = (upX * first.XM) + (upY * first.YM) + (upZ * first.ZM) - draught;
+            var heightB = (upX * second.XM) + (upY * second.YM) + (upZ * second.ZM) - draught;
+            var heightC = (upX * third.XM) + (upY * third.YM) + (upZ * third.ZM) - draught;
             var wet = (heightA < 0 ? 1 : 0) | (heightB < 0 ? 2 : 0) | (heightC < 0 ? 4 : 0);
             if (wet == 0)
             {
                 continue;
             }
 
-            var a = corners[triangle.A] - sum._foot;
-            var b = corners[triangle.B] - sum._foot;
-            var c = corners[triangle.C] - sum._foot;
-            switch (wet)
+            var (ax, ay, az) = (first.XM - footX, first.YM - footY, first.ZM - footZ);
+            var (bx, by, bz) = (second.XM - footX, second.YM - footY, second.ZM - footZ);
+            var (cx, cy, cz) = (third.XM - footX, third.YM - footY, third.ZM - footZ);
+            var sixfold = (ax * ((by * cz) - (bz * cy))) + (ay * ((bz * cx) - (bx * cz))) + (az * ((bx * cy) - (by * cx)));
+            if (wet is not (1 or 2 or 4))
             {
-                case 7: sum.AddWet(a, b, c); break;
-                case 1: sum.AddOneWet(plane, a, b, c, heightA, heightB, heightC); break;
-                case 2: sum.AddOneWet(plane, b, c, a, heightB, heightC, heightA); break;
-                case 4: sum.AddOneWet(plane, c, a, b, heightC, heightA, heightB); break;
-                case 3: sum.AddTwoWet(plane, a, b, c, heightA, heightB, heightC); break;
-                case 6: sum.AddTwoWet(plane, b, c, a, heightB, heightC, heightA); break;
-                default: sum.AddTwoWet(plane, c, a, b, heightC, heightA, heightB); break;
+                volume += sixfold;
+                momentX += sixfold * (ax + bx + cx);
+                momentY += sixfold * (ay + by + cy);
+                momentZ += sixfold * (az + bz + cz);
+                if (wet == 7)
+                {
+                    continue;
+                }
+            }
+
+            if (wet is 2 or 5)
+            {
+                (ax, bx, cx, ay, by, cy, az, bz, cz) = (bx, cx, ax, by, cy, ay, bz, cz, az);
+                (heightA, heightB, heightC) = (heightB, heightC, heightA);
+            }
+            else if (wet is 4 or 3)
+            {
+                (ax, bx, cx, ay, by, cy, az, bz, cz) = (cx, ax, bx, cy, ay, by, cz, az, bz);
+                (heightA, heightB, heightC) = (heightC, heightA, heightB);
+            }
+
+            double shareB = heightA / (heightA - heightB), shareC = heightA / (heightA - heightC);
+            var corner = (heightA < 0 ? shareB : -shareB) * shareC * sixfold;
+            var (pointBx, pointBy, pointBz, pointCx, pointCy, pointCz) = heightA < 0
+                ? (ax + (shareB * (bx - ax)), ay + (shareB * (by - ay)), az + (shareB * (bz - az)), ax + (shareC * (cx - ax)), ay + (shareC * (cy - ay)), az + (shareC * (cz - az)))
+                : (bx + ((heightB / (heightB - heightA)) * (ax - bx)), by + ((heightB / (heightB - heightA)) * (ay - by)), bz + ((heightB / (heightB - heightA)) * (az - bz)),
+                    cx + ((heightC / (heightC - heightA)) * (ax - cx)), cy + ((heightC / (heightC - heightA)) * (ay - cy)), cz + ((heightC / (heightC - heightA)) * (az - cz)));
+            volume += corner;
+            momentX += corner * (ax + pointBx + pointCx);
+            momentY += corner * (ay + pointBy + pointCy);
+            momentZ += corner * (az + pointBz + pointCz);
+            var (onB, onC) = (new Point3(pointBx, pointBy, pointBz), new Point3(pointCx, pointCy, pointCz));
+            if (heightA < 0)
+            {
+                AddEdge(plane, onC, onB);
+            }
+            else
+            {
+                AddEdge(plane, onB, onC);
             }
         }
 
-        return sum;
+        _sixfoldVolume += volume;
+        _momentTimes24 += new Point3(momentX, momentY, momentZ);
     }
-
-    private void AddWet(Point3 a, Point3 b, Point3 c)
-    {
-        var sixfold = a.Dot(b.Cross(c));
-        _sixfoldVolume += sixfold;
-        _momentTimes24 += sixfold * (a + b + c);
-    }
-
-    private void AddOneWet(in WaterPlane plane, Point3 wet, Point3 next, Point3 last, double heightWet, double heightNext, double heightLast)
-    {
-        var onNext = Crossing(wet, next, heightWet, heightNext);
-        var onLast = Crossing(wet, last, heightWet, heightLast);
-        AddWet(wet, onNext, onLast);
-        AddEdge(plane, onLast, onNext);
-    }
-
-    private void AddTwoWet(in WaterPlane plane, Point3 first, Point3 second, Point3 dry, double heightFirst, double heightSecond, double heightDry)
-    {
-        var onSecond = Crossing(second, dry, heightSecond, heightDry);
-        var onFirst = Crossing(first, dry, heightFirst, heightDry);
-        AddWet(first, second, onSecond);
-        AddWet(first, onSecond, onFirst);
-        AddEdge(plane, onFirst, onSecond);
-    }
-
-    private static Point3 Crossing(Point3 wet, Point3 dry, double heightWet, double heightDry) =>
-        wet + (heightWet / (heightWet - heightDry) * (dry - wet));
 
     private void AddEdge(in WaterPlane plane, Point3 from, Point3 to)
     {

@@ -31,7 +31,7 @@ internal sealed class LeverSurface
     private LeverSurface(StabilitySamplingInput input, int side)
     {
         (Side, HeelCount, OpeningCount) = (side, input.ToDeg + 1, input.Openings.Length);
-        _liquid = input.Boat.Tanks.Sum(tank => tank.LiquidKgPerM3 * tank.FillFraction * MeshCheck.SignedVolumeM3(tank.Shape));
+        _liquid = input.Boat.Tanks.Sum(tank => tank.LiquidKgPerM3 * tank.FillFraction * tank.Shape.SignedVolumeM3);
         _masses = Nodes(input.Weight.MassKg, Math.Sqrt(input.Weight.Covariance[0]), MassNodeCount);
         var length = input.Boat.Buoyancy.Max(body => body.Highest.XM) - input.Boat.Buoyancy.Min(body => body.Lowest.XM);
         _lcgs = Nodes(input.Weight.Centre.XM, Math.Max(Math.Sqrt(input.Weight.Covariance[5]), LeastLcgShare * length), LcgNodeCount);

@@ -56,8 +56,8 @@ public static class BoxCut
         }
 
         var box = Solids.Box(low, high);
-        var whole = MeshCheck.SignedVolumeM3(box);
-        var volume = inside is null ? 0 : MeshCheck.SignedVolumeM3(inside);
+        var whole = box.SignedVolumeM3;
+        var volume = inside is null ? 0 : inside.SignedVolumeM3;
         if (volume <= RoundingShare * whole)
         {
             return new BoxCutResult(BoxCutStatus.Outside, $"{subject}: from {low} to {high} nothing is inside the hull, which reaches from {hull.Lowest} to {hull.Highest}", null, 0, 0);

@@ -31,27 +31,10 @@ public static class MeshCheck
             return edges;
         }
 
-        var volume = SignedVolumeM3(mesh);
+        var volume = mesh.SignedVolumeM3;
         return volume > 0
             ? []
             : [new(MeshProblemKind.InsideOut, mesh.Centre, FormattableString.Invariant($"the body is inside out or empty: its volume is {volume:0.###} m³"))];
-    }
-
-    /// <summary>Volume inside, negative when the triangles face inwards. Exact for any closed mesh (divergence theorem).</summary>
-    public static double SignedVolumeM3(TriangleMesh mesh)
-    {
-        ArgumentNullException.ThrowIfNull(mesh);
-        var centre = mesh.Centre;
-        var sixfold = 0.0;
-        foreach (var triangle in mesh.Triangles)
-        {
-            var a = mesh.Corners[triangle.A] - centre;
-            var b = mesh.Corners[triangle.B] - centre;
-            var c = mesh.Corners[triangle.C] - centre;
-            sixfold += a.Dot(b.Cross(c));
-        }
-
-        return sixfold / 6;
     }
 
     private static IEnumerable<MeshProblem> CornerProblems(TriangleMesh mesh)

@@ -15,6 +15,10 @@ public readonly record struct Point3(double XM, double YM, double ZM)
 
     public static Point3 operator *(double factor, Point3 a) => new(factor * a.XM, factor * a.YM, factor * a.ZM);
 
+    internal static Point3 Least(Point3 a, Point3 b) => new(Math.Min(a.XM, b.XM), Math.Min(a.YM, b.YM), Math.Min(a.ZM, b.ZM));
+
+    internal static Point3 Greatest(Point3 a, Point3 b) => new(Math.Max(a.XM, b.XM), Math.Max(a.YM, b.YM), Math.Max(a.ZM, b.ZM));
+
     internal double Dot(Point3 b) => (XM * b.XM) + (YM * b.YM) + (ZM * b.ZM);
 
     internal Point3 Cross(Point3 b) =>

@@ -9,12 +9,14 @@ namespace Orlop.Hull.Surfaces;
 public sealed class TriangleMesh
 {
     private readonly Lazy<ImmutableArray<MeshProblem>> _problems;
+    private readonly Lazy<MeshTree> _tree;
 
     public TriangleMesh(ImmutableArray<Point3> corners, ImmutableArray<Triangle> triangles)
     {
         Corners = corners.IsDefault ? [] : corners;
         Triangles = triangles.IsDefault ? [] : triangles;
         _problems = new Lazy<ImmutableArray<MeshProblem>>(() => MeshCheck.Find(this));
+        _tree = new Lazy<MeshTree>(() => new MeshTree(this));
         (Lowest, Highest) = Bounds(Corners);
     }
 
@@ -32,6 +34,11 @@ public sealed class TriangleMesh
     public Point3 Highest { get; }
 
     internal Point3 Centre => 0.5 * (Lowest + Highest);
+
+    internal MeshTree Tree => _tree.Value;
+
+    /// <summary>Volume inside, negative when the triangles face inwards; exact for any closed mesh (divergence theorem).</summary>
+    public double SignedVolumeM3 => Tree.SignedVolumeM3;
 
     /// <summary>The same surface with each corner moved by a rule that keeps orientation.</summary>
     public TriangleMesh Moved(Func<Point3, Point3> rule) => new([.. Corners.Select(rule)], Triangles);
@@ -58,8 +65,7 @@ public sealed class TriangleMesh
         Point3 low = corners[0], high = corners[0];
         foreach (var corner in corners)
         {
-            low = new Point3(Math.Min(low.XM, corner.XM), Math.Min(low.YM, corner.YM), Math.Min(low.ZM, corner.ZM));
-            high = new Point3(Math.Max(high.XM, corner.XM), Math.Max(high.YM, corner.YM), Math.Max(high.ZM, corner.ZM));
+            (low, high) = (Point3.Least(low, corner), Point3.Greatest(high, corner));
         }
 
         return (low, high);

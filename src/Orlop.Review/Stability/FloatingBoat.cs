@@ -24,7 +24,7 @@ public sealed record FloatingBoat(FloatingResult Rest, RightingCurve Starboard, 
 
     private static double Greatest(RightingCurve curve)
     {
-        RightingFeatures read = RightingReading.Read(curve);
+        RightingFeatures read = curve.Features;
         return read switch
         {
             { GreatestGzM: null } => double.NegativeInfinity,

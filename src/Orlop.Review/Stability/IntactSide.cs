@@ -1,38 +1,36 @@
 using System.Collections.Immutable;
 using Orlop.Hull.Criteria;
 using Orlop.Hull.Floating;
-using Orlop.Hull.Surfaces;
+using Orlop.Hull.Measuring;
 
 namespace Orlop.Review.Stability;
 
 /// <summary>
-/// The general criteria on one side of a boat, and how each changes with her weight: with KG and TCG by dGZ/dKG = -sin φ and dGZ/dTCG = ± cos φ at the trim she has, with displacement and LCG by
-/// differences of one standard deviation.
+/// The general criteria on one side of a boat, and how each changes with her weight: areas and levers by their own exact slopes, the heel of the greatest lever by the change of the slope there over the
+/// bend, and GM by differences of one standard deviation.
 /// </summary>
 internal sealed class IntactSide
 {
     private const double RadPerDeg = Math.PI / 180;
-    private const double LeastStepKg = 1;
-    private const double LeastStepM = 0.001;
-    private const double BendStepDeg = 2;
+    private const double BendStepDeg = 0.25;
+
+    private static readonly WeightSlopes None = new(0, 0, 0, 0);
+    private static readonly WeightSlopes Untold = new(double.NaN, double.NaN, double.NaN, double.NaN);
 
     private readonly LoadedBoat _loaded;
     private readonly RightingCurve _curve;
     private readonly int _side;
     private readonly double _flooding;
     private readonly double? _greatest;
-    private readonly Lazy<ImmutableArray<(double PerMass, double PerLcg)>> _byDifferences;
 
     public IntactSide(LoadedBoat loaded, RightingCurve curve)
     {
         _loaded = loaded;
         _curve = curve;
         _side = curve.Input.ToDeg < 0 ? -1 : 1;
-        RightingFeatures features = RightingReading.Read(curve);
-        _flooding = Math.Abs(features.DownfloodingDeg ?? double.PositiveInfinity);
-        _greatest = features.GreatestGzDeg is { } heel ? Math.Abs(heel) : null;
+        _flooding = Math.Abs(curve.Features.DownfloodingDeg ?? double.PositiveInfinity);
+        _greatest = curve.Features.GreatestGzDeg is { } heel ? Math.Abs(heel) : null;
         Criteria = GeneralCriteria.Check(curve);
-        _byDifferences = new(ByDifferences);
     }
 
     /// <summary>1 for starboard, -1 for port.</summary>
@@ -41,66 +39,33 @@ internal sealed class IntactSide
     /// <summary>The criteria, in the order of the code.</summary>
     public ImmutableArray<CriterionResult> Criteria { get; }
 
-    /// <summary>How a criterion's value changes with the weight; not a number where a neighbouring boat has none.</summary>
-    public WeightSlopes SlopesOf(int index)
-    {
-        (double perMass, double perLcg) = _byDifferences.Value[index];
-        (double perTcg, double perKg) = ByCentre(Criteria[index].Id);
-        return new WeightSlopes(perMass, perLcg, perTcg, perKg);
-    }
-
-    private (double PerTcg, double PerKg) ByCentre(string criterionId) => criterionId switch
+    /// <summary>How a criterion's value changes with the weight; not a number where the curve has none.</summary>
+    public WeightSlopes SlopesOf(int index) => Criteria[index].Id switch
     {
         "area-to-30" => Area(0, Math.Min(30, _flooding)),
         "area-to-40" => Area(0, Math.Min(40, _flooding)),
         "area-30-to-40" => Area(Math.Min(30, _flooding), Math.Min(40, _flooding)),
-        "lever-at-30" => _flooding < 30 ? (0, 0) : Lever(LeverHeelDeg),
-        "heel-of-greatest-lever" => _greatest is { } heel && heel < _flooding ? HeelOfGreatest(heel) : (0, 0),
-        _ => (0, -1),
+        "lever-at-30" => _flooding < 30 ? None : At(LeverHeelDeg) is { } point ? _side * point.GzSlopes : Untold,
+        "heel-of-greatest-lever" => _greatest is { } heel && heel < _flooding ? HeelOfGreatest(heel) : None,
+        _ => ResultDeviation.SlopesOf(_loaded, boat => RightingCurve.Calculate(_curve.Input with { Boat = boat, ToDeg = 0 }).InitialGmM) ?? Untold,
     };
-
-    private (double PerTcg, double PerKg) Area(double fromDeg, double toDeg) =>
-        (_side * (Math.Sin(toDeg * RadPerDeg) - Math.Sin(fromDeg * RadPerDeg)), Math.Cos(toDeg * RadPerDeg) - Math.Cos(fromDeg * RadPerDeg));
-
-    private (double PerTcg, double PerKg) Lever(double heelDeg) => (_side * Math.Cos(heelDeg * RadPerDeg), -Math.Sin(heelDeg * RadPerDeg));
-
-    // The greatest lever stands where the slope is 0: it moves by the change of slope over the bend.
-    private (double PerTcg, double PerKg) HeelOfGreatest(double heelDeg) =>
-        (_side * Math.Sin(heelDeg * RadPerDeg) / Bend(heelDeg) / RadPerDeg, Math.Cos(heelDeg * RadPerDeg) / Bend(heelDeg) / RadPerDeg);
-
-    private ImmutableArray<(double PerMass, double PerLcg)> ByDifferences()
-    {
-        FloatingInput boat = _curve.Input.Boat;
-        double kg = Math.Max(LeastStepKg, _loaded.Total!.MassDeviationKg), along = Math.Max(LeastStepM, _loaded.Total.LcgDeviationM);
-        double[] heavier = With(boat with { MassKg = boat.MassKg + kg }), lighter = With(boat with { MassKg = boat.MassKg - kg }), forward = With(Moved(along)), aft = With(Moved(-along));
-        return [.. Enumerable.Range(0, Criteria.Length).Select(i => ((heavier[i] - lighter[i]) / (2 * kg), (forward[i] - aft[i]) / (2 * along)))];
-
-        FloatingInput Moved(double stepM) => boat with { CentreOfGravity = boat.CentreOfGravity + new Point3(stepM, 0, 0) };
-    }
-
-    // The same areas, lever and slope at the greatest lever as this boat's, at her own heels: the heels themselves move only in the second order, but for that of the greatest lever.
-    private double[] With(FloatingInput boat)
-    {
-        double to30 = Math.Min(30, _flooding), to40 = Math.Min(40, _flooding), peak = _greatest ?? 0;
-        RightingCurve near = Levers.To(_side, boat, [], Math.Min(Levers.LastDeg, Math.Max(40, peak) + BendStepDeg));
-        return [.. Criteria.Select(criterion => criterion.Id switch
-        {
-            "area-to-30" => near.AreaMRad(0, _side * to30),
-            "area-to-40" => near.AreaMRad(0, _side * to40),
-            "area-30-to-40" => near.AreaMRad(_side * to30, _side * to40),
-            "lever-at-30" => _flooding < 30 ? 0 : _side * near.At(_side * LeverHeelDeg)?.GzM,
-            "heel-of-greatest-lever" => peak == 0 || peak >= _flooding ? 0 : -SlopeAt(near, peak) / Bend(peak) / RadPerDeg,
-            _ => near.InitialGmM,
-        }).Select(value => value ?? double.NaN)];
-    }
 
     private double LeverHeelDeg => _greatest is { } peak && peak >= 30 && peak <= _flooding ? peak : 30;
 
-    private double? SlopeAt(RightingCurve curve, double heelDeg) =>
-        _side * (curve.At(_side * (heelDeg + BendStepDeg))?.GzM - curve.At(_side * (heelDeg - BendStepDeg))?.GzM) / (2 * BendStepDeg * RadPerDeg);
+    private WeightSlopes Area(double fromDeg, double toDeg) => _curve.AreaSlopes(_side * fromDeg, _side * toDeg) ?? Untold;
 
-    private double Bend(double heelDeg) =>
-        _side * (_curve.At(_side * (heelDeg + BendStepDeg))?.GzM + _curve.At(_side * (heelDeg - BendStepDeg))?.GzM - (2 * _curve.At(_side * heelDeg)?.GzM)) / Math.Pow(BendStepDeg * RadPerDeg, 2) is { } bend and < 0
-            ? bend
-            : double.NaN;
+    // The greatest lever stands where the slope is 0: it moves by the change of slope over the bend.
+    private WeightSlopes HeelOfGreatest(double heelDeg)
+    {
+        if (At(heelDeg - BendStepDeg) is not { } before || At(heelDeg) is not { } peak || At(heelDeg + BendStepDeg) is not { } after)
+        {
+            return Untold;
+        }
+
+        double step = BendStepDeg * RadPerDeg;
+        double bend = _side * (after.GzM + before.GzM - (2 * peak.GzM)) / (step * step);
+        return bend < 0 ? -_side / (2 * step * bend * RadPerDeg) * (after.GzSlopes - before.GzSlopes) : Untold;
+    }
+
+    private RightingPoint? At(double heelDeg) => _curve.At(_side * heelDeg);
 }

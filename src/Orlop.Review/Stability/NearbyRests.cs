@@ -8,12 +8,14 @@ internal sealed class NearbyRests
     private readonly LoadedBoat _loaded;
     private readonly Dictionary<FloatingInput, FloatingResult> _rests = [];
 
-    public NearbyRests(LoadedBoat loaded)
+    /// <param name="loaded">The boat.</param>
+    /// <param name="rest">Where she comes to rest herself, near which they are sought.</param>
+    public NearbyRests(LoadedBoat loaded, FloatingResult? rest)
     {
         _loaded = loaded;
         foreach (FloatingInput boat in ResultDeviation.Neighbours(loaded))
         {
-            _rests[boat] = Equilibrium.Solve(boat);
+            _rests[boat] = Equilibrium.Solve(boat, rest?.Position?.Attitude);
         }
     }
 

@@ -21,10 +21,10 @@ internal static class SettlingTest
     {
         (double Found, double Best, Func<double, FormattableString> Said)[] tests =
         [
-            (Needed(slopes.PerKg, total.KgDeviationM, slopes with { PerKg = 0 }), BestKgM, known => $"an inclining test that knows KG to ± {Down(known, 1000):0.###} m would settle it"),
-            (Needed(slopes.PerMass, total.MassDeviationKg, slopes with { PerMass = 0 }), BestMassFraction * total.MassKg, known => $"a freeboard survey that knows her weight to ± {Math.Floor(known):0} kg would settle it"),
-            (Needed(slopes.PerTcg, total.TcgDeviationM, slopes with { PerTcg = 0 }), BestTcgM, known => $"a freeboard survey that knows TCG to ± {Down(known, 1000):0.###} m would settle it"),
-            (Needed(slopes.PerLcg, total.LcgDeviationM, slopes with { PerLcg = 0 }), BestLcgM, known => $"a freeboard survey that knows LCG to ± {Down(known, 1000):0.###} m would settle it"),
+            (Needed(slopes.PerKgM, total.KgDeviationM, slopes with { PerKgM = 0 }), BestKgM, known => $"an inclining test that knows KG to ± {Down(known, 1000):0.###} m would settle it"),
+            (Needed(slopes.PerMassKg, total.MassDeviationKg, slopes with { PerMassKg = 0 }), BestMassFraction * total.MassKg, known => $"a freeboard survey that knows her weight to ± {Math.Floor(known):0} kg would settle it"),
+            (Needed(slopes.PerTcgM, total.TcgDeviationM, slopes with { PerTcgM = 0 }), BestTcgM, known => $"a freeboard survey that knows TCG to ± {Down(known, 1000):0.###} m would settle it"),
+            (Needed(slopes.PerLcgM, total.LcgDeviationM, slopes with { PerLcgM = 0 }), BestLcgM, known => $"a freeboard survey that knows LCG to ± {Down(known, 1000):0.###} m would settle it"),
         ];
         return tests.FirstOrDefault(test => test.Found >= test.Best) is { Said: { } said } settling
             ? FormattableString.Invariant(said(settling.Found))

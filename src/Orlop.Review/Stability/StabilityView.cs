@@ -5,6 +5,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Measuring;
+using Orlop.Hull.Surfaces;
 using Orlop.Review.Practices;
 
 namespace Orlop.Review.Stability;
@@ -66,8 +67,13 @@ public sealed class StabilityView
             : _memo.Get((KeyOf(input), OpeningsIn(condition).ToValueList()), () => FloatingBoat.Of(input, OpeningsIn(condition)));
     }
 
+    /// <summary>What of a space lies inside the hull; null without a hull.</summary>
+    internal BoxCutResult? InsideOf(Space space) => Bodies.Hull is { } hull
+        ? _memo.Get((hull, space.Title, space.From, space.To), () => BoxCut.Calculate(space.Title, hull, WeightLedger.At(space.From), WeightLedger.At(space.To)))
+        : null;
+
     /// <summary>How sure what is read of her at rest in a condition is.</summary>
-    internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition)))).Value;
+    internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition), FloatingIn(condition)?.Rest))).Value;
 
     /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut.</summary>
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>
@@ -77,16 +83,33 @@ public sealed class StabilityView
             .Select(opening => new Opening(opening.Id, WeightLedger.At(opening.Place!))),
     ];
 
-    /// <summary>Where she floats with other weights: for a thing that is dragged on the drawing.</summary>
-    public FloatingResult? RestWith(Condition condition, IEnumerable<WeightChange> changes) => LoadedIn(condition) is { Total: { } total, Input: { } input }
-        ? total.With(changes) is var moved ? Equilibrium.Solve(input with { MassKg = moved.MassKg, CentreOfGravity = moved.Centre }) : null
-        : null;
+    /// <summary>Where she floats with a thing at another place, for a hand that drags it; null where that is not known, or where the thing has no weight of its own in the condition.</summary>
+    public FloatingResult? RestWith(Condition condition, string thingId, Place place)
+    {
+        if (FloatingIn(condition) is not { } known || LoadedIn(condition) is not { Total: { } total, Input: { } input } loaded)
+        {
+            return null;
+        }
+
+        WeightChange[] changes = [.. loaded.Ledger.Rows.Where(row => row.ThingId == thingId).Select(row => new WeightChange(WeightLedger.Item(row), WeightLedger.Item(row with { Place = place })))];
+        if (changes.Length == 0)
+        {
+            return null;
+        }
+
+        WeightTotal moved = total.With(changes);
+        return Equilibrium.Solve(input with { MassKg = moved.MassKg, CentreOfGravity = moved.Centre }, known.Rest.Position?.Attitude);
+    }
 
     /// <summary>A freeboard survey as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public FreeboardResult Read(Orlop.Boat.Things.FreeboardSurvey survey) => new TestEvidence(Boat, Bodies).Read(survey);
 
     /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
+
+    /// <summary>All tanks with the liquid that a condition puts in them, filled so far as a rule asks.</summary>
+    internal ImmutableArray<Orlop.Hull.Floating.Tank> TanksIn(Condition condition, double fillFraction) =>
+        Liquids.Of(Boat.WithThings(Boat.Things.Select(thing => thing is Orlop.Boat.Things.Tank tank ? tank with { Fills = [], FillFraction = fillFraction } : thing)), condition, Liquids.BoxOf).Tanks;
 
     private LoadedBoat Load(Condition condition)
     {

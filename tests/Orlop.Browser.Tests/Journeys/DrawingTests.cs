@@ -19,7 +19,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Page.GetByRole(AriaRole.Heading, new() { Name = "Prove it dead" })).ToBeVisibleAsync();
 
         await window.TurnToAsync("Boat");
-        await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
+        await Expect(window.Page.Locator(".picture:not(.unmeasured) g.view.plan")).ToHaveCountAsync(1);
         await window.Page.Locator("g.view.plan g.thing[data-id=tool-chests] rect").First.ClickAsync();
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Tool chests");
     }
@@ -119,6 +119,36 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Page.Locator(".who")).ToContainTextAsync("revision 1");
         await Expect(x).ToHaveValueAsync(was);
         Assert.Equal((xM, yM, zM), (await MetresAsync(x), await MetresAsync(y), await MetresAsync(z)));
+    }
+
+    [Fact]
+    public async Task AHeldPieceOfGear_MovesTheWaterWithTheHand_AndBackWhereItIsNotLetGo()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/?thing=tool-chests");
+        await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
+        await Expect(window.Page.Locator(".vitals").Filter(new() { HasText = "being worked out" })).ToHaveCountAsync(0);
+        ILocator water = window.Page.Locator("g.view.profile .afloat .water-line"), held = window.Page.Locator(".held");
+        double[] Ends(string[] ends) => [.. ends.Select(end => double.Parse(end, System.Globalization.CultureInfo.InvariantCulture))];
+        async Task<double[]> HeightsAsync() => Ends(await water.EvaluateAsync<string[]>("line => [line.getAttribute('y1'), line.getAttribute('y2')]"));
+        double[] before = await HeightsAsync();
+
+        ILocator gear = window.Page.Locator("g.view.profile g.thing[data-id=tool-chests]").First;
+        await gear.ScrollIntoViewIfNeededAsync();
+        LocatorBoundingBoxResult box = (await gear.Locator("rect, path, polygon").First.BoundingBoxAsync())!;
+        float fromX = box.X + (box.Width / 2), fromY = box.Y + (box.Height / 2);
+        await window.Page.Mouse.MoveAsync(fromX, fromY);
+        await window.Page.Mouse.DownAsync();
+        await window.Page.Mouse.MoveAsync(fromX - 250, fromY, new() { Steps = 6 });
+        await Expect(held).ToContainTextAsync("Held here");
+        double[] moved = await HeightsAsync();
+
+        // The weight goes aft: the water rises aft, on the left, and falls forward. The browser counts downwards.
+        Assert.True(moved[0] < before[0] && moved[1] > before[1], $"from {string.Join(", ", before)} to {string.Join(", ", moved)}");
+
+        await gear.DispatchEventAsync("pointercancel", new { pointerId = 1, bubbles = true });
+        await Expect(held).ToBeHiddenAsync();
+        Assert.Equal(before, await HeightsAsync());
+        await Expect(window.Page.Locator(".who")).ToContainTextAsync("revision 1");
     }
 
     private static async Task<double> WidthAsync(ILocator svg) => await svg.EvaluateAsync<double>("svg => svg.getBoundingClientRect().width");

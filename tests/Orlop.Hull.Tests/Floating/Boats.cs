@@ -37,7 +37,7 @@ internal static class Boats
         {
             Subject = "random",
             Buoyancy = [body],
-            MassKg = 1000 * MeshCheck.SignedVolumeM3(body) * (0.1 + (0.8 * random.NextDouble())),
+            MassKg = 1000 * body.SignedVolumeM3 * (0.1 + (0.8 * random.NextDouble())),
             CentreOfGravity = 0.5 * (body.Lowest + body.Highest) + new Point3(0.2 * (random.NextDouble() - 0.5), 0.4 * (random.NextDouble() - 0.5), (0.5 * random.NextDouble()) - 0.7),
             WaterKgPerM3 = 1000,
         };

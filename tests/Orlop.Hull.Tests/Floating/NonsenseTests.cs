@@ -61,7 +61,7 @@ public sealed class NonsenseTests
         {
             Subject = "nonsense",
             Buoyancy = [body],
-            MassKg = 1000 * MeshCheck.SignedVolumeM3(body) * 1.15 * Math.Pow(random.NextDouble(), 0.7),
+            MassKg = 1000 * body.SignedVolumeM3 * 1.15 * Math.Pow(random.NextDouble(), 0.7),
             CentreOfGravity = middle + new Point3(0.3 * size.XM * (random.NextDouble() - 0.5), size.YM * (random.NextDouble() - 0.5), 2 * size.ZM * (random.NextDouble() - 0.5)),
             WaterKgPerM3 = 1000,
             Tanks = random.Next(2) == 0 ? [] : [new Tank { Id = "tank", Shape = Space(0.5), FillFraction = random.NextDouble(), LiquidKgPerM3 = 900 }],

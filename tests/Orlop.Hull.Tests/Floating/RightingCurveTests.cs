@@ -84,7 +84,7 @@ public sealed class RightingCurveTests
     public void Calculate_RoundHull_IsASineToOneHundredAndEighty()
     {
         var hull = Solids.Cylinder(0, 10, 0, 1, 1, 1440);
-        var boat = new FloatingInput { Subject = "log", Buoyancy = [hull], MassKg = 1000 * 0.4 * MeshCheck.SignedVolumeM3(hull), CentreOfGravity = new Point3(5, 0, 0.7), WaterKgPerM3 = 1000 };
+        var boat = new FloatingInput { Subject = "log", Buoyancy = [hull], MassKg = 1000 * 0.4 * hull.SignedVolumeM3, CentreOfGravity = new Point3(5, 0, 0.7), WaterKgPerM3 = 1000 };
         Assert.All(Curve(boat, 180).Points, point => Assert.Equal(0.3 * Math.Sin(point.HeelDeg * Math.PI / 180), point.GzM, 1e-6));
     }
 
@@ -97,7 +97,7 @@ public sealed class RightingCurveTests
             Boat = Boats.Barge(4, 2, 0.8, 1.2),
             Openings = [new Opening("door", new Point3(5, -1.5, 1.7)), new Opening("vent", new Point3(5, -2, 1.4)), new Opening("other side", new Point3(5, 2, 1))],
         });
-        var features = RightingReading.Read(curve);
+        var features = curve.Features;
         Assert.Equal("vent", features.DownfloodingOpening);
         Assert.Equal(Math.Atan(0.6 / 2) * 180 / Math.PI, features.DownfloodingDeg!.Value, 1e-6);
         Assert.Equal(features.DownfloodingDeg, features.RangeDeg);
@@ -107,7 +107,7 @@ public sealed class RightingCurveTests
     public void Read_NegativeGm_StartsAtTheLoll()
     {
         var curve = Curve(Boats.Barge(4, 2, 0.8, 2.1666666666666667), -180);
-        var features = RightingReading.Read(curve);
+        var features = curve.Features;
         Assert.Equal(-Math.Atan(Math.Sqrt(0.2 / 1.6666666666666667)) * 180 / Math.PI, features.LollDeg!.Value, 1e-6);
         Assert.True(features.GreatestGzM > 0 && features.VanishingDeg < features.GreatestGzDeg && features.GreatestGzDeg < features.LollDeg);
     }
@@ -121,7 +121,7 @@ public sealed class RightingCurveTests
         Assert.Null(curve.At(0));
         Assert.Null(curve.AreaMRad(0, 10));
         Assert.Null(curve.InitialGmM);
-        var features = RightingReading.Read(curve);
+        var features = curve.Features;
         Assert.Null(features.GreatestGzM);
         Assert.Null(features.RangeDeg);
     }

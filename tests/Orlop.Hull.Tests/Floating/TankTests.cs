@@ -53,7 +53,7 @@ public sealed class TankTests
         // A lying round tank's liquid always acts at its axis, like a round hull's buoyancy. A 720-sided polygon stands for the circle.
         var tank = new Tank { Id = "fuel", Shape = Solids.Cylinder(4, 6, 0.3, 0.9, 0.5, 720), FillFraction = 0.4, LiquidKgPerM3 = 860 };
         var boat = Boats.Barge(4, 2, 0.8, 1.2);
-        var mass = 860 * 0.4 * MeshCheck.SignedVolumeM3(tank.Shape);
+        var mass = 860 * 0.4 * tank.Shape.SignedVolumeM3;
         var liquid = RightingCurve.Calculate(new RightingInput { Boat = boat with { Tanks = [tank] }, StepDeg = 10 });
         var onAxis = RightingCurve.Calculate(new RightingInput { Boat = boat.With(new WeightItem("on the axis", mass, new Point3(5, 0.3, 0.9))), StepDeg = 10 });
         Assert.All(liquid.Points.Zip(onAxis.Points), pair => Assert.Equal(pair.Second.GzM, pair.First.GzM, 1e-6));
@@ -66,7 +66,7 @@ public sealed class TankTests
         for (var i = 0; i < 300; i++)
         {
             var shape = Shapes.RandomBody.Create(random);
-            var whole = MeshCheck.SignedVolumeM3(shape);
+            var whole = shape.SignedVolumeM3;
             var volume = whole * random.NextDouble();
             var directions = WaterPlane.OfRadians(0, random.NextDouble() - 0.5, Math.Tau * random.NextDouble());
             Assert.Equal(volume, LiquidLevel.Find(directions, shape, volume, whole).Below.Volume, 1e-11 * whole);

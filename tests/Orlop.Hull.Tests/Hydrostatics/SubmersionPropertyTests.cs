@@ -105,7 +105,7 @@ public sealed class SubmersionPropertyTests
             // Seen bottom up, what was dry is wet.
             var other = new Attitude(-attitude.DraughtM, -attitude.TrimDeg, attitude.HeelDeg > 0 ? attitude.HeelDeg - 180 : attitude.HeelDeg + 180);
             var (wet, dry) = (Submersion.Calculate(mesh, attitude), Submersion.Calculate(mesh, other));
-            Assert.Equal(MeshCheck.SignedVolumeM3(mesh), wet.VolumeM3 + dry.VolumeM3, 1e-10);
+            Assert.Equal(mesh.SignedVolumeM3, wet.VolumeM3 + dry.VolumeM3, 1e-10);
             Assert.Equal(wet.WaterplaneAreaM2, dry.WaterplaneAreaM2, 1e-10);
         }
     }

@@ -27,7 +27,7 @@ public sealed class FormMutationTests
             if (built.Surface is { } mesh)
             {
                 Assert.Empty(mesh.Problems);
-                Assert.True(MeshCheck.SignedVolumeM3(mesh) > 0);
+                Assert.True(mesh.SignedVolumeM3 > 0);
                 closed++;
             }
             else

@@ -67,10 +67,10 @@ public sealed class MeshCheckTests
     [Fact]
     public void Solids_Volumes_AreTheirFormulas()
     {
-        Assert.Equal(8, MeshCheck.SignedVolumeM3(Box), 1e-14);
-        Assert.Equal(0.5 * 6 * Math.Sin(Math.Tau / 6) * 4 * 10, MeshCheck.SignedVolumeM3(Solids.Cylinder(-5, 5, 1, 3, 2, 6)), 1e-12);
-        Assert.Equal(4.0 / 3 * Math.PI * 3 * 2 * 1, MeshCheck.SignedVolumeM3(Solids.Ellipsoid(new Point3(1, 2, 3), new Point3(3, 2, 1), 100)), 0.02);
-        Assert.Equal(12, MeshCheck.SignedVolumeM3(Solids.Prism(0, 4, [(0, 0), (0, 2), (3, 0)])), 1e-13);
+        Assert.Equal(8, Box.SignedVolumeM3, 1e-14);
+        Assert.Equal(0.5 * 6 * Math.Sin(Math.Tau / 6) * 4 * 10, Solids.Cylinder(-5, 5, 1, 3, 2, 6).SignedVolumeM3, 1e-12);
+        Assert.Equal(4.0 / 3 * Math.PI * 3 * 2 * 1, Solids.Ellipsoid(new Point3(1, 2, 3), new Point3(3, 2, 1), 100).SignedVolumeM3, 0.02);
+        Assert.Equal(12, Solids.Prism(0, 4, [(0, 0), (0, 2), (3, 0)]).SignedVolumeM3, 1e-13);
     }
 
     [Fact]

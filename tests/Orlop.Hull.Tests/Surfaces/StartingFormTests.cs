@@ -35,7 +35,7 @@ public sealed class StartingFormTests
     public void Build_Box_HasTheBoxesVolume()
     {
         var mesh = HullSurface.Build(StartingForm.Create("box", StartingShape.Box, 10, 4, 2)).Surface!;
-        Assert.Equal(80, MeshCheck.SignedVolumeM3(mesh), 1e-12);
+        Assert.Equal(80, mesh.SignedVolumeM3, 1e-12);
         Assert.Equal(32, Submersion.Calculate(mesh, Attitude.Upright(0.8)).VolumeM3, 1e-12);
     }
 
@@ -44,7 +44,7 @@ public sealed class StartingFormTests
     public void Build_Barge_HasThePrismsVolume()
     {
         var mesh = HullSurface.Build(StartingForm.Create("barge", StartingShape.Barge, 10, 4, 2)).Surface!;
-        Assert.Equal((7.3 * 4 * 2) + (2.7 * 4 * 2 * 0.7), MeshCheck.SignedVolumeM3(mesh), 1e-12);
+        Assert.Equal((7.3 * 4 * 2) + (2.7 * 4 * 2 * 0.7), mesh.SignedVolumeM3, 1e-12);
     }
 
     [Theory]

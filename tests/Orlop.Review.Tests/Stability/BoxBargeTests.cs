@@ -57,7 +57,7 @@ public sealed class BoxBargeTests
     public void Curve_GreatestLeverRangeAndArea_AreTheClosedForm(string condition, double greatestM, double atDeg, double vanishingDeg, double areaTo40MRad)
     {
         RightingCurve curve = Boat.Floating(condition).Weaker;
-        RightingFeatures read = RightingReading.Read(curve);
+        RightingFeatures read = curve.Features;
 
         Assert.Equal(greatestM, read.GreatestGzM!.Value, 1e-8);
         Assert.Equal(atDeg, read.GreatestGzDeg!.Value, 1e-4);

@@ -58,7 +58,7 @@ public sealed class DemoStabilityTests
         Assert.InRange(at.Attitude.TrimDeg, -0.05, 0.5);
         Assert.InRange(at.Attitude.HeelDeg, -0.5, 0.5);
         Assert.InRange(at.MetacentricHeightM, 0.85, 1.0);
-        Assert.InRange(Math.Abs(RightingReading.Read(floating.Weaker).VanishingDeg!.Value), 80, 90);
+        Assert.InRange(Math.Abs(floating.Weaker.Features.VanishingDeg!.Value), 80, 90);
         Assert.Empty(AsBuilt.LoadedIn(Boat.Find<Condition>(condition)!).Missing);
     }
 

@@ -33,7 +33,7 @@ public sealed class RightingReferenceTests
     public void Features_BoxBarge_Agree(string name, double gmM, double greatestM, double greatestDeg, double vanishingDeg)
     {
         var curve = Barges.Curve(name, 180);
-        var features = RightingReading.Read(curve);
+        var features = curve.Features;
         Assert.Equal(gmM, curve.InitialGmM!.Value, 1e-10);
         Assert.Equal(greatestM, features.GreatestGzM!.Value, 6e-9);
         Assert.Equal(greatestDeg, features.GreatestGzDeg!.Value, 1e-4);

@@ -10,12 +10,13 @@ public sealed record FloatingDeviations(double MassKg, double DraughtM, double T
     public static FloatingDeviations Unknown { get; } = new(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity);
 
     /// <summary>Of a loaded boat, from the errors of her weight alone.</summary>
+    /// <param name="rest">Where she comes to rest, near which her neighbours are sought.</param>
     /// <param name="aftXM">After end of the hull.</param>
     /// <param name="foreXM">Forward end of the hull.</param>
-    internal static FloatingDeviations Of(LoadedBoat loaded, double aftXM, double foreXM)
+    internal static FloatingDeviations Of(LoadedBoat loaded, FloatingPosition rest, double aftXM, double foreXM)
     {
         Dictionary<FloatingInput, FloatingPosition?> solved = [];
-        FloatingPosition? At(FloatingInput input) => solved.TryGetValue(input, out FloatingPosition? known) ? known : solved[input] = Equilibrium.Solve(input).Position;
+        FloatingPosition? At(FloatingInput input) => solved.TryGetValue(input, out FloatingPosition? known) ? known : solved[input] = Equilibrium.Solve(input, rest.Attitude).Position;
         double Deviation(Func<FloatingPosition, double?> result) => ResultDeviation.Of(loaded, input => At(input) is { } position ? result(position) : null);
         return new FloatingDeviations(
             loaded.Total?.MassDeviationKg ?? double.PositiveInfinity,

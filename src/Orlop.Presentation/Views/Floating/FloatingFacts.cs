@@ -74,9 +74,9 @@ public sealed record FloatingFacts
         return facts with
         {
             Draughts = heights.All(height => height is not null) ? [.. places.Select((place, index) => new DraughtAt(place.Where, place.XM, heights[index]!.Value))] : [],
-            Deviations = FloatingDeviations.Of(loaded, aft, fore),
+            Deviations = FloatingDeviations.Of(loaded, position, aft, fore),
         };
     }
 
-    private static RightingFeatures? Read(RightingCurve curve) => curve.Points.Length < 2 ? null : RightingReading.Read(curve);
+    private static RightingFeatures? Read(RightingCurve curve) => curve.Points.Length < 2 ? null : curve.Features;
 }

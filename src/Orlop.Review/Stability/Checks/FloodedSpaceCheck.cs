@@ -19,7 +19,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
     public IEnumerable<Finding> Run(StabilityView view) =>
         from space in view.Boat.All<Space>()
         where space.PermeabilityFraction is not null
-        let cut = view.Bodies.Hull is { } hull ? BoxCut.Calculate(space.Title, hull, WeightLedger.At(space.From), WeightLedger.At(space.To)) : null
+        let cut = view.InsideOf(space)
         from condition in view.Conditions
         select Judge(view, space, cut, view.LoadedIn(condition)) with { SubjectId = space.Id };
 
@@ -59,7 +59,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
         Opening[] openings = [.. view.OpeningsIn(loaded.Condition).Where(opening => view.Boat.Find<HullOpening>(opening.Id)?.Space != space.Id)];
         (Opening Place, double HeightM)? lowest = DeckEdge.Lowest(openings, at.Attitude), edge = DeckEdge.Lowest(DeckEdge.Of(view.Boat), at.Attitude);
         Banded? banded = lowest is { } low
-            ? new Banded(low.HeightM, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat with { Flooded = flooded.Flooded }) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(low.Place.Place) : null))
+            ? new Banded(low.HeightM, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat with { Flooded = flooded.Flooded }, at.Attitude) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(low.Place.Place) : null))
             : null;
         Verdict told = banded?.AtLeast(0) ?? Verdict.Holds;
         Sentence dry = lowest switch

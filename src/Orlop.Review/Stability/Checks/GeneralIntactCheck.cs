@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Hull.Criteria;
+using Orlop.Hull.Measuring;
 using Orlop.Hull.Working;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;

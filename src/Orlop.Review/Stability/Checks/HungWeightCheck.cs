@@ -38,7 +38,7 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
         double heel = at.Attitude.HeelDeg;
         int side = heel < 0 ? -1 : 1;
         ImmutableArray<Opening> openings = view.OpeningsIn(loaded.Condition);
-        RightingFeatures wet = RightingReading.Read(Levers.To(side, loaded.Input!, [.. DeckEdge.Of(view.Boat), .. openings]));
+        RightingFeatures wet = Levers.To(side, loaded.Input!, [.. DeckEdge.Of(view.Boat), .. openings]).Features;
         double under = Math.Abs(wet.DownfloodingDeg ?? Levers.LastDeg);
         Banded banded = new(Math.Abs(heel), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeelDeg));
         Verdict told = under == 0 ? Verdict.Fails : banded.AtMost(under);
@@ -57,7 +57,7 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
 
     private static double RangeLeftDeg(RightingCurve curve, double heelDeg)
     {
-        RightingFeatures features = RightingReading.Read(curve);
+        RightingFeatures features = curve.Features;
         return Math.Max(0, Math.Min(Math.Abs(features.VanishingDeg ?? 180), Math.Abs(features.DownfloodingDeg ?? 180)) - heelDeg);
     }
 }

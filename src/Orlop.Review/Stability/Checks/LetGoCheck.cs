@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Hull.Floating;
-using Orlop.Hull.Surfaces;
+using Orlop.Hull.Hydrostatics;
+using Orlop.Hull.Measuring;
 using Orlop.Hull.Working;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
@@ -11,8 +12,6 @@ namespace Orlop.Review.Stability.Checks;
 /// <summary>When the hung weight is let go, or its line parts, she swings back without taking water.</summary>
 public sealed class LetGoCheck : ICheck<StabilityView>
 {
-    private const double FinestDeg = 1e-4;
-
     public CheckDescription Description { get; } = new(
         "hung-weight-let-go",
         "The hung weight may be let go",
@@ -27,23 +26,26 @@ public sealed class LetGoCheck : ICheck<StabilityView>
         LoadedBoat without = hung.Without!;
         string title = hung.Deadweight.Title, id = hung.Deadweight.Id;
         ImmutableArray<Opening> openings = view.OpeningsIn(without.Condition);
-        if (HeelDeg(hung.With.Input!) is not { } heel)
+        if (Equilibrium.Solve(hung.With.Input!) is not { Status: FloatingStatus.Floats, Position: { IsStable: true } rest } || !(Math.Abs(rest.Attitude.HeelDeg) < Levers.LastDeg))
         {
             return Judged(Description, id, without, Verdict.Unknown, null, Sentence.Of($"What happens when {title} is let go {FindingLines.In(without.Condition)} cannot be told: she does not lie steady with it"), []);
         }
 
+        double heel = rest.Attitude.HeelDeg;
         int side = heel < 0 ? -1 : 1;
         RightingCurve away = Levers.To(-side, without.Input!, openings);
-        if (SwingDeg(without.Input!, heel, openings) is not { } swing)
+        WeightItem weight = new(id, hung.Item!.MassKg, hung.Item.Place);
+        WeightSlopes heels = ResultDeviation.SlopesOf(without, boat => HeelDeg(boat.With(weight), rest.Attitude)) ?? new(double.NaN, double.NaN, double.NaN, double.NaN);
+        FreeSwing free = FreeSwing.From(away, Levers.To(side, without.Input!, [], Math.Abs(heel)), heel, heels);
+        if (free.HeelDeg is not { } swing)
         {
             return Judged(Description, id, without, Verdict.Fails, null, Sentence.Of($"When {title} is let go {FindingLines.In(without.Condition)} from {Deg(Math.Abs(heel))} {Levers.Name(side)} she swings over and does not come back"), []);
         }
 
-        RightingFeatures features = RightingReading.Read(away);
+        RightingFeatures features = away.Features;
         double vanishing = Math.Abs(features.VanishingDeg ?? Levers.LastDeg), flooding = Math.Abs(features.DownfloodingDeg ?? double.PositiveInfinity), limit = Math.Min(vanishing, flooding);
-        Point3 hook = hung.Item!.Place;
-        double mass = hung.Item.MassKg;
-        Banded banded = new(swing, ResultDeviation.Of(without, boat => HeelDeg(boat.With(new WeightItem(id, mass, hook))) is { } from ? SwingDeg(boat, from, openings) : null));
+        // Where she does not come to upright there is no end to take slopes at: neighbouring boats tell.
+        Banded banded = new(swing, swing > 0 ? free.Slopes.Deviation(without.Total!) : ResultDeviation.Of(without, boat => SwingDeg(boat, weight, rest.Attitude)));
         Verdict told = limit == 0 ? Verdict.Fails : banded.AtMost(limit);
         Sentence end = flooding <= vanishing ? Sentence.Of($"{DeckEdge.TitleOf(view.Boat, features.DownfloodingOpening)} goes under at {Deg(flooding)}") : Sentence.Of($"she rights herself to {Deg(vanishing)}");
         Sentence found = Sentence.Of($"When {title} is let go {FindingLines.In(without.Condition)} she swings from {Deg(Math.Abs(heel))} {Levers.Name(side)} to {Deg(swing)} {Levers.Name(-side)}; {end} there");
@@ -56,41 +58,17 @@ public sealed class LetGoCheck : ICheck<StabilityView>
         ], OpeningsGiven.Missing(view.Boat));
     }
 
-    private static double? HeelDeg(FloatingInput boat) =>
-        Equilibrium.Solve(boat) is { Status: FloatingStatus.Floats, Position: { IsStable: true } at } && Math.Abs(at.Attitude.HeelDeg) < Levers.LastDeg ? at.Attitude.HeelDeg : null;
-
-    /// <summary>How far she swings to the other side; 0 when she does not cross upright, null when nothing stops her to 90°.</summary>
-    private static double? SwingDeg(FloatingInput boat, double fromDeg, ImmutableArray<Opening> openings)
+    private static double? SwingDeg(FloatingInput boat, WeightItem weight, Attitude near)
     {
-        int side = fromDeg < 0 ? -1 : 1;
-        RightingCurve away = Levers.To(-side, boat, openings);
-        if (Levers.To(side, boat, openings).AreaMRad(0, fromDeg) is not { } work)
+        if (HeelDeg(boat.With(weight), near) is not { } heel)
         {
             return null;
         }
 
-        double Left(double deg) => work - away.AreaMRad(0, -side * deg) ?? double.NaN;
-        double low = 0, high = 0;
-        foreach (RightingPoint point in away.Points)
-        {
-            (low, high) = (high, Math.Abs(point.HeelDeg));
-            if (Left(high) <= 0)
-            {
-                break;
-            }
-        }
-
-        if (!(Left(high) <= 0))
-        {
-            return null;
-        }
-
-        while (high - low > FinestDeg)
-        {
-            double middle = 0.5 * (low + high);
-            (low, high) = Left(middle) <= 0 ? (low, middle) : (middle, high);
-        }
-
-        return high;
+        int side = heel < 0 ? -1 : 1;
+        return FreeSwing.From(Levers.To(-side, boat, []), Levers.To(side, boat, [], Math.Abs(heel)), heel, default).HeelDeg;
     }
+
+    private static double? HeelDeg(FloatingInput boat, Attitude? near = null) =>
+        Equilibrium.Solve(boat, near) is { Status: FloatingStatus.Floats, Position: { IsStable: true } at } && Math.Abs(at.Attitude.HeelDeg) < Levers.LastDeg ? at.Attitude.HeelDeg : null;
 }

@@ -3,8 +3,6 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Hull.Criteria;
 using Orlop.Hull.Floating;
-using Orlop.Hull.Measuring;
-using Orlop.Hull.Surfaces;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;
@@ -39,7 +37,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
             return [Unknown(Description, basis.Id, null, Sentence.Of($"How she heels with everyone at one side cannot be told: the most people aboard is not given"), [new FindingInput(basis.Id, "peopleCount", IsMissing: true)])];
         }
 
-        Condition[] manned = [.. view.Conditions.Where(condition => PeopleIn(view, view.LoadedIn(condition)).Length > 0)];
+        Condition[] manned = PeopleAboard.Manned(view);
         return count == 0 ? []
             : manned.Length == 0 ? [Unknown(Description, basis.Id, null, Sentence.Of($"How she heels with everyone at one side cannot be told: no condition lists people aboard, so nothing says how high they stand"), [new FindingInput(basis.Id, "peopleCount")])]
             : manned.Select(condition => Judge(view, basis, rule, count, view.LoadedIn(condition)));
@@ -75,7 +73,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         ImmutableArray<CriterionResult> criteria = rule == StabilityRule.SmallCraft ? [] : WorkboatCriteria.PersonsToOneSide(
             new WorkboatInput(loaded.Condition.Title, length, heel, freeboard, at.MetacentricHeightM, view.Boat.All<FreeboardSurvey>().Any()));
         double limit = rule == StabilityRule.SmallCraft ? SmallCraftCriteria.OffsetLoadLimitDeg(length) : criteria[0].Value!.Value + heel;
-        Banded banded = new(heel, ResultDeviation.Of(worst.Case.Boat, boat => Equilibrium.Solve(boat).Position?.Attitude.HeelDeg));
+        Banded banded = new(heel, ResultDeviation.Of(worst.Case.Boat, boat => Equilibrium.Solve(boat, at.Attitude).Position?.Attitude.HeelDeg));
         // The second asks a freeboard of decked boats; the third a GM of boats over 15 m.
         Verdict told = freeboard <= 0 || criteria.Skip(2).Any(criterion => criterion.Verdict == CriterionVerdict.Fails) ? Verdict.Fails : banded.AtMost(limit);
         Sentence low = freeboard > 0
@@ -93,17 +91,11 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         ], OpeningsGiven.Missing(view.Boat));
     }
 
-    private static WeightRow[] PeopleIn(StabilityView view, LoadedBoat loaded) =>
-        [.. loaded.Ledger.Rows.Where(row => view.Boat.Find<Deadweight>(row.ThingId) is { Use: DeadweightUse.People })];
-
-    // Those listed go, as many as may be aboard come to the side. 1 for starboard, -1 for port.
+    // 1 for starboard, -1 for port.
     private static (int Side, LoadedBoat Boat, Place At) Moved(StabilityView view, LoadedBoat loaded, int count, int side)
     {
-        WeightRow[] people = PeopleIn(view, loaded);
-        double mass = people.Sum(row => row.MassKg), x = people.Sum(row => row.MassKg * row.Place.XM) / mass, z = people.Sum(row => row.MassKg * row.Place.ZM) / mass;
-        Place at = new(x, -side * Math.Max(0, (DeckEdge.HalfBreadthM(view.Boat, x, -side) ?? 0) - InboardM), z);
-        LedgerItem moved = new("people at one side", count * PersonKg, 0, WeightLedger.At(at), default(Point3));
-        WeightTotal total = loaded.Total!.With([.. people.Select(row => new WeightChange(WeightLedger.Item(row), null)), new WeightChange(null, moved)]);
-        return (side, loaded with { Total = total, Input = loaded.Input! with { MassKg = total.MassKg, CentreOfGravity = total.Centre } }, at);
+        (LoadedBoat boat, Place at) = PeopleAboard.With(view, loaded, count * PersonKg,
+            middle => middle with { YM = -side * Math.Max(0, (DeckEdge.HalfBreadthM(view.Boat, middle.XM, -side) ?? 0) - InboardM) });
+        return (side, boat, at);
     }
 }

@@ -101,7 +101,7 @@ public sealed class WeatherCheck : ICheck<StabilityView>
             return null;
         }
 
-        double? edge = RightingReading.Read(Levers.To(side, boat, DeckEdge.Of(view.Boat))).DownfloodingDeg;
+        double? edge = Levers.To(side, boat, DeckEdge.Of(view.Boat)).Features.DownfloodingDeg;
         return WeatherCriterion.Check(new WeatherInput
         {
             Leeward = leeward,

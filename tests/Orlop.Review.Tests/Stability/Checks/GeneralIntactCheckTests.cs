@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Hull.Criteria;
+using Orlop.Hull.Measuring;
 using Orlop.Review.Findings;
 using Orlop.Review.Stability;
 using Xunit;
@@ -51,7 +52,7 @@ public sealed class GeneralIntactCheckTests
         Assert.Single(JudgedBox.Of(Chosen, JudgedBox.Bare(kgPlusMinus: 0.01)).Only("general-intact", "particulars.area-to-30").Working, line => line.What == "Band").Expression,
         StringComparison.Ordinal);
 
-    // The slopes by sin φ and cos φ are those of boats whose G is a little elsewhere.
+    // The slopes are those of boats that weigh a little more, or whose G is a little elsewhere.
     [Theory]
     [InlineData(0.0)]
     [InlineData(0.15)]
@@ -68,9 +69,11 @@ public sealed class GeneralIntactCheckTests
                 int index = i;
                 WeightSlopes byDifferences = ResultDeviation.SlopesOf(loaded, input => GeneralCriteria.Check(Levers.To(side, input, []))[index].Value)!.Value;
                 WeightSlopes found = intact.SlopesOf(i);
-                double scale = Math.Max(1, Math.Abs(byDifferences.PerKg));
-                Assert.Equal(byDifferences.PerKg / scale, found.PerKg / scale, 0.02);
-                Assert.Equal(byDifferences.PerTcg / scale, found.PerTcg / scale, 0.02);
+                double scale = Math.Max(1, Math.Abs(byDifferences.PerKgM)), perMass = Math.Max(1e-5, Math.Abs(byDifferences.PerMassKg));
+                Assert.Equal(byDifferences.PerKgM / scale, found.PerKgM / scale, 0.02);
+                Assert.Equal(byDifferences.PerTcgM / scale, found.PerTcgM / scale, 0.02);
+                Assert.Equal(byDifferences.PerLcgM / scale, found.PerLcgM / scale, 0.02);
+                Assert.Equal(byDifferences.PerMassKg / perMass, found.PerMassKg / perMass, 0.02);
             }
         }
     }

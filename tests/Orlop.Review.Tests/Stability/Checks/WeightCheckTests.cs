@@ -87,9 +87,19 @@ public sealed class WeightCheckTests
     public void Drift_BetterKnownMass_IsNoChange() => Assert.Equal(
         0, Surveyed(Survey(1.2), new Gear { Id = "engine", MassKg = JudgedBox.Sure(1000, 1), Place = new Place(5, 0, 1.2) }).Only("drift-since-test", "survey").UseFraction!.Value, 1e-9);
 
-    [Fact]
-    public void RuleNobodyReckons_IsUnknown() => Assert.Equal(
-        Verdict.Unknown, JudgedBox.Of(JudgedBox.Rules(StabilityRule.SimplifiedUnited)).Only("rule-is-reckoned", "stability-basis").Verdict);
+    // A rule that is chosen is judged, or said to be unknown: none passes by being left out.
+    [Theory]
+    [InlineData(StabilityRule.GeneralIntact)]
+    [InlineData(StabilityRule.Weather)]
+    [InlineData(StabilityRule.SimplifiedUnited)]
+    [InlineData(StabilityRule.SmallCraft)]
+    [InlineData(StabilityRule.OpenBoat)]
+    public void RuleChosen_HasFindingsOfItsOwn(StabilityRule rule)
+    {
+        string[] Found(params StabilityRule[] rules) =>
+            [.. JudgedBox.Of(JudgedBox.Rules(rules)).Review().Findings.SelectMany(pair => pair.After!.All).Select(finding => $"{finding.CheckId} {finding.SubjectId}")];
+        Assert.NotEmpty(Found(rule).Except(Found()));
+    }
 
     [Theory]
     [InlineData(double.NaN)]

@@ -1,0 +1,28 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Hull.Measuring;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>The people that a condition lists, and the boat with another number of them.</summary>
+internal static class PeopleAboard
+{
+    /// <summary>Their rows of the ledger.</summary>
+    public static WeightRow[] Of(StabilityView view, LoadedBoat loaded) =>
+        [.. loaded.Ledger.Rows.Where(row => view.Boat.Find<Deadweight>(row.ThingId) is { Use: DeadweightUse.People })];
+
+    /// <summary>Conditions that list people.</summary>
+    public static Condition[] Manned(StabilityView view) => [.. view.Conditions.Where(condition => Of(view, view.LoadedIn(condition)).Length > 0)];
+
+    /// <summary>The boat with so many in place of those listed, and where they are: from the middle of those listed, moved as asked.</summary>
+    public static (LoadedBoat Boat, Place At) With(StabilityView view, LoadedBoat loaded, double massKg, Func<Place, Place> moved)
+    {
+        WeightRow[] people = Of(view, loaded);
+        double listed = people.Sum(row => row.MassKg);
+        double Middle(Func<Place, double> along) => people.Sum(row => row.MassKg * along(row.Place)) / listed;
+        Place at = moved(new Place(Middle(place => place.XM), Middle(place => place.YM), Middle(place => place.ZM)));
+        LedgerItem all = new("people", massKg, 0, WeightLedger.At(at), default);
+        WeightTotal total = loaded.Total!.With([.. people.Select(row => new WeightChange(WeightLedger.Item(row), null)), new WeightChange(null, all)]);
+        return (loaded with { Total = total, Input = loaded.Input! with { MassKg = total.MassKg, CentreOfGravity = total.Centre } }, at);
+    }
+}
