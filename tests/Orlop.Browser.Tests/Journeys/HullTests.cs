@@ -64,7 +64,7 @@ public sealed class HullTests(ChromiumFixture chromium) : PageTest(chromium)
         ILocator station = window.Main.Locator("#body-plan g.thing[data-id=s5]");
         await station.FocusAsync();
         await window.Page.Keyboard.PressAsync("Enter");
-        await Expect(window.Page.GetByLabel("Station", new() { Exact = true })).ToHaveValueAsync("5");
+        await Expect(window.Page.Locator("#hull-station")).ToHaveValueAsync("5");
         ILocator breadth = window.Page.GetByLabel("Point 4, half-breadth", new() { Exact = true });
         string right = await breadth.InputValueAsync();
         await breadth.FillAsync("1.1 m");
