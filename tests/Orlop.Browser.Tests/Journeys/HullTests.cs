@@ -18,7 +18,14 @@ public sealed class HullTests(ChromiumFixture chromium) : PageTest(chromium)
 
         // With her own mass and centre, and a condition, the waterline is found on it.
         await window.AddAsync("condition", "At anchor");
-        await window.AddAsync("bare-boat", "Bare boat", ("massKg", "8000 kg"), ("centre-xM", "4.6"), ("centre-yM", "0"), ("centre-zM", "1.1"));
+        await window.AddAsync("bare-boat", "Bare boat");
+        foreach ((string field, string text) in new[] { ("massKg", "8000 kg"), ("lcgM", "4.6 m"), ("tcgM", "0 m"), ("kgM", "1.1 m") })
+        {
+            ILocator box = window.Sheet.Locator($"#field-bare-boat-{field}");
+            await BoatWindow.TypeAsync(box, text);
+            await Expect(box).ToHaveValueAsync(text);
+        }
+
         await window.GoAsync("/weights");
         ILocator facts = window.Main.GetByRole(AriaRole.Region, new() { NameRegex = new Regex("[Ff]loat") }).First;
         await Expect(window.Main).Not.ToContainTextAsync("being worked out");
