@@ -19,6 +19,13 @@ internal static class SectionRows
         return [.. curves.Select((curve, i) => Points(curve, breaks[i], rowCounts, isSameCount))];
     }
 
+    /// <summary>Number of the row that each named line lies on, in the order of the lines.</summary>
+    public static ImmutableArray<int> RowsOf(ImmutableArray<string> lines, int rowsPerInterval, ImmutableArray<HullSection> both)
+    {
+        var row = 0;
+        return [.. RowCounts(both, lines, rowsPerInterval)[..^1].Select(count => row += count)];
+    }
+
     private static Point3[] Points(SectionCurve curve, double[] breaks, int[] rowCounts, bool[] isSameCount)
     {
         var points = new List<Point3> { curve.Curve.At(0) };

@@ -9,9 +9,15 @@ public enum StartingShape
     /// <summary>A box with raked ends.</summary>
     Barge,
 
+    /// <summary>A flat bottom, flared sides, a transom and a raked stem.</summary>
+    FlatBottom,
+
     /// <summary>A working boat with one hard chine, a transom and a raked stem.</summary>
     SingleChine,
 
     /// <summary>A working boat with round bilges, a transom and a raked stem.</summary>
     RoundBilge,
+
+    /// <summary>A working boat with round bilges, pointed at both ends.</summary>
+    DoubleEnder,
 }

@@ -33,11 +33,13 @@ public sealed record HullBodies(TriangleMesh? Hull, ImmutableArray<TriangleMesh>
     public static HullBodies Of(BoatModel boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        if (boat.All<HullLines>().FirstOrDefault() is not { } lines || lines.Stations.Count == 0)
-        {
-            return new HullBodies(null, [], [], []);
-        }
+        return boat.All<HullLines>().FirstOrDefault() is { Stations.Count: > 0 } lines ? Of(lines) : new HullBodies(null, [], [], []);
+    }
 
+    /// <summary>The bodies that lines make.</summary>
+    public static HullBodies Of(HullLines lines)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
         HullForm form = FormOf(lines);
         HullSurfaceResult surface = HullSurface.Build(form);
         return new HullBodies(

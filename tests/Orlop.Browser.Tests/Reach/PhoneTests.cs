@@ -13,7 +13,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     private static readonly string[] Paths =
     [
         "/", "/?thing=bank", "/?thing=drying-feed", "/electrics", "/electrics?circuit=stern-light&thing=stern-light-cable", "/electrics?new=circuit", "/electrics?view=diagram",
-        "/weights", "/weights?part=ledger&condition=at-anchor", "/weights?part=ledger&thing=tool-chests", "/weights?part=hull", "/weights?part=tests",
+        "/weights", "/weights?part=ledger&condition=at-anchor", "/weights?part=ledger&thing=tool-chests", "/weights?part=hull", "/weights/hull", "/weights?part=tests",
         "/alterations?alteration=sampling-winch", "/alterations?alteration=sampling-winch-second", "/record?alteration=sampling-winch-second&part=steps", "/record?alteration=drying-locker&part=steps",
         "/record?alteration=drying-locker&part=readings", "/record?part=photographs", "/record?part=history", "/not-found",
     ];

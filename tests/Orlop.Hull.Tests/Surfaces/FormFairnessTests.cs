@@ -35,4 +35,60 @@ public sealed class FormFairnessTests
         var broken = form.Sections[2] with { Points = form.Sections[2].Points.SetItem(0, new SectionPoint(double.NaN, 0, 0)) };
         Assert.Empty(FormFairness.Find(form with { Sections = form.Sections.SetItem(2, broken) }));
     }
+
+    // Half-breadths and heights that are cubics of x, keel and knuckle too: Lagrange through four of them gives the fifth exactly.
+    private static HullForm Cubic(double bumpM = 0, string? knuckle = null, double knuckleM = 0) => new()
+    {
+        Id = "cubic",
+        Sections =
+        [
+            .. Enumerable.Range(0, 9).Select(i => HullSection.At($"S{i}", i,
+                (0, 0.01 * i * i, null),
+                (1.2 + (0.05 * i) - (0.008 * i * i) + (0.0006 * i * i * i) + (i == 4 ? bumpM : 0) + knuckleM, 0.5 + (0.002 * i * i * i), knuckle),
+                (1.4 + (0.05 * i) - (0.008 * i * i), 1.5 + (0.01 * i * i), null))),
+        ],
+    };
+
+    [Fact]
+    public void Find_CubicAlongTheBoat_IsFair() => Assert.Empty(FormFairness.Find(Cubic()));
+
+    [Theory]
+    [InlineData(0.05)]
+    [InlineData(-0.05)]
+    public void Find_PointOfACubicDisplaced_IsNamedByAsMuchAndItsSide(double bumpM)
+    {
+        var doubt = Assert.Single(FormFairness.Find(Cubic(bumpM)));
+        Assert.Equal(("S4", 2, FormRun.AlongTheBoat), (doubt.SectionId, doubt.PointNumber, doubt.Run));
+        Assert.Equal(0.05, doubt.OffM, 1e-12);
+        // Square out of the outline it is a little less: the side leans.
+        Assert.InRange(doubt.OutwardM / bumpM, 0.5, 1);
+        Assert.Equal(Cubic().Sections[4].Points[1].HalfBreadthM, doubt.ExpectedHalfBreadthM, 1e-12);
+    }
+
+    [Fact]
+    public void Find_KnuckleOnEverySection_IsNotUnfair() => Assert.Empty(FormFairness.Find(Cubic(knuckle: "knuckle", knuckleM: 0.3)));
+
+    // Points on a parabola, one put off level on the second section, which the run along the boat does not judge; the outline leans 45 degrees there.
+    [Fact]
+    public void Find_PointOffItsOwnSection_IsNamedRoundTheSection()
+    {
+        static HullForm Form(double bumpM, string? line) => new()
+        {
+            Id = "round",
+            Sections =
+            [
+                .. Enumerable.Range(0, 7).Select(i => new HullSection
+                {
+                    Id = $"S{i}",
+                    Points = [.. Enumerable.Range(0, 7).Select(p => new SectionPoint(i, (0.3 * p) + ((line is not null || i == 1) && p == 3 ? bumpM : 0), 0.05 * p * p, p == 3 ? line : null))],
+                }),
+            ],
+        };
+
+        Assert.Empty(FormFairness.Find(Form(0, null)));
+        var doubt = Assert.Single(FormFairness.Find(Form(0.06, null)));
+        Assert.Equal(("S1", 4, FormRun.RoundTheSection), (doubt.SectionId, doubt.PointNumber, doubt.Run));
+        Assert.Equal(0.06 / Math.Sqrt(2), doubt.OutwardM, 0.005);
+        Assert.Empty(FormFairness.Find(Form(0.06, "knuckle")));
+    }
 }

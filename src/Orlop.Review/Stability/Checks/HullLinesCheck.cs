@@ -11,7 +11,7 @@ public sealed class HullLinesCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "hull-lines-fair",
         "Hull lines are whole and fair",
-        "Fails where the measured points make no closed surface; unknown for each point that stands off the cubic through its neighbouring stations by more than six times what is usual on the form and 0.4 % of its breadth (our rule, no source).",
+        "Fails where the measured points make no closed surface; unknown for each point that stands off the cubic through its neighbouring stations by more than six times what is usual on the form and 0.4 % of its breadth, or likewise and by 0.8 % off that through its neighbours on its own station (our rule, no source).",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view)
@@ -23,10 +23,10 @@ public sealed class HullLinesCheck : ICheck<StabilityView>
 
         foreach (FormDoubt doubt in view.Bodies.Doubts)
         {
-            yield return Unknown(Description, $"{lines.Id}.{doubt.SectionId}-{doubt.PointNumber}", null,
-                Sentence.Of($"Point {doubt.PointNumber} of station {doubt.SectionId} stands {M(doubt.OffM)} off the run of its neighbours: measure it again"), [new FindingInput(lines.Id, "stations")]) with
+            yield return Unknown(Description, $"{lines.Id}.{doubt.SectionId}-{doubt.PointNumber}{(doubt.IsStarboard ? "-starboard" : "")}", null,
+                Sentence.Of($"Point {doubt.PointNumber} of {(doubt.IsStarboard ? "starboard " : "")}station {doubt.SectionId} stands {M(doubt.OffM)} {(doubt.OutwardM < 0 ? "inside" : "outside")} a fair line through its neighbours: measure it again"), [new FindingInput(lines.Id, "stations")]) with
             {
-                Working = [new WorkingLine("Expected", FormattableString.Invariant($"half-breadth {doubt.ExpectedHalfBreadthM:0.###} m, height {doubt.ExpectedHeightM:0.###} m"), null, "cubic through the stations before and behind")],
+                Working = [new WorkingLine("Expected", FormattableString.Invariant($"half-breadth {doubt.ExpectedHalfBreadthM:0.###} m, height {doubt.ExpectedHeightM:0.###} m"), null, doubt.Run == FormRun.AlongTheBoat ? "cubic through the stations before and behind" : "cubic through the points below and above")],
             };
         }
 

@@ -1,0 +1,34 @@
+using Orlop.Boat.Things;
+using Orlop.Hull.Surfaces;
+
+namespace Orlop.Presentation.Views.Hulls;
+
+/// <summary>A table of offsets that was pasted or read from a file: the lines, or all that is wrong with it.</summary>
+/// <param name="Lines">The lines; null where something is wrong.</param>
+/// <param name="Problems">Each with its row and what is allowed.</param>
+public sealed record OffsetsPaste(HullLines? Lines, IReadOnlyList<string> Problems)
+{
+    /// <summary>A table in feet, inches and eighths, to show how it is written.</summary>
+    public const string Example =
+        """
+        station,x_m,half_breadth_ft_in_8,height_ft_in_8,line
+        transom,0,0-0-0,1-2-4,
+        transom,0,4-1-0,1-10-6,chine
+        transom,0,4-7-2+,5-6-0,
+        """;
+
+    /// <summary>Reads a table; cells may be parted by tabs, as a spreadsheet copies them.</summary>
+    public static OffsetsPaste Read(string text, HullLines? before)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        OffsetTableResult read = OffsetTable.Read("table", text.Contains('\t', StringComparison.Ordinal) ? Commas(text) : text);
+        return read.Form is null
+            ? new OffsetsPaste(null, [.. read.Problems.Select(problem => Capital(problem.ToString()))])
+            : new OffsetsPaste(HullEdit.Of(read.Form, before), []);
+    }
+
+    private static string Commas(string text) =>
+        string.Join('\n', text.ReplaceLineEndings("\n").Split('\n').Select(line => string.Join(',', line.Split('\t').Select(cell => cell.Contains(',', StringComparison.Ordinal) ? $"\"{cell}\"" : cell))));
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..] + ".";
+}
