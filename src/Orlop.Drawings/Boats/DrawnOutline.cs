@@ -4,20 +4,57 @@ using Orlop.Boat.Values;
 
 namespace Orlop.Drawings.Boats;
 
-/// <summary>The outline that a boat is drawn from: that given for drawing, or else keel, first sharp line and deck edge of the lines that she is floated by.</summary>
+/// <summary>
+/// The outline that a boat is drawn from: keel, outermost sharp line and deck edge of the lines that she is floated by, or else the outline given for drawing; deckhouses of that outline stand on either.
+/// </summary>
 public static class DrawnOutline
 {
     /// <summary>Null where neither is given.</summary>
     public static HullOutline? Of(BoatModel boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        return boat.All<HullOutline>().FirstOrDefault(outline => outline.Sheer.Count > 1 && outline.Keel.Count > 1)
-            ?? (boat.All<Orlop.Boat.Things.HullLines>().FirstOrDefault() is { } lines ? Of(lines) : null);
+        HullOutline? given = boat.All<HullOutline>().FirstOrDefault(outline => outline.Sheer.Count > 1 && outline.Keel.Count > 1);
+        HullOutline? measured = boat.All<Orlop.Boat.Things.HullLines>().FirstOrDefault() is { } lines ? Of(lines) : null;
+        return measured is null || given is null ? measured ?? given : measured with { Id = given.Id, Deckhouses = given.Deckhouses.Count > 0 ? given.Deckhouses : measured.Deckhouses };
+    }
+
+    /// <summary>Lines along the boat from the keel up to the deck edge, of which sections are drawn: through all measured points of each station, or keel, chine and deck edge of the outline.</summary>
+    internal static IReadOnlyList<ValueList<OutlinePoint>> LinesOf(BoatModel boat, HullOutline outline) =>
+        boat.All<Orlop.Boat.Things.HullLines>().FirstOrDefault() is { } lines && Stations(lines) is { Length: > 1 } stations ? Along(stations) : [outline.Keel, outline.Chine, outline.Sheer];
+
+    private static HullStation[] Stations(Orlop.Boat.Things.HullLines lines) => [.. lines.Stations.Where(station => station.Points.Count > 1)];
+
+    // Point for point where every station has as many; else each station at even shares of its girth.
+    private static ValueList<OutlinePoint>[] Along(HullStation[] stations)
+    {
+        const int EvenCount = 17;
+        int count = stations[0].Points.Count;
+        StationPoint[][] points = [.. stations.Select(station => stations.All(other => other.Points.Count == count) ? [.. station.Points] : Even([.. station.Points], EvenCount))];
+        return [.. Enumerable.Range(0, points[0].Length).Select(index => Outline(points.Select(station => station[index])))];
+    }
+
+    private static StationPoint[] Even(StationPoint[] points, int count)
+    {
+        double[] girth = new double[points.Length];
+        for (int i = 1; i < points.Length; i++)
+        {
+            girth[i] = girth[i - 1] + Math.Sqrt(Math.Pow(points[i].HalfBreadthM - points[i - 1].HalfBreadthM, 2) + Math.Pow(points[i].HeightM - points[i - 1].HeightM, 2));
+        }
+
+        return [.. Enumerable.Range(0, count).Select(number => At(girth[^1] * number / (count - 1)))];
+
+        StationPoint At(double along)
+        {
+            int next = Math.Clamp(Array.FindIndex(girth, reached => reached >= along), 1, points.Length - 1);
+            double step = girth[next] - girth[next - 1], share = step > 0 ? (along - girth[next - 1]) / step : 0;
+            double Between(Func<StationPoint, double> of) => of(points[next - 1]) + (share * (of(points[next]) - of(points[next - 1])));
+            return new StationPoint(Between(point => point.XM), Between(point => point.HalfBreadthM), Between(point => point.HeightM));
+        }
     }
 
     private static HullOutline? Of(Orlop.Boat.Things.HullLines lines)
     {
-        HullStation[] stations = [.. lines.Stations.Where(station => station.Points.Count > 1)];
+        HullStation[] stations = Stations(lines);
         if (stations.Length < 2)
         {
             return null;
@@ -26,7 +63,8 @@ public static class DrawnOutline
         // A profile at either end belongs to the keel line, up to the deck.
         IEnumerable<StationPoint> stern = IsProfile(stations[0]) ? stations[0].Points.Reverse() : [stations[0].Points[0]];
         IEnumerable<StationPoint> stem = IsProfile(stations[^1]) ? stations[^1].Points : [stations[^1].Points[0]];
-        string? sharp = stations.SelectMany(station => station.Points).FirstOrDefault(point => point.Line is not null && point.HalfBreadthM > 0)?.Line;
+        string? sharp = stations.SelectMany(station => station.Points.SkipLast(1)).Where(point => point.Line is not null).GroupBy(point => point.Line!)
+            .MaxBy(line => line.Max(point => point.HalfBreadthM))?.Key;
         return new HullOutline
         {
             Id = lines.Id,

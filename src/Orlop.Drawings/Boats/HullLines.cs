@@ -4,7 +4,9 @@ using Orlop.Boat.Values;
 namespace Orlop.Drawings.Boats;
 
 /// <summary>The lines of a hull, straight between their points.</summary>
-internal sealed class HullLines(HullOutline outline)
+/// <param name="outline">What profile and plan are drawn from.</param>
+/// <param name="along">Lines along the boat from the keel up, of which sections are drawn.</param>
+internal sealed class HullLines(HullOutline outline, IReadOnlyList<ValueList<OutlinePoint>> along)
 {
     internal ValueList<OutlinePoint> Sheer => outline.Sheer;
 
@@ -18,7 +20,7 @@ internal sealed class HullLines(HullOutline outline)
 
     /// <summary>Half-breadth and height of one side at x, from the keel up; fewer than two where the hull does not reach.</summary>
     internal IReadOnlyList<OutlinePoint> SectionAt(double xM) =>
-        [.. new[] { At(Keel, xM), At(Chine, xM), At(Sheer, xM) }.OfType<OutlinePoint>()];
+        [.. along.Select(line => At(line, xM)).OfType<OutlinePoint>()];
 
     /// <summary>The line's point at x, or null where the line does not reach.</summary>
     internal static OutlinePoint? At(ValueList<OutlinePoint> line, double xM)

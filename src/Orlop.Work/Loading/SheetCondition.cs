@@ -23,7 +23,7 @@ public sealed record SheetCondition(
         FloatingFacts now = FloatingFacts.Of(shown, condition, memo);
         FloatingFacts? before = was?.Boat.Find<Condition>(condition.Id) is { } known ? FloatingFacts.Of(was, known, memo) : null;
         return new SheetCondition(
-            condition, now, before, hasLevers ? RightingView.Of(shown, now, withBand: true) : null, !hasLevers || before is null ? null : RightingView.Of(was!, before, withBand: false), findings,
+            condition, now, before, hasLevers ? RightingView.Of(shown, now) : null, !hasLevers || before is null ? null : RightingView.Of(was!, before), findings,
             isDrawn ? shown.DrawnIn(condition, null, token) : null);
     }
 }

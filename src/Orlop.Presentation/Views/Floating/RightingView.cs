@@ -3,6 +3,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Hull.Criteria;
 using Orlop.Hull.Floating;
+using Orlop.Hull.Measuring;
 using Orlop.Review.Stability;
 
 namespace Orlop.Presentation.Views.Floating;
@@ -10,7 +11,7 @@ namespace Orlop.Presentation.Views.Floating;
 /// <summary>A point of a curve of righting levers: a lever above 0 turns her back upright, to either side.</summary>
 /// <param name="HeelDeg">Heel, starboard positive.</param>
 /// <param name="LeverM">The lever.</param>
-/// <param name="DeviationM">One standard deviation; null where it was not asked for or cannot be told.</param>
+/// <param name="DeviationM">One standard deviation; null where it cannot be told.</param>
 public sealed record LeverPoint(double HeelDeg, double LeverM, double? DeviationM = null);
 
 /// <summary>A criterion on the levers, to be drawn into them.</summary>
@@ -38,55 +39,30 @@ public sealed record RightingSide(bool IsPort, ImmutableArray<LeverPoint> Points
 /// <param name="Criteria">Those of the rules she is held against that can be drawn.</param>
 public sealed record RightingView(RightingSide Starboard, RightingSide Port, bool IsPortWeaker, ImmutableArray<DrawnCriterion> Criteria)
 {
-    private const double BandStepDeg = 10;
-
     /// <summary>The side to judge by.</summary>
     public RightingSide Weaker => IsPortWeaker ? Port : Starboard;
 
     /// <summary>The levers; null where there are none.</summary>
-    /// <param name="withBand">Work out how sure the weaker side's levers are: eight more curves.</param>
-    public static RightingView? Of(StabilityView view, FloatingFacts facts, bool withBand)
+    public static RightingView? Of(StabilityView view, FloatingFacts facts)
     {
-        if (facts is not { Floating: { } floating, Starboard: { } starboard, Port: { } port })
+        if (facts is not { Floating: { } floating, Starboard: { } starboard, Port: { } port, Loaded.Total: { } total })
         {
             return null;
         }
 
-        Func<double, double?> band = withBand ? Band(facts) : _ => null;
         return new RightingView(
-            Side(view.Boat, floating.Starboard, starboard, isPort: false, facts.IsPortWeaker ? _ => null : band),
-            Side(view.Boat, floating.Port, port, isPort: true, facts.IsPortWeaker ? band : _ => null),
+            Side(view.Boat, floating.Starboard, starboard, isPort: false, total),
+            Side(view.Boat, floating.Port, port, isPort: true, total),
             facts.IsPortWeaker,
             view.Basis?.Rules.Contains(StabilityRule.GeneralIntact) == true && facts.WeakerCurve is { } curve ? Drawn(curve, facts.Weaker!) : []);
     }
 
-    private static RightingSide Side(BoatModel boat, RightingCurve curve, RightingFeatures features, bool isPort, Func<double, double?> band)
+    private static RightingSide Side(BoatModel boat, RightingCurve curve, RightingFeatures features, bool isPort, WeightTotal total)
     {
         int side = isPort ? -1 : 1;
         return new RightingSide(
-            isPort, [.. curve.Points.Select(point => new LeverPoint(point.HeelDeg, side * point.GzM, band(point.HeelDeg)))], features,
+            isPort, [.. curve.Points.Select(point => new LeverPoint(point.HeelDeg, side * point.GzM, point.GzSlopes.Deviation(total) is var deviation && double.IsFinite(deviation) ? deviation : null))], features,
             features.DownfloodingOpening is { } opening ? boat.Find(opening)?.Title ?? opening : null);
-    }
-
-    // The band at ten-degree steps; straight between them.
-    private static Func<double, double?> Band(FloatingFacts facts)
-    {
-        RightingCurve weaker = facts.WeakerCurve!;
-        double last = Math.Abs(weaker.Points[^1].HeelDeg), reach = Math.Min(last, (Math.Ceiling(Math.Abs(facts.Weaker?.VanishingDeg ?? last) / BandStepDeg) + 1) * BandStepDeg);
-        int side = facts.IsPortWeaker ? -1 : 1;
-        Dictionary<FloatingInput, RightingCurve> curves = [];
-        RightingCurve Curve(FloatingInput input) => curves.TryGetValue(input, out RightingCurve? known) ? known
-            : curves[input] = RightingCurve.Calculate(new RightingInput { Boat = input, ToDeg = side * reach, StepDeg = BandStepDeg });
-        int count = (int)Math.Floor(reach / BandStepDeg);
-        double[] deviations = [.. Enumerable.Range(0, count + 1).Select(index => ResultDeviation.Of(facts.Loaded, input => Curve(input).Points.ElementAtOrDefault(index)?.GzM))];
-        return heelDeg =>
-        {
-            double at = Math.Abs(heelDeg) / BandStepDeg;
-            int before = (int)Math.Floor(at);
-            double? deviation = before == at && before < deviations.Length ? deviations[before]
-                : before + 1 < deviations.Length ? deviations[before] + ((at - before) * (deviations[before + 1] - deviations[before])) : null;
-            return deviation is { } value && double.IsFinite(value) ? value : null;
-        };
     }
 
     private static ImmutableArray<DrawnCriterion> Drawn(RightingCurve curve, RightingFeatures features)

@@ -96,7 +96,7 @@ public sealed class FloatingViewTests
     public void Righting_OfTheBarge_HasABandOnTheWeakerSideAndTheCriteriaOfItsRules()
     {
         BoatModel boat = Barge.Boat.With(Chest, new StabilityBasis { Id = "stability-basis", Rules = [StabilityRule.GeneralIntact] });
-        RightingView levers = RightingView.Of(Barge.View(boat), Barge.Facts(boat), withBand: true)!;
+        RightingView levers = RightingView.Of(Barge.View(boat), Barge.Facts(boat))!;
 
         // The chest stands to port: she is the weaker to port.
         Assert.True(levers.IsPortWeaker);
