@@ -105,6 +105,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await Expect(form.GetByLabel("Minus back to", new() { Exact = true })).ToBeFocusedAsync();
         await BoatWindow.TypeAsync(form.GetByLabel("Name", new() { Exact = true }), "Cabin lamp");
         await BoatWindow.TypeAsync(form.GetByLabel("Draws", new() { Exact = true }), "5 A");
+        await BoatWindow.TypeAsync(form.GetByLabel("Starts at, times that", new() { Exact = true }), "1");
         await BoatWindow.TypeAsync(form.GetByLabel("Voltage", new() { Exact = true }), "12");
         await BoatWindow.TypeAsync(form.GetByLabel("Rating", new() { Exact = true }), "30 A");
         await BoatWindow.TypeAsync(form.GetByLabel("Size", new() { Exact = true }), "16 AWG");
