@@ -47,11 +47,11 @@ public sealed class RecordTests : IDisposable
     {
         int before = Locker.Ticks.Count;
         IRenderedComponent<StepsPanel> panel = Steps();
-        int step = Pack().Steps.ToList().FindIndex(one => one.Kind is not (StepKind.Isolate or StepKind.ProveDead) && !one.IsDoneOn(Session.Today)) + 1;
+        int step = Pack().Steps.ToList().FindIndex(one => one.Kind is not (StepKind.Weigh or StepKind.Isolate or StepKind.ProveDead) && !one.IsDoneOn(Session.Today)) + 1;
         panel.Find($"#step-{step} input").Change(true);
 
         Assert.Equal(before, Locker.Ticks.Count);
-        Assert.Matches("^Steps? 1.* not ticked today", panel.Find($"#step-{step} .ask p").TextContent);
+        Assert.Matches("^Steps? 2.* not ticked today", panel.Find($"#step-{step} .ask p").TextContent);
         panel.FindAll($"#step-{step} .ask button")[1].Click();
         Assert.Empty(panel.FindAll(".ask"));
         Assert.Equal(before, Locker.Ticks.Count);
@@ -81,16 +81,16 @@ public sealed class RecordTests : IDisposable
 
     [Fact]
     public void StepsPanel_StepThatIsRead_SaysWhatToWriteDown() =>
-        Assert.Equal(["Write down each reading, in V.", "Write down: the highest, in Ω."], Steps().FindAll(".step .write").Select(write => write.TextContent).Where(text => text.Contains("each", StringComparison.Ordinal) || text.Contains("highest", StringComparison.Ordinal)).Distinct());
+        Assert.Equal(["Write down each reading, in kg.", "Write down each reading, in V.", "Write down: the highest, in Ω."], Steps().FindAll(".step .write").Select(write => write.TextContent).Where(text => text.Contains("each", StringComparison.Ordinal) || text.Contains("highest", StringComparison.Ordinal)).Distinct());
 
     [Fact]
     public void StepsPanel_SameCaution_IsSaidOnceAndThenByItsStep()
     {
         IRenderedComponent<StepsPanel> panel = Steps();
 
-        Assert.Equal("Drilling and lining burns: as in step 6.", panel.Find(".step .again").TextContent);
+        Assert.Equal("Drilling and lining burns: as in step 7.", panel.Find(".step .again").TextContent);
         Assert.Single(panel.FindAll(".caution"), box => box.TextContent.Contains("Before drilling", StringComparison.Ordinal));
-        Assert.Contains("Before drilling", panel.Find("#step-6 .caution").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Before drilling", panel.Find("#step-7 .caution").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
