@@ -19,12 +19,12 @@ internal readonly record struct Banded(double Value, double Deviation)
     public Verdict AtMost(double limit) => Of(limit - Value, UseAtMost(limit));
 
     /// <summary>The limit over the value; null when there is no such ratio.</summary>
-    public double? UseAtLeast(double limit) => Value > 0 && limit >= 0 ? limit / Value : null;
+    public UseOf? UseAtLeast(double limit) => Value > 0 && limit >= 0 ? new UseOf(limit, Value) : null;
 
     /// <summary>The value over the limit; null when there is no such ratio.</summary>
-    public double? UseAtMost(double limit) => limit > 0 && Value >= 0 ? Value / limit : null;
+    public UseOf? UseAtMost(double limit) => limit > 0 && Value >= 0 ? new UseOf(Value, limit) : null;
 
-    private Verdict Of(double margin, double? use)
+    private Verdict Of(double margin, UseOf? use)
     {
         if (!double.IsFinite(margin) || !double.IsFinite(Deviation) || Deviation < 0)
         {
@@ -36,6 +36,6 @@ internal readonly record struct Banded(double Value, double Deviation)
             return Verdict.Unknown;
         }
 
-        return margin < 0 ? Verdict.Fails : use >= Verdicts.TightFromFraction ? Verdict.Tight : Verdict.Holds;
+        return margin < 0 ? Verdict.Fails : use?.Fraction >= Verdicts.TightFromFraction ? Verdict.Tight : Verdict.Holds;
     }
 }

@@ -33,7 +33,7 @@ internal static class StabilityLines
 
     /// <summary>A finding on a loaded boat. What is not given keeps it from holding; a use belongs only to what can be told.</summary>
     public static Finding Judged(
-        CheckDescription check, string subjectId, LoadedBoat loaded, Verdict verdict, double? use, Sentence headline, IEnumerable<WorkingLine> working, params ImmutableArray<FindingInput> alsoMissing)
+        CheckDescription check, string subjectId, LoadedBoat loaded, Verdict verdict, UseOf? use, Sentence headline, IEnumerable<WorkingLine> working, params ImmutableArray<FindingInput> alsoMissing)
     {
         ImmutableArray<FindingInput> missing = [.. loaded.Missing, .. alsoMissing];
         Verdict told = !missing.IsEmpty && verdict is (Verdict.Holds or Verdict.Tight) ? Verdict.Unknown : verdict;
@@ -43,9 +43,13 @@ internal static class StabilityLines
             SubjectId = subjectId,
             ConditionId = loaded.Condition.Id,
             Verdict = told,
-            UseFraction = told == Verdict.Unknown ? null : use,
+            UseFraction = told == Verdict.Unknown ? null : use?.Fraction,
             Headline = told == verdict ? headline : Sentence.Of($"{headline}; but {missing[0].ThingId}: {missing[0].Field} is not given{More(missing.Length - 1)}, so this cannot be told"),
-            Working = [.. working, .. WeightLines(loaded), .. missing.Select(MissingLine)],
+            Working =
+            [
+                .. working, .. WeightLines(loaded), .. missing.Select(MissingLine),
+                .. told != Verdict.Unknown && use is { } used ? new[] { Electrics.FindingLines.Use(used.Asked, used.Allowed) } : [],
+            ],
             Inputs = missing,
             Caution = Caution,
         };

@@ -48,7 +48,8 @@ public sealed class DriftCheck : ICheck<StabilityView>
 
         double mass = changed.MassKg - light.MassKg, lcg = changed.Centre.XM - light.Centre.XM, kg = changed.Centre.ZM - light.Centre.ZM;
         ImmutableArray<CriterionResult> limits = EmptyBoatDrift.Check(test.Title, length, Empty(light), Empty(light)), left = EmptyBoatDrift.Check(test.Title, length, Empty(light), Empty(changed));
-        double use = left.Zip(limits).Where(pair => pair.First.Id.StartsWith(Retest, StringComparison.Ordinal)).Max(pair => 1 - (pair.First.Value / pair.Second.Value) ?? double.NaN);
+        UseOf? use = left.Zip(limits).Where(pair => pair.First.Id.StartsWith(Retest, StringComparison.Ordinal) && pair is { First.Value: not null, Second.Value: not null })
+            .Select(pair => (UseOf?)new UseOf(pair.Second.Value!.Value - pair.First.Value!.Value, pair.Second.Value.Value)).MaxBy(used => used!.Value.Fraction);
         Verdict found = left.Any(criterion => criterion.Verdict == CriterionVerdict.Unknown) ? Verdict.Unknown
             : left.Any(criterion => criterion.Verdict == CriterionVerdict.Fails && criterion.Id.StartsWith(Retest, StringComparison.Ordinal)) ? Verdict.Fails
             : left.Any(criterion => criterion.Verdict == CriterionVerdict.Fails) ? Verdict.Tight : Verdict.Holds;
@@ -65,13 +66,14 @@ public sealed class DriftCheck : ICheck<StabilityView>
             CheckId = Description.Id,
             SubjectId = test.Id,
             Verdict = verdict,
-            UseFraction = verdict == Verdict.Unknown ? null : use,
+            UseFraction = verdict == Verdict.Unknown ? null : use?.Fraction,
             Headline = changes.Length == 0 && verdict == Verdict.Holds ? Sentence.Of($"Since {test.Title} nothing of the boat herself has come, gone or moved") : Sentence.Of($"Since {test.Title} the boat herself has become {Kg(Math.Abs(mass))} {(mass < 0 ? "lighter" : "heavier")} of {Kg(light.MassKg)}, her centre has moved {M(Math.Abs(lcg))} {(lcg < 0 ? "aft" : "forward")} and {M(Math.Abs(kg))} {(kg < 0 ? "down" : "up")}: {end}"),
             Working =
             [
                 .. changes.Select(change => ChangeLine(view, change)),
                 new WorkingLine("Light boat then", "without deadweight and tank liquids", Kg(light.MassKg), "list and berth tests together"),
                 .. left.SelectMany(criterion => criterion.Working.Select(Line)),
+                .. verdict != Verdict.Unknown && use is { } used ? new[] { Electrics.FindingLines.Use(used.Asked, used.Allowed) } : [],
             ],
             Inputs = missing,
             Caution = Caution,

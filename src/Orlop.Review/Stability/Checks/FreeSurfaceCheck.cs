@@ -33,7 +33,7 @@ public sealed class FreeSurfaceCheck : ICheck<StabilityView>
         double loss = at.FreeSurfaceLossM, solid = at.MetacentricHeightM + loss;
         Verdict verdict = !(at.MetacentricHeightM > 0) ? Verdict.Fails : loss / solid >= MuchFraction ? Verdict.Tight : Verdict.Holds;
         string slack = string.Join(", ", loaded.Input!.Tanks.Where(IsSlack).Select(tank => view.Boat.Find(tank.Id)?.Title ?? tank.Id));
-        return Judged(Description, subject, loaded, verdict, solid > 0 ? loss / solid : null,
+        return Judged(Description, subject, loaded, verdict, solid > 0 ? new UseOf(loss, solid) : null,
             Sentence.Of($"Slack tanks {FindingLines.In(loaded.Condition)} take {M(loss)} off GM and leave {M(at.MetacentricHeightM)}; {new Amount(MuchFraction, "Fraction")} of it or more would be much"),
             [new WorkingLine("Slack", slack, null, "neither empty nor full"), .. rest.Working().Select(Line), new WorkingLine("Much", "share of GM without free surfaces", new Amount(MuchFraction, "Fraction"), "our rule, no source")]);
     }

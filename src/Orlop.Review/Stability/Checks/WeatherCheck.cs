@@ -75,12 +75,19 @@ public sealed class WeatherCheck : ICheck<StabilityView>
         }
 
         Banded banded = new(left, ResultDeviation.Of(loaded, boat => nearOf(boat, side) is { } near ? Of(near, id).Value : null));
-        double? use = id == Ids[0] ? result.Areas?.SteadyHeelDeg / (result.Areas?.SteadyHeelDeg + left) : result.Areas?.AreaAMRad / result.Areas?.AreaBMRad;
-        Verdict held = banded.AtLeast(0), verdict = held == Verdict.Holds ? Verdicts.OfUse(use) : held;
+        UseOf? use = result.Areas switch
+        {
+            { SteadyHeelDeg: { } steady } when id == Ids[0] => new UseOf(steady, steady + left),
+            { AreaAMRad: { } work, AreaBMRad: { } reserve } => new UseOf(work, reserve),
+            _ => null,
+        };
+        Verdict held = banded.AtLeast(0), within = held == Verdict.Holds ? Verdicts.OfUse(use?.Fraction) : held;
+        // Outside what the rule was made for nothing holds by it.
+        Verdict verdict = indicative.Length > 0 && within is (Verdict.Holds or Verdict.Tight) ? Verdict.Unknown : within;
         Sentence found = id == Ids[0]
             ? Sentence.Of($"Steady wind {FindingLines.In(loaded.Condition)} heels her {Deg(result.Areas!.SteadyHeelDeg!.Value)} {Levers.Name(side)}, at most {Deg(result.Areas.SteadyHeelDeg.Value + left)} allowed{indicative}")
             : Sentence.Of($"Gust {FindingLines.In(loaded.Condition)}: reserve of {Measure(result.Areas!.AreaBMRad!.Value, "m rad")} {Levers.Name(side)} against its work of {Measure(result.Areas.AreaAMRad!.Value, "m rad")}{indicative}");
-        return Judged(Description, Subject(view, id), loaded, verdict, use, verdict == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, criterion.Unit)}") : found, [.. working, BandLine(banded, criterion.Unit)], OpeningsGiven.Missing(view.Boat));
+        return Judged(Description, Subject(view, id), loaded, verdict, use, held == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, criterion.Unit)}") : found, [.. working, BandLine(banded, criterion.Unit)], OpeningsGiven.Missing(view.Boat));
     }
 
     private static WeatherCriterionResult? Check(StabilityView view, StabilityBasis basis, LoadedBoat loaded, FloatingInput boat, int side)
