@@ -48,7 +48,9 @@ public sealed record IsolationView
         Wiring wiring = Wiring.Of(boat);
         ImmutableArray<Charger> solar = PanelsToCover.Of(boat, wiring, plan);
         ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(boat, wiring, plan);
-        ImmutableArray<string> steps = [.. ToMakeDead(boat, words, plan, solar)];
+        ImmutableArray<BatteryBank> minus = MinusLeads.Of(boat, wiring, plan);
+        ImmutableArray<Opening> closing = [.. ClosingOrder.Of(plan)];
+        ImmutableArray<string> steps = [.. ToMakeDead(boat, words, plan, solar, minus)];
         return new IsolationView
         {
             Status = plan.Status switch
@@ -61,7 +63,9 @@ public sealed record IsolationView
             Steps = steps,
             Restore =
             [
-                .. ClosingOrder.Of(plan).Select(opening => IsolationWords.Close(words, opening, boat.Find(opening.Id))),
+                .. closing[..MinusLeads.PlaceAfter(closing)].Select(opening => IsolationWords.Close(words, opening, boat.Find(opening.Id))),
+                .. minus.Select(bank => IsolationWords.MinusLast(words, bank)),
+                .. closing[MinusLeads.PlaceAfter(closing)..].Select(opening => IsolationWords.Close(words, opening, boat.Find(opening.Id))),
                 .. solar.IsEmpty ? Array.Empty<string>() : [IsolationWords.Uncover(words, solar)],
             ],
             StaysLive = [.. IsolationWords.StaysLive(words, StillFed.Each(boat, plan)).Select(SentenceText.Unbroken)],
@@ -75,13 +79,15 @@ public sealed record IsolationView
     }
 
     // Where something stays live for good, as a battery's posts, all that charges it is stopped all the same: it is worked on with nothing flowing.
-    private static IEnumerable<string> ToMakeDead(BoatModel boat, PartWords words, IsolationResult plan, ImmutableArray<Charger> solar) =>
+    private static IEnumerable<string> ToMakeDead(BoatModel boat, PartWords words, IsolationResult plan, ImmutableArray<Charger> solar, ImmutableArray<BatteryBank> minus) =>
     [
         .. plan.Openings.IsEmpty && plan.CannotBeMadeDead.IsEmpty ? Array.Empty<string>() : [IsolationWords.LoadsOff],
         .. solar.IsEmpty ? Array.Empty<string>() : [IsolationWords.Cover(words, solar)],
         .. plan.CannotBeMadeDead.IsEmpty ? [] : plan.StaysLive.Select(live => live.SourceId).Where(id => plan.Openings.All(opening => opening.Id != id))
             .Select(boat.Find<Part>).OfType<Part>().Select(source => IsolationWords.Stop(words, source)).OfType<string>(),
-        .. plan.Openings.Select(opening => SentenceText.Unbroken(IsolationWords.Open(words, opening))),
+        .. plan.Openings[..MinusLeads.PlaceBefore(plan.Openings)].Select(opening => SentenceText.Unbroken(IsolationWords.Open(words, opening))),
+        .. minus.Select(bank => SentenceText.Unbroken(IsolationWords.MinusFirst(words, bank))),
+        .. plan.Openings[MinusLeads.PlaceBefore(plan.Openings)..].Select(opening => SentenceText.Unbroken(IsolationWords.Open(words, opening))),
         .. plan.KeepOpen.Select(id => $"Keep {words.Located(id)} open."),
     ];
 }

@@ -31,6 +31,25 @@ public static class IsolationWords
     /// <summary>When that may be done.</summary>
     public const string UncoverDetail = "Only once the battery is on its controller again; the controller's own sheet goes first.";
 
+    /// <summary>The step before a plus lead comes off a battery whose minus is still on.</summary>
+    public static string MinusFirst(PartWords words, BatteryBank bank)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(bank);
+        return $"Engine stopped and shore lead out, minus first: take every lead off the minus post of {words.Located(bank.Id)}. Cap them and tie them back. All that this battery feeds is off with it.";
+    }
+
+    /// <summary>Why.</summary>
+    public const string MinusFirstDetail = "With the minus on, a spanner from the plus post to the hull or to an earthed part is a short that nothing opens. Insulated tools all the same, and the other post covered.";
+
+    /// <summary>The step after the plus leads are back.</summary>
+    public static string MinusLast(PartWords words, BatteryBank bank)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(bank);
+        return $"Minus last: put the leads back on the minus post of {words.Located(bank.Id)}. A small spark is the charge of capacitors; a large one is a fault: stop.";
+    }
+
     /// <summary>Stopping a source that stays joined to the work; null for one that cannot be stopped.</summary>
     public static string? Stop(PartWords words, Part source)
     {

@@ -8,7 +8,7 @@ namespace Orlop.Review.Isolation;
 
 /// <summary>
 /// The solar controllers whose panels are covered before a plan's first opening and uncovered after its last: those that the plan cuts from a battery,
-/// those that keep something of the work live, and those whose current flows through a point that is worked on live, as a battery post. A controller that loses its battery while its panels give may be destroyed, and a direct current
+/// those that keep something of the work live, and those whose current flows through a point that is worked on live, as a battery post, or through a battery whose minus comes off. A controller that loses its battery while its panels give may be destroyed, and a direct current
 /// drawn out into an arc does not go out by itself (common practice, no source; the controller's sheet goes first).
 /// </summary>
 public static class PanelsToCover
@@ -20,7 +20,7 @@ public static class PanelsToCover
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<Charger> solar = [.. boat.All<Charger>().Where(charger => charger.Drive == ChargerDrive.Sun)];
-        HashSet<string> opened = [.. plan.Openings.SelectMany(opening => opening.EdgeIds)], live = [.. plan.CannotBeMadeDead.Select(node => node.Node)];
+        HashSet<string> opened = [.. plan.Openings.SelectMany(opening => opening.EdgeIds)], live = [.. plan.CannotBeMadeDead.Select(node => node.Node), .. MinusLeads.Of(boat, wiring, plan).Select(Plus)];
         if (solar.IsEmpty || (opened.Count == 0 && live.Count == 0))
         {
             return [];

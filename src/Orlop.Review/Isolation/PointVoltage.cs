@@ -10,8 +10,12 @@ namespace Orlop.Review.Isolation;
 /// <param name="IsAc">Alternating current; null where the wiring names no kind, or both.</param>
 /// <param name="NominalV">Highest nominal voltage of the sources of that kind; null where none gives one.</param>
 /// <param name="Sources">The sources of that kind that are wired to it.</param>
-public sealed record PointVoltage(bool? IsAc, double? NominalV, ImmutableArray<Part> Sources)
+/// <param name="Joined">All nodes that metal joins to it with every switch and fuse closed.</param>
+public sealed record PointVoltage(bool? IsAc, double? NominalV, ImmutableArray<Part> Sources, IReadOnlySet<string> Joined)
 {
+    /// <summary>A node is of the same pole.</summary>
+    public bool Reaches(string node) => Joined.Contains(node);
+
     /// <summary>The voltage at a node, with every switch taken as closed. A bonded bar ends the search: what hangs on it says nothing of the point.</summary>
     public static PointVoltage At(BoatModel boat, Wiring wiring, string node)
     {
@@ -31,7 +35,7 @@ public sealed record PointVoltage(bool? IsAc, double? NominalV, ImmutableArray<P
         bool[] kinds = [.. giving.Concat(boat.All<Part>().Select(Poles.Taking).OfType<PolePair>().Where(IsHere)).Select(poles => poles.IsAc).Distinct()];
         bool? isAc = kinds.Length == 1 ? kinds[0] : IsEarth(node) ? true : null;
         ImmutableArray<Part> sources = [.. giving.Where(poles => poles.IsAc == isAc).Select(poles => poles.Part)];
-        return new PointVoltage(isAc, sources.Select(SystemVoltage.NominalV).Max(), sources);
+        return new PointVoltage(isAc, sources.Select(SystemVoltage.NominalV).Max(), sources, seen);
 
         bool IsHere(PolePair poles) => seen.Contains(poles.Plus) || seen.Contains(poles.Minus);
     }

@@ -51,9 +51,13 @@ public static class ProvingPoints
         HashSet<string> told = [];
         for (int i = 0; i < points.Length; i++)
         {
+            // Two points of one pole have nothing between them, live or dead.
             for (int j = i + 1; j < points.Length; j++)
             {
-                yield return Reading(points[i], points[j]);
+                if (!points[i].Voltage.Reaches(points[j].Node))
+                {
+                    yield return Reading(points[i], points[j]);
+                }
             }
         }
 

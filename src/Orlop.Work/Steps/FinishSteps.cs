@@ -56,9 +56,14 @@ internal static class FinishSteps
         ImmutableArray<Part> devices = [.. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>()
             .Where(part => scope.IsNewBattery(part.Id) || part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover or PlugAndSocket)
             .OrderBy(part => scope.StepsFrom(part.At(part.TerminalNames[0]).ToString()))];
-        foreach (Opening opening in isolation.Result is { } plan ? ClosingOrder.Devices(plan) : [])
+        Opening[] closing = [.. isolation.Result is { } plan ? ClosingOrder.Devices(plan) : []];
+        for (int i = 0; i < closing.Length; i++)
         {
-            yield return Close(scope, opening);
+            yield return Close(scope, closing[i]);
+            foreach (BatteryBank bank in i + 1 == MinusLeads.PlaceAfter(closing) ? isolation.MinusFirst : [])
+            {
+                yield return MinusLast(scope, bank);
+            }
         }
 
         foreach (Part device in devices)
@@ -91,6 +96,15 @@ internal static class FinishSteps
             yield return uncover;
         }
     }
+
+    private static WorkStep MinusLast(PackScope scope, BatteryBank bank) => new()
+    {
+        Key = $"restore:minus:{bank.Id}",
+        Kind = StepKind.Energise,
+        Text = Sentence.Of($"{IsolationWords.MinusLast(scope.Words, bank)}"),
+        Cautions = [Cautions.Battery],
+        About = [bank.Id],
+    };
 
     private static WorkStep Close(PackScope scope, Opening opening) => new()
     {

@@ -50,9 +50,14 @@ internal static class IsolationSteps
             yield return cover;
         }
 
-        foreach (Opening opening in plan.Openings)
+        for (int i = 0; i < plan.Openings.Length; i++)
         {
-            yield return Open(scope, isolation, opening);
+            foreach (BatteryBank bank in i == MinusLeads.PlaceBefore(plan.Openings) ? isolation.MinusFirst : [])
+            {
+                yield return MinusFirst(scope, bank);
+            }
+
+            yield return Open(scope, isolation, plan.Openings[i]);
         }
 
         if (!plan.KeepOpen.IsEmpty)
@@ -91,6 +96,16 @@ internal static class IsolationSteps
     /// <summary>Key of the step that opens or stops something.</summary>
     public static string KeyOf(Opening opening) => $"isolate:{opening.Id}";
 
+    private static WorkStep MinusFirst(PackScope scope, BatteryBank bank) => new()
+    {
+        Key = $"isolate:minus:{bank.Id}",
+        Kind = StepKind.Isolate,
+        Text = Sentence.Of($"{IsolationWords.MinusFirst(scope.Words, bank)}"),
+        Details = [Sentence.Of($"{IsolationWords.MinusFirstDetail}")],
+        Cautions = [Cautions.Battery],
+        About = [bank.Id],
+    };
+
     private static WorkStep Open(PackScope scope, WorkIsolation isolation, Opening opening)
     {
         WiringEdge? edge = opening.EdgeIds.IsEmpty ? null : scope.WholeWiring.Find(opening.EdgeIds[0]);
@@ -102,7 +117,7 @@ internal static class IsolationSteps
             Details = opening.Means switch
             {
                 OpeningMeans.PullFuse => [Sentence.Of($"Never under load: a DC arc burns and does not go out by itself. If in doubt, see with a clamp that no current flows.")],
-                OpeningMeans.LiftBatteryLead => [Sentence.Of($"Loads off and panels covered. If the minus lead of this battery comes off too, it comes off first; if it stays on, no tool may bridge the plus post and metal.")],
+                OpeningMeans.LiftBatteryLead => [Sentence.Of($"Loads off and panels covered; the minus of this battery is off already.")],
                 _ => [],
             },
             Cautions = opening.Means == OpeningMeans.LiftBatteryLead

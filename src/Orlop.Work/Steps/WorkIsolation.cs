@@ -20,6 +20,9 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
     /// <summary>The solar controllers whose panels are covered meanwhile: those the plan asks for, and those the alteration itself fits or exchanges.</summary>
     public required ImmutableArray<Charger> Solar { get; init; }
 
+    /// <summary>The batteries whose minus leads come off before the first plus lead.</summary>
+    public required ImmutableArray<BatteryBank> MinusFirst { get; init; }
+
     /// <summary>The boat that the plan was made on.</summary>
     public required BoatModel Boat { get; init; }
 
@@ -43,6 +46,7 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
         {
             Boat = boat,
             Solar = result is null ? [] : [.. PanelsToCover.Of(boat, wiring, result).Concat(OwnSolar(scope)).DistinctBy(charger => charger.Id)],
+            MinusFirst = result is null ? [] : MinusLeads.Of(boat, wiring, result),
             Touched = [.. nodes.GroupBy(ElementIds.ThingOf).Where(part => !added.Contains(part.Key)).Select(part => (part.Key, part.ToImmutableArray()))],
         };
     }

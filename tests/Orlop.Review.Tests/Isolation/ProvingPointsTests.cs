@@ -35,6 +35,16 @@ public sealed class ProvingPointsTests
         Assert.Equal(["inverter.in+"], proof.StandsFor);
     }
 
+    // Across a fuse that is in, a meter reads nothing before and after: each side is measured against the hull.
+    [Fact]
+    public void Fuse_ItsTwoEndsAreNotMeasuredAgainstEachOther()
+    {
+        ImmutableArray<ProvingPoint> proofs = Of("fuse");
+        Assert.NotEmpty(proofs);
+        Assert.DoesNotContain(proofs, proof => proof is { Node: "fuse.in" or "fuse.out", OtherNode: "fuse.in" or "fuse.out" });
+        Assert.Contains(proofs, proof => proof is { Node: "fuse.in", OtherNode: not "fuse.out" });
+    }
+
     private static ImmutableArray<ProvingPoint> Of(string id) => ProvingPoints.Of(Boat, Wiring.Of(Boat), IsolationPlans.Plan(Boat, id)!);
 
     private static Link Strap(string id, string from, string to) => new() { Id = id, From = Terminal.Parse(from), To = Terminal.Parse(to) };
