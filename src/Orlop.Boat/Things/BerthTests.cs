@@ -6,8 +6,14 @@ namespace Orlop.Boat.Things;
 /// <summary>A measurement of the whole boat at her berth, with what was aboard.</summary>
 public abstract record BerthTest : Thing
 {
-    [Description("Everything listed that was aboard then, liquids too: as it was, whatever becomes of it later. Left out when nobody wrote it down, and then the test says nothing of other conditions.")]
+    [Description("Everything listed that was aboard then, liquids too: as it was, whatever becomes of it later. Left out when nobody wrote it down, and then, unless she was bare, the test says nothing of other conditions.")]
     public ValueList<AboardItem> Aboard { get; init; } = [];
+
+    [Description("Nothing of the list was aboard, and the list of what was is empty for that reason: all she weighed was the bare boat.")]
+    public bool IsBare { get; init; }
+
+    /// <summary>It says what was aboard: things, or that there were none.</summary>
+    public bool TellsAboard => IsBare || Aboard.Count > 0;
 
     [Description("Day it was done.")]
     public DateOnly? On { get; init; }
@@ -22,12 +28,14 @@ public abstract record BerthTest : Thing
 /// <param name="Place">Its centre then; of a liquid, where it lay.</param>
 /// <param name="DeviationKg">One standard deviation of its mass.</param>
 /// <param name="PlaceDeviationM">One standard deviation of its place, in each direction.</param>
+/// <param name="IsCarried">Carried, and no part of the empty boat: people, stores, liquids, weights brought for the test. When it is gone, the boat has not become lighter.</param>
 public sealed record AboardItem(
     string Id,
     [property: Allowed(0, 500_000)] double MassKg,
     Place Place,
     [property: Allowed(0, 100_000)] double DeviationKg = 0,
-    [property: Allowed(0, 20)] double PlaceDeviationM = 0);
+    [property: Allowed(0, 20)] double PlaceDeviationM = 0,
+    bool IsCarried = false);
 
 /// <summary>Heights of marks over calm water, four or more, at both ends and on both sides.</summary>
 [Kind("freeboard-survey")]
@@ -83,10 +91,12 @@ public sealed record InclinationTest : BerthTest
 /// <param name="DeflectionM">Of the pendulum's foot, to starboard positive.</param>
 /// <param name="PendulumM">Length of the pendulum from its point to the batten.</param>
 /// <param name="HeelDeg">Heel where it was read as an angle, to starboard positive; then no pendulum is given.</param>
+/// <param name="IsLeftOut">Kept, and not counted: the owner found it wrong.</param>
 public sealed record InclinedReading(
     string Name,
     [property: Allowed(0, 100_000)] double MassKg,
     [property: Allowed(-20, 20)] double MovedM,
     [property: Allowed(-5, 5)] double? DeflectionM = null,
     [property: Allowed(0.2, 20)] double? PendulumM = null,
-    [property: Allowed(-16, 16)] double? HeelDeg = null);
+    [property: Allowed(-16, 16)] double? HeelDeg = null,
+    bool IsLeftOut = false);

@@ -28,8 +28,11 @@ public sealed record BoatDrawingOptions
     /// <summary>Every thing can be reached by keyboard and clicked.</summary>
     public bool IsInteractive { get; init; }
 
-    /// <summary>Where the water stands; at the draught of her particulars when left out.</summary>
+    /// <summary>Where the water stands; null where that is not known, or where she comes to rest nowhere.</summary>
     public Waterline? Waterline { get; init; }
+
+    /// <summary>Without a waterline, the draught of her particulars is drawn and labelled as typed; false where she was floated and comes to rest nowhere: then no water is drawn.</summary>
+    public bool ShowsTypedDraught { get; init; } = true;
 
     /// <summary>Where it stood as built, drawn dashed; null where that is the same, or not known.</summary>
     public Waterline? WaterlineAsBuilt { get; init; }

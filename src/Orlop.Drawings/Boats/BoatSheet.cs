@@ -224,7 +224,7 @@ internal sealed class BoatSheet
         return bottom;
     }
 
-    private Waterline? Water => _options.Waterline ?? (_altered.Particulars?.DraughtM is { } draught ? Waterline.Level(draught.Value) : null);
+    private Waterline? Water => _options.Waterline ?? (_options.ShowsTypedDraught && _altered.Particulars?.DraughtM is { } draught ? Waterline.Level(draught.Value) : null);
 
     private double Foot(double y)
     {

@@ -74,7 +74,7 @@ internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptio
     {
         const double FromEndPx = 40;
         return view.Kind == ViewKind.Profile && waterline is { } water
-            ? [new("", "waterline", new Box(view.Frame.Right - FromEndPx, view.Up(water.AtM(view.Extent.MostAcrossM, 0)), 0, 0), "soft", IsNeeded: false)]
+            ? [new("", options.Waterline is null ? "draught as typed" : "waterline", new Box(view.Frame.Right - FromEndPx, view.Up(water.AtM(view.Extent.MostAcrossM, 0)), 0, 0), "soft", IsNeeded: false)]
             : [];
     }
 

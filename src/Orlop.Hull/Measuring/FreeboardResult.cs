@@ -28,7 +28,7 @@ public sealed record FreeboardResult
 
     public required double DisplacementKg { get; init; }
 
-    /// <summary>From the readings alone; an error in the form or the density of the water comes on top.</summary>
+    /// <summary>From the readings alone, widened by their misfit as every deviation here; an error in the form or the density of the water comes on top.</summary>
     public required double DisplacementDeviationKg { get; init; }
 
     public required Point3 CentreOfBuoyancy { get; init; }
@@ -41,8 +41,17 @@ public sealed record FreeboardResult
 
     public required ImmutableArray<FreeboardResidual> Residuals { get; init; }
 
-    /// <summary>Root mean square of residuals over what their deviations allow, four numbers being fitted; near 1 when all is well, null with four readings.</summary>
-    public required double? MisfitRatio { get; init; }
+    /// <summary>
+    /// Root mean square of residuals over what their deviations allow, four numbers being fitted and the expectation of hog counting as one reading; near 1 when all is well.
+    /// Above 1 every deviation is multiplied by it (Birge ratio). With four readings it tells one thing only, whether the marks twist.
+    /// </summary>
+    public required double MisfitRatio { get; init; }
+
+    /// <summary>The reading that is most deviations off, where that is beyond all reason (over five of its own deviations; common practice, no source): the numbers then mean nothing.</summary>
+    public required FreeboardResidual? BeyondReason { get; init; }
+
+    /// <summary>The readings tell hog better than it was expected; otherwise it is the expectation come back, as with four readings at the ends.</summary>
+    public required bool IsHogMeasured { get; init; }
 
     public required ImmutableArray<WorkingStep> Working { get; init; }
 

@@ -6,13 +6,17 @@ namespace Orlop.Hull.Measuring;
 
 /// <summary>
 /// Draught, trim, heel and hog from freeboards by weighted least squares (Gauss-Newton), f = Up·p - d + hog·(1/3 - (2(x - x_mid)/L)²); then displacement and centre of
-/// buoyancy by exact integration, with errors carried through by differences. Read in calm water, boat free of her lines, twice round.
+/// buoyancy by exact integration, with errors carried through by differences, widened where the marks disagree by more than was stated. Read in calm water, boat free of her lines, twice round.
 /// </summary>
 public static class FreeboardSurvey
 {
     private const double RadPerDeg = Math.PI / 180;
     private const int MostSteps = 30;
     private const double SmallStep = 1e-5;
+
+    // Common practice, no source.
+    private const double BeyondReasonRatio = 5;
+    private const double AsExpectedRatio = 0.9;
 
     public static FreeboardResult Calculate(FreeboardInput input)
     {
@@ -60,26 +64,32 @@ public static class FreeboardSurvey
             throw new ArgumentException($"{input.Subject}: by these freeboards the hull is out of the water; check the marks.", nameof(input));
         }
 
-        var deviations = Enumerable.Range(0, 4).Select(k => Math.Sqrt(FourUnknowns.Spread(covariance, Slopes(input, unknowns, k)))).ToArray();
         var plane = WaterPlane.OfRadians(unknowns[0], unknowns[1], unknowns[2]);
         var residuals = input.Readings.Select(reading => reading.FreeboardM - Fitted(input, plane, unknowns[3], reading.Mark)).ToArray();
         var squares = residuals.Zip(input.Readings, (residual, reading) => Math.Pow(residual / reading.DeviationM, 2)).Sum() + Math.Pow(unknowns[3] / input.HogDeviationM, 2);
+        // The expectation of hog counts as one reading.
+        var misfit = Math.Sqrt(squares / (input.Readings.Length - 3));
+        var widening = Math.Max(1, misfit);
+        double Deviation(int unknown) => widening * Math.Sqrt(covariance[unknown, unknown]);
+        var deviations = Enumerable.Range(0, 4).Select(k => widening * Math.Sqrt(FourUnknowns.Spread(covariance, Slopes(input, unknowns, k)))).ToArray();
+        var worst = Enumerable.Range(0, residuals.Length).MaxBy(i => Math.Abs(residuals[i]) / input.Readings[i].DeviationM);
         return new FreeboardResult
         {
             Attitude = new Attitude(unknowns[0], unknowns[1] / RadPerDeg, unknowns[2] / RadPerDeg),
-            DraughtDeviationM = Math.Sqrt(covariance[0, 0]),
-            TrimDeviationDeg = Math.Sqrt(covariance[1, 1]) / RadPerDeg,
-            HeelDeviationDeg = Math.Sqrt(covariance[2, 2]) / RadPerDeg,
+            DraughtDeviationM = Deviation(0),
+            TrimDeviationDeg = Deviation(1) / RadPerDeg,
+            HeelDeviationDeg = Deviation(2) / RadPerDeg,
             HogM = unknowns[3],
-            HogDeviationM = Math.Sqrt(covariance[3, 3]),
+            HogDeviationM = Deviation(3),
             DisplacementKg = afloat[0],
             DisplacementDeviationKg = deviations[0],
             CentreOfBuoyancy = new Point3(afloat[1], afloat[2], afloat[3]),
             LcbDeviationM = deviations[1],
             TcbDeviationM = deviations[2],
             Residuals = [.. residuals.Zip(input.Readings, (residual, reading) => new FreeboardResidual(reading.Id, residual))],
-            // The expectation of hog counts as one reading.
-            MisfitRatio = input.Readings.Length > 4 ? Math.Sqrt(squares / (input.Readings.Length - 3)) : null,
+            MisfitRatio = misfit,
+            BeyondReason = Math.Abs(residuals[worst]) > BeyondReasonRatio * input.Readings[worst].DeviationM ? new FreeboardResidual(input.Readings[worst].Id, residuals[worst]) : null,
+            IsHogMeasured = Math.Sqrt(covariance[3, 3]) < AsExpectedRatio * input.HogDeviationM,
             Working =
             [
                 new WorkingStep("d", FormattableString.Invariant($"{input.Readings.Length} freeboards, least squares"), unknowns[0], "m", "f = Up·p - d"),
@@ -87,6 +97,7 @@ public static class FreeboardSurvey
                 new WorkingStep("h", "the same", unknowns[2] / RadPerDeg, "°", "f = Up·p - d"),
                 new WorkingStep("hog", FormattableString.Invariant($"the same, expected 0 ± {input.HogDeviationM:0.###} m"), unknowns[3], "m", "parabola over the length"),
                 new WorkingStep("Δ", FormattableString.Invariant($"{input.WaterKgPerM3:0.#}·V at that waterline"), afloat[0], "kg", "Archimedes"),
+                new WorkingStep("χ", FormattableString.Invariant($"√(Σ(residual/deviation)²/({input.Readings.Length} - 3)); above 1 all deviations are multiplied by it"), misfit, "", "Birge ratio"),
             ],
         };
     }

@@ -32,21 +32,19 @@ internal sealed class BoatWeighing
     private BoatWeight Weigh()
     {
         LedgerItem? bare = Bare(out ImmutableArray<FindingInput> missing);
-        BerthTest[] tests = [.. _boat.All<BerthTest>().Where(test => test.Aboard.Count > 0).OrderBy(test => test.On ?? DateOnly.MinValue)];
-        _trouble.AddRange(_boat.All<BerthTest>().Where(test => test.Aboard.Count == 0).Select(test => new TestTrouble(test.Id, "what was aboard is not written down")));
+        BerthTest[] tests = [.. _boat.All<BerthTest>().Where(test => test.TellsAboard).OrderBy(test => test.On ?? DateOnly.MinValue)];
+        _trouble.AddRange(_boat.All<BerthTest>().Where(test => !test.TellsAboard).Select(test => new TestTrouble(test.Id, "what was aboard is not written down")));
         BerthTest? reference = tests.OfType<FreeboardSurvey>().LastOrDefault() ?? tests.LastOrDefault();
         if (reference is null)
         {
-            return bare is null
-                ? new BoatWeight(null, null, [], [], [], missing, _trouble.ToImmutable())
-                : new BoatWeight(WeightTotal.Of([bare]), null, [], [], [BareLine(bare)], [], _trouble.ToImmutable());
+            return ListAlone(bare, missing);
         }
 
         ImmutableArray<LedgerItem> aboard = ItemsOf(reference);
         ImmutableArray<LedgerItem> ledger = bare is null ? [] : [bare, .. aboard];
         try
         {
-            return Combined(reference, tests, aboard, ledger, missing);
+            return Combined(reference, tests, aboard, ledger, bare, missing);
         }
         catch (ArgumentException refused)
         {
@@ -56,10 +54,15 @@ internal sealed class BoatWeighing
     }
 
     // A place off the water plane depends on KG, KM on displacement: twice round, the second time from the first estimate.
-    private BoatWeight Combined(BerthTest reference, BerthTest[] tests, ImmutableArray<LedgerItem> aboard, ImmutableArray<LedgerItem> ledger, ImmutableArray<FindingInput> missing)
+    private BoatWeight Combined(BerthTest reference, BerthTest[] tests, ImmutableArray<LedgerItem> aboard, ImmutableArray<LedgerItem> ledger, LedgerItem? bare, ImmutableArray<FindingInput> missing)
     {
         WeightTotal? first = ledger.IsEmpty ? null : WeightTotal.Of(ledger);
         ImmutableArray<WeightEvidence> evidence = Evidence(tests, aboard, first);
+        if (evidence.IsEmpty)
+        {
+            return ListAlone(bare, [.. missing, .. WhatTestsLack()]);
+        }
+
         WeightEstimateOutcome outcome = WeightEstimate.Combine(reference.Title, ledger, evidence);
         if (outcome.Estimate is { } rough)
         {
@@ -69,8 +72,13 @@ internal sealed class BoatWeighing
 
         return outcome.Estimate is { } estimate
             ? new BoatWeight(WeightTotal.Of(estimate), reference.Id, aboard, estimate.Fits, estimate.Working, [], _trouble.ToImmutable())
-            : new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, .. WhatTestsLack()], [.. _trouble, new TestTrouble(reference.Id, outcome.Missing!)]);
+            : new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, .. WhatTestsLack()], [.. _trouble, new TestTrouble(reference.Id, $"{outcome.Missing}; a freeboard survey tells displacement and where her centre lies along and across, an inclining or rolling test KG, the bare boat's own figures all of them")]);
     }
+
+    // No test counts: the bare boat as typed, if there is one.
+    private BoatWeight ListAlone(LedgerItem? bare, ImmutableArray<FindingInput> missing) => bare is null
+        ? new BoatWeight(null, null, [], [], [], missing, _trouble.ToImmutable())
+        : new BoatWeight(WeightTotal.Of([bare]), null, [], [], [BareLine(bare)], missing, _trouble.ToImmutable());
 
     private ImmutableArray<FindingInput> WhatTestsLack() =>
         _bodies.Hull is null ? [new FindingInput(_boat.All<HullLines>().FirstOrDefault()?.Id ?? "hull-lines", "stations", IsMissing: _bodies.Problems.IsEmpty)] : [];
@@ -115,7 +123,7 @@ internal sealed class BoatWeighing
     }
 
     private static WorkingStep BareLine(LedgerItem bare) =>
-        new("bare boat", FormattableString.Invariant($"as typed, ± {bare.MassDeviationKg:0.#} kg; no test of the whole boat"), bare.MassKg, "kg", "owner's figure");
+        new("bare boat", FormattableString.Invariant($"as typed, ± {bare.MassDeviationKg:0.#} kg; no test of the whole boat counts"), bare.MassKg, "kg", "owner's figure");
 
     /// <summary>What was aboard at a test, as the engine takes it.</summary>
     public static ImmutableArray<LedgerItem> ItemsOf(BerthTest test) =>

@@ -35,6 +35,10 @@ public sealed record Liquids(ImmutableArray<EngineTank> Tanks, ImmutableArray<Fi
             {
                 tanks.Add(new EngineTank { Id = tank.Id, Shape = shape, FillFraction = fill.Value, LiquidKgPerM3 = density.Value });
             }
+            else if (fill > 0 && bodies.Hull is null)
+            {
+                missing.Add(new FindingInput(boat.All<HullLines>().FirstOrDefault()?.Id ?? "hull-lines", "stations", IsMissing: true));
+            }
             else if (fill > 0)
             {
                 // The box, and with it the liquid, lies outside the hull: it is nowhere, and not left out in silence.

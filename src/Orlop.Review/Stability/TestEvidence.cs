@@ -44,6 +44,11 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     /// <summary>A freeboard survey, as read by the engine.</summary>
     public FreeboardResult Read(FreeboardSurvey survey) => FreeboardSurveyOf(survey);
 
+    /// <summary>Why the marks of a survey cannot all be right; null where they can.</summary>
+    public static string? WhyBeyondReason(FreeboardResult read) => read.BeyondReason is { } off
+        ? FormattableString.Invariant($"the marks cannot all be right: “{off.Id}” is most off, {1000 * Math.Abs(off.ResidualM):0} mm {(off.ResidualM > 0 ? "higher" : "lower")} than the waterline that fits best, more than five deviations of its reading; read it again, and the others with it")
+        : null;
+
     /// <summary>A rolling test, as read.</summary>
     public RollingReading Read(RollingTest rolling)
     {
@@ -74,6 +79,11 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     private IEnumerable<WeightEvidence> Of(FreeboardSurvey survey, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
     {
         FreeboardResult read = FreeboardSurveyOf(survey);
+        if (WhyBeyondReason(read) is { } why)
+        {
+            throw new ArgumentException(why);
+        }
+
         Point3 centre = read.CentreOfGravityAt(about?.Centre.ZM ?? read.CentreOfBuoyancy.ZM);
         (double mass, Point3 moment, double deviation) = Since(survey, aboard);
         double total = read.DisplacementKg + mass;
@@ -108,7 +118,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
             Subject = inclining.Title,
             DisplacementKg = then.MassKg,
             DisplacementDeviationKg = then.MassDeviationKg,
-            Readings = [.. inclining.Readings.Select(reading => new InclinationReading(reading.Name, reading.MassKg * reading.MovedM, TangentOf(reading)))],
+            Readings = [.. inclining.Readings.Where(reading => !reading.IsLeftOut).Select(reading => new InclinationReading(reading.Name, reading.MassKg * reading.MovedM, TangentOf(reading)))],
         };
         InclinationResult fit = Orlop.Hull.Measuring.InclinationTest.Calculate(input);
         LineFit line = fit.WithIntercept;

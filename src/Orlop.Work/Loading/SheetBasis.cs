@@ -58,7 +58,7 @@ internal static class SheetBasis
         string day = test.On is { } on ? $", {on.ToString("d MMM yyyy", options.Culture)}" : ", no day given";
         string? trouble = view.Weight.Trouble.FirstOrDefault(trouble => trouble.TestId == test.Id)?.Message;
         return trouble is null
-            ? $"Berth test: {test.Title}{day}, {test.Aboard.Count} things aboard written down."
+            ? $"Berth test: {test.Title}{day}, {(test.IsBare ? "nothing of the list aboard" : $"{test.Aboard.Count} things aboard written down")}."
             : $"Berth test that does not count: {test.Title}{day}: {trouble}.";
     }
 

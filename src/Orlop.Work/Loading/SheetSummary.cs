@@ -52,7 +52,7 @@ internal static class SheetSummary
             .Put("td", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : null))
             .Put("td", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null))
             .Put("td", Known(facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : null))
-            .Put("td", FloatingWords.Range(facts, id => view.Boat.Find(id)?.Title ?? id, text.Units, text.Culture).Value)
+            .Put("td", $"{FloatingWords.Range(view.Boat, facts, text.Units, text.Culture).Value}{(OpeningsGiven.IsAny(view.Boat) ? "" : ", no opening listed")}")
             .Put("td", Counted([.. findings.OfType<Finding>()]));
     }
 

@@ -96,7 +96,7 @@ internal sealed class SheetText(PaperOptions options)
 
     private string Range(StabilityView view, FloatingFacts facts)
     {
-        (string value, string of) = FloatingWords.Range(facts, id => view.Boat.Find(id)?.Title ?? id, Units, Culture);
+        (string value, string of) = FloatingWords.Range(view.Boat, facts, Units, Culture);
         return of.Length == 0 ? value : $"{value} {of}";
     }
 

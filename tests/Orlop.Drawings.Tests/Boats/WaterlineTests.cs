@@ -45,6 +45,19 @@ public sealed class WaterlineTests
         Assert.Equal((heights.Min(), heights.Max()), (line.Number("y1"), line.Number("y2")));
     }
 
+    [Theory]
+    [InlineData(false, true, "draught as typed")]
+    [InlineData(true, true, "waterline")]
+    [InlineData(false, false, null)]
+    public void Profile_WaterIsNamedForWhatItIs_OrNotDrawn(bool isKnown, bool showsTyped, string? label)
+    {
+        XElement drawing = DrawnText.Parse(BoatDrawing.Profile(
+            SampleBoats.Example, null, new BoatDrawingOptions { Waterline = isKnown ? Waterline.Level(0.7) : null, ShowsTypedDraught = showsTyped, ShowsGear = false, ShowsParts = false, ShowsRuns = false }));
+
+        Assert.Equal(label is null ? 0 : 1, drawing.Descendants(DrawnText.Svg + "line").Count(line => (string?)line.Attribute("class") == "water-line"));
+        Assert.Equal(label is null ? [] : [label], drawing.Descendants(DrawnText.Svg + "text").Select(text => text.Value).Where(text => text is "waterline" or "draught as typed"));
+    }
+
     private static XElement WaterlineOf(XElement drawing, string style) =>
         drawing.Descendants(DrawnText.Svg + "line").Single(line => (string?)line.Attribute("class") == style);
 }

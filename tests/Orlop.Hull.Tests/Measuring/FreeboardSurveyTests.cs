@@ -42,11 +42,14 @@ public sealed class FreeboardSurveyTests
         var random = new Random(41);
         var level = new Attitude(0.8, 1, 2);
         var results = Enumerable.Range(0, 400).Select(_ => FreeboardSurvey.Calculate(Input(Marks.Select(mark => level.HeightAboveWaterM(mark) + (0.005 * Normal(random)))))).ToList();
-        AssertScatter(results.Select(result => result.DisplacementKg), results[0].DisplacementDeviationKg);
-        AssertScatter(results.Select(result => result.Attitude.TrimDeg), results[0].TrimDeviationDeg);
-        AssertScatter(results.Select(result => result.CentreOfBuoyancy.XM), results[0].LcbDeviationM);
-        AssertScatter(results.Select(result => result.CentreOfBuoyancy.YM), results[0].TcbDeviationM);
-        Assert.InRange(results.Average(result => result.MisfitRatio!.Value), 0.7, 1.1);
+        // Foretold before anything is read: a survey that fits by chance or misfits says its own.
+        var foretold = FreeboardSurvey.Calculate(Input(Marks.Select(mark => level.HeightAboveWaterM(mark))));
+        AssertScatter(results.Select(result => result.DisplacementKg), foretold.DisplacementDeviationKg);
+        AssertScatter(results.Select(result => result.Attitude.TrimDeg), foretold.TrimDeviationDeg);
+        AssertScatter(results.Select(result => result.CentreOfBuoyancy.XM), foretold.LcbDeviationM);
+        AssertScatter(results.Select(result => result.CentreOfBuoyancy.YM), foretold.TcbDeviationM);
+        Assert.All(results, result => Assert.Equal(foretold.DisplacementDeviationKg * Math.Max(1, result.MisfitRatio), result.DisplacementDeviationKg, 0.05 * result.DisplacementDeviationKg));
+        Assert.InRange(results.Average(result => result.MisfitRatio), 0.7, 1.1);
     }
 
     [Fact]
@@ -55,6 +58,32 @@ public sealed class FreeboardSurveyTests
         var level = Attitude.Upright(0.8);
         var result = FreeboardSurvey.Calculate(Input(Marks.Select((mark, i) => level.HeightAboveWaterM(mark) + (i == 2 ? 0.1 : 0))));
         Assert.True(result.MisfitRatio > 5);
+    }
+
+    // Four marks at the corners of a rectangle can only twist: e at one mark leaves e/4 at each, so χ² = 4·(e/4)²/σ² with one degree of freedom, and χ = e/(2σ). A box of 10 × 4 m
+    // displaces 41 t a metre; the mean of four readings of 5 mm is 2.5 mm, hog of 5 mm hides two thirds at the ends: √(2.5² + 3.33²) mm is 171 kg.
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(0.008, 1)]
+    [InlineData(0.04, 4)]
+    [InlineData(0.09, 9)]
+    public void Calculate_FourMarksThatTwist_WidenTheirDeviation(double offM, double widening)
+    {
+        var result = FreeboardSurvey.Calculate(Corners(offM));
+        Assert.Equal(offM / 0.01, result.MisfitRatio, 1e-6);
+        Assert.Equal(widening * 171, result.DisplacementDeviationKg, widening);
+        Assert.Equal(widening * 0.005, result.HogDeviationM, 1e-6);
+        Assert.False(result.IsHogMeasured);
+        Assert.Null(result.BeyondReason);
+    }
+
+    [Fact]
+    public void Calculate_MarkBeyondReason_IsNamed()
+    {
+        var result = FreeboardSurvey.Calculate(Corners(-2.2));
+        Assert.Equal(0.55, Math.Abs(result.BeyondReason!.ResidualM), 0.02);
+        Assert.True(FreeboardSurvey.Calculate(Input(Marks.Select((mark, i) => Attitude.Upright(0.8).HeightAboveWaterM(mark) - (i == 4 ? 2 : 0)))).BeyondReason!.ResidualM < -0.5);
+        Assert.True(FreeboardSurvey.Calculate(Input(Marks.Select(mark => Attitude.Upright(0.8).HeightAboveWaterM(mark)))).IsHogMeasured);
     }
 
     [Fact]
@@ -67,6 +96,15 @@ public sealed class FreeboardSurveyTests
         Assert.Contains("reading.FreeboardM", Refused(good with { Readings = good.Readings.SetItem(0, good.Readings[0] with { FreeboardM = double.NaN }) }), StringComparison.Ordinal);
         Assert.Contains("HogDeviationM", Refused(good with { HogDeviationM = 0 }), StringComparison.Ordinal);
     }
+
+    private static FreeboardInput Corners(double offM) => new()
+    {
+        Subject = "survey",
+        Hull = Solids.Box(new Point3(0, -2, 0), new Point3(10, 2, 2)),
+        Readings = [.. new[] { 0.0, 10 }.SelectMany(x => new[] { -2.0, 2 }.Select(y => new FreeboardReading($"mark {x} {y}", new Point3(x, y, 2), x + y == 12 ? 1.2 + offM : 1.2, 0.005)))],
+        WaterKgPerM3 = 1025,
+        HogDeviationM = 0.005,
+    };
 
     private static string Refused(FreeboardInput input) => Assert.ThrowsAny<ArgumentException>(() => FreeboardSurvey.Calculate(input)).Message;
 

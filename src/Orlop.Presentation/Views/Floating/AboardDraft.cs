@@ -38,6 +38,6 @@ public sealed class AboardDraft
         Refusal ??= string.IsNullOrWhiteSpace(Name) ? "Say what it is." : null;
         return Refusal is not null ? null : new AboardItem(
             ReadableId.Of(Name, isTaken), numbers[0], new Place(numbers[1], numbers[2], numbers[3]),
-            WeightKnowledge.DeviationKg(new Quantity(numbers[0], Knowledge.Measured)), WeightKnowledge.PlaceDeviationM);
+            WeightKnowledge.DeviationKg(new Quantity(numbers[0], Knowledge.Measured)), WeightKnowledge.PlaceDeviationM, IsCarried: true);
     }
 }

@@ -3,6 +3,7 @@ using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
+using Orlop.Review;
 using Orlop.Review.Stability;
 
 namespace Orlop.Presentation.Views.Floating;
@@ -13,6 +14,7 @@ public abstract class BerthTestDraft
     private readonly StabilityView _asBuilt;
     private readonly Condition _condition;
     private readonly ValueList<AboardItem> _listed;
+    private readonly bool _isListComplete;
 
     /// <param name="kind">Name of the kind in files.</param>
     /// <param name="name">A name to begin with.</param>
@@ -23,6 +25,7 @@ public abstract class BerthTestDraft
         (Name, On, Schema) = (name, on, ThingSchema.Of(kind));
         _listed = BerthTestGuide.Aboard(asBuilt, condition);
         Aboard = _listed;
+        _isListComplete = asBuilt.LoadedIn(condition).Ledger.Missing.IsEmpty && Liquids.Of(asBuilt.Boat, condition, asBuilt.Bodies).Missing.IsEmpty;
         Missing = MissingField.Of([.. asBuilt.LoadedIn(condition).Missing.Where(input => asBuilt.Boat.Find(input.ThingId) is not null)], asBuilt.Boat);
     }
 
@@ -43,18 +46,30 @@ public abstract class BerthTestDraft
     public IReadOnlyList<MissingField> Missing { get; }
 
     /// <summary>What is kept as aboard, in words.</summary>
-    public string AboardText => string.Create(Culture, $"{_listed.Count} things of the ledger, {QuantityText.Shown(Math.Round(_listed.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks, as in “{_condition.Title}”");
+    public string AboardText => IsBare ? $"Nothing: the ledger lists nothing in “{_condition.Title}”, and that is what is kept" : string.Create(Culture, $"{_listed.Count} things of the ledger, {QuantityText.Shown(Math.Round(_listed.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks, as in “{_condition.Title}”");
 
     /// <summary>What else is aboard, for this test alone.</summary>
     public List<AboardDraft> Others { get; } = [];
 
     private protected ValueList<AboardItem> Aboard { get; private set; }
 
+    /// <summary>Nothing is aboard, and nothing is listed of which that cannot be told.</summary>
+    private protected bool IsBare => Aboard.Count == 0 && _isListComplete;
+
     private protected DisplayUnits Units { get; }
 
     private protected CultureInfo Culture { get; }
 
     private protected RecordSchema Schema { get; }
+
+    /// <summary>Why tests would not count if they were kept as they are; null where they would.</summary>
+    public string? WhyNotCounted(params IEnumerable<BerthTest?> kept)
+    {
+        BerthTest[] tests = [.. kept.OfType<BerthTest>()];
+        StabilityView view = new(_asBuilt.Boat.WithThings([.. _asBuilt.Boat.Things, .. tests]), _asBuilt.Practice, new Memo());
+        string[] whys = [.. view.Weight.Trouble.Where(trouble => tests.Any(test => test.Id == trouble.TestId)).Select(trouble => trouble.Message.TrimEnd('.'))];
+        return whys.Length == 0 ? null : $"Kept as it is, it will not count: {string.Join("; ", whys)}.";
+    }
 
     private protected string NewId() => NewId(Name);
 

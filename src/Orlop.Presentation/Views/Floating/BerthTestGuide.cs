@@ -55,6 +55,6 @@ public static class BerthTestGuide
     /// <summary>What is aboard in a condition, liquids too, to be kept with a test as it is now.</summary>
     public static ValueList<AboardItem> Aboard(StabilityView asBuilt, Condition condition) =>
     [
-        .. LedgerView.RowsOf(asBuilt, condition).Select(row => new AboardItem(row.ThingId, row.MassKg, row.Place, row.DeviationKg, row.PlaceDeviationM)),
+        .. LedgerView.RowsOf(asBuilt, condition).Select(row => new AboardItem(row.ThingId, row.MassKg, row.Place, row.DeviationKg, row.PlaceDeviationM, row.Kind is WeightKind.Deadweight or WeightKind.Liquid)),
     ];
 }

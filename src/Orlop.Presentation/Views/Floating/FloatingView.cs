@@ -46,7 +46,7 @@ public sealed record FloatingView
             Condition = facts.Condition.Title,
             Trouble = FloatingWords.Trouble(view, facts),
             Tiles = [.. Tiled(view.Boat, facts, units, culture).Select((tile, index) => was is null || before[index].Value == tile.Value ? tile : tile with { Was = before[index].Value })],
-            Missing = [.. MissingField.Hull(view.Boat), .. MissingField.Of(facts.Loaded.Missing, view.Boat)],
+            Missing = [.. MissingField.Hull(view.Boat).Concat(MissingField.Of(facts.Loaded.Missing, view.Boat)).Distinct()],
         };
     }
 
@@ -71,7 +71,7 @@ public sealed record FloatingView
         yield return Tile(TrimName, facts.TrimM is { } trim ? FloatingWords.Trim(trim, units, culture) : null, Band(deviations.TrimM, "M"));
         yield return Tile(HeelName, at is null ? null : FloatingWords.Heel(at.Attitude.HeelDeg, units, culture), Band(deviations.HeelDeg, "Deg"));
         yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), Band(deviations.GmM, "M"));
-        (string value, string of) = FloatingWords.Range(facts, id => boat.Find(id)?.Title ?? id, units, culture);
-        yield return Tile("Range of stability", value, of);
+        (string value, string of) = FloatingWords.Range(boat, facts, units, culture);
+        yield return Tile("Range of stability", value, of) with { Verdict = OpeningsGiven.IsAny(boat) ? doubt : Verdict.Unknown };
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Boat;
 using Orlop.Hull.Floating;
 using Orlop.Presentation.Quantities;
 using Orlop.Review.Stability;
@@ -12,6 +13,7 @@ public static class FloatingWords
     public const string Caution =
         "Stability at sea is a matter of life. These numbers rest on the form and the weights as typed, for still water; they replace no survey, no inclining test and no licensed naval architect, and local rules come first.";
 
+    private const string NoOpenings = "no opening is listed, so where she floods is not known";
     private const double BandFactor = 2;
     private const double LeastHeelDeg = 0.05;
     private const double LeastTrimM = 0.0005;
@@ -21,7 +23,7 @@ public static class FloatingWords
     {
         null when view.Bodies.Problems is [var problem, ..] => $"The hull's lines make no closed surface: {problem}.",
         null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
-        null => "How she floats is unknown: her own weight is not known. A freeboard survey tells it, or the bare boat's mass and centre.",
+        null => "How she floats is unknown: her own weight is not known. The bare boat's mass and centre tell it, or a freeboard survey together with an inclining or a rolling test.",
         { Status: FloatingStatus.Capsizes } => "She capsizes: loaded like this she comes to rest more than 90° from upright.",
         { Status: FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } => "She goes under: loaded like this she weighs more than all the water she can push aside.",
         { Status: FloatingStatus.NotConverged } => "No position of rest was found; nothing may be concluded.",
@@ -45,17 +47,18 @@ public static class FloatingWords
         : "± not known";
 
     /// <summary>Stability's range on its weaker side: how far, and what ends it.</summary>
-    public static (string Value, string Of) Range(FloatingFacts facts, Func<string, string> titleOf, DisplayUnits units, CultureInfo culture)
+    public static (string Value, string Of) Range(BoatModel boat, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
     {
         string side = facts.IsPortWeaker ? "to port" : "to starboard";
+        string flooding = OpeningsGiven.IsAny(boat) ? "" : $"; {NoOpenings}";
         return facts.Weaker switch
         {
             null => (QuantityText.Unknown, ""),
             { LollDeg: null } => ("none", $"{side} she never rights herself"),
-            { RangeDeg: null } => ("to 180°", $"{side} she rights herself from any heel"),
-            { DownfloodingDeg: { } flooding, DownfloodingOpening: { } opening } features when Math.Abs(flooding) <= Math.Abs(features.VanishingDeg ?? double.MaxValue) =>
-                (Degrees(features.RangeDeg!.Value, units, culture), $"{side}, until {titleOf(opening)} goes under"),
-            var features => (Degrees(features.RangeDeg!.Value, units, culture), $"{side}, where stability vanishes"),
+            { RangeDeg: null } => ("to 180°", $"{side} she rights herself from any heel{flooding}"),
+            { DownfloodingDeg: { } heel, DownfloodingOpening: { } opening } features when Math.Abs(heel) <= Math.Abs(features.VanishingDeg ?? double.MaxValue) =>
+                (Degrees(features.RangeDeg!.Value, units, culture), $"{side}, until {boat.Find(opening)?.Title ?? opening} goes under"),
+            var features => (Degrees(features.RangeDeg!.Value, units, culture), $"{side}, where stability vanishes{flooding}"),
         };
     }
 

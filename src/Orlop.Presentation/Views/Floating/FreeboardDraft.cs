@@ -42,6 +42,6 @@ public sealed class FreeboardDraft : BerthTestDraft
             return null;
         }
 
-        return new FreeboardSurvey { Id = NewId(), Name = Name.Trim(), On = On, WaterDensityKgPerM3 = water, Aboard = Aboard, Marks = [.. read] };
+        return new FreeboardSurvey { Id = NewId(), Name = Name.Trim(), On = On, WaterDensityKgPerM3 = water, Aboard = Aboard, IsBare = IsBare, Marks = [.. read] };
     }
 }

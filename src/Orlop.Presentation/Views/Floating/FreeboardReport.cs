@@ -21,6 +21,7 @@ public sealed record MarkReport(string Name, string Read, string Off, double Off
 public sealed record FreeboardReport(string? Refusal, IReadOnlyList<(string Name, string Value)> Facts, IReadOnlyList<MarkReport> Marks, string Agreement)
 {
     private const double PoorRatio = 2;
+    private const int LeastMarkCount = 4;
 
     /// <summary>Reads a survey, saved or being typed.</summary>
     public static FreeboardReport Of(StabilityView view, FreeboardSurvey survey, DisplayUnits units, CultureInfo culture)
@@ -37,6 +38,16 @@ public sealed record FreeboardReport(string? Refusal, IReadOnlyList<(string Name
 
     private static FreeboardReport Of(FreeboardResult read, FreeboardSurvey survey, DisplayUnits units, CultureInfo culture)
     {
+        MarkReport[] marks =
+        [
+            .. survey.Marks.Zip(read.Residuals, (mark, residual) => new MarkReport(
+                mark.Name, FloatingWords.Metres(mark.FreeboardM, units, culture), Off(residual.ResidualM, units, culture), residual.ResidualM / mark.DeviationM)),
+        ];
+        if (StabilityView.WhyBeyondReason(read) is { } why)
+        {
+            return new FreeboardReport($"It tells nothing: {why}.", [], marks, "Nothing is told of her weight until the marks agree.");
+        }
+
         string Band(double deviation, string suffix) => FloatingWords.Band(deviation, suffix, units, culture);
         return new FreeboardReport(
             null,
@@ -45,14 +56,13 @@ public sealed record FreeboardReport(string? Refusal, IReadOnlyList<(string Name
                 ("Draught at the after perpendicular", $"{FloatingWords.Metres(read.Attitude.WaterHeightM(0, 0) ?? read.Attitude.DraughtM, units, culture)} {Band(read.DraughtDeviationM, "M")}"),
                 ("Trim, by the stern above 0", $"{QuantityText.Shown(Math.Round(read.Attitude.TrimDeg, 2), "Deg", units, culture)} {Band(read.TrimDeviationDeg, "Deg")}"),
                 ("Heel", $"{FloatingWords.Heel(read.Attitude.HeelDeg, units, culture)} {Band(read.HeelDeviationDeg, "Deg")}"),
-                ("Bent amidships", $"{Hog(read.HogM, units, culture)} {Band(1000 * read.HogDeviationM, "Mm")}"),
+                ("Bent amidships", $"{(read.IsHogMeasured ? Hog(read.HogM, units, culture) : "these marks cannot tell; taken as none,")} {Band(1000 * read.HogDeviationM, "Mm")}"),
             ],
-            [.. survey.Marks.Zip(read.Residuals, (mark, residual) => new MarkReport(
-                mark.Name, FloatingWords.Metres(mark.FreeboardM, units, culture), Off(residual.ResidualM, units, culture), residual.ResidualM / mark.DeviationM))],
+            marks,
             read.MisfitRatio switch
             {
-                null => "Four marks fit as they are: a fifth would show a slip of the tape.",
-                > PoorRatio => "The marks disagree by more than they should: read those that are far off again, or look at the lines there.",
+                > PoorRatio => string.Create(culture, $"The marks disagree by more than they should, and every ± is made {read.MisfitRatio:0.#} times wider for it: read those that are far off again, or look at the lines there."),
+                _ when survey.Marks.Count == LeastMarkCount => "Four marks show no more than whether they twist: two more show hog or sag, and a slip of the tape.",
                 _ => "The marks agree as well as they were read.",
             });
     }

@@ -60,7 +60,7 @@ public sealed class InclinationDraft : BerthTestDraft
             return null;
         }
 
-        Refusal = read.Length < LeastShiftCount ? $"{read.Length} of at least {LeastShiftCount} shifts are read; eight, to both sides, tell far more."
+        Refusal = read.Count(shift => !shift.IsLeftOut) is var counted && counted < LeastShiftCount ? $"{counted} of at least {LeastShiftCount} shifts are read; eight, to both sides, tell far more."
             : marks.Length is > 0 and < LeastMarkCount ? $"{marks.Length} of at least {LeastMarkCount} freeboards are read: at both ends and on both sides, or none."
             : null;
         if (Refusal is not null)
@@ -69,8 +69,8 @@ public sealed class InclinationDraft : BerthTestDraft
         }
 
         string name = Name.Trim(), surveyName = $"Freeboards at {char.ToLower(name[0], Culture)}{name[1..]}";
-        Survey = marks.Length == 0 ? null : new FreeboardSurvey { Id = NewId(surveyName), Name = surveyName, On = On, WaterDensityKgPerM3 = water, Aboard = Aboard, Marks = [.. marks] };
-        return new InclinationTest { Id = NewId(), Name = name, On = On, WaterDensityKgPerM3 = water, Aboard = Aboard, Readings = [.. read] };
+        Survey = marks.Length == 0 ? null : new FreeboardSurvey { Id = NewId(surveyName), Name = surveyName, On = On, WaterDensityKgPerM3 = water, Aboard = Aboard, IsBare = IsBare, Marks = [.. marks] };
+        return new InclinationTest { Id = NewId(), Name = name, On = On, WaterDensityKgPerM3 = water, Aboard = Aboard, IsBare = IsBare, Readings = [.. read] };
     }
 
     private double? ReadPendulum()

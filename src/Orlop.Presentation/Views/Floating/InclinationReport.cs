@@ -20,7 +20,7 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
     {
         try
         {
-            return Of(view.Read(test), units, culture);
+            return Of(view.Read(test), [.. test.Readings.Where(reading => reading.IsLeftOut).Select(reading => reading.Name)], units, culture);
         }
         catch (ArgumentException refused)
         {
@@ -28,7 +28,7 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
         }
     }
 
-    private static InclinationReport Of(InclinationFound found, DisplayUnits units, CultureInfo culture)
+    private static InclinationReport Of(InclinationFound found, string[] leftOut, DisplayUnits units, CultureInfo culture)
     {
         string Band(double deviation, string suffix) => FloatingWords.Band(deviation, suffix, units, culture);
         string Metres(double lengthM) => FloatingWords.Metres(lengthM, units, culture);
@@ -44,15 +44,20 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
                 ("Moment for a heel of tan 1", $"{QuantityText.Shown(Math.Round(line.SlopeKgM), "KgM", units, culture)} {Band(line.SlopeDeviationKgM, "KgM")}"),
                 ("Share the line explains, r²", found.Fit.DeterminationCoefficient.ToString("0.####", culture)),
             ],
-            [.. WhatToMind(found.Fit)],
+            [.. WhatToMind(found.Fit, leftOut)],
             found);
     }
 
-    private static IEnumerable<string> WhatToMind(InclinationResult fit)
+    private static IEnumerable<string> WhatToMind(InclinationResult fit, string[] leftOut)
     {
+        if (leftOut.Length > 0)
+        {
+            yield return $"Left out, and kept in the file: {string.Join(", ", leftOut)}.";
+        }
+
         if (fit.Outliers is { IsEmpty: false } outliers)
         {
-            yield return $"{string.Join(", ", outliers)}: too far off the line for chance. Read it again, or find what moved, before you trust the rest.";
+            yield return $"{string.Join(", ", outliers)}: too far off the line for chance. Read it again, find what moved, or leave it out if you know that it is wrong; until then the test agrees with nothing.";
         }
 
         foreach (string caution in fit.Cautions)

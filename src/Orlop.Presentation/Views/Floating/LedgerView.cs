@@ -41,8 +41,8 @@ public sealed record LedgerView
     /// <summary>What is not given; what it belongs to is not in the rows.</summary>
     public required IReadOnlyList<MissingField> Missing { get; init; }
 
-    /// <summary>Berth tests that tell nothing, and why.</summary>
-    public required IReadOnlyList<(string TestId, string Text)> Trouble { get; init; }
+    /// <summary>Berth tests that tell nothing, and tanks whose liquid is in no sum, each with why.</summary>
+    public required IReadOnlyList<(string ThingId, string Text)> Trouble { get; init; }
 
     /// <summary>The rows of a boat's ledger in a condition, liquids in tanks among them.</summary>
     public static IReadOnlyList<WeightRow> RowsOf(StabilityView view, Condition condition) =>
@@ -66,7 +66,12 @@ public sealed record LedgerView
             Sums = [.. Summed(view, loaded, rows, units, culture)],
             WeightKnown = KnownBy(view),
             Missing = MissingField.Of(loaded.Missing, view.Boat),
-            Trouble = [.. view.Weight.Trouble.Select(trouble => (trouble.TestId, $"{view.Boat.Find(trouble.TestId)?.Title ?? trouble.TestId}: {trouble.Message}."))],
+            Trouble =
+            [
+                .. view.Weight.Trouble.Select(trouble => (trouble.TestId, $"{view.Boat.Find(trouble.TestId)?.Title ?? trouble.TestId}: {trouble.Message}.")),
+                .. view.Boat.All<Tank>().Where(tank => tank.IsHullSided && view.Bodies.Hull is null)
+                    .Select(tank => (tank.Id, $"{tank.Title} is sided by the hull, and there is no hull to side it: what stands in it is in no row and no sum.")),
+            ],
         };
     }
 
@@ -125,6 +130,7 @@ public sealed record LedgerView
     public static string KnownBy(StabilityView view) => view.Weight switch
     {
         { Total: null } => "her own weight is not known",
+        { TestId: null, Trouble.IsEmpty: false } => "bare boat as typed, and the rows; no berth test counts",
         { TestId: null } => "bare boat as typed, and the rows",
         { TestId: { } test } => $"list and berth tests together, from {view.Boat.Find(test)?.Title ?? test} on",
     };

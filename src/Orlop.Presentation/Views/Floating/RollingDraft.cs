@@ -57,7 +57,7 @@ public sealed class RollingDraft : BerthTestDraft
             return null;
         }
 
-        return new RollingTest { Id = NewId(), Name = Name.Trim(), On = On, WaterDensityKgPerM3 = water, RollingFactor = factor, Aboard = Aboard, Runs = [.. read] };
+        return new RollingTest { Id = NewId(), Name = Name.Trim(), On = On, WaterDensityKgPerM3 = water, RollingFactor = factor, Aboard = Aboard, IsBare = IsBare, Runs = [.. read] };
     }
 
     private TimedRolls? Read(RunDraft run)

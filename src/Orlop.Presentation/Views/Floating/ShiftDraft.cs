@@ -19,6 +19,9 @@ public sealed class ShiftDraft
     /// <summary>The pendulum's deflection, or the angle, to starboard above 0.</summary>
     public string Heel { get; set; } = "";
 
+    /// <summary>Kept, and not counted.</summary>
+    public bool IsLeftOut { get; set; }
+
     /// <summary>Why it cannot be used; null where it can, or where nothing is read yet.</summary>
     public string? Refusal { get; private set; }
 
@@ -39,7 +42,7 @@ public sealed class ShiftDraft
             ], units, culture);
         Refusal ??= string.IsNullOrWhiteSpace(Name) ? "Give the shift a name." : null;
         return Refusal is not null ? null
-            : isByAngle ? new InclinedReading(Name.Trim(), numbers[0], numbers[1], HeelDeg: numbers[2])
-            : new InclinedReading(Name.Trim(), numbers[0], numbers[1], numbers[2], pendulumM);
+            : isByAngle ? new InclinedReading(Name.Trim(), numbers[0], numbers[1], HeelDeg: numbers[2], IsLeftOut: IsLeftOut)
+            : new InclinedReading(Name.Trim(), numbers[0], numbers[1], numbers[2], pendulumM, IsLeftOut: IsLeftOut);
     }
 }

@@ -15,27 +15,29 @@ public sealed class DriftCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "drift-since-test",
         "Little changed since the latest berth test",
-        "What came, went and moved of gear, parts and cables since the latest test that lists what was aboard, against 2 % of the light boat's mass, 1 % of her length in LCG and 1 % of KG, when SOLAS II-1/5 wants her inclined anew; tight from half of each, when it wants new stability papers. A measure for a small boat, not a duty.",
+        "What came, went and moved of gear, parts and cables since the latest test that lists what was aboard (what the test marks as carried, such as people and shifted weights, was no part of her), against 2 % of the light boat's mass, 1 % of her length in LCG and 1 % of KG, when SOLAS II-1/5 wants her inclined anew; tight from half of each, when it wants new stability papers. A measure for a small boat, not a duty.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view)
     {
-        BerthTest? latest = view.Boat.All<BerthTest>().Where(test => test.Aboard.Count > 0).OrderBy(test => test.On ?? DateOnly.MinValue).LastOrDefault();
+        BerthTest[] tests = [.. view.Boat.All<BerthTest>().Where(test => test.TellsAboard).OrderBy(test => test.On ?? DateOnly.MinValue)];
+        BerthTest? latest = tests.LastOrDefault(test => view.Weight.Trouble.All(trouble => trouble.TestId != test.Id)) ?? tests.LastOrDefault();
         return latest is not null && !view.Conditions.IsEmpty ? [Judge(view, latest)] : [];
     }
 
     private Finding Judge(StabilityView view, BerthTest test)
     {
-        LedgerItem[] then = [.. BoatWeighing.ItemsOf(test).Where(item => IsOfTheBoat(view, item.Id))];
+        HashSet<string> carried = [.. test.Aboard.Where(item => item.IsCarried || !IsOfTheBoat(view, item.Id)).Select(item => item.Id)];
+        ImmutableArray<LedgerItem> aboard = BoatWeighing.ItemsOf(test);
+        LedgerItem[] then = [.. aboard.Where(item => !carried.Contains(item.Id))];
         LoadedBoat loaded = view.LoadedIn(view.Conditions[0]);
         LedgerItem[] now = [.. loaded.Ledger.Rows.Where(row => row.Kind != WeightKind.Deadweight).Select(WeightLedger.Item)];
         ImmutableArray<FindingInput> missing = [.. loaded.Missing.Where(input => IsOfTheBoat(view, input.ThingId))];
-        ImmutableArray<LedgerItem> aboard = BoatWeighing.ItemsOf(test);
         WeightTotal? whole = view.Weight.Total?.With(TestEvidence.Changes(view.Weight.Aboard, aboard));
-        WeightTotal? light = whole?.With(aboard.Where(item => !IsOfTheBoat(view, item.Id)).Select(item => new WeightChange(item, null)));
-        if (light is not { MassKg: > 0 })
+        WeightTotal? light = whole?.With(aboard.Where(item => carried.Contains(item.Id)).Select(item => new WeightChange(item, null)));
+        if (view.Weight.TestId is null || light is not { MassKg: > 0 })
         {
-            return Unknown(Description, test.Id, null, Sentence.Of($"How far she has drifted since {test.Title} cannot be told: what she weighed then is not known"), view.Weight.Missing);
+            return Unknown(Description, test.Id, null, Sentence.Of($"How far she has drifted since {test.Title} cannot be told: what she weighed then is not known, for no berth test counts"), view.Weight.Missing);
         }
 
         WeightChange[] changes = [.. TestEvidence.Changes([.. then], [.. now]).Where(IsChange)];
@@ -82,7 +84,7 @@ public sealed class DriftCheck : ICheck<StabilityView>
 
     private static EmptyBoat Empty(WeightTotal total) => new(total.MassKg, total.Centre.XM, total.Centre.ZM > 0 ? total.Centre.ZM : null);
 
-    // What is not in the boat any more counts as having been part of her: nothing says that it was not.
+    // What is not in the boat any more counts as having been part of her, unless the test's list says that it was carried.
     private static bool IsOfTheBoat(StabilityView view, string id) => view.Boat.Find(id) is not (Deadweight or Tank);
 
     // A better known mass or place of the same thing is not a change of the boat.

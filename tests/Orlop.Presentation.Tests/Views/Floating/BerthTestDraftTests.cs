@@ -33,6 +33,48 @@ public sealed class BerthTestDraftTests
         Assert.Equal(Day, survey.On);
     }
 
+    // Hog's shape is the same at all four ends, so it cannot be told from draught.
+    [Fact]
+    public void Freeboards_FourMarks_CannotTellHog() =>
+        Assert.StartsWith("these marks cannot tell", FreeboardReport.Of(Barge.View(Barge.Boat), Read("1.4 m"), DisplayUnits.Metric, Culture).Facts.Single(fact => fact.Name == "Bent amidships").Value, StringComparison.Ordinal);
+
+    [Fact]
+    public void Freeboards_AMarkBeyondReason_GivesNoWeight()
+    {
+        FreeboardReport report = FreeboardReport.Of(Barge.View(Barge.Boat), Read("-1 m"), DisplayUnits.Metric, Culture);
+
+        Assert.Contains("is most off", report.Refusal!, StringComparison.Ordinal);
+        Assert.Empty(report.Facts);
+        Assert.Equal(4, report.Marks.Count);
+    }
+
+    [Fact]
+    public void Freeboards_ThatTwist_HaveAWiderBand()
+    {
+        FreeboardReport report = FreeboardReport.Of(Barge.View(Barge.Boat), Read("1.45 m"), DisplayUnits.Metric, Culture);
+
+        Assert.Contains("5 times wider", report.Agreement, StringComparison.Ordinal);
+    }
+
+    // An empty ledger is nothing aboard; a ledger of things without a mass tells nothing, and that is said before it is kept.
+    [Fact]
+    public void Freeboards_OnAnEmptyLedger_CountAsTheBareBoats()
+    {
+        FreeboardDraft draft = Freeboards(Barge.Boat);
+        FreeboardSurvey survey = Read("1.4 m");
+
+        Assert.True(survey.IsBare);
+        Assert.Null(draft.WhyNotCounted(survey));
+        Assert.StartsWith("Nothing", draft.AboardText, StringComparison.Ordinal);
+        FreeboardDraft unweighed = Freeboards(Barge.Boat.With(new Gear { Id = "chest", Name = "Chest" }));
+        Assert.Contains("what was aboard is not written down", unweighed.WhyNotCounted(survey with { IsBare = false })!, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing", unweighed.AboardText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Freeboards_WithoutAnyHeightOfHerWeight_SayThatTheyDoNotCountYet() => Assert.Contains(
+        "KG", Freeboards(Barge.Boat.WithThings(Barge.Boat.Things.Where(thing => thing is not BareBoat))).WhyNotCounted(Read("1.4 m"))!, StringComparison.Ordinal);
+
     [Fact]
     public void Freeboards_Three_AreTooFew()
     {
@@ -68,6 +110,7 @@ public sealed class BerthTestDraftTests
         RollingTest test = draft.Make()!;
         Assert.Equal(["chest", "tank"], test.Aboard.Select(item => item.Id).Order(StringComparer.Ordinal));
         Assert.Equal(600, test.Aboard.Sum(item => item.MassKg), 1e-6);
+        Assert.Equal(["tank"], test.Aboard.Where(item => item.IsCarried).Select(item => item.Id));
         Assert.Equal(new TimedRolls(10, 29.1), Assert.Single(test.Runs));
     }
 
@@ -126,6 +169,20 @@ public sealed class BerthTestDraftTests
     }
 
     [Fact]
+    public void Inclining_AShiftLeftOut_IsKeptAndNotCounted()
+    {
+        InclinationDraft draft = Shifted(isByAngle: false);
+        (draft.Shifts[2].Heel, draft.Shifts[2].IsLeftOut) = ("0.2 m", true);
+        InclinationTest test = draft.Make()!;
+        InclinationReport report = InclinationReport.Of(draft.View, test, DisplayUnits.Metric, Culture);
+
+        Assert.Equal(8, test.Readings.Count);
+        Assert.Equal(1.275, report.Found!.Fit.WithIntercept.GmM, 1e-6);
+        Assert.Empty(report.Found.Fit.Outliers);
+        Assert.Contains("Left out, and kept in the file: Shift 3", string.Join(' ', report.Remarks), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Inclining_WithFreeboardsOfTheDay_TakesItsDisplacementFromThem()
     {
         InclinationDraft draft = Shifted(isByAngle: false);
@@ -152,7 +209,8 @@ public sealed class BerthTestDraftTests
         InclinationDraft draft = Shifted(isByAngle: false);
         (draft.Others[0].Mass, draft.Others[0].Forward, draft.Others[0].ToPort, draft.Others[0].Up) = ("400 kg", "5", "0", "1.8");
 
-        Assert.Equal(400, Assert.Single(draft.Make()!.Aboard).MassKg);
+        AboardItem weights = Assert.Single(draft.Make()!.Aboard);
+        Assert.Equal((400, true), (weights.MassKg, weights.IsCarried));
         draft.Others[0].Up = "";
         Assert.Null(draft.Make());
         Assert.Contains("Up", draft.Others[0].Refusal!, StringComparison.Ordinal);
@@ -169,6 +227,18 @@ public sealed class BerthTestDraftTests
         BoatModel boat = Barge.Boat.WithThings(Barge.Boat.Things.Where(thing => thing is not BareBoat));
         InclinationDraft weightless = Shifted(isByAngle: true, boat);
         Assert.Contains("displacement", InclinationReport.Of(weightless.View, weightless.Make()!, DisplayUnits.Metric, Culture).Refusal!, StringComparison.Ordinal);
+    }
+
+    private static FreeboardSurvey Read(string last)
+    {
+        FreeboardDraft draft = Freeboards(Barge.Boat);
+        double[] corners = [0, 0, 10, 10];
+        for (int i = 0; i < corners.Length; i++)
+        {
+            (draft.Marks[i].Forward, draft.Marks[i].ToPort, draft.Marks[i].Up, draft.Marks[i].Freeboard) = ($"{corners[i]}", i % 2 == 0 ? "1.5" : "-1.5", "1.8 m", i == 3 ? last : "1.4 m");
+        }
+
+        return draft.Make()!;
     }
 
     private static InclinationDraft Shifted(bool isByAngle, BoatModel? boat = null)

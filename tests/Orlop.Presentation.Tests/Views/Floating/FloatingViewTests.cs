@@ -40,7 +40,19 @@ public sealed class FloatingViewTests
         Assert.EndsWith("to port", heel.Value, StringComparison.Ordinal);
         Assert.Equal("upright", heel.Was);
         Assert.Equal(4, shown.Short.Count);
-        Assert.All(shown.Tiles, tile => Assert.Null(tile.Verdict));
+        Assert.All(shown.Tiles.Where(tile => tile.Name != "Range of stability"), tile => Assert.Null(tile.Verdict));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Range_WithoutAnOpening_SaysThatFloodingIsNotKnown(bool hasHatch)
+    {
+        BoatModel boat = hasHatch ? Barge.Boat.With(new HullOpening { Id = "hatch", Name = "Hatch", Use = OpeningUse.Hatch, Place = new Place(5, 0, 1.9) }) : Barge.Boat;
+        Vital range = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture).Tiles.Single(tile => tile.Name == "Range of stability");
+
+        Assert.Equal(!hasHatch, range.Of.Contains("no opening is listed", StringComparison.Ordinal));
+        Assert.Equal(hasHatch ? null : Verdict.Unknown, range.Verdict);
     }
 
     [Fact]
@@ -78,6 +90,20 @@ public sealed class FloatingViewTests
         Assert.Equal(250, liquid.MassKg, 1e-6);
         Assert.Equal(0.325, liquid.Place.ZM, 1e-6);
         Assert.Equal(["350\u00A0kg", "12000\u00A0kg", "12350\u00A0kg"], ledger.Sums.Select(sum => sum.Mass));
+    }
+
+    [Fact]
+    public void Ledger_WithoutAHull_NamesTheTankThatItSidesAndWhatItRestsOn()
+    {
+        Tank tank = new() { Id = "tank", Name = "Water tank", From = new Place(1, -2, 0.2), To = new Place(2, 2, 0.7), LiquidKgPerM3 = 1000, FillFraction = 0.5, IsHullSided = true };
+        FreeboardSurvey survey = new() { Id = "survey", Name = "Survey", IsBare = true, Marks = [new FreeboardMark("a", new Place(0, 1.5, 1.8), 1.4)] };
+        StabilityView view = Barge.View(Barge.Boat.WithThings([.. Barge.Boat.Things.Where(thing => thing is not HullLines), tank, survey]));
+        LedgerView ledger = LedgerView.Of(view, null, view.Conditions[0], DisplayUnits.Metric, Culture);
+
+        Assert.Equal("bare boat as typed, and the rows; no berth test counts", ledger.WeightKnown);
+        Assert.StartsWith("Water tank is sided by the hull", ledger.Trouble.Single(trouble => trouble.ThingId == "tank").Text, StringComparison.Ordinal);
+        Assert.Contains(ledger.Missing, field => field is { ThingId: "hull-lines", Field: "stations", IsThere: false });
+        Assert.DoesNotContain(ledger.Missing, field => field.ThingId == "tank");
     }
 
     [Fact]

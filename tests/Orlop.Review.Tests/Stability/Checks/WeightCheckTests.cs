@@ -1,3 +1,4 @@
+using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Validation;
@@ -60,6 +61,76 @@ public sealed class WeightCheckTests
         Assert.Contains("measure again", off.Headline.ToString(), StringComparison.Ordinal);
     }
 
+    // One mark a metre wrong, as by a slip of the tape: the survey is named, and her weight is that of the list and not of the marks.
+    [Fact]
+    public void BerthTest_WithAMarkBeyondReason_TellsNothing()
+    {
+        FreeboardSurvey survey = Survey(1.2);
+        BoatModel boat = Surveyed(survey with { Marks = [.. survey.Marks.Select((mark, i) => i == 1 ? mark with { FreeboardM = -1 } : mark)] });
+        Finding finding = boat.Only("berth-test-agrees", "survey");
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains("is most off", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Null(boat.View().Weight.TestId);
+        Assert.Equal(31_800, boat.View().Weight.Total!.MassKg);
+    }
+
+    // Box at 0.8 m: KM 2.0667 m, KG 1.2 m; moment = displacement·GM·tan heel. One shift read twice too far is off the line: nothing is said to agree until it is left out.
+    [Fact]
+    public void BerthTest_InclinedWithAShiftOffTheLine_IsUnknownUntilLeftOut()
+    {
+        InclinationTest Inclined(bool isOff, bool isLeftOut) => new()
+        {
+            Id = "inclining",
+            Aboard = [new AboardItem("engine", 1000, new Place(5, 0, 1.2))],
+            Readings =
+            [
+                .. new[] { 1.0, 2, 1, 0, -1, -2, -1, 0 }.Select((moved, i) => new InclinedReading(
+                    $"shift {i + 1}", 600, moved, (i == 2 && isOff ? 2 : 1) * 2 * 600 * moved / (32_800 * (2.066667 - 1.2)), 2, IsLeftOut: i == 2 && isLeftOut)),
+            ],
+        };
+        Finding Judged(bool isOff, bool isLeftOut) => Surveyed(Survey(1.2), Inclined(isOff, isLeftOut)).Only("berth-test-agrees", "inclining");
+        Assert.Equal(Verdict.Holds, Judged(false, false).Verdict);
+        Finding off = Judged(true, false);
+        Assert.Equal(Verdict.Unknown, off.Verdict);
+        Assert.Contains("shift 3", off.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Equal(Verdict.Holds, Judged(true, true).Verdict);
+    }
+
+    // The printed numbers give the printed result.
+    [Fact]
+    public void Drift_Working_GivesItsResultFromWhatIsPrinted()
+    {
+        Finding finding = Surveyed(Survey(1.2), JudgedBox.Gear("generator", 137, 6.3, 0, 3.1)).Only("drift-since-test", "survey");
+        WorkingLine[] lines = [.. finding.Working.Where(line => line.Expression.Contains("% - |", StringComparison.Ordinal))];
+        Assert.Equal(6, lines.Length);
+        Assert.All(lines, line =>
+        {
+            double[] numbers = [.. line.Expression.Split(["% - |", " - ", "|/", " = ", "%"], StringSplitOptions.RemoveEmptyEntries).Select(text => double.Parse(text, CultureInfo.InvariantCulture))];
+            Assert.Equal(numbers[4], numbers[0] - (100 * Math.Abs(numbers[1] - numbers[2]) / numbers[3]), 5e-5);
+        });
+    }
+
+    // Without lines no freeboard can be read: her weight is the list's alone, and how far she has drifted since is not known.
+    [Fact]
+    public void Drift_NoTestCounts_IsUnknown()
+    {
+        BoatModel boat = Surveyed(Survey(1.2), JudgedBox.Gear("generator", 700, 5, 0, 1.2)).Without("hull-lines");
+        Assert.Null(boat.View().Weight.TestId);
+        Finding finding = boat.Only("drift-since-test", "survey");
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains(finding.Inputs, input => input is { ThingId: "hull-lines", Field: "stations", IsMissing: true });
+    }
+
+    // Nothing was aboard, and it says so: gear that came since is seen.
+    [Fact]
+    public void BerthTest_OfTheBareBoat_Counts()
+    {
+        BoatModel boat = JudgedBox.Of(JudgedBox.Bare(massKg: 31_800, massPlusMinus: 1000), Survey(1.2) with { Aboard = [], IsBare = true });
+        Assert.Equal(Verdict.Holds, boat.Only("berth-test-agrees", "survey").Verdict);
+        Assert.InRange(boat.View().Weight.Total!.MassKg, 32_700, 32_800);
+        Assert.Equal(Verdict.Fails, boat.With(JudgedBox.Gear("generator", 700, 5, 0, 1.2)).Only("drift-since-test", "survey").Verdict);
+    }
+
     [Fact]
     public void BerthTest_WithoutList_IsUnknown() => Assert.Equal(
         Verdict.Unknown, Surveyed(Survey(1.2) with { Aboard = [] }).Only("berth-test-agrees", "survey").Verdict);
@@ -79,6 +150,18 @@ public sealed class WeightCheckTests
     [Fact]
     public void Drift_PeopleAndLiquids_DoNotCount() => Assert.Equal(Verdict.Holds, Surveyed(
         Survey(1.2), JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 2, count: 20)).Only("drift-since-test", "survey").Verdict);
+
+    // The weights of an inclining test go home with who lent them: she is no lighter for it. The same 700 kg unmarked were part of her, and gone.
+    [Theory]
+    [InlineData(true, Verdict.Holds)]
+    [InlineData(false, Verdict.Fails)]
+    public void Drift_WeightsOfTheTest_WereNeverHers(bool isCarried, Verdict verdict)
+    {
+        FreeboardSurvey survey = Survey(1.2);
+        Finding finding = Surveyed(survey with { Aboard = [.. survey.Aboard, new AboardItem("shifted-weights", 700, new Place(5, 0, 2), IsCarried: isCarried)] }).Only("drift-since-test", "survey");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(!isCarried, finding.Working.Any(line => line.What == "shifted-weights"));
+    }
 
     [Fact]
     public void Drift_GearWithoutMass_IsUnknown() => Surveyed(Survey(1.2), new Gear { Id = "anchor" }).Only("drift-since-test", "survey").IsUnknownFor("anchor", "massKg");
