@@ -80,6 +80,20 @@ public sealed class FloatingViewTests
         Assert.Equal(["350\u00A0kg", "12000\u00A0kg", "12350\u00A0kg"], ledger.Sums.Select(sum => sum.Mass));
     }
 
+    // The chest is weighed to one standard deviation of 1 kg: everything that is read has two.
+    [Fact]
+    public void Ledger_PlusMinus_IsTwoStandardDeviationsAsOnTheTiles()
+    {
+        BoatModel boat = Barge.Boat.With(Chest);
+        StabilityView view = Barge.View(boat);
+        LedgerView ledger = LedgerView.Of(view, null, view.Conditions[0], DisplayUnits.Metric, Culture);
+        Vital displacement = FloatingView.Of(view, Barge.Facts(boat), null, DisplayUnits.Metric, Culture).Tiles[0];
+
+        Assert.Equal("2\u00A0kg", ledger.Rows.Single(row => row.ThingId == "chest").PlusMinus);
+        Assert.Equal($"±\u00A0{ledger.Sums[^1].PlusMinus}", displacement.Of);
+        Assert.StartsWith("± is two standard deviations", LedgerView.ColumnNote, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Hydrostatics_OfABox_SinkByItsWaterplane()
     {
@@ -93,7 +107,7 @@ public sealed class FloatingViewTests
     }
 
     [Fact]
-    public void Righting_OfTheBarge_HasABandOnTheWeakerSideAndTheCriteriaOfItsRules()
+    public void Righting_OfTheBarge_HasABandOnBothSidesAndTheCriteriaOfItsRules()
     {
         BoatModel boat = Barge.Boat.With(Chest, new StabilityBasis { Id = "stability-basis", Rules = [StabilityRule.GeneralIntact] });
         RightingView levers = RightingView.Of(Barge.View(boat), Barge.Facts(boat))!;
@@ -101,7 +115,7 @@ public sealed class FloatingViewTests
         // The chest stands to port: she is the weaker to port.
         Assert.True(levers.IsPortWeaker);
         Assert.Contains(levers.Port.Points, point => point.DeviationM > 0);
-        Assert.All(levers.Starboard.Points, point => Assert.Null(point.DeviationM));
+        Assert.Contains(levers.Starboard.Points, point => point.DeviationM > 0);
         Assert.Equal(["area-to-30", "area-30-to-40", "lever-at-30"], levers.Criteria.Select(criterion => criterion.Id));
         Assert.True(levers.Port.Points.Single(point => point.HeelDeg == -20).LeverM > 0);
     }
