@@ -19,7 +19,7 @@ namespace Orlop.Presentation.Views.Floating;
 /// <param name="Y">Its centre, to port of the centre line.</param>
 /// <param name="Z">Its centre, above the base line.</param>
 /// <param name="How">How it is known.</param>
-/// <param name="IsGuess">Its mass looks guessed.</param>
+/// <param name="IsGuess">Its mass looks guessed, or nothing says how it is known.</param>
 /// <param name="IsSmall">It weighs less than a kilogram and does not change: it may be folded away.</param>
 /// <param name="Change">"new" or what it weighed as built; null without a draft or where nothing changed.</param>
 public sealed record LedgerLine(string? ThingId, string Title, string Kind, string Mass, string PlusMinus, string X, string Y, string Z, string How, bool IsGuess = false, string? Change = null, bool IsSmall = false);
@@ -38,7 +38,7 @@ public sealed record LedgerView
     /// <summary>How the boat's own weight is known.</summary>
     public required string WeightKnown { get; init; }
 
-    /// <summary>What is not given; what it belongs to is not in the rows.</summary>
+    /// <summary>What is not given, and what is aboard in no condition; what it belongs to is not in the rows.</summary>
     public required IReadOnlyList<MissingField> Missing { get; init; }
 
     /// <summary>Berth tests that tell nothing, and why.</summary>
@@ -65,7 +65,7 @@ public sealed record LedgerView
             Rows = [.. rows.OrderByDescending(row => row.MassKg).Select(row => Line(view.Boat, row, before, units, culture))],
             Sums = [.. Summed(view, loaded, rows, units, culture)],
             WeightKnown = KnownBy(view),
-            Missing = MissingField.Of(loaded.Missing, view.Boat),
+            Missing = [.. MissingField.Of(loaded.Missing, view.Boat), .. MissingField.Ashore(view.Boat)],
             Trouble = [.. view.Weight.Trouble.Select(trouble => (trouble.TestId, $"{view.Boat.Find(trouble.TestId)?.Title ?? trouble.TestId}: {trouble.Message}."))],
         };
     }
@@ -83,6 +83,9 @@ public sealed record LedgerView
     /// <summary>The mass of a row is no more than an estimate or a guess.</summary>
     public static bool LooksGuessed(WeightRow row) => row.How.EndsWith("guessed", StringComparison.Ordinal) || row.How.EndsWith("estimated", StringComparison.Ordinal);
 
+    /// <summary>Nothing says how the mass of a row is known.</summary>
+    public static bool IsTakenAsExact(WeightRow row) => row.How.EndsWith(WeightLedger.NothingSaid, StringComparison.Ordinal);
+
     private static LedgerLine Line(BoatModel boat, WeightRow row, Dictionary<string, WeightRow>? before, DisplayUnits units, CultureInfo culture)
     {
         WeightRow? was = before?.GetValueOrDefault(row.ThingId);
@@ -93,7 +96,7 @@ public sealed record LedgerView
         string M(double value) => QuantityText.Shown(Math.Round(value, 2), "M", units, culture);
         return new LedgerLine(
             row.ThingId, row.Title, boat.Find(row.ThingId) is { } thing ? Wording.KindOf(thing) : "", mass, BandKg(row.DeviationKg, units, culture),
-            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, LooksGuessed(row), change, change is null && row.MassKg < SmallKg);
+            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, LooksGuessed(row) || IsTakenAsExact(row), change, change is null && row.MassKg < SmallKg);
     }
 
     private static IEnumerable<LedgerLine> Summed(StabilityView view, LoadedBoat loaded, IReadOnlyList<WeightRow> rows, DisplayUnits units, CultureInfo culture)

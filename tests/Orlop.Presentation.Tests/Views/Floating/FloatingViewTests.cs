@@ -80,6 +80,20 @@ public sealed class FloatingViewTests
         Assert.Equal(["350\u00A0kg", "12000\u00A0kg", "12350\u00A0kg"], ledger.Sums.Select(sum => sum.Mass));
     }
 
+    [Fact]
+    public void Ledger_NamesWhatIsAboardInNoCondition_AndWhatNothingIsSaidOf()
+    {
+        BoatModel boat = Barge.Boat.With(
+            new Deadweight { Id = "crew", Name = "Crew", Use = DeadweightUse.People, MassKg = 160, Place = new Place(4, 0, 2) },
+            new Gear { Id = "ballast", Name = "Ballast", MassKg = 500, Place = new Place(5, 0, 0.2) });
+        StabilityView view = Barge.View(boat);
+        LedgerView ledger = LedgerView.Of(view, null, view.Conditions[0], DisplayUnits.Metric, Culture);
+        LedgerLine ballast = ledger.Rows.Single(row => row.ThingId == "ballast");
+
+        Assert.Contains(ledger.Missing, field => field is { ThingId: "crew", Field: "aboard", IsThere: true } && field.Text.Contains("Crew", StringComparison.Ordinal));
+        Assert.Equal(("0\u00A0kg", "taken as exact: nothing says how it is known", true), (ballast.PlusMinus, ballast.How, ballast.IsGuess));
+    }
+
     // The chest is weighed to one standard deviation of 1 kg: everything that is read has two.
     [Fact]
     public void Ledger_PlusMinus_IsTwoStandardDeviationsAsOnTheTiles()
