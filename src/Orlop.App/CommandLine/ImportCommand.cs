@@ -46,6 +46,11 @@ internal static class ImportCommand
     {
         string csv = source == BoatInput.StandardStream ? streams.In.ReadToEnd() : CommandFiles.ReadText(source);
         TableImport import = ThingTable.Import(boat, kind, csv);
+        if (import.MadeIds.Count > 0)
+        {
+            streams.Out.WriteLine($"Rows without an id are new things; ids made from their names: {string.Join(", ", import.MadeIds)}.");
+        }
+
         return import.Problems.Count == 0
             ? import.Edits
             : throw new CommandException($"'{source}' cannot be used; nothing was changed:{Environment.NewLine}{string.Join(Environment.NewLine, import.Problems)}");

@@ -28,7 +28,7 @@ internal static class ReviewText
         }
 
         output.WriteLine(view.Summary);
-        output.WriteLine(FindingsView.Caution);
+        output.WriteLine(view.Caution);
     }
 
     private static string Line(FindingRow row)

@@ -52,7 +52,7 @@ internal static class WeightsCommand
             output.WriteLine();
         }
 
-        output.WriteLine("± is one standard deviation. Places: forward of the after perpendicular, to port of the centre line, above the base line.");
+        output.WriteLine(LedgerView.ColumnNote);
     }
 
     private static void WriteCsv(TextWriter output, LoadedInput input)

@@ -21,6 +21,7 @@ internal sealed class CellReading(ProblemList problems)
             FieldType.Number => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number : null,
             FieldType.Count => int.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int count) ? count : null,
             FieldType.Flag => bool.TryParse(cell, out bool flag) ? flag : null,
+            FieldType.List when PairList.Fits(field) && !cell.TrimStart().StartsWith('[') => JsonValue(field, PairList.Json(field, cell), spot),
             FieldType.List or FieldType.Record => JsonValue(field, cell, spot),
             _ => RecordReading.OfText(field, field.Type, cell),
         };

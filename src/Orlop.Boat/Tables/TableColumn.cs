@@ -45,6 +45,7 @@ internal sealed record TableColumn(string Name, FieldSchema Field, FieldSchema? 
         Enum choice => FieldNames.Kebab(choice.ToString()),
         string or Terminal => value.ToString()!,
         IEnumerable list when !list.GetEnumerator().MoveNext() => "",
+        IEnumerable list when PairList.Fits(field) => PairList.Text(field, list),
         _ => BoatWriting.Compact(field, value),
     };
 }

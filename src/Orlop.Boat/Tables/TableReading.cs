@@ -7,15 +7,19 @@ using Orlop.Boat.Values;
 namespace Orlop.Boat.Tables;
 
 /// <summary>Reads the rows of a table into things, as far as it goes; what does not fit becomes a problem of its cell.</summary>
-internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemList problems)
+internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemList problems, Func<string, bool>? isTaken)
 {
     private static readonly char[] Separators = [',', ';', '\t'];
     private readonly CellReading _cells = new(problems);
     private readonly IReadOnlyList<TableColumn> _columns = TableColumn.Of(schema);
+    private readonly HashSet<string> _given = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _cellOf = new(StringComparer.Ordinal);
 
     /// <summary>The header.</summary>
     public static Spot Header { get; } = Spot.Row(1);
+
+    /// <summary>Ids that were made from names.</summary>
+    public List<string> MadeIds { get; } = [];
 
     public List<ThingEntry> Read(string csv)
     {
@@ -28,7 +32,8 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         }
 
         ReadHeader(rows);
-        for (int i = 1; i < rows.Count && problems.Count == 0 | _cellOf.ContainsKey("id"); i++)
+        _given.UnionWith(rows.Skip(1).Select(cells => Cell("id", cells)));
+        for (int i = 1; i < rows.Count && problems.Count == 0 | NamesThings; i++)
         {
             if (rows[i].Any(cell => cell.Length > 0))
             {
@@ -38,6 +43,8 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
 
         return things;
     }
+
+    private bool NamesThings => _cellOf.ContainsKey("id") || _cellOf.ContainsKey("name");
 
     private static List<string[]> Cells(string csv)
     {
@@ -89,9 +96,9 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
             }
         }
 
-        if (!_cellOf.ContainsKey("id"))
+        if (!NamesThings)
         {
-            problems.Add(Header.At("id"), "no column 'id'", "a column 'id'", "The table does not say which thing a row is.");
+            problems.Add(Header.At("id"), "no column 'id' and no column 'name'", "a column 'id' or 'name'", "The table does not say which thing a row is.");
         }
     }
 
@@ -113,7 +120,7 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
             problems.Add(row.At("row"), $"{cells.Length} cells", $"{columnCount}, as in the header", "The row has more cells than the header.");
         }
 
-        string? id = Cell("id", cells) is { Length: > 0 } given ? given : null;
+        string? id = Cell("id", cells) is { Length: > 0 } given ? given : Made(Cell("name", cells));
         Thing? existing = id is null ? null : boat.Find(id);
         existing = existing?.GetType() == schema.Type ? existing : null;
         object?[] values = new object?[schema.Fields.Count];
@@ -123,7 +130,7 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
             FieldSchema field = schema.Fields[i];
             TableColumn[] columns = [.. _columns.Where(column => column.Field == field && _cellOf.ContainsKey(column.Name))];
             object? kept = existing is null ? null : field.Get(existing);
-            values[i] = columns.Length == 0 ? kept : FieldValue(field, columns, kept, cells, row.At(field.Name));
+            values[i] = field.Type == FieldType.Id && id is not null && Cell("id", cells).Length == 0 ? id : columns.Length == 0 ? kept : FieldValue(field, columns, kept, cells, row.At(field.Name));
             isSet[i] = values[i] is not null;
             if (values[i] is null && field.IsRequired)
             {
@@ -132,6 +139,19 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         }
 
         return new ThingEntry((Thing)schema.Create(values, isSet), id, row, problems.Count == before);
+    }
+
+    private string? Made(string name)
+    {
+        if (string.IsNullOrWhiteSpace(name))
+        {
+            return null;
+        }
+
+        string id = ReadableId.Of(name, taken => _given.Contains(taken) || boat.Find(taken) is not null || isTaken?.Invoke(taken) == true);
+        _given.Add(id);
+        MadeIds.Add(id);
+        return id;
     }
 
     private string Cell(string column, string[] cells) => _cellOf.TryGetValue(column, out int index) && index < cells.Length ? cells[index] : "";

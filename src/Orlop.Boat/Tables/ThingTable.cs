@@ -28,13 +28,15 @@ public static class ThingTable
 
     /// <summary>
     /// What a table of one kind would add to the boat or replace in it. A column that is left out leaves its field as it is, a blank cell
-    /// empties it. Commas, semicolons or tabs may part the cells; numbers have a decimal point.
+    /// empties it. A row without an id is a new thing, and its id is made from its name. Commas, semicolons or tabs may part the cells; numbers have a decimal point.
     /// </summary>
-    public static TableImport Import(BoatModel boat, string kind, string csv)
+    /// <param name="isTaken">Ids that the boat does not have and that none may be made of either; null where there are none.</param>
+    public static TableImport Import(BoatModel boat, string kind, string csv, Func<string, bool>? isTaken = null)
     {
         RecordSchema schema = ThingSchema.Of(kind);
         ProblemList problems = new();
-        List<ThingEntry> rows = new TableReading(boat, schema, problems).Read(csv);
+        TableReading reading = new(boat, schema, problems, isTaken);
+        List<ThingEntry> rows = reading.Read(csv);
         Dictionary<string, ThingEntry> byId = rows.Where(row => row.Id is not null).DistinctBy(row => row.Id).ToDictionary(row => row.Id!, StringComparer.Ordinal);
         bool IsReplaced(Thing thing) => thing.GetType() == schema.Type && byId.ContainsKey(thing.Id);
         HashSet<ThingEntry> placed = [.. boat.Things.Where(IsReplaced).Select(thing => byId[thing.Id])];
@@ -45,7 +47,7 @@ public static class ThingTable
             ],
             problems);
         TableProblem[] told = TableProblems.Of(problems, schema, rows, problems.Count == 0 ? [] : BoatValidation.Check(boat));
-        return new TableImport(told.Length > 0 ? [] : [.. Edits(boat, rows)], told);
+        return new TableImport(told.Length > 0 ? [] : [.. Edits(boat, rows)], told.Length > 0 ? [] : [.. reading.MadeIds], told);
     }
 
     private static IEnumerable<Edit> Edits(BoatModel boat, List<ThingEntry> rows)

@@ -57,7 +57,7 @@ internal sealed class LeverSurface
         var surface = new LeverSurface(input, side);
         if (surface._masses[0] <= 0 || surface._masses[^1] <= 0)
         {
-            return (null, FormattableString.Invariant($"{input.Boat.Subject}: the spread of the mass, {input.Weight.MassKg:0} ± {Math.Sqrt(input.Weight.Covariance[0]):0} kg, reaches down to nothing"));
+            return (null, FormattableString.Invariant($"{input.Boat.Subject}: the spread of the mass, {input.Weight.MassKg:0} kg with a standard deviation of {Math.Sqrt(input.Weight.Covariance[0]):0} kg, reaches down to nothing"));
         }
 
         var failures = new string?[surface._rows.Length];

@@ -39,7 +39,7 @@ public static class WeightEstimate
                     pull[i] += prior[i, j] * values[j];
                 }
 
-                working.Add(new WorkingStep(Names[i], FormattableString.Invariant($"ledger of {ledger.Length} items, ± {Math.Sqrt(covariance[i, i]):0.####}"), values[i], i == 0 ? "kg" : "m", "sum of items, propagation of errors"));
+                working.Add(new WorkingStep(Names[i], FormattableString.Invariant($"ledger of {ledger.Length} items, ± {2 * Math.Sqrt(covariance[i, i]):0.####}, two standard deviations"), values[i], i == 0 ? "kg" : "m", "sum of items, propagation of errors"));
             }
         }
 
@@ -74,7 +74,7 @@ public static class WeightEstimate
         });
         for (var i = 0; i < 4; i++)
         {
-            working.Add(new WorkingStep(Names[i], FormattableString.Invariant($"with {evidence.Length} measurements, ± {Math.Sqrt(covariance[i, i]):0.####}"), values[i], i == 0 ? "kg" : "m", "weighted least squares"));
+            working.Add(new WorkingStep(Names[i], FormattableString.Invariant($"with {evidence.Length} measurements, ± {2 * Math.Sqrt(covariance[i, i]):0.####}, two standard deviations"), values[i], i == 0 ? "kg" : "m", "weighted least squares"));
         }
 
         return new WeightEstimateResult(values, covariance, [.. fits], working.ToImmutable());

@@ -1,4 +1,5 @@
 using Orlop.Boat.Format;
+using Orlop.Boat.Values;
 
 namespace Orlop.Presentation.Views;
 
@@ -16,8 +17,12 @@ public static class FieldGuide
         "internalResistanceOhm" =>
             "From its maker's sheet, or measured: read the volts at the posts, switch on a load of known current, read again after a few seconds. The volts lost over the amperes are the ohms: 0.12 V lost at 30 A is 4 mΩ. The load's wires go on before the meter's, and switching is done at its switch, not at the post.",
         "capacityAh" => "On its label, for 20 hours: 100 Ah.",
+        "massKg" => "Say how it is known: 20 kg ± 0.5 kg where it was weighed, about 20 kg where it is estimated, 20 kg? where it is guessed. A number alone counts as exact.",
         _ => null,
     };
+
+    /// <summary>A value is kept, but how well it is known was not said, and a weight rests on it.</summary>
+    public static bool LeavesOpen(FieldSchema field, object? value) => field.Name == "massKg" && value is Quantity { Known: Knowledge.Exact, PlusMinus: null };
 
     /// <summary>The caution that stands beside the field; null where it needs none.</summary>
     public static string? Caution(FieldSchema field) => field.Name == "internalResistanceOhm" ? BatteryCaution : null;

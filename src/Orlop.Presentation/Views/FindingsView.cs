@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views.Floating;
 using Orlop.Review;
 using Orlop.Review.Findings;
+using Orlop.Review.Stability;
 
 namespace Orlop.Presentation.Views;
 
@@ -17,8 +19,9 @@ public sealed record FindingsGroup(Change Change, string Title, IReadOnlyList<Fi
 /// <summary>The findings of a review as they are listed: what matters first, what holds last.</summary>
 public sealed class FindingsView
 {
-    /// <summary>What the list never claims.</summary>
-    public const string Caution = "These are calculations under the assumptions shown in each working; not a survey. Local rules come first, and a licensed electrician checks anything at 230 V.";
+    private static readonly HashSet<string> StabilityChecks = [.. new StabilityDiscipline().Checks.Select(check => check.Id)];
+
+    private const string General = "These are calculations under the assumptions shown in each working; not a survey. Local rules come first, and a licensed electrician checks anything at 230 V.";
 
     private readonly ImmutableDictionary<string, CheckDescription> _checks;
 
@@ -51,6 +54,9 @@ public sealed class FindingsView
     public string Summary => Groups.Count == 0
         ? "Nothing could be checked yet."
         : $"{Result.Count(Verdict.Fails)} fail, {Result.Count(Verdict.Tight)} tight, {Result.Count(Verdict.Unknown)} unknown, {Result.Count(Verdict.Holds)} hold.";
+
+    /// <summary>What the list never claims: with findings on stability among them, the survey and the naval architect too.</summary>
+    public string Caution => Result.Findings.Any(pair => StabilityChecks.Contains(pair.CheckId)) ? $"{General} {FloatingWords.Caution}" : General;
 
     /// <summary>The check a finding came from; null for one that is not in the list.</summary>
     public CheckDescription? Check(string id) => _checks.GetValueOrDefault(id);

@@ -123,7 +123,7 @@ internal sealed class BoatWeighing
     }
 
     private static WorkingStep BareLine(LedgerItem bare) =>
-        new("bare boat", FormattableString.Invariant($"as typed, ± {bare.MassDeviationKg:0.#} kg; no test of the whole boat counts"), bare.MassKg, "kg", "owner's figure");
+        new("bare boat", FormattableString.Invariant($"as typed, ± {2 * bare.MassDeviationKg:0.#} kg, two standard deviations; no test of the whole boat counts"), bare.MassKg, "kg", "owner's figure");
 
     /// <summary>What was aboard at a test, as the engine takes it.</summary>
     public static ImmutableArray<LedgerItem> ItemsOf(BerthTest test) =>

@@ -13,7 +13,7 @@ internal static class SettlingTest
     private const double BestTcgM = 0.002;
     private const double BestLcgM = 0.01;
 
-    /// <summary>The end of a sentence: "an inclining test that knows KG to ± 0.02 m would settle it".</summary>
+    /// <summary>The end of a sentence: "an inclining test that knows KG to ± 0.04 m (two standard deviations) would settle it".</summary>
     /// <param name="total">What is known of the weight.</param>
     /// <param name="slopes">How the result changes with it.</param>
     /// <param name="margin">Distance of the result from its limit.</param>
@@ -21,10 +21,10 @@ internal static class SettlingTest
     {
         (double Found, double Best, Func<double, FormattableString> Said)[] tests =
         [
-            (Needed(slopes.PerKgM, total.KgDeviationM, slopes with { PerKgM = 0 }), BestKgM, known => $"an inclining test that knows KG to ± {Down(known, 1000):0.###} m would settle it"),
-            (Needed(slopes.PerMassKg, total.MassDeviationKg, slopes with { PerMassKg = 0 }), BestMassFraction * total.MassKg, known => $"a freeboard survey that knows her weight to ± {Math.Floor(known):0} kg would settle it"),
-            (Needed(slopes.PerTcgM, total.TcgDeviationM, slopes with { PerTcgM = 0 }), BestTcgM, known => $"a freeboard survey that knows TCG to ± {Down(known, 1000):0.###} m would settle it"),
-            (Needed(slopes.PerLcgM, total.LcgDeviationM, slopes with { PerLcgM = 0 }), BestLcgM, known => $"a freeboard survey that knows LCG to ± {Down(known, 1000):0.###} m would settle it"),
+            (Needed(slopes.PerKgM, total.KgDeviationM, slopes with { PerKgM = 0 }), BestKgM, known => $"an inclining test that knows KG to ± {Down(2 * known, 1000):0.###} m (two standard deviations) would settle it"),
+            (Needed(slopes.PerMassKg, total.MassDeviationKg, slopes with { PerMassKg = 0 }), BestMassFraction * total.MassKg, known => $"a freeboard survey that knows her weight to ± {Math.Floor(2 * known):0} kg (two standard deviations) would settle it"),
+            (Needed(slopes.PerTcgM, total.TcgDeviationM, slopes with { PerTcgM = 0 }), BestTcgM, known => $"a freeboard survey that knows TCG to ± {Down(2 * known, 1000):0.###} m (two standard deviations) would settle it"),
+            (Needed(slopes.PerLcgM, total.LcgDeviationM, slopes with { PerLcgM = 0 }), BestLcgM, known => $"a freeboard survey that knows LCG to ± {Down(2 * known, 1000):0.###} m (two standard deviations) would settle it"),
         ];
         return tests.FirstOrDefault(test => test.Found >= test.Best) is { Said: { } said } settling
             ? FormattableString.Invariant(said(settling.Found))

@@ -60,10 +60,10 @@ internal static class StabilityLines
     {
         if (loaded.Total is { } total)
         {
-            yield return new WorkingLine("Weight without tank liquids", FormattableString.Invariant($"± {total.MassDeviationKg:0} kg, one standard deviation"), Kg(total.MassKg), "list and berth tests together");
-            yield return new WorkingLine("KG", FormattableString.Invariant($"± {total.KgDeviationM:0.000} m"), M(total.Centre.ZM), "list and berth tests together");
-            yield return new WorkingLine("LCG", FormattableString.Invariant($"± {total.LcgDeviationM:0.000} m"), M(total.Centre.XM), "list and berth tests together");
-            yield return new WorkingLine("TCG, to port", FormattableString.Invariant($"± {total.TcgDeviationM:0.000} m"), M(total.Centre.YM), "list and berth tests together");
+            yield return new WorkingLine("Weight without tank liquids", FormattableString.Invariant($"± {2 * total.MassDeviationKg:0} kg, two standard deviations"), Kg(total.MassKg), "list and berth tests together");
+            yield return new WorkingLine("KG", FormattableString.Invariant($"± {2 * total.KgDeviationM:0.000} m, two standard deviations"), M(total.Centre.ZM), "list and berth tests together");
+            yield return new WorkingLine("LCG", FormattableString.Invariant($"± {2 * total.LcgDeviationM:0.000} m, two standard deviations"), M(total.Centre.XM), "list and berth tests together");
+            yield return new WorkingLine("TCG, to port", FormattableString.Invariant($"± {2 * total.TcgDeviationM:0.000} m, two standard deviations"), M(total.Centre.YM), "list and berth tests together");
         }
     }
 

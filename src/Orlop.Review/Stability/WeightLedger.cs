@@ -13,6 +13,9 @@ namespace Orlop.Review.Stability;
 /// <param name="Missing">Masses, places and lengths that are not given; what they belong to is not in the rows.</param>
 public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray<FindingInput> Missing)
 {
+    /// <summary>How a mass is known that is only a number.</summary>
+    public const string NothingSaid = "taken as exact: nothing says how it is known";
+
     /// <summary>The ledger of a condition.</summary>
     public static WeightLedger Of(BoatModel boat, Condition condition)
     {
@@ -87,7 +90,7 @@ public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray
 
     private static string Said(Quantity mass) => mass.Known switch
     {
-        Knowledge.Exact => "as given",
+        Knowledge.Exact => mass.PlusMinus is null ? NothingSaid : "as given",
         Knowledge.Measured => mass.Method is { } method ? $"weighed: {method}" : "weighed",
         Knowledge.Sheet => "from its sheet",
         Knowledge.Estimated => "estimated",

@@ -47,6 +47,12 @@ internal static class SheetBasis
         }
 
         yield return Estimated(sheet, text);
+        WeightRow[] bare = [.. AllRows(sheet).Where(LedgerView.IsTakenAsExact)];
+        if (bare.Length > 0)
+        {
+            yield return $"Masses taken as exact, because nothing says how they are known: {bare.Length} things, {text.Kg(bare.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(bare, text)}.";
+        }
+
         yield return Tanks(boat);
         yield return Openings(boat);
         yield return "Levers are solved with free trim and liquids that run, to both sides; each side is judged by the weaker. Still water, nothing swings, nothing shifts, no water on deck.";
@@ -64,15 +70,19 @@ internal static class SheetBasis
 
     private static string Estimated(LoadingSheet sheet, SheetText text)
     {
-        WeightRow[] rows = [.. sheet.Conditions.SelectMany(condition => LedgerView.RowsOf(sheet.Shown, condition.Condition)).DistinctBy(row => row.ThingId).Where(LedgerView.LooksGuessed).OrderByDescending(row => row.MassKg)];
+        WeightRow[] rows = [.. AllRows(sheet).Where(LedgerView.LooksGuessed)];
         if (rows.Length == 0)
         {
             return "No mass in the list is estimated or guessed.";
         }
 
-        string named = string.Join(", ", rows.Take(MostNamedCount).Select(row => $"{row.Title} {text.Kg(row.MassKg)}"));
-        return $"Masses only estimated or guessed, {rows.Length} things, {text.Kg(rows.Sum(row => row.MassKg))} together; the heaviest: {named}. Weigh them.";
+        return $"Masses only estimated or guessed, {rows.Length} things, {text.Kg(rows.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(rows, text)}. Weigh them.";
     }
+
+    private static IEnumerable<WeightRow> AllRows(LoadingSheet sheet) =>
+        sheet.Conditions.SelectMany(condition => LedgerView.RowsOf(sheet.Shown, condition.Condition)).DistinctBy(row => row.ThingId).OrderByDescending(row => row.MassKg);
+
+    private static string Heaviest(WeightRow[] rows, SheetText text) => string.Join(", ", rows.Take(MostNamedCount).Select(row => $"{row.Title} {text.Kg(row.MassKg)}"));
 
     private static string Tanks(BoatModel boat)
     {

@@ -26,7 +26,7 @@ internal static class SheetLedger
 
         if (WeightTotal.Of(fixedRows.Select(WeightLedger.Item)) is { } sum)
         {
-            html.Open("tr").Put("th", $"Always aboard, {fixedRows.Length} things: see the last page", ("scope", "row")).Put("td", text.Kg(sum.MassKg)).Put("td", text.Kg(sum.MassDeviationKg))
+            html.Open("tr").Put("th", $"Always aboard, {fixedRows.Length} things: see the last page", ("scope", "row")).Put("td", text.Kg(sum.MassKg)).Put("td", text.BandKg(sum.MassDeviationKg))
                 .Put("td", text.M(sum.Centre.XM)).Put("td", text.M(sum.Centre.YM)).Put("td", text.M(sum.Centre.ZM)).Put("td", "sum").Close();
         }
 
@@ -36,6 +36,7 @@ internal static class SheetLedger
         }
 
         SheetTables.Close(html);
+        html.Put("p", LedgerView.ColumnNote, ("class", "small"));
         if (ledger.Missing.Count > 0)
         {
             html.Open("p").Put("b", "Not given, and so not in these numbers: ").Text($"{string.Join("; ", ledger.Missing.Select(field => field.Text))}.").Close();
@@ -56,7 +57,7 @@ internal static class SheetLedger
         WeightRow[] rows = [.. LedgerView.RowsOf(sheet.Shown, condition).Where(row => always.Contains(row.ThingId))];
         HashSet<string> small = [.. rows.Where(row => row.MassKg < SmallKg).Select(row => row.ThingId)];
         html.Open("section").Put("h2", "Always aboard");
-        html.Put("p", "± is one standard deviation of the mass. Places are the centre of each: forward of the after perpendicular, to port of the centre line, above the base line.", ("class", "small"));
+        html.Put("p", LedgerView.ColumnNote, ("class", "small"));
         SheetTables.Open(html, "aboard", "What", "Mass", "±", "Forward", "To port", "Up", "How it is known");
         foreach (LedgerLine line in ledger.Rows.Where(line => always.Contains(line.ThingId!) && (!small.Contains(line.ThingId!) || line.Change is not null)))
         {
@@ -65,7 +66,7 @@ internal static class SheetLedger
 
         if (WeightTotal.Of(rows.Where(row => small.Contains(row.ThingId)).Select(WeightLedger.Item)) is { } sum)
         {
-            html.Open("tr").Put("th", $"{small.Count} smaller things, below {text.Kg(SmallKg)} each", ("scope", "row")).Put("td", text.Kg(sum.MassKg)).Put("td", text.Kg(sum.MassDeviationKg))
+            html.Open("tr").Put("th", $"{small.Count} smaller things, below {text.Kg(SmallKg)} each", ("scope", "row")).Put("td", text.Kg(sum.MassKg)).Put("td", text.BandKg(sum.MassDeviationKg))
                 .Put("td", text.M(sum.Centre.XM)).Put("td", text.M(sum.Centre.YM)).Put("td", text.M(sum.Centre.ZM)).Put("td", "sum").Close();
         }
 

@@ -36,8 +36,8 @@ internal sealed class SheetText(PaperOptions options)
         yield return ("Trim", (_, facts) => facts.TrimM is { } trim ? $"{FloatingWords.Trim(trim, Units, Culture)} {Band(facts, facts.Deviations.TrimM, "M")}" : QuantityText.Unknown);
         yield return ("Heel", (_, facts) => facts.Position is { } at ? $"{FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)} {Band(facts, facts.Deviations.HeelDeg, "Deg")}" : QuantityText.Unknown);
         yield return ("Least freeboard", (view, facts) => view.LeastFreeboardIn(facts.Condition) is { } least ? $"{M(least.HeightM)}, {least.Where}" : QuantityText.Unknown);
-        yield return ("GM", (_, facts) => facts.Position is { } at ? $"{M(at.MetacentricHeightM)} {Band(facts, facts.Deviations.GmM, "M")}" : QuantityText.Unknown);
-        yield return ("Greatest lever", (_, facts) => facts.Weaker is { GreatestGzM: { } lever, GreatestGzDeg: { } heel } ? $"{M(lever)} at {Deg(heel)}" : QuantityText.Unknown);
+        yield return ("GM where she rests", (_, facts) => facts.Position is { } at ? $"{M(at.MetacentricHeightM)} {Band(facts, facts.Deviations.GmM, "M")}, {FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)}" : QuantityText.Unknown);
+        yield return ("Greatest lever", (_, facts) => facts.Weaker is { GreatestGzM: { } lever, GreatestGzDeg: { } heel } ? $"{M(lever)} at {FloatingWords.Heel(heel, Units, Culture)}" : QuantityText.Unknown);
         yield return ("Range", (view, facts) => Range(view, facts));
         yield return ("Openings under at", (view, facts) => Flooding(view, facts));
     }
@@ -75,6 +75,9 @@ internal sealed class SheetText(PaperOptions options)
     public string Heel(double heelDeg) => FloatingWords.Heel(heelDeg, Units, Culture);
 
     public string Kg(double massKg) => LedgerView.Kg(massKg, Units, Culture);
+
+    /// <summary>Two standard deviations of a mass.</summary>
+    public string BandKg(double deviationKg) => LedgerView.BandKg(deviationKg, Units, Culture);
 
     public string Deg(double angleDeg) => FloatingWords.Degrees(Math.Abs(angleDeg), Units, Culture);
 

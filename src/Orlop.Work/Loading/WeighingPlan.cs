@@ -20,7 +20,6 @@ public sealed class WeighingPlan
 
     // A tape from a mark to still water, one standard deviation (common practice, no source).
     private const double TapeDeviationM = 0.005;
-    private const double BandFactor = 2;
 
     private readonly BoatModel _asAltered;
 
@@ -76,7 +75,7 @@ public sealed class WeighingPlan
 
     private static PredictedFreeboard Banded(MarkFreeboard mark)
     {
-        double half = BandFactor * Math.Sqrt((mark.DeviationM * mark.DeviationM) + (TapeDeviationM * TapeDeviationM));
+        double half = FloatingWords.BandFactor * Math.Sqrt((mark.DeviationM * mark.DeviationM) + (TapeDeviationM * TapeDeviationM));
         return new PredictedFreeboard(mark.Name, mark.Mark, mark.HeightM, mark.HeightM - half, mark.HeightM + half);
     }
 

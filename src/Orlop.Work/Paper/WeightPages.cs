@@ -30,7 +30,7 @@ internal static class WeightPages
             return;
         }
 
-        html.Put("p", $"Loaded as in “{pack.Weights.Condition!.Title}”, calm water, lines slack, people in their stated places or ashore. A height outside its range: read it again, then look for a weight that is not as listed.");
+        html.Put("p", $"Loaded as in “{pack.Weights.Condition!.Title}”, calm water, lines slack, the people of the list in their stated places, nobody else aboard. A height outside its range: read it again, then look for a weight that is not as listed.");
         html.Open("table", ("class", "readings")).Open("thead").Open("tr");
         foreach (string head in new[] { "Mark", "Where", "Expect", "Accept", "Read" })
         {

@@ -14,6 +14,12 @@ internal static class WeighingSteps
     private static Caution Hanging { get; } = new(CautionKind.Lifting,
         "Nobody under a load, nobody between it and the rail. A weight on the winch or a crane acts at the hook it hangs from: she heels at once and further than with the same weight on deck. Lift within what hook, rope and winch are marked for, in calm water, and set it down before anyone leans out (common practice, no source).");
 
+    // More than this nobody holds still on bathroom scales (common practice, no source).
+    private const double HeavyKg = 60;
+
+    private static Caution Heavy { get; } = new(CautionKind.Lifting,
+        "Lift what one person cannot lift with ease as two, or with tackle marked for the load; hands and feet from beneath it, and chock what can roll or tip before letting go. Local rules on lifting come first (common practice, no source).");
+
     /// <summary>Before anything is fitted; none where everything has been weighed.</summary>
     public static IEnumerable<WorkStep> Before(WeighingPlan plan)
     {
@@ -24,13 +30,29 @@ internal static class WeighingSteps
                 Key = "weigh:all",
                 Kind = StepKind.Weigh,
                 Text = Sentence.Of($"Weigh these before they go aboard, and write each down: {plan.Weigh.Length} {(plan.Weigh.Length == 1 ? "thing" : "things")}."),
-                Details = [.. plan.Weigh.Select(line => Sentence.Of($"{line.Title}: {line.Known}.")), Sentence.Of($"A hanging scale or bathroom scales will do. Type the masses into the boat's file: trim, heel and stability rest on them.")],
+                Details = [.. plan.Weigh.Select(line => Sentence.Of($"{line.Title}: {line.Known}.")), .. HowToWeigh(plan.Weigh), Sentence.Of($"Type the masses into the boat's file: trim, heel and stability rest on them.")],
                 WriteDown = new WriteDown("kg"),
-                Cautions = [Hanging],
+                Cautions = plan.Weigh.Any(IsHeavy) ? [Heavy, Hanging] : [Hanging],
                 About = [.. plan.Weigh.Select(line => line.ThingId)],
             };
         }
     }
+
+    private static IEnumerable<Sentence> HowToWeigh(ImmutableArray<WeighLine> lines)
+    {
+        if (!lines.All(IsHeavy))
+        {
+            yield return Sentence.Of($"Up to about {new Amount(HeavyKg, "Kg")} a hanging scale or bathroom scales will do.");
+        }
+
+        if (lines.Any(IsHeavy))
+        {
+            string heavy = string.Join(", ", lines.Where(IsHeavy).Select(line => line.MassKg is null ? $"{line.Title}, which may be heavy" : line.Title));
+            yield return Sentence.Of($"Over about {new Amount(HeavyKg, "Kg")} ({heavy}): a hanging scale between hook and sling, all marked for more than the load, a hand's breadth off the ground and with nobody under it or beside it; or two scales under a stiff beam that carries it, the sum of both less the beam; or part by part, taken to pieces (common practice, no source).");
+        }
+    }
+
+    private static bool IsHeavy(WeighLine line) => line.MassKg is null or > HeavyKg;
 
     /// <summary>When the work is done; none where too little was put aboard, taken off or moved to show.</summary>
     public static IEnumerable<WorkStep> After(PackScope scope, WeighingPlan plan)
@@ -53,8 +75,8 @@ internal static class WeighingSteps
                 : Sentence.Of($"Read the freeboards at the {plan.Survey.Marks.Count} marks of “{plan.Survey.Title}”: {marks}."),
             Details =
             [
-                Sentence.Of($"Loaded as in “{condition.Title}”: tanks as written there, nothing on a hook, everybody else ashore. Aboard, and in these places:"),
-                .. carried.IsEmpty ? [Sentence.Of($"Nobody: read from a dinghy or the pontoon.")] : carried,
+                Sentence.Of($"Loaded as in “{condition.Title}”: tanks as written there, nothing on a hook. Nobody is aboard but these, who stay in these places; the two who measure are in a dinghy or on the pontoon:"),
+                .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
                 .. BerthTestGuide.FreeboardCautions.Select(words => Sentence.Of($"{words}")),
                 Sentence.Of($"Expected heights and the range accepted stand under Freeboards. Type what you read under Weights, Berth tests, New freeboard survey: the check “Berth test agrees with the rest” then holds it against all else that is known."),
             ],

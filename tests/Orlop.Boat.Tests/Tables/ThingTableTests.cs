@@ -80,6 +80,48 @@ public sealed class ThingTableTests
     public void Import_OtherValueWithoutItsKnowledge_IsTakenAsTyped() =>
         Assert.Equal(new Quantity(61), Assert.IsType<Gear>(Assert.Single(ThingTable.Import(Boat, "gear", "id,mass_kg\nchain,61\n").Edits).Becomes).MassKg);
 
+    [Theory]
+    [InlineData("name,mass_kg\nOar,3\nOar,4\nAnchor,30\n")]
+    [InlineData("id,name,mass_kg\n,Oar,3\n,Oar,4\n,Anchor,30\n")]
+    public void Import_RowWithoutId_IsANewThingWithAnIdOfItsName(string csv)
+    {
+        TableImport import = ThingTable.Import(Boat, "gear", csv, id => id == "oar");
+
+        Assert.Empty(import.Problems);
+        Assert.Equal(["oar-2", "oar-3", "anchor-2"], import.MadeIds);
+        Assert.Equal(import.MadeIds, import.Edits.Select(edit => edit.Becomes!.Id));
+        Assert.All(import.Edits, edit => Assert.Null(edit.Was));
+    }
+
+    [Fact]
+    public void Import_RowWithNeitherIdNorName_IsRefused()
+    {
+        TableProblem problem = Assert.Single(ThingTable.Import(Boat, "gear", "name,mass_kg\n,3\n").Problems);
+
+        Assert.Equal((2, "id"), (problem.Row!.Value, problem.Column));
+    }
+
+    [Fact]
+    public void CountsByCondition_AreWrittenAndReadAsPeopleWriteThem()
+    {
+        BoatModel boat = new()
+        {
+            Things =
+            [
+                new Condition { Id = "at-anchor" }, new Condition { Id = "under-way" },
+                new Deadweight { Id = "crew", Use = DeadweightUse.People, MassKg = 80, Aboard = [new DeadweightCount("at-anchor", 2), new DeadweightCount("under-way", 1)] },
+            ],
+        };
+        string csv = ThingTable.Export(boat, "deadweight");
+
+        Assert.Contains(",at-anchor: 2; under-way: 1,", csv, StringComparison.Ordinal);
+        Assert.Empty(ThingTable.Import(boat, "deadweight", csv).Edits);
+        Assert.Equal(3, Assert.IsType<Deadweight>(Assert.Single(ThingTable.Import(boat, "deadweight", "id,aboard\ncrew,at-anchor:3\n").Edits).Becomes).Aboard[0].PieceCount);
+        Assert.NotEmpty(ThingTable.Import(boat, "deadweight", "id,aboard\ncrew,at-anchor: two\n").Problems);
+        Assert.NotEmpty(ThingTable.Import(boat, "deadweight", "id,aboard\ncrew,at-anchor\n").Problems);
+        Assert.NotEmpty(ThingTable.Import(boat, "deadweight", "id,aboard\ncrew,at-sea: 2\n").Problems);
+    }
+
     [Fact]
     public void Import_RowLeftOut_RemovesNothing() => Assert.Empty(ThingTable.Import(Boat, "gear", "id,mass_kg\nanchor,25\n").Edits);
 
@@ -97,7 +139,7 @@ public sealed class ThingTableTests
 
     [Theory]
     [InlineData("", "empty")]
-    [InlineData("name\nAnchor\n", "does not say which thing")]
+    [InlineData("mass_kg\n25\n", "does not say which thing")]
     [InlineData("id,mass_lb\nanchor,3\n", "kilograms are wanted: mass_kg")]
     [InlineData("id,mass_kgg\nanchor,3\n", "mass_kg is nearest")]
     [InlineData("id,\nanchor,25\n", "no name")]

@@ -126,6 +126,17 @@ public sealed class ReviewViewTests
     }
 
     [Fact]
+    public void Caution_WithFindingsOnStability_NamesTheSurveyAndTheNavalArchitect()
+    {
+        FindingsView electric = View(Review(Fused, null, Finding(1.2))), both = View(Review(Fused, null, Finding(1.2) with { CheckId = "list" }));
+
+        Assert.Contains("licensed electrician", electric.Caution, StringComparison.Ordinal);
+        Assert.DoesNotContain("naval architect", electric.Caution, StringComparison.Ordinal);
+        Assert.Contains("licensed electrician", both.Caution, StringComparison.Ordinal);
+        Assert.Contains("licensed naval architect", both.Caution, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void About_PairOfThings_IsListedUnderBoth()
     {
         FindingsView view = View(Review(Fused, null, Finding(1.2) with { OtherSubjectId = "chest" }));

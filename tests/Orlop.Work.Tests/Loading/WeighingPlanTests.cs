@@ -25,6 +25,19 @@ public sealed class WeighingPlanTests
     }
 
     [Fact]
+    public void Weigh_OfWhatNobodyHoldsOnScales_SaysHow()
+    {
+        WorkStep step = Winch.Steps[0];
+        WeighLine heavy = Winch.Weights.Weigh.First(line => line.MassKg > 60);
+        string how = step.Details.Select(detail => detail.ToString()).Single(detail => detail.StartsWith("Over about 60", StringComparison.Ordinal));
+
+        Assert.Contains(heavy.Title, how, StringComparison.Ordinal);
+        Assert.Contains("nobody under it", how, StringComparison.Ordinal);
+        Assert.DoesNotContain(Winch.Weights.Weigh.Where(line => line.MassKg <= 60), line => how.Contains(line.Title, StringComparison.Ordinal));
+        Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.Lifting && caution.Text.Contains("as two", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Freeboards_AreThoseOfTheBoatAsAltered()
     {
         IReadOnlyList<PredictedFreeboard> expected = Winch.Weights.Freeboards();
@@ -43,7 +56,8 @@ public sealed class WeighingPlanTests
         WorkStep step = Winch.Steps.Single(step => step.Key == "freeboards:after");
 
         Assert.Equal(StepKind.Commission, step.Kind);
-        Assert.Contains(step.Details, detail => detail.ToString().Contains("everybody else ashore", StringComparison.Ordinal));
+        Assert.Contains(step.Details, detail => detail.ToString().Contains("Nobody is aboard but these", StringComparison.Ordinal) && detail.ToString().Contains("the two who measure are in a dinghy", StringComparison.Ordinal));
+        Assert.DoesNotContain(step.Details, detail => detail.ToString().Contains("whoever is aboard stands on the centre line", StringComparison.OrdinalIgnoreCase));
         Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.Stability);
         Assert.True(Winch.Steps.IndexOf(step) < Winch.Steps.Length - 1, "hand over comes last");
     }

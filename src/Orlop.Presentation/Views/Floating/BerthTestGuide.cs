@@ -13,8 +13,8 @@ public static class BerthTestGuide
     [
         "Calm water, no wind to speak of, no wash: wait for a quiet hour, and note what passes.",
         "All lines slack, fenders and gangway clear of her, nothing touching the bottom.",
-        "Nobody moves while a mark is read; whoever is aboard stands on the centre line and is in the list of what was aboard.",
-        "Measure plumb from the mark to the water, from a steady dinghy or pontoon; two people, lifejackets on. Read every mark twice.",
+        "Nobody moves while a mark is read. Whoever is aboard is in the list of what was aboard and stands at the place it names; where it names none, on the centre line.",
+        "Measure plumb from the mark to the water, from a steady dinghy or pontoon; two people, lifejackets on, neither of them aboard her. Read every mark twice.",
         "Take the water's density with a hydrometer where she lies: a harbour is seldom sea water.",
     ];
 

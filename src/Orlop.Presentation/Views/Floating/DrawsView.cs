@@ -17,8 +17,6 @@ public sealed record DrawnLine(string Subject, string Least, string Holds, strin
 /// <param name="All">How many draws hold them all; why nothing was drawn where there are no lines.</param>
 public sealed record DrawsView(IReadOnlyList<DrawnLine> Lines, string All)
 {
-    private const double BandFactor = 2;
-
     /// <summary>Stands under the table.</summary>
     public const string Limits = "2008 IS Code part A 2.2, the worse side of each draw. Only the errors of her weight are drawn: those of the lines, the openings and the sea are not in it. A share of draws is no promise for the boat.";
 
@@ -43,7 +41,7 @@ public sealed record DrawsView(IReadOnlyList<DrawnLine> Lines, string All)
         string unknown = share.UnknownFraction > 0 ? $", cannot be told in {OfHundred(share.UnknownFraction, culture)}" : "";
         return new DrawnLine(
             $"{char.ToUpper(subject[0], culture)}{subject[1..]}", Shown(share.Least), $"holds in {OfHundred(share.MeetsFraction, culture)} draws{unknown}",
-            share is { Mean: { } mean, Deviation: { } deviation } ? $"{Shown(mean)} ± {Shown(BandFactor * deviation)}" : QuantityText.Unknown);
+            share is { Mean: { } mean, Deviation: { } deviation } ? $"{Shown(mean)} ± {Shown(FloatingWords.BandFactor * deviation)}" : QuantityText.Unknown);
     }
 
     // Nothing is rounded up to all of them, nor down to none.

@@ -13,8 +13,10 @@ public static class FloatingWords
     public const string Caution =
         "Stability at sea is a matter of life. These numbers rest on the form and the weights as typed, for still water; they replace no survey, no inclining test and no licensed naval architect, and local rules come first.";
 
+    /// <summary>Standard deviations that ± stands for wherever people read it.</summary>
+    public const double BandFactor = 2;
+
     private const string NoOpenings = "no opening is listed, so where she floods is not known";
-    private const double BandFactor = 2;
     private const double LeastHeelDeg = 0.05;
     private const double LeastTrimM = 0.0005;
 
@@ -43,8 +45,11 @@ public static class FloatingWords
 
     /// <summary>"± 0.05 m", two standard deviations; what cannot be told is said.</summary>
     public static string Band(double deviation, string suffix, DisplayUnits units, CultureInfo culture) => double.IsFinite(deviation)
-        ? $"±\u00A0{QuantityText.Shown(TwoDigits(BandFactor * deviation), suffix, units, culture)}"
+        ? $"±\u00A0{Half(deviation, suffix, units, culture)}"
         : "± not known";
+
+    /// <summary>"0.05 m": two standard deviations, to two digits, as they stand in a column under ±.</summary>
+    public static string Half(double deviation, string suffix, DisplayUnits units, CultureInfo culture) => QuantityText.Shown(TwoDigits(BandFactor * deviation), suffix, units, culture);
 
     /// <summary>Stability's range on its weaker side: how far, and what ends it.</summary>
     public static (string Value, string Of) Range(BoatModel boat, FloatingFacts facts, DisplayUnits units, CultureInfo culture)

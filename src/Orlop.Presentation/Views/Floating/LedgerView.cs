@@ -14,12 +14,12 @@ namespace Orlop.Presentation.Views.Floating;
 /// <param name="Title">What people call it.</param>
 /// <param name="Kind">What kind of thing.</param>
 /// <param name="Mass">Its mass.</param>
-/// <param name="PlusMinus">One standard deviation of the mass.</param>
+/// <param name="PlusMinus">Two standard deviations of the mass.</param>
 /// <param name="X">Its centre, forward of the after perpendicular.</param>
 /// <param name="Y">Its centre, to port of the centre line.</param>
 /// <param name="Z">Its centre, above the base line.</param>
 /// <param name="How">How it is known.</param>
-/// <param name="IsGuess">Its mass looks guessed.</param>
+/// <param name="IsGuess">Its mass looks guessed, or nothing says how it is known.</param>
 /// <param name="IsSmall">It weighs less than a kilogram and does not change: it may be folded away.</param>
 /// <param name="Change">"new" or what it weighed as built; null without a draft or where nothing changed.</param>
 public sealed record LedgerLine(string? ThingId, string Title, string Kind, string Mass, string PlusMinus, string X, string Y, string Z, string How, bool IsGuess = false, string? Change = null, bool IsSmall = false);
@@ -38,7 +38,7 @@ public sealed record LedgerView
     /// <summary>How the boat's own weight is known.</summary>
     public required string WeightKnown { get; init; }
 
-    /// <summary>What is not given; what it belongs to is not in the rows.</summary>
+    /// <summary>What is not given, and what is aboard in no condition; what it belongs to is not in the rows.</summary>
     public required IReadOnlyList<MissingField> Missing { get; init; }
 
     /// <summary>Berth tests that tell nothing, and tanks whose liquid is in no sum, each with why.</summary>
@@ -65,7 +65,7 @@ public sealed record LedgerView
             Rows = [.. rows.OrderByDescending(row => row.MassKg).Select(row => Line(view.Boat, row, before, units, culture))],
             Sums = [.. Summed(view, loaded, rows, units, culture)],
             WeightKnown = KnownBy(view),
-            Missing = MissingField.Of(loaded.Missing, view.Boat),
+            Missing = [.. MissingField.Of(loaded.Missing, view.Boat), .. MissingField.Ashore(view.Boat)],
             Trouble =
             [
                 .. view.Weight.Trouble.Select(trouble => (trouble.TestId, $"{view.Boat.Find(trouble.TestId)?.Title ?? trouble.TestId}: {trouble.Message}.")),
@@ -78,8 +78,18 @@ public sealed record LedgerView
     /// <summary>A number with a mass in the reader's units, to the kilogram or, below ten, the tenth.</summary>
     public static string Kg(double massKg, DisplayUnits units, CultureInfo culture) => QuantityText.Shown(Math.Round(massKg, Math.Abs(massKg) < 10 ? 1 : 0), "Kg", units, culture);
 
+    /// <summary>Two standard deviations of a mass, as it stands under ±.</summary>
+    public static string BandKg(double deviationKg, DisplayUnits units, CultureInfo culture) => FloatingWords.Half(deviationKg, "Kg", units, culture);
+
+    /// <summary>What stands at a table of the ledger: what ± is, and where places are measured from.</summary>
+    public const string ColumnNote =
+        "± is two standard deviations of the mass; a ± typed with a mass is one. Places are the centre of each: forward of the after perpendicular, to port of the centre line, up from the base line.";
+
     /// <summary>The mass of a row is no more than an estimate or a guess.</summary>
     public static bool LooksGuessed(WeightRow row) => row.How.EndsWith("guessed", StringComparison.Ordinal) || row.How.EndsWith("estimated", StringComparison.Ordinal);
+
+    /// <summary>Nothing says how the mass of a row is known.</summary>
+    public static bool IsTakenAsExact(WeightRow row) => row.How.EndsWith(WeightLedger.NothingSaid, StringComparison.Ordinal);
 
     private static LedgerLine Line(BoatModel boat, WeightRow row, Dictionary<string, WeightRow>? before, DisplayUnits units, CultureInfo culture)
     {
@@ -90,8 +100,8 @@ public sealed record LedgerView
             : was.MassKg != row.MassKg ? $"was {Kg(was.MassKg, units, culture)}" : "moved";
         string M(double value) => QuantityText.Shown(Math.Round(value, 2), "M", units, culture);
         return new LedgerLine(
-            row.ThingId, row.Title, boat.Find(row.ThingId) is { } thing ? Wording.KindOf(thing) : "", mass, QuantityText.Shown(Math.Round(row.DeviationKg, 1), "Kg", units, culture),
-            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, LooksGuessed(row), change, change is null && row.MassKg < SmallKg);
+            row.ThingId, row.Title, boat.Find(row.ThingId) is { } thing ? Wording.KindOf(thing) : "", mass, BandKg(row.DeviationKg, units, culture),
+            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, LooksGuessed(row) || IsTakenAsExact(row), change, change is null && row.MassKg < SmallKg);
     }
 
     private static IEnumerable<LedgerLine> Summed(StabilityView view, LoadedBoat loaded, IReadOnlyList<WeightRow> rows, DisplayUnits units, CultureInfo culture)
@@ -123,7 +133,7 @@ public sealed record LedgerView
         total.With(rows.Where(row => row.Kind == WeightKind.Liquid).Select(row => new WeightChange(null, WeightLedger.Item(row))));
 
     private static LedgerLine Sum(string title, double massKg, double? deviationKg, Point3 centre, string how, DisplayUnits units, CultureInfo culture) => new(
-        null, title, "", Kg(massKg, units, culture), deviationKg is { } deviation ? Kg(deviation, units, culture) : "",
+        null, title, "", Kg(massKg, units, culture), deviationKg is { } deviation ? BandKg(deviation, units, culture) : "",
         FloatingWords.Metres(centre.XM, units, culture), FloatingWords.Metres(centre.YM, units, culture), FloatingWords.Metres(centre.ZM, units, culture), how);
 
     /// <summary>How the boat's own weight is known, in words.</summary>

@@ -18,6 +18,11 @@ public sealed record MissingField(string Text, string ThingId, string Field, boo
     public static IReadOnlyList<MissingField> Of(ImmutableArray<FindingInput> inputs, BoatModel boat) =>
         [.. inputs.DistinctBy(input => (input.ThingId, input.Field)).Select(input => Of(input, boat))];
 
+    /// <summary>Deadweight that is aboard in no condition, and so counts in none.</summary>
+    public static IEnumerable<MissingField> Ashore(BoatModel boat) => boat.All<Deadweight>()
+        .Where(deadweight => deadweight.Aboard.All(count => count.PieceCount == 0))
+        .Select(deadweight => new MissingField($"how many of {deadweight.Title} are aboard in each condition: so far it counts in none", deadweight.Id, "aboard", true));
+
     /// <summary>The hull's stations, where there are none.</summary>
     public static IEnumerable<MissingField> Hull(BoatModel boat) =>
         boat.All<HullLines>().FirstOrDefault() is { Stations.Count: > 0 } ? [] : [Of(new FindingInput(boat.All<HullLines>().FirstOrDefault()?.Id ?? "hull-lines", "stations", IsMissing: true), boat)];

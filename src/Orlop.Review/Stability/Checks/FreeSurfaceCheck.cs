@@ -9,6 +9,7 @@ namespace Orlop.Review.Stability.Checks;
 public sealed class FreeSurfaceCheck : ICheck<StabilityView>
 {
     private const double MuchFraction = 0.1;
+    private const double LeastHeelDeg = 0.05;
 
     public CheckDescription Description { get; } = new(
         "free-surface",
@@ -34,9 +35,12 @@ public sealed class FreeSurfaceCheck : ICheck<StabilityView>
         Verdict verdict = !(at.MetacentricHeightM > 0) ? Verdict.Fails : loss / solid >= MuchFraction ? Verdict.Tight : Verdict.Holds;
         string slack = string.Join(", ", loaded.Input!.Tanks.Where(IsSlack).Select(tank => view.Boat.Find(tank.Id)?.Title ?? tank.Id));
         return Judged(Description, subject, loaded, verdict, solid > 0 ? new UseOf(loss, solid) : null,
-            Sentence.Of($"Slack tanks {FindingLines.In(loaded.Condition)} take {M(loss)} off GM and leave {M(at.MetacentricHeightM)}; {new Amount(MuchFraction, "Fraction")} of it or more would be much"),
+            Sentence.Of($"Slack tanks {FindingLines.In(loaded.Condition)} take {M(loss)} off GM where she rests, {Heeled(at.Attitude.HeelDeg)}, and leave {M(at.MetacentricHeightM)}; {new Amount(MuchFraction, "Fraction")} of it or more would be much"),
             [new WorkingLine("Slack", slack, null, "neither empty nor full"), .. rest.Working().Select(Line), new WorkingLine("Much", "share of GM without free surfaces", new Amount(MuchFraction, "Fraction"), "our rule, no source")]);
     }
+
+    private static Sentence Heeled(double heelDeg) => Math.Abs(heelDeg) < LeastHeelDeg ? Sentence.Of($"upright")
+        : Sentence.Of($"heeled {new Amount(Math.Round(Math.Abs(heelDeg), 1), "Deg")} {Levers.Name(Math.Sign(heelDeg))}");
 
     private static bool IsSlack(Hull.Floating.Tank tank) => tank.FillFraction is > 0 and < 1;
 }

@@ -42,6 +42,7 @@ public sealed class GeneralIntactCheck : ICheck<StabilityView>
     {
         CriterionResult criterion = side.Criteria[index];
         string subject = Subject(view, criterion.Id);
+        string where = criterion.Id == "initial-gm" ? "upright" : Levers.Name(side.Side);
         ImmutableArray<FindingInput> openings = criterion.Id == "initial-gm" ? [] : OpeningsGiven.Missing(view.Boat);
         IEnumerable<WorkingLine> working =
         [
@@ -52,13 +53,13 @@ public sealed class GeneralIntactCheck : ICheck<StabilityView>
         ];
         if (criterion.Value is not { } value)
         {
-            return Judged(Description, subject, loaded, Verdict.Unknown, null, Sentence.Of($"{loaded.Condition.Title}: {criterion.Subject} cannot be told: {criterion.Remarks.FirstOrDefault() ?? "the levers do not reach far enough"}"), working, openings);
+            return Judged(Description, subject, loaded, Verdict.Unknown, null, Sentence.Of($"{loaded.Condition.Title}: {criterion.Subject}, {where}, cannot be told: {criterion.Remarks.FirstOrDefault() ?? "the levers do not reach far enough"}"), working, openings);
         }
 
         WeightSlopes slopes = side.SlopesOf(index);
         Banded banded = new(value, slopes.Deviation(loaded.Total!));
         Verdict verdict = banded.AtLeast(criterion.Least);
-        Sentence found = Sentence.Of($"{loaded.Condition.Title}: {criterion.Subject} is {Measure(value, criterion.Unit)}, at least {Measure(criterion.Least, criterion.Unit)} asked");
+        Sentence found = Sentence.Of($"{loaded.Condition.Title}: {criterion.Subject}, {where}, is {Measure(value, criterion.Unit)}, at least {Measure(criterion.Least, criterion.Unit)} asked");
         Sentence headline = verdict == Verdict.Unknown
             ? Sentence.Of($"{found}, {Unsure(banded, criterion.Unit)}; {SettlingTest.Of(loaded.Total!, slopes, value - criterion.Least)}")
             : found;

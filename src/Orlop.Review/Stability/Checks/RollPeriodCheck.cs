@@ -41,7 +41,7 @@ public sealed class RollPeriodCheck : ICheck<StabilityView>
         return OwnersHold.Held(Description, view, loaded, banded, isLongNearer ? longest! : shortest!, isLongNearer, "s", found,
         [
             Line(new WorkingStep("GM", "at rest, free surfaces taken off", at.MetacentricHeightM, "m", "hydrostatics")),
-            Line(new WorkingStep("f", FormattableString.Invariant($"± {scatter:0.###}"), factor, "", source)),
+            Line(new WorkingStep("f", FormattableString.Invariant($"± {2 * scatter:0.###}, two standard deviations"), factor, "", source)),
             Line(new WorkingStep("T", FormattableString.Invariant($"{factor:0.###}·{beam:0.###}/√{at.MetacentricHeightM:0.####}"), period, "s", "T = f B/√GM")),
         ]);
     }

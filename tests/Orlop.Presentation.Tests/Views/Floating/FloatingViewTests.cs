@@ -107,6 +107,34 @@ public sealed class FloatingViewTests
     }
 
     [Fact]
+    public void Ledger_NamesWhatIsAboardInNoCondition_AndWhatNothingIsSaidOf()
+    {
+        BoatModel boat = Barge.Boat.With(
+            new Deadweight { Id = "crew", Name = "Crew", Use = DeadweightUse.People, MassKg = 160, Place = new Place(4, 0, 2) },
+            new Gear { Id = "ballast", Name = "Ballast", MassKg = 500, Place = new Place(5, 0, 0.2) });
+        StabilityView view = Barge.View(boat);
+        LedgerView ledger = LedgerView.Of(view, null, view.Conditions[0], DisplayUnits.Metric, Culture);
+        LedgerLine ballast = ledger.Rows.Single(row => row.ThingId == "ballast");
+
+        Assert.Contains(ledger.Missing, field => field is { ThingId: "crew", Field: "aboard", IsThere: true } && field.Text.Contains("Crew", StringComparison.Ordinal));
+        Assert.Equal(("0\u00A0kg", "taken as exact: nothing says how it is known", true), (ballast.PlusMinus, ballast.How, ballast.IsGuess));
+    }
+
+    // The chest is weighed to one standard deviation of 1 kg: everything that is read has two.
+    [Fact]
+    public void Ledger_PlusMinus_IsTwoStandardDeviationsAsOnTheTiles()
+    {
+        BoatModel boat = Barge.Boat.With(Chest);
+        StabilityView view = Barge.View(boat);
+        LedgerView ledger = LedgerView.Of(view, null, view.Conditions[0], DisplayUnits.Metric, Culture);
+        Vital displacement = FloatingView.Of(view, Barge.Facts(boat), null, DisplayUnits.Metric, Culture).Tiles[0];
+
+        Assert.Equal("2\u00A0kg", ledger.Rows.Single(row => row.ThingId == "chest").PlusMinus);
+        Assert.Equal($"±\u00A0{ledger.Sums[^1].PlusMinus}", displacement.Of);
+        Assert.StartsWith("± is two standard deviations", LedgerView.ColumnNote, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Hydrostatics_OfABox_SinkByItsWaterplane()
     {
         HydrostaticView table = HydrostaticView.Of(Barge.View(Barge.Boat), DisplayUnits.Metric, Culture)!;
@@ -119,7 +147,7 @@ public sealed class FloatingViewTests
     }
 
     [Fact]
-    public void Righting_OfTheBarge_HasABandOnTheWeakerSideAndTheCriteriaOfItsRules()
+    public void Righting_OfTheBarge_HasABandOnBothSidesAndTheCriteriaOfItsRules()
     {
         BoatModel boat = Barge.Boat.With(Chest, new StabilityBasis { Id = "stability-basis", Rules = [StabilityRule.GeneralIntact] });
         RightingView levers = RightingView.Of(Barge.View(boat), Barge.Facts(boat))!;
@@ -127,7 +155,7 @@ public sealed class FloatingViewTests
         // The chest stands to port: she is the weaker to port.
         Assert.True(levers.IsPortWeaker);
         Assert.Contains(levers.Port.Points, point => point.DeviationM > 0);
-        Assert.All(levers.Starboard.Points, point => Assert.Null(point.DeviationM));
+        Assert.Contains(levers.Starboard.Points, point => point.DeviationM > 0);
         Assert.Equal(["area-to-30", "area-30-to-40", "lever-at-30"], levers.Criteria.Select(criterion => criterion.Id));
         Assert.True(levers.Port.Points.Single(point => point.HeelDeg == -20).LeverM > 0);
     }

@@ -30,14 +30,14 @@ public sealed class GeneralIntactCheckTests
     [Fact]
     public void RuleNotChosen_NoFinding() => Assert.Empty(JudgedBox.Of(JudgedBox.Rules()).Found("general-intact"));
 
-    // GM 0.8667 m ± 2 · 0.5 m reaches below 0.15 m; half of the 0.7167 m between is 0.358 m.
+    // GM 0.8667 m ± 2 · 0.5 m reaches below 0.15 m; half of the 0.7167 m between is 0.358 m, so ± two standard deviations is 0.716 m.
     [Fact]
     public void BandAcrossTheLimit_IsUnknownAndNamesTheTest()
     {
         Finding finding = JudgedBox.Of(Chosen, JudgedBox.Bare(kgPlusMinus: 0.5)).Only("general-intact", "particulars.initial-gm");
         Assert.Equal(Verdict.Unknown, finding.Verdict);
         Assert.Null(finding.UseFraction);
-        Assert.Contains("an inclining test that knows KG to ± 0.358 m would settle it", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains("an inclining test that knows KG to ± 0.716 m (two standard deviations) would settle it", finding.Headline.ToString(), StringComparison.Ordinal);
         Assert.Equal(1.0, finding.Number("Band"), 1e-4);
     }
 
