@@ -19,12 +19,21 @@ public sealed record FieldDifference(string Label, string Was, string Becomes);
 /// <param name="BuiltOn">Day it was built; null when it is not.</param>
 public sealed record EditView(string Id, string Title, string Kind, string What, IReadOnlyList<FieldDifference> Fields, DateOnly? BuiltOn)
 {
+    private const string Added = "added";
+    private const string TakenOut = "taken out";
+
+    /// <summary>The thing is new: there is nothing that it was.</summary>
+    public bool IsAdded => What == Added;
+
+    /// <summary>The thing goes: there is nothing that it becomes.</summary>
+    public bool IsTakenOut => What == TakenOut;
+
     /// <summary>An edit in the reader's units.</summary>
     /// <param name="boat">To say what is referred to by its name.</param>
     public static EditView Of(Edit edit, DisplayUnits units, CultureInfo culture, BoatModel? boat = null)
     {
         Thing shown = (edit.Becomes ?? edit.Was)!;
-        string what = edit.Was is null ? "added" : edit.Becomes is null ? "taken out" : "changed";
+        string what = edit.Was is null ? Added : edit.Becomes is null ? TakenOut : "changed";
         return new EditView(edit.Id, shown.Title, Wording.KindOf(shown), what, Between(edit.Was, edit.Becomes, units, culture, boat), edit.BuiltOn);
     }
 

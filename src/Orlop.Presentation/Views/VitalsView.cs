@@ -30,13 +30,21 @@ public static class VitalsView
         .. review.AlterationId is null ? Array.Empty<Vital>() : [Added(review, units, culture)],
     ];
 
-    // Of every check that has a use; what fails without one is counted beside it.
+    // Of every check that has a use; what fails without one is counted beside it, as is what cannot be told: no mark says that all holds while there is either.
     private static Vital GreatestUse(ReviewResult review, CultureInfo culture)
     {
         int others = review.Findings.Count(pair => pair.After?.Worst is { Verdict: Verdict.Fails } worst && FindingRow.UseOf(worst) is null);
-        return Fullest(UseName, _ => true, finding => FindingRow.Share(finding.UseFraction, culture), review) with
+        int unknown = review.Findings.Count(pair => pair.After?.Worst.Verdict == Verdict.Unknown);
+        string[] beside =
+        [
+            .. others == 0 ? Array.Empty<string>() : [string.Create(culture, $"{others} more {(others == 1 ? "fails" : "fail")}, without a use")],
+            .. unknown == 0 ? Array.Empty<string>() : [string.Create(culture, $"{unknown} cannot be told")],
+        ];
+        Vital fullest = Fullest(UseName, _ => true, finding => FindingRow.Share(finding.UseFraction, culture), review);
+        return fullest with
         {
-            Limit = others == 0 ? null : string.Create(culture, $"{others} more {(others == 1 ? "fails" : "fail")}, without a use"),
+            Limit = beside.Length == 0 ? null : string.Join("; ", beside),
+            Verdict = beside.Length > 0 && fullest.Verdict == Verdict.Holds ? null : fullest.Verdict,
         };
     }
 

@@ -46,10 +46,10 @@ internal static class SheetConditionPages
             html.Open("tr").Put("th", name, ("scope", "row"));
             if (condition.Was is { } was)
             {
-                html.Put("td", told(sheet.AsBuilt!, was));
+                SheetTables.Cell(html, "As built", told(sheet.AsBuilt!, was));
             }
 
-            html.Put("td", told(sheet.Shown, condition.Now)).Close();
+            SheetTables.Cell(html, sheet.AsBuilt is null ? "" : "As altered", told(sheet.Shown, condition.Now)).Close();
         }
 
         SheetTables.Close(html);
@@ -77,13 +77,13 @@ internal static class SheetConditionPages
 
         foreach (MarkFreeboard mark in now)
         {
-            html.Open("tr").Put("th", mark.Name, ("scope", "row")).Put("td", text.At(mark.Mark));
+            SheetTables.Cell(html.Open("tr").Put("th", mark.Name, ("scope", "row")), "Where", text.At(mark.Mark));
             if (was.Count > 0)
             {
-                html.Put("td", was.FirstOrDefault(other => other.Name == mark.Name) is { } before ? text.Freeboard(before) : "");
+                SheetTables.Cell(html, "As built", was.FirstOrDefault(other => other.Name == mark.Name) is { } before ? text.Freeboard(before) : "");
             }
 
-            html.Put("td", text.Freeboard(mark)).Close();
+            SheetTables.Cell(html, was.Count == 0 ? "Over the water" : "As altered", text.Freeboard(mark)).Close();
         }
 
         SheetTables.Close(html);
@@ -127,7 +127,10 @@ internal static class SheetConditionPages
             SheetTables.Open(html, "draws", "Criterion", "At least", "Of 10 000 draws of her weight", "Mean ± two deviations");
             foreach (DrawnLine line in draws.Lines)
             {
-                html.Open("tr").Put("th", line.Subject, ("scope", "row")).Put("td", line.Least).Put("td", line.Holds).Put("td", line.Mean).Close();
+                html.Open("tr").Put("th", line.Subject, ("scope", "row"));
+                SheetTables.Cell(html, "At least", line.Least);
+                SheetTables.Cell(html, "Of 10 000 draws of her weight", line.Holds);
+                SheetTables.Cell(html, "Mean ± two deviations", line.Mean).Close();
             }
 
             SheetTables.Close(html);
@@ -160,17 +163,17 @@ internal static class SheetConditionPages
             html.Open("tr");
             if (sheet.AsBuilt is not null)
             {
-                SheetTables.Verdict(html, row.Was, "new");
+                SheetTables.Verdict(html, "As built", row.Was, "new");
             }
 
-            SheetTables.Verdict(html, row.Now, "gone");
-            html.Open("td").Put("div", text.Headline(told, condition));
+            SheetTables.Verdict(html, sheet.AsBuilt is null ? "" : "As altered", row.Now, "gone");
+            html.Open("td", ("class", "found")).Put("div", text.Headline(told, condition));
             foreach (string remark in SheetText.Remarks(told))
             {
                 html.Put("div", remark, ("class", "small"));
             }
 
-            html.Close().Put("td", SheetText.Source(told), ("class", "small")).Close();
+            SheetTables.Cell(html.Close(), "Limit from", SheetText.Source(told), "small").Close();
         }
 
         SheetTables.Close(html);

@@ -11,6 +11,8 @@ internal static class SheetLedger
 {
     private const double SmallKg = 2;
 
+    private static readonly string[] Heads = ["What", "Mass", "±", "Forward", "To port", "Up", "How it is known"];
+
     /// <summary>What is aboard in a condition beyond what always is, and the sums.</summary>
     public static void Differs(HtmlText html, LoadingSheet sheet, SheetCondition condition, SheetText text, PaperOptions options)
     {
@@ -18,7 +20,7 @@ internal static class SheetLedger
         HashSet<string> always = AlwaysAboard(sheet);
         WeightRow[] fixedRows = [.. LedgerView.RowsOf(sheet.Shown, condition.Condition).Where(row => always.Contains(row.ThingId))];
         html.Put("h3", "What is aboard");
-        SheetTables.Open(html, "aboard", "What", "Mass", "±", "Forward", "To port", "Up", "How it is known");
+        SheetTables.Open(html, "aboard", Heads);
         foreach (LedgerLine line in ledger.Rows.Where(line => !always.Contains(line.ThingId!)))
         {
             Line(html, line);
@@ -26,8 +28,7 @@ internal static class SheetLedger
 
         if (WeightTotal.Of(fixedRows.Select(WeightLedger.Item)) is { } sum)
         {
-            html.Open("tr").Put("th", $"Always aboard, {fixedRows.Length} things: see the last page", ("scope", "row")).Put("td", text.Kg(sum.MassKg)).Put("td", text.BandKg(sum.MassDeviationKg))
-                .Put("td", text.M(sum.Centre.XM)).Put("td", text.M(sum.Centre.YM)).Put("td", text.M(sum.Centre.ZM)).Put("td", "sum").Close();
+            Sum(html, $"Always aboard, {fixedRows.Length} things: see the last page", sum, text);
         }
 
         foreach (LedgerLine line in ledger.Sums)
@@ -58,7 +59,7 @@ internal static class SheetLedger
         HashSet<string> small = [.. rows.Where(row => row.MassKg < SmallKg).Select(row => row.ThingId)];
         html.Open("section").Put("h2", "Always aboard");
         html.Put("p", LedgerView.ColumnNote, ("class", "small"));
-        SheetTables.Open(html, "aboard", "What", "Mass", "±", "Forward", "To port", "Up", "How it is known");
+        SheetTables.Open(html, "aboard", Heads);
         foreach (LedgerLine line in ledger.Rows.Where(line => always.Contains(line.ThingId!) && (!small.Contains(line.ThingId!) || line.Change is not null)))
         {
             Line(html, line);
@@ -66,17 +67,29 @@ internal static class SheetLedger
 
         if (WeightTotal.Of(rows.Where(row => small.Contains(row.ThingId)).Select(WeightLedger.Item)) is { } sum)
         {
-            html.Open("tr").Put("th", $"{small.Count} smaller things, below {text.Kg(SmallKg)} each", ("scope", "row")).Put("td", text.Kg(sum.MassKg)).Put("td", text.BandKg(sum.MassDeviationKg))
-                .Put("td", text.M(sum.Centre.XM)).Put("td", text.M(sum.Centre.YM)).Put("td", text.M(sum.Centre.ZM)).Put("td", "sum").Close();
+            Sum(html, $"{small.Count} smaller things, below {text.Kg(SmallKg)} each", sum, text);
         }
 
         SheetTables.Close(html);
         html.Close();
     }
 
-    private static void Line(HtmlText html, LedgerLine line) => html.Open("tr")
-        .Put("th", line.Change is null ? line.Title : $"{line.Title} ({line.Change})", ("scope", "row")).Put("td", line.Mass).Put("td", line.PlusMinus).Put("td", line.X).Put("td", line.Y).Put("td", line.Z)
-        .Put("td", line.How).Close();
+    private static void Line(HtmlText html, LedgerLine line) =>
+        Row(html, line.Change is null ? line.Title : $"{line.Title} ({line.Change})", [line.Mass, line.PlusMinus, line.X, line.Y, line.Z, line.How]);
+
+    private static void Sum(HtmlText html, string title, WeightTotal sum, SheetText text) =>
+        Row(html, title, [text.Kg(sum.MassKg), text.BandKg(sum.MassDeviationKg), text.M(sum.Centre.XM), text.M(sum.Centre.YM), text.M(sum.Centre.ZM), "sum"]);
+
+    private static void Row(HtmlText html, string title, ReadOnlySpan<string> cells)
+    {
+        html.Open("tr").Put("th", title, ("scope", "row"));
+        for (int column = 0; column < cells.Length; column++)
+        {
+            SheetTables.Cell(html, Heads[column + 1], cells[column]);
+        }
+
+        html.Close();
+    }
 
     // The same mass at the same place wherever she is.
     private static HashSet<string> AlwaysAboard(LoadingSheet sheet)

@@ -27,14 +27,14 @@ internal static class SheetSummary
             html.Open("tr");
             if (condition.Was is { } was)
             {
-                html.Put("th", condition.Condition.Title, ("scope", "row"), ("rowspan", "2")).Put("td", "as built");
+                html.Put("th", condition.Condition.Title, ("scope", "row"), ("rowspan", "2")).Put("td", "as built", ("class", "state"));
                 Cells(html, sheet.AsBuilt!, was, condition.Findings.Select(row => row.Was), text);
-                html.Close().Open("tr").Put("td", "as altered");
+                html.Close().Open("tr").Put("td", "as altered", ("class", "state"));
             }
             else
             {
                 html.Put("th", condition.Condition.Title, ("scope", "row"));
-                _ = isCompared ? html.Put("td", "new") : html;
+                _ = isCompared ? html.Put("td", "new", ("class", "state")) : html;
             }
 
             Cells(html, sheet.Shown, condition.Now, condition.Findings.Select(row => row.Now), text);
@@ -47,13 +47,13 @@ internal static class SheetSummary
     private static void Cells(HtmlText html, StabilityView view, FloatingFacts facts, IEnumerable<Finding?> findings, SheetText text)
     {
         string Known(string? words) => words ?? QuantityText.Unknown;
-        html.Put("td", Known(facts.Floating is { } floating ? text.Kg(floating.Rest.MassKg) : null))
-            .Put("td", Known(facts.TrimM is { } trim ? text.Trim(trim) : null))
-            .Put("td", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : null))
-            .Put("td", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null))
-            .Put("td", Known(facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : null))
-            .Put("td", $"{FloatingWords.Range(view.Boat, facts, text.Units, text.Culture).Value}{(OpeningsGiven.IsAny(view.Boat) ? "" : ", no opening listed")}")
-            .Put("td", Counted([.. findings.OfType<Finding>()]));
+        SheetTables.Cell(html, "Displacement", Known(facts.Floating is { } floating ? text.Kg(floating.Rest.MassKg) : null));
+        SheetTables.Cell(html, "Trim", Known(facts.TrimM is { } trim ? text.Trim(trim) : null));
+        SheetTables.Cell(html, "Heel", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : null));
+        SheetTables.Cell(html, "Least freeboard", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null));
+        SheetTables.Cell(html, "GM", Known(facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : null));
+        SheetTables.Cell(html, "Range", $"{FloatingWords.Range(view.Boat, facts, text.Units, text.Culture).Value}{(OpeningsGiven.IsAny(view.Boat) ? "" : ", no opening listed")}");
+        SheetTables.Cell(html, "Criteria", Counted([.. findings.OfType<Finding>()]));
     }
 
     private static string Counted(IReadOnlyList<Finding> findings)

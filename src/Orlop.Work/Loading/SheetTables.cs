@@ -10,7 +10,7 @@ internal static class SheetTables
     /// <summary>Opens a table with its heads; its body is open after this.</summary>
     public static void Open(HtmlText html, string style, params ReadOnlySpan<string> heads)
     {
-        html.Open("table", ("class", style)).Open("thead").Open("tr");
+        html.Open("table", ("class", $"named {style}")).Open("thead").Open("tr");
         foreach (string head in heads)
         {
             html.Put("th", head, ("scope", "col"));
@@ -22,10 +22,14 @@ internal static class SheetTables
     /// <summary>Closes what <see cref="Open"/> has opened.</summary>
     public static void Close(HtmlText html) => html.Close().Close();
 
+    /// <summary>A cell that carries its column's head, for a window too narrow for columns.</summary>
+    public static HtmlText Cell(HtmlText html, string head, string text, string style = "") =>
+        html.Put("td", text, [("data-head", head), .. style.Length > 0 ? new[] { ("class", style) } : []]);
+
     /// <summary>A verdict by shape and word; a dash where there is none.</summary>
-    public static void Verdict(HtmlText html, Finding? finding, string none)
+    public static void Verdict(HtmlText html, string head, Finding? finding, string none)
     {
-        html.Open("td", ("class", "verdicts"));
+        html.Open("td", ("class", "verdicts"), ("data-head", head));
         _ = finding is null ? html.Text(none) : html.Markup(VerdictShape.Svg(finding.Verdict)).Put("b", $" {Wording.Of(finding.Verdict)}");
         html.Close();
     }

@@ -31,20 +31,18 @@ internal static class WeightPages
         }
 
         html.Put("p", $"Loaded as in “{pack.Weights.Condition!.Title}”, calm water, lines slack, the people of the list in their stated places, nobody else aboard. A height outside its range: read it again, then look for a weight that is not as listed.");
-        html.Open("table", ("class", "readings")).Open("thead").Open("tr");
-        foreach (string head in new[] { "Mark", "Where", "Expect", "Accept", "Read" })
-        {
-            html.Put("th", head, ("scope", "col"));
-        }
-
-        html.Close().Close().Open("tbody");
+        SheetTables.Open(html, "readings", "Mark", "Where", "Expect", "Accept", "Read");
         foreach (PredictedFreeboard mark in expected)
         {
-            html.Open("tr").Put("th", mark.Name, ("scope", "row")).Put("td", text.At(mark.Mark), ("class", "small")).Put("td", text.M(mark.NominalM), ("class", "num"))
-                .Put("td", $"{text.M(mark.LeastM)} to {text.M(mark.MostM)}", ("class", "accept")).Open("td").Put("span", "", ("class", "write")).Close().Close();
+            html.Open("tr").Put("th", mark.Name, ("scope", "row"));
+            SheetTables.Cell(html, "Where", text.At(mark.Mark), "small");
+            SheetTables.Cell(html, "Expect", text.M(mark.NominalM), "num");
+            SheetTables.Cell(html, "Accept", $"{text.M(mark.LeastM)} to {text.M(mark.MostM)}", "accept");
+            html.Open("td", ("data-head", "Read")).Put("span", "", ("class", "write")).Close().Close();
         }
 
-        html.Close().Close().Close();
+        SheetTables.Close(html);
+        html.Close();
     }
 
     private static void Summary(HtmlText html, WorkPack pack, ReviewEngine engine, PaperOptions options)
