@@ -8,7 +8,7 @@ namespace Orlop.Presentation.Views;
 public sealed class RecordDraft
 {
     // May stay empty, but much rests on them.
-    private static readonly string[] FirstAsked = ["capacityAh", "internalResistanceOhm"];
+    private static readonly string[] FirstAsked = ["capacityAh", "internalResistanceOhm", "isMinusBonded"];
 
     private readonly Dictionary<FieldSchema, string> _texts = [];
     private readonly Dictionary<FieldSchema, string> _refusals = [];

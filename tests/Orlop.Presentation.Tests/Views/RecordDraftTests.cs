@@ -15,10 +15,11 @@ public sealed class RecordDraftTests
     public void Battery_IsAskedForItsCapacityAndResistance_WhichMayStayEmpty()
     {
         RecordDraft draft = Battery();
-        Assert.Equal(["id", "chemistry", "nominalV", "capacityAh", "internalResistanceOhm"], draft.Fields.Select(field => field.Name));
+        Assert.Equal(["id", "chemistry", "nominalV", "capacityAh", "internalResistanceOhm", "isMinusBonded"], draft.Fields.Select(field => field.Name));
         BatteryBank bank = Assert.IsType<BatteryBank>(draft.Make(DisplayUnits.Metric, Culture));
         Assert.Null(bank.CapacityAh);
         Assert.Null(bank.InternalResistanceOhm);
+        Assert.Null(bank.IsMinusBonded);
 
         draft[Field(draft, "internalResistanceOhm")] = "4 mΩ";
         Assert.Equal(0.004, Assert.IsType<BatteryBank>(draft.Make(DisplayUnits.Metric, Culture)).InternalResistanceOhm!.Value, 1e-12);
