@@ -36,6 +36,22 @@ public sealed class RecordDraftTests
         Assert.DoesNotContain("safe", FieldGuide.Caution(field)!, StringComparison.OrdinalIgnoreCase);
     }
 
+    [Theory]
+    [InlineData("", "", false)]
+    [InlineData("conduit", "cabin", false)]
+    [InlineData("", "cabin", true)]
+    [InlineData("conduit", "", true)]
+    public void StretchOfARun_NeedsItsWayOrItsSpace(string way, string space, bool isMade)
+    {
+        RecordDraft draft = new(RecordSchema.Of(typeof(RunLeg)));
+        Assert.Equal(["way", "space", "lengthM"], draft.Fields.Select(field => field.Name));
+        draft[Field(draft, "lengthM")] = "2 m";
+        draft[Field(draft, "way")] = way;
+        draft[Field(draft, "space")] = space;
+        Assert.Equal(isMade, draft.Make(DisplayUnits.Metric, Culture) is RunLeg);
+        Assert.Equal(isMade, draft.Refusal(Field(draft, "space")) is null);
+    }
+
     private static RecordDraft Battery()
     {
         RecordDraft draft = new(ThingSchema.Of("battery"));
