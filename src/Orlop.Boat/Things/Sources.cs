@@ -32,6 +32,9 @@ public sealed record BatteryBank : Part
     [Description("Largest current its maker allows out of it."), Allowed(0, 100_000)]
     public Quantity? MostDischargeA { get; init; }
 
+    [Description("Its minus post is bonded to the hull, the engine block or an earth plate. A bonded minus needs no fuse of its own; one that is not needs protection in both poles.")]
+    public bool? IsMinusBonded { get; init; }
+
     [JsonIgnore]
     public override IReadOnlyList<string> TerminalNames => Things.TerminalNames.PlusMinus;
 }

@@ -48,6 +48,9 @@ public sealed class CircuitDraft
 
     public string Return { get; set; } = "";
 
+    /// <summary>Whether the minus post that it goes back to is bonded: yes, no, or empty where that is not known.</summary>
+    public string MinusBonded { get; set; } = "";
+
     /// <summary>fuse, breaker or none.</summary>
     public string Protection { get; set; } = "fuse";
 
@@ -80,6 +83,17 @@ public sealed class CircuitDraft
 
     /// <summary>Terminals that a circuit's current can return to; those named for minus or neutral come first.</summary>
     public static IReadOnlyList<Terminal> Returns(BoatModel boat) => [.. Ends(boat).OrderBy(end => LooksPlus(end) ? 1 : 0)];
+
+    /// <summary>The battery whose minus post it goes back to, where nothing says yet whether that is bonded; null where nothing is to be asked.</summary>
+    public BatteryBank? AskedBattery(BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return Terminal.TryParse(Return, out Terminal end) && end.Name == TerminalNames.Minus && boat.Find<BatteryBank>(end.Part) is { IsMinusBonded: null } battery ? battery : null;
+    }
+
+    /// <summary>That battery with the answer; null where none was asked for or given.</summary>
+    public BatteryBank? AnsweredBattery(BoatModel boat) =>
+        MinusBonded.Length > 0 && AskedBattery(boat) is { } battery ? battery with { IsMinusBonded = MinusBonded == "yes" } : null;
 
     /// <summary>Fills in a usual chain; what was typed for name and ends stays.</summary>
     public void Take(CircuitTemplate template, DisplayUnits units, CultureInfo culture)

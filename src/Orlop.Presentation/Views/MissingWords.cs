@@ -21,7 +21,12 @@ internal static class MissingWords
     {
         Thing? thing = boat.Find(input.ThingId);
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(input.Field.Split('/', '.')[0]);
-        string label = field is null ? input.Field : FieldWords.Label(field);
+        string label = field is null ? input.Field : LabelOf(field, input.Field);
         return $"{char.ToLowerInvariant(label[0])}{label[1..]} of {thing?.Title ?? input.ThingId}";
     }
+
+    /// <summary>What is missing of a field: its label, or "Way or space of run 1" for where a stretch of a run lies.</summary>
+    /// <param name="path">The field as the finding names it.</param>
+    public static string LabelOf(FieldSchema field, string path) =>
+        path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}" : FieldWords.Label(field);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Orlop.Boat.Format;
+using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 
 namespace Orlop.Presentation.Views;
@@ -8,7 +9,7 @@ namespace Orlop.Presentation.Views;
 public sealed class RecordDraft
 {
     // May stay empty, but much rests on them.
-    private static readonly string[] FirstAsked = ["capacityAh", "internalResistanceOhm"];
+    private static readonly string[] FirstAsked = ["capacityAh", "internalResistanceOhm", "isMinusBonded"];
 
     private readonly Dictionary<FieldSchema, string> _texts = [];
     private readonly Dictionary<FieldSchema, string> _refusals = [];
@@ -16,7 +17,7 @@ public sealed class RecordDraft
     public RecordDraft(RecordSchema schema)
     {
         Schema = schema;
-        Fields = [.. schema.Fields.Where(field => (field.IsRequired && field.Type != FieldType.List) || FirstAsked.Contains(field.Name))];
+        Fields = [.. schema.Fields.Where(field => (field.IsRequired && field.Type != FieldType.List) || FirstAsked.Contains(field.Name) || IsOneOf(field))];
         Inner = Fields.Where(field => field.Type is FieldType.Place or FieldType.Box or FieldType.Record)
             .ToDictionary(field => field, field => new RecordDraft(field.Record!));
         foreach (FieldSchema field in Fields.Where(field => field.Type is FieldType.Choice))
@@ -32,6 +33,13 @@ public sealed class RecordDraft
 
     /// <summary>Drafts of the records that some of the fields hold.</summary>
     public IReadOnlyDictionary<FieldSchema, RecordDraft> Inner { get; }
+
+    /// <summary>The field may stay empty where another of its kind is given, but one of them must be: a stretch of a run follows a way or lies in a space.</summary>
+    public bool IsOneOf(FieldSchema field)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        return Schema.Type == typeof(RunLeg) && field.Type == FieldType.Reference;
+    }
 
     /// <summary>What was typed into a field.</summary>
     public string this[FieldSchema field]
@@ -67,6 +75,11 @@ public sealed class RecordDraft
             {
                 _refusals[field] = read.Refusal!;
             }
+        }
+
+        if (Fields.Where(IsOneOf).ToList() is { Count: > 0 } either && either.Count(field => values.GetValueOrDefault(field) is not null) != 1)
+        {
+            either.ForEach(field => _refusals[field] = "Choose the way it follows, or the space it lies in where it follows none: one of the two.");
         }
 
         return _refusals.Count == 0 ? Schema.Make(values) : null;

@@ -21,7 +21,7 @@ public static class ThingFacts
             Changeover device => [Show(device.RatedA, "A")],
             PlugAndSocket plug => [Show(plug.RatedA, "A"), plug.Keying ?? "", Show(plug.LooseLeadM, "M", after: " loose lead")],
             Link link => [Show(link.LengthM, "M")],
-            BatteryBank bank => [Show(bank.NominalV, "V"), Show(bank.CapacityAh, "Ah"), Show(bank.InternalResistanceOhm, "Ohm", after: " inside")],
+            BatteryBank bank => [Show(bank.NominalV, "V"), Show(bank.CapacityAh, "Ah"), Show(bank.InternalResistanceOhm, "Ohm", after: " inside"), bank.IsMinusBonded is true ? "minus bonded to the hull" : ""],
             ElectricLoad load => [Show(load.NominalV, "V"), Show(load.RunningW, "W"), Show(load.RunningA, "A"), load.StartRatio is { Value: > 1 } ratio ? $"starts at {Show(ratio, "Ratio")} times that" : "", Show(load.LeastV, "V", before: "works down to ")],
             Inverter inverter => [Show(inverter.RatedW, "W"), Show(inverter.OutputV, "V")],
             DcConverter converter => [Show(converter.OutputV, "V"), Show(converter.RatedA, "A")],

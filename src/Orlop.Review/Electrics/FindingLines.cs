@@ -95,9 +95,14 @@ internal static class FindingLines
         _ => symbol,
     };
 
-    // lengthM: length. internalResistanceOhm: internal resistance. cores/plus/areaMm2: area.
+    // lengthM: length. run/1: way or space of run 1. internalResistanceOhm: internal resistance. cores/plus/areaMm2: area.
     private static string FieldOf(string field)
     {
+        if (field.StartsWith("run/", StringComparison.Ordinal))
+        {
+            return $"way or space of run {field["run/".Length..]}";
+        }
+
         string name = field.Split('/', '.')[^1];
         string? unit = UnitEnds.FirstOrDefault(end => name.Length > end.Length && name.EndsWith(end, StringComparison.Ordinal));
         return string.Concat(name[..^(unit?.Length ?? 0)].Select(sign => char.IsUpper(sign) ? $" {char.ToLowerInvariant(sign)}" : sign.ToString()));

@@ -27,7 +27,7 @@ public sealed class Grounding
     /// <summary>The grounded nodes of a boat.</summary>
     public static Grounding Of(BoatModel boat, Wiring wiring)
     {
-        Queue<string> queue = new(boat.All<Busbar>().Where(bar => bar.IsBonded).Select(bar => bar.At(TerminalNames.Bar).ToString())
+        Queue<string> queue = new(Bonds.Of(boat.All<Part>()).Select(bond => bond.ToString())
             .Concat(boat.All<Part>().Where(part => Poles.Giving(part) is { IsAc: true })
                 .SelectMany(part => new[] { part.At(TerminalNames.Neutral).ToString(), part.At(TerminalNames.Earth).ToString() })));
         HashSet<string> grounded = [.. queue];

@@ -16,12 +16,12 @@ public sealed record PointVoltage(bool? IsAc, double? NominalV, ImmutableArray<P
     /// <summary>A node is of the same pole.</summary>
     public bool Reaches(string node) => Joined.Contains(node);
 
-    /// <summary>The voltage at a node, with every switch taken as closed. A bonded bar ends the search: what hangs on it says nothing of the point.</summary>
+    /// <summary>The voltage at a node, with every switch taken as closed. What is bonded ends the search: what hangs on it says nothing of the point.</summary>
     public static PointVoltage At(BoatModel boat, Wiring wiring, string node)
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
-        HashSet<string> bonded = [.. boat.All<Busbar>().Where(bar => bar.IsBonded).Select(bar => bar.At(TerminalNames.Bar).ToString())], seen = [node];
+        HashSet<string> bonded = [.. Bonds.Of(boat.All<Part>()).Select(bond => bond.ToString())], seen = [node];
         Queue<string> queue = new(seen);
         while (queue.TryDequeue(out string? at))
         {

@@ -29,12 +29,12 @@ public static class CoreSurroundings
 
         Surroundings hottest = new(null, null, false, []);
         ImmutableArray<FindingInput>.Builder missing = ImmutableArray.CreateBuilder<FindingInput>();
-        foreach (RunLeg leg in cable.Run)
+        foreach ((int index, RunLeg leg) in cable.Run.Index())
         {
             string? spaceId = leg.Space ?? (leg.Way is null ? null : boat.Find<Way>(leg.Way)?.Space);
             if (spaceId is null || boat.Find<Space>(spaceId) is not { } space)
             {
-                missing.Add(leg.Way is null ? new FindingInput(cable.Id, "run", IsMissing: true) : new FindingInput(leg.Way, "space", IsMissing: true));
+                missing.Add(leg.Way is null ? PlaceOfStretch(cable, index) : new FindingInput(leg.Way, "space", IsMissing: true));
                 continue;
             }
 
@@ -47,6 +47,14 @@ public static class CoreSurroundings
         }
 
         return missing.Count == 0 ? hottest : hottest with { AmbientC = null, Missing = missing.ToImmutable() };
+    }
+
+    /// <summary>Way or space of a stretch of a cable's run, as a missing input.</summary>
+    /// <param name="index">The stretch, from 0.</param>
+    public static FindingInput PlaceOfStretch(Cable cable, int index)
+    {
+        ArgumentNullException.ThrowIfNull(cable);
+        return new FindingInput(cable.Id, FormattableString.Invariant($"run/{index + 1}"), IsMissing: true);
     }
 
     /// <summary>A space in a condition; an engine space with the engine running is at least as hot as the practice says.</summary>

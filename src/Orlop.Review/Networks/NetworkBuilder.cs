@@ -75,7 +75,7 @@ public sealed class NetworkBuilder
             LimitedSources = sources.Limited.ToImmutable(),
             Converters = sources.Converters.ToImmutable(),
             Loads = loads.ToImmutable(),
-            BondedNodes = [.. _parts.OfType<Busbar>().Where(bar => bar.IsBonded).Select(bar => bar.At(TerminalNames.Bar).ToString())],
+            BondedNodes = [.. Bonds.Of(_parts).Select(bond => bond.ToString())],
         };
         NetworkGrouping grouping = groupingOf(network);
         BuiltNetwork built = new()

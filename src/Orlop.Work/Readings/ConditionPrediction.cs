@@ -178,6 +178,6 @@ public sealed class ConditionPrediction
         // A load whose draw is not known is left out of the network: it may belong to any group.
         return Nominal.Built.Gaps.Where(gap => Nominal.GroupOf(gap.Key) is not { } other || (other == group && Carries(gap.Key)))
             .OrderBy(gap => gap.Key, StringComparer.Ordinal)
-            .SelectMany(gap => gap.Value).FirstOrDefault(gap => !HeatFields.Contains(gap.Field) && gap.Field != LengthField);
+            .SelectMany(gap => gap.Value).FirstOrDefault(gap => !HeatFields.Contains(gap.Field.Split('/')[0]) && gap.Field != LengthField);
     }
 }

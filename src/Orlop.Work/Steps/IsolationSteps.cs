@@ -169,8 +169,7 @@ internal static class IsolationSteps
     };
 
     private static Terminal? Reference(Boat.BoatModel boat) =>
-        boat.All<Busbar>().FirstOrDefault(bar => bar.IsBonded) is { } bonded ? bonded.At(TerminalNames.Bar)
-            : boat.All<BatteryBank>().FirstOrDefault() is { } battery ? battery.At(TerminalNames.Minus) : null;
+        Bonds.Of(boat.All<Part>()).Concat(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus))).Cast<Terminal?>().FirstOrDefault();
 
     private static IEnumerable<Caution> NotDead(PackScope scope, IsolationResult plan, ImmutableArray<string> nodes) => plan.CannotBeMadeDead
         .Where(node => nodes.Contains(node.Node))

@@ -125,8 +125,11 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await run.Locator("summary").ClickAsync();
         await run.GetByRole(AriaRole.Button, new() { Name = "Add", Exact = true }).ClickAsync();
         await BoatWindow.TypeAsync(run.Locator(".new").GetByLabel("Length"), "42 in");
-        await run.Locator(".new").GetByRole(AriaRole.Button, new() { Name = "Add", Exact = true }).ClickAsync();
-        await run.GetByLabel("Space").SelectOptionAsync(new SelectOptionValue { Label = "Cabin" });
+        await run.Locator(".new > button", new() { HasText = "Add" }).ClickAsync();
+        await Expect(run.Locator(".new")).ToContainTextAsync("one of the two");
+        await run.Locator(".new").GetByLabel("Space", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = "Cabin" });
+        await run.Locator(".new > button", new() { HasText = "Add" }).ClickAsync();
+        await Expect(run.Locator(".new")).ToHaveCountAsync(0);
     }
 
     private static async Task GiveFuseAsync(BoatWindow window)

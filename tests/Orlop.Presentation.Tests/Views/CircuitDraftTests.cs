@@ -1,4 +1,6 @@
 using System.Globalization;
+using Orlop.Boat;
+using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views;
 using Xunit;
@@ -27,6 +29,21 @@ public sealed class CircuitDraftTests
         Assert.Contains("wrong way round", draft.Refusal(nameof(CircuitDraft.From)), StringComparison.Ordinal);
         Assert.Contains("plus terminal", draft.Refusal(nameof(CircuitDraft.Return)), StringComparison.Ordinal);
         Assert.Equal(2, draft.RefusalCount);
+    }
+
+    [Theory]
+    [InlineData("bank.-", null, "no", false)]
+    [InlineData("bank.-", null, "yes", true)]
+    [InlineData("bank.-", null, "", null)]
+    [InlineData("bank.-", true, "no", null)]
+    [InlineData("bank.+", null, "no", null)]
+    public void AnsweredBattery_OnlyWhereItsPostIsAskedAboutAndAnswered(string back, bool? told, string answer, bool? becomes)
+    {
+        BoatModel boat = new() { Things = [new BatteryBank { Id = "bank", Chemistry = BatteryChemistry.Gel, NominalV = 12, IsMinusBonded = told }] };
+        CircuitDraft draft = Draft("bank.+", back);
+        draft.MinusBonded = answer;
+        Assert.Equal(becomes, draft.AnsweredBattery(boat)?.IsMinusBonded);
+        Assert.Equal(told is null && back == "bank.-", draft.AskedBattery(boat) is not null);
     }
 
     [Theory]

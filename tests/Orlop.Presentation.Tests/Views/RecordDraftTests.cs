@@ -15,10 +15,11 @@ public sealed class RecordDraftTests
     public void Battery_IsAskedForItsCapacityAndResistance_WhichMayStayEmpty()
     {
         RecordDraft draft = Battery();
-        Assert.Equal(["id", "chemistry", "nominalV", "capacityAh", "internalResistanceOhm"], draft.Fields.Select(field => field.Name));
+        Assert.Equal(["id", "chemistry", "nominalV", "capacityAh", "internalResistanceOhm", "isMinusBonded"], draft.Fields.Select(field => field.Name));
         BatteryBank bank = Assert.IsType<BatteryBank>(draft.Make(DisplayUnits.Metric, Culture));
         Assert.Null(bank.CapacityAh);
         Assert.Null(bank.InternalResistanceOhm);
+        Assert.Null(bank.IsMinusBonded);
 
         draft[Field(draft, "internalResistanceOhm")] = "4 mΩ";
         Assert.Equal(0.004, Assert.IsType<BatteryBank>(draft.Make(DisplayUnits.Metric, Culture)).InternalResistanceOhm!.Value, 1e-12);
@@ -33,6 +34,22 @@ public sealed class RecordDraftTests
         Assert.Equal(4, 1000 * 0.12 / 30, 1e-12);
         Assert.Contains("goggles", FieldGuide.Caution(field), StringComparison.Ordinal);
         Assert.DoesNotContain("safe", FieldGuide.Caution(field)!, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Theory]
+    [InlineData("", "", false)]
+    [InlineData("conduit", "cabin", false)]
+    [InlineData("", "cabin", true)]
+    [InlineData("conduit", "", true)]
+    public void StretchOfARun_NeedsItsWayOrItsSpace(string way, string space, bool isMade)
+    {
+        RecordDraft draft = new(RecordSchema.Of(typeof(RunLeg)));
+        Assert.Equal(["way", "space", "lengthM"], draft.Fields.Select(field => field.Name));
+        draft[Field(draft, "lengthM")] = "2 m";
+        draft[Field(draft, "way")] = way;
+        draft[Field(draft, "space")] = space;
+        Assert.Equal(isMade, draft.Make(DisplayUnits.Metric, Culture) is RunLeg);
+        Assert.Equal(isMade, draft.Refusal(Field(draft, "space")) is null);
     }
 
     private static RecordDraft Battery()

@@ -1,5 +1,6 @@
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
+using Orlop.Review.Networks;
 using static Orlop.Review.Electrics.FindingLines;
 
 namespace Orlop.Review.Electrics.Checks;
@@ -23,7 +24,7 @@ public sealed class BilgeRunCheck : ICheck<ElectricsView>
     private Finding Judge(ElectricsView view, Cable cable)
     {
         RunLeg[] wet = [.. cable.Run.Where(leg => IsBilge(view, leg))];
-        FindingInput[] missing = [.. cable.Run.Select(leg => MissingOf(view, cable, leg)).OfType<FindingInput>().Distinct()];
+        FindingInput[] missing = [.. cable.Run.Select((leg, index) => MissingOf(view, cable, leg, index)).OfType<FindingInput>().Distinct()];
         if (wet.Length == 0 && missing.Length > 0)
         {
             return Unknown(Description, cable.Id, null, Sentence.Of($"{cable.Title}: where it runs is not known for its whole length"), [.. missing]);
@@ -45,11 +46,11 @@ public sealed class BilgeRunCheck : ICheck<ElectricsView>
     }
 
     // What is not given of where a stretch lies; null when it is known.
-    private static FindingInput? MissingOf(ElectricsView view, Cable cable, RunLeg leg) => leg switch
+    private static FindingInput? MissingOf(ElectricsView view, Cable cable, RunLeg leg, int index) => leg switch
     {
         { Space: not null } => null,
         { Way: { } way } => view.Boat.Find<Way>(way) is { Space: null, Means: not WayKind.Bilge } ? new FindingInput(way, "space", IsMissing: true) : null,
-        _ => new FindingInput(cable.Id, "run", IsMissing: true),
+        _ => CoreSurroundings.PlaceOfStretch(cable, index),
     };
 
     private static bool IsBilge(ElectricsView view, RunLeg leg) =>

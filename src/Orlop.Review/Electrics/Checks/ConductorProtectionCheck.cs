@@ -25,7 +25,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         from condition in view.Conditions
         let finding = Judge(view, cable, edge, condition)
         where finding is not null
-        select finding.Verdict == Verdict.Fails && UnbondedMinus.Is(view, edge) ? UnbondedMinus.Explain(finding) : finding;
+        select finding.Verdict == Verdict.Fails && UnbondedMinus.Of(view, edge) is { } minus ? minus.Explain(finding) : finding;
 
     private Finding? Judge(ElectricsView view, Cable cable, WiringEdge edge, Condition condition)
     {

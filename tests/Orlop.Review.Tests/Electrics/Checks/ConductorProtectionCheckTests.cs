@@ -113,8 +113,7 @@ public sealed class ConductorProtectionCheckTests
     [Fact]
     public void MinusThatIsNotBonded_SaysSoAndWhatToDo()
     {
-        BoatModel unbonded = SmallBoat.OneLamp().Without("minus").Without("minus-strap")
-            .Change<Cable>("lamp-cable", cable => cable with { Cores = [SmallBoat.Core("plus", "fuse.out", "lamp.+"), SmallBoat.Core("minus", "bank.-", "lamp.-")] });
+        BoatModel unbonded = MinusAtThePost(isBonded: false);
         Finding finding = unbonded.Worst(Check, "lamp-cable.minus");
         Assert.Equal(Verdict.Fails, finding.Verdict);
         Assert.Contains("counts as ungrounded, since nothing it is wired to is marked as bonded to the hull", finding.Headline.ToString(), StringComparison.Ordinal);
@@ -122,7 +121,34 @@ public sealed class ConductorProtectionCheckTests
         Assert.Contains(finding.Working, line => line.What == "Minus" && line.Expression.Contains("not bonded", StringComparison.Ordinal));
         Assert.Equal(Verdict.Holds, unbonded.Worst(Check, "lamp-cable.plus").Verdict);
         Assert.DoesNotContain("bonded", Fails(Bare).Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains("answer “Minus bonded” of House bank with yes", finding.Headline.ToString(), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void MinusThatNothingSaysOf_IsUnknownAndAsksTheBattery()
+    {
+        Finding finding = MinusAtThePost(isBonded: null).Worst(Check, "lamp-cable.minus");
+        finding.IsUnknownFor("bank", "isMinusBonded");
+        Assert.Null(finding.UseFraction);
+        Assert.Contains("“Minus bonded” of House bank", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // 33 CFR 183.455 asks overcurrent protection of each ungrounded conductor (from memory): a grounded one is not among them.
+    [Fact]
+    public void MinusAtABondedPost_NeedsNoDevice() =>
+        Assert.DoesNotContain(MinusAtThePost(isBonded: true).Findings(), finding => finding.CheckId == Check && finding.SubjectId == "lamp-cable.minus");
+
+    [Fact]
+    public void MinusAtABarThatIsNotBonded_FailsAndNamesTheBarsField()
+    {
+        Finding finding = SmallBoat.OneLamp().Change<Busbar>("minus", bar => bar with { Name = "Minus bar", IsBonded = false }).Worst(Check, "lamp-cable.minus");
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.Contains("tick “Bonded” of Minus bar", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    private static BoatModel MinusAtThePost(bool? isBonded) => SmallBoat.OneLamp().Without("minus").Without("minus-strap")
+        .Change<BatteryBank>("bank", bank => bank with { Name = "House bank", IsMinusBonded = isBonded })
+        .Change<Cable>("lamp-cable", cable => cable with { Cores = [SmallBoat.Core("plus", "fuse.out", "lamp.+"), SmallBoat.Core("minus", "bank.-", "lamp.-")] });
 
     // No file can leave a rating out; a number that is none must still not pass.
     [Fact]

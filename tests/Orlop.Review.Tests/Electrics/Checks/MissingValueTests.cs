@@ -42,6 +42,16 @@ public sealed class MissingValueTests
     public void SpaceTemperatureNotGiven_Ampacity_IsUnknown() =>
         Boat.Change<Space>("cabin", space => space with { AmbientC = null }).Worst("conductor-ampacity", "lamp-cable").IsUnknownFor("cabin", "ambientC");
 
+    [Theory]
+    [InlineData("conductor-ampacity")]
+    [InlineData("bilge-run")]
+    public void WayAndSpaceOfAStretchNotGiven_IsUnknownAndNamesTheStretch(string checkId)
+    {
+        Finding finding = Boat.Change<Cable>("lamp-cable", cable => cable with { Run = [new RunLeg { LengthM = 2 }] }).Worst(checkId, "lamp-cable");
+        finding.IsUnknownFor("lamp-cable", "run/1");
+        Assert.Contains(finding.Working, line => line.Expression == "lamp-cable: way or space of run 1 is not given");
+    }
+
     [Fact]
     public void LengthNotGiven_VoltageDrop_IsUnknown() =>
         Boat.Change<Cable>("lamp-cable", cable => cable with { LengthM = null }).Worst("voltage-drop", "lamp").IsUnknownFor("lamp-cable", "lengthM");
