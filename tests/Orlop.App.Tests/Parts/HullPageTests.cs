@@ -95,7 +95,7 @@ public sealed class HullPageTests : IDisposable
             foreach (string id in page.FindAll(".station-editor input[id]").Select(box => box.Id!).Where(id => id != "station-name"))
             {
                 string found = page.Find($"#{id}").GetAttribute("value")!;
-                foreach (string typed in (string[])["0", "", "x", "-4", "9.99", "20 m", "60", "1e300", "-1e300", "NaN", "∞", .. neighbours])
+                foreach (string typed in (string[])["0", "x", "-4", "20 m", "1e300", "NaN", .. neighbours])
                 {
                     page.Find($"#{id}").Input(typed);
                     Assert.Equal(typed, page.Find($"#{id}").GetAttribute("value"));
