@@ -16,16 +16,27 @@ public sealed record FormCurves(FormSide Port, FormSide Starboard, bool IsSmooth
     {
         ArgumentNullException.ThrowIfNull(form);
         ImmutableArray<HullSection> both = [.. form.Sections, .. form.StarboardSections];
-        var isSmooth = FormCheck.Find(form).IsEmpty;
-        var port = isSmooth ? Smooth(form.Sections, both) : Straight(form.Sections);
-        var starboard = form.StarboardSections.IsDefaultOrEmpty ? port : isSmooth ? Smooth(form.StarboardSections, both) : Straight(form.StarboardSections);
-        return new FormCurves(port, starboard, isSmooth);
+        var lines = FormCheck.Find(form).IsEmpty ? LineOrder.Find(both) : null;
+        var port = lines is { } named ? Smooth(form.Sections, both, named) : null;
+        var starboard = lines is { } same && !form.StarboardSections.IsDefaultOrEmpty ? Smooth(form.StarboardSections, both, same) : port;
+        if (port is not null && starboard is not null)
+        {
+            return new FormCurves(port, starboard, true);
+        }
+
+        port = Straight(form.Sections);
+        return new FormCurves(port, form.StarboardSections.IsDefaultOrEmpty ? port : Straight(form.StarboardSections), false);
     }
 
-    private static FormSide Smooth(ImmutableArray<HullSection> sections, ImmutableArray<HullSection> both)
+    // Null where sections do not stand one forward of the other: no curve runs along them.
+    private static FormSide? Smooth(ImmutableArray<HullSection> sections, ImmutableArray<HullSection> both, ImmutableArray<string> lines)
     {
-        var lines = LineOrder.Find(both)!.Value;
         var rows = SectionRows.Lay(sections, lines, RowsPerInterval, both);
+        if (FormOrder.Find(sections, rows).Any())
+        {
+            return null;
+        }
+
         var grid = FormGrid.Along(sections, rows, StepsPerInterval);
         var named = SectionRows.RowsOf(lines, RowsPerInterval, both);
         return new FormSide(

@@ -12,8 +12,6 @@ public sealed record HullSurfaceResult(TriangleMesh? Surface, ImmutableArray<For
 /// </summary>
 public static class HullSurface
 {
-    private const double SamePlaceM = 1e-9;
-
     public static HullSurfaceResult Build(HullForm form, FormFineness? fineness = null)
     {
         ArgumentNullException.ThrowIfNull(form);
@@ -32,7 +30,7 @@ public static class HullSurface
         var starboardRows = form.StarboardSections.IsDefaultOrEmpty
             ? portRows
             : SectionRows.Lay(form.StarboardSections, lines, fine.RowsPerIntervalCount, both);
-        ImmutableArray<FormProblem> crossed = [.. CrossedSections(form.Sections, portRows), .. ReferenceEquals(portRows, starboardRows) ? [] : CrossedSections(form.StarboardSections, starboardRows)];
+        ImmutableArray<FormProblem> crossed = [.. FormOrder.Find(form.Sections, portRows), .. ReferenceEquals(portRows, starboardRows) ? [] : FormOrder.Find(form.StarboardSections, starboardRows)];
         if (!crossed.IsEmpty)
         {
             return new HullSurfaceResult(null, crossed);
@@ -44,23 +42,6 @@ public static class HullSurface
         return mesh.Problems.IsEmpty
             ? new HullSurfaceResult(mesh, [])
             : new HullSurfaceResult(null, [.. mesh.Problems.Select(problem => new FormProblem(form.Id, null, $"the surface does not close: {problem.Message}"))]);
-    }
-
-    private static IEnumerable<FormProblem> CrossedSections(ImmutableArray<HullSection> sections, Point3[][] rows)
-    {
-        for (var i = 1; i < sections.Length; i++)
-        {
-            for (var row = 0; row < rows[i].Length; row++)
-            {
-                if (rows[i][row].XM < rows[i - 1][row].XM - SamePlaceM
-                    || (rows[i][row].XM < rows[i - 1][row].XM + SamePlaceM && (rows[i][row] - rows[i - 1][row]).LengthM > SamePlaceM))
-                {
-                    yield return new FormProblem(sections[i].Id, null,
-                        FormattableString.Invariant($"lies at x {rows[i][row].XM:0.###} m at height {rows[i][row].ZM:0.###} m, not forward of {sections[i - 1].Id} at x {rows[i - 1][row].XM:0.###} m; sections run from aft to forward"));
-                    break;
-                }
-            }
-        }
     }
 
     private static Point3[][] Mirrored(Point3[][] side) =>

@@ -6,7 +6,7 @@ namespace Orlop.Presentation.Quantities;
 /// <summary>Reads one number as people write it, with a point or a comma for the decimals; never guesses whether a separator groups or divides.</summary>
 internal static partial class NumberText
 {
-    internal const string Pattern = @"(?:\d+\s+\d+/\d+|\d+/\d+|\d{1,3}(?:\s\d{3})+(?:[.,]\d+)?(?!\d)|(?:\d[\d.,]*|[.,]\d+)(?:[eE][-+]?\d+)?)";
+    internal const string Pattern = @"(?:\d+(?:\s+|-)\d+/\d+|\d+/\d+|\d{1,3}(?:\s\d{3})+(?:[.,]\d+)?(?!\d)|(?:\d[\d.,]*|[.,]\d+)(?:[eE][-+]?\d+)?)";
 
     /// <summary>The number, or null with the reason.</summary>
     internal static decimal? Read(string text, CultureInfo culture, out string? refusal)
@@ -58,7 +58,7 @@ internal static partial class NumberText
 
     private static decimal? ReadFraction(string text, ref string? refusal)
     {
-        string[] parts = text.Split((char[]?)[' ', '/'], StringSplitOptions.RemoveEmptyEntries);
+        string[] parts = text.Split((char[]?)[' ', '-', '/'], StringSplitOptions.RemoveEmptyEntries);
         if (parts.Any(part => part.Length > 9))
         {
             refusal = $"'{text}' is too large";

@@ -50,4 +50,30 @@ public sealed class FormCurvesTests
         Assert.False(curves.IsSmooth);
         Assert.Equal(broken.Sections.Length, curves.Port.Sections.Length);
     }
+
+    // Station 4 of a hull 12 m long, moved on its neighbours, past them and far off: curves along it would have no numbers.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(2.4)]
+    [InlineData(4.8)]
+    [InlineData(8)]
+    [InlineData(-3)]
+    public void Of_SectionsOutOfOrder_AreDrawnStraightAndFinite(double xM)
+    {
+        var form = StartingForm.Create("start", StartingShape.RoundBilge, 12, 4, 2);
+        var moved = form with { Sections = form.Sections.SetItem(3, form.Sections[3] with { Points = [.. form.Sections[3].Points.Select(point => point with { XM = xM })] }) };
+        var curves = FormCurves.Of(moved);
+        Assert.False(curves.IsSmooth);
+        Assert.All(curves.Port.Lines.SelectMany(line => line.Points), point => Assert.True(point.IsFinite));
+        Assert.NotEmpty(HullSurface.Build(moved).Problems);
+    }
+
+    [Fact]
+    public void Of_SectionsThatAreTheSame_IsRefusedAndDrawnFinite()
+    {
+        var form = StartingForm.Create("start", StartingShape.RoundBilge, 12, 4, 2);
+        var twice = form with { Sections = form.Sections.Insert(4, form.Sections[4] with { Id = "again" }) };
+        Assert.False(FormCurves.Of(twice).IsSmooth);
+        Assert.Contains(HullSurface.Build(twice).Problems, problem => problem.Message.Contains("not forward of", StringComparison.Ordinal));
+    }
 }

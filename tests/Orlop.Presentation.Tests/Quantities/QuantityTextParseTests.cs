@@ -27,6 +27,7 @@ public sealed class QuantityTextParseTests
     [InlineData("-0.4 m", "M", -0.4)]
     [InlineData("5/8 in", "Mm", 15.875)]
     [InlineData("1 1/2 in", "Mm", 38.1)]
+    [InlineData("43-3/8 in", "Mm", 1101.725)]
     [InlineData("16", "Mm", 16)]
     [InlineData("80 lb", "Kg", 36.2873896)]
     [InlineData("36 kg", "Kg", 36)]

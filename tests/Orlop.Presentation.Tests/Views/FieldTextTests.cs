@@ -73,6 +73,10 @@ public sealed class FieldTextTests
     [InlineData("reading", "voltageV", "Voltage")]
     [InlineData("cable", "lengthM", "Length")]
     [InlineData("protection", "means", "Fuse or breaker")]
+    [InlineData("bare-boat", "lcgM", "Centre of gravity, forward (LCG)")]
+    [InlineData("bare-boat", "tcgM", "Centre of gravity, to port (TCG)")]
+    [InlineData("bare-boat", "kgM", "Centre of gravity, up (KG)")]
+    [InlineData("tank", "liquidKgPerM3", "Liquid's density")]
     public void Label_UnitStandsForANoun_SaysTheNoun(string kind, string field, string label) => Assert.Equal(label, FieldWords.Label(Field(kind, field)));
 
     [Fact]

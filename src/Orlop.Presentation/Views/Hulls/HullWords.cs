@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Boat.Things;
 using Orlop.Hull.Surfaces;
 using Orlop.Presentation.Quantities;
 
@@ -20,6 +21,24 @@ public static class HullWords
     /// <summary>Where a fair line would have it.</summary>
     public static string Fair(FormDoubt doubt, DisplayUnits units, CultureInfo culture) =>
         $"Fair there: half-breadth {HullCell.Text(doubt.ExpectedHalfBreadthM, units, culture)}, height {HullCell.Text(doubt.ExpectedHeightM, units, culture)}.";
+
+    /// <summary>Why a station, or a point of it, cannot stand where it was typed: "Typed: station 2 at 4 m; allowed forward of station 1 at 0.9 m and abaft station 3 at 2.6 m, at every height."</summary>
+    /// <param name="typed">The hull with the place that was typed.</param>
+    /// <param name="spot">The station that was moved, and its side.</param>
+    public static string OutOfOrder(HullFacts typed, HullSpot spot, DisplayUnits units, CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        IReadOnlyList<HullStation> side = HullEdit.Side(typed.Lines, spot.IsStarboard);
+        IEnumerable<string> allowed = new[] { ("forward of", spot.Station - 1), ("abaft", spot.Station + 1) }.Where(one => one.Item2 >= 0 && one.Item2 < side.Count).Select(one => $"{one.Item1} {Placed(side[one.Item2])}");
+        return $"Typed: {Placed(side[spot.Station])}; allowed {string.Join(" and ", allowed)}, at every height.";
+
+        // A station square across the boat has one place, a raked one two.
+        string Placed(HullStation station)
+        {
+            string least = HullCell.Text(station.Points.Min(point => point.XM), units, culture), most = HullCell.Text(station.Points.Max(point => point.XM), units, culture);
+            return $"station {station.Name} at {(least == most ? least : $"{least} to {most}")}";
+        }
+    }
 
     private static string Way(FormDoubt doubt) => Math.Abs(doubt.OutwardM) <= SmallM ? "off" : doubt.OutwardM > 0 ? "outside" : "inside";
 
