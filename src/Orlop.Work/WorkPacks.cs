@@ -43,7 +43,7 @@ public static class WorkPacks
             AsAltered = scope.AsAltered,
             Alteration = alteration,
             Clashes = scope.Clashes,
-            Bring = BringList.Of(scope, cuts, ends, isolation),
+            Bring = BringList.Of(scope, cuts, ends, isolation, weights),
             Cuts = cuts,
             Steps = [.. WithOwnKeys(steps).Select(step => step with { Tick = alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key) })],
             Ends = ends,

@@ -25,6 +25,9 @@ public sealed class DemoBoatRecordTests
         Assert.Equal("drying-feed.minus@to", report.Suspects[0].ElementId);
         // The readings were made with 35 mΩ too much in that joint.
         Assert.InRange(report.Suspects[0].ExtraOhm, 0.033, 0.037);
+        Assert.True(report.Suspects[0].ExtraHeatW > 3);
+        Assert.StartsWith("Live and hot: ", report.Caution!.ToString(), StringComparison.Ordinal);
+        Assert.Equal("drying-feed", report.Suspects[0].ThingId);
     }
 
     [Fact]

@@ -9,20 +9,20 @@ public sealed class PageHead
     /// <summary>Id of the alteration that the page looks at, where that is its own choice; null where it shows what edits go into.</summary>
     public string? LooksAtId { get; private set; }
 
-    /// <summary>What is done on the page is kept for the alteration that it looks at, whatever edits go into.</summary>
-    public bool KeepsThere { get; private set; }
+    /// <summary>Where what is done on the page is kept, as the end of a sentence, whatever edits go into; null where edits go where the header says.</summary>
+    public string? Keeps { get; private set; }
 
     /// <summary>What was last told; null when nothing is.</summary>
     public Message? Told { get; private set; }
 
     /// <summary>The page looks at an alteration of its own choice, or at none.</summary>
-    /// <param name="keepsThere">What is done on the page is kept for it.</param>
-    public void LookAt(string? alterationId, bool keepsThere = false)
+    /// <param name="keeps">Where what is done on the page is kept, as the end of a sentence.</param>
+    public void LookAt(string? alterationId, string? keeps = null)
     {
-        if (LooksAtId != alterationId || KeepsThere != keepsThere)
+        if (LooksAtId != alterationId || Keeps != keeps)
         {
             LooksAtId = alterationId;
-            KeepsThere = keepsThere;
+            Keeps = keeps;
             Changed?.Invoke();
         }
     }

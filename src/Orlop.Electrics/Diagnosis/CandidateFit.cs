@@ -3,7 +3,11 @@ using Orlop.Electrics.Networks;
 namespace Orlop.Electrics.Diagnosis;
 
 /// <summary>A candidate at the extra resistance that fits best, with the whole operating point there.</summary>
-internal sealed record FittedCandidate(string Id, double ExtraOhm, double? UncertaintyOhm, double ChiSquare, OperatingPoint Point);
+internal sealed record FittedCandidate(string Id, double ExtraOhm, double? UncertaintyOhm, double ChiSquare, OperatingPoint Point)
+{
+    /// <summary>Heat in the extra resistance, I²R.</summary>
+    public double ExtraHeatW => Math.Pow(Point.BranchA.GetValueOrDefault(Id), 2) * ExtraOhm;
+}
 
 /// <summary>Solves the network with extra resistance in one element and holds it against the readings.</summary>
 internal sealed class CandidateFit(DiagnosisInput input, Func<Network, NetworkResult> solve)

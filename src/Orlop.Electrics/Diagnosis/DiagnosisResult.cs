@@ -55,11 +55,13 @@ public sealed record DiagnosisResult
 /// <param name="StandardUncertaintyOhm">From the curvature of chi-square; null when the readings do not feel this element.</param>
 /// <param name="ChiSquareRatio">Sum of squared misfits over squared uncertainties.</param>
 /// <param name="WeightFraction">exp(-χ²/2) over the sum of all hypotheses, "nothing is wrong" among them.</param>
-public sealed record Suspect(string ElementId, double ExtraOhm, double? StandardUncertaintyOhm, double ChiSquareRatio, double WeightFraction);
+/// <param name="ExtraHeatW">Heat in the extra resistance at that fit, I²R.</param>
+public sealed record Suspect(string ElementId, double ExtraOhm, double? StandardUncertaintyOhm, double ChiSquareRatio, double WeightFraction, double ExtraHeatW);
 
 /// <summary>Candidates whose best fits predict the same readings within what the meter can tell.</summary>
 public sealed record SuspectGroup(ImmutableArray<string> ElementIds, double WeightFraction);
 
-/// <summary>The two nodes to put the meter on, and what each likely candidate predicts there.</summary>
+/// <summary>The two ends of one element to put the meter on, and what each likely candidate predicts there.</summary>
+/// <param name="ElementId">The conductor or contact that is read across.</param>
 /// <param name="SpreadV">Largest less smallest prediction.</param>
-public sealed record NextReading(string PlusNode, string MinusNode, double SpreadV, ImmutableDictionary<string, double> PredictedV);
+public sealed record NextReading(string ElementId, string PlusNode, string MinusNode, double SpreadV, ImmutableDictionary<string, double> PredictedV);

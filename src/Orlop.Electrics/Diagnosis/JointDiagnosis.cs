@@ -62,7 +62,7 @@ public static class JointDiagnosis
             Status = Judge(nothingWrong, ranked, groups, fit.ReadingCount),
             NothingWrongChiSquareRatio = nothingWrong,
             NothingWrongFraction = weights[^1],
-            Suspects = [.. ranked.Select((candidate, i) => new Suspect(candidate.Id, candidate.ExtraOhm, candidate.UncertaintyOhm, candidate.ChiSquare, weights[i]))],
+            Suspects = [.. ranked.Select((candidate, i) => new Suspect(candidate.Id, candidate.ExtraOhm, candidate.UncertaintyOhm, candidate.ChiSquare, weights[i], candidate.ExtraHeatW))],
             Groups = groups,
             Next = NextReadingChoice.Of(input, [.. ranked.Where((_, i) => weights[i] >= LikelyFraction)], [.. weights.Where((weight, i) => i < ranked.Length && weight >= LikelyFraction)]),
             ResidualRatios = [.. fit.Misfits(nothingWrong <= ranked[0].ChiSquare ? asDrawn : ranked[0].Point)],

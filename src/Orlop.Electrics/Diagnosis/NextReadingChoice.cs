@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace Orlop.Electrics.Diagnosis;
 
-/// <summary>Chooses the two nodes where the likely candidates' predictions lie furthest apart, by their spread weighted with how likely each is.</summary>
+/// <summary>
+/// Chooses the likely candidate to read across, between its own two ends: of all likely candidates the one where their predictions lie furthest apart,
+/// by their spread weighted with how likely each is. Both probes then stand on one pole and near each other, and a small drop is read in the meter's small range.
+/// </summary>
 internal static class NextReadingChoice
 {
     public static NextReading? Of(DiagnosisInput input, ImmutableArray<FittedCandidate> likely, ImmutableArray<double> weights)
@@ -12,34 +15,29 @@ internal static class NextReadingChoice
             return null;
         }
 
-        var part = ConnectedParts.Of(input.Network);
         var taken = input.Voltages.SelectMany(reading => new[] { (reading.PlusNode, reading.MinusNode), (reading.MinusNode, reading.PlusNode) }).ToHashSet();
-        var nodes = part.Keys.Where(node => likely.All(candidate => candidate.Point.NodeV.ContainsKey(node))).Order(StringComparer.Ordinal).ToImmutableArray();
-        var best = (Score: 0.0, Plus: "", Minus: "");
-        for (var i = 0; i < nodes.Length; i++)
+        var ends = input.Network.Conductors.Select(item => (item.Id, item.A, item.B)).Concat(input.Network.Contacts.Select(item => (item.Id, item.A, item.B)))
+            .ToDictionary(item => item.Id, item => (item.A, item.B), StringComparer.Ordinal);
+        var best = (Score: 0.0, Id: "");
+        foreach (var id in likely.Select(candidate => candidate.Id).Where(id => !taken.Contains(ends[id])))
         {
-            for (var j = i + 1; j < nodes.Length; j++)
-            {
-                if (part[nodes[i]] == part[nodes[j]] && !taken.Contains((nodes[i], nodes[j])))
-                {
-                    var score = Variance(likely, weights, nodes[i], nodes[j]);
-                    best = score > best.Score * (1 + 1e-9) ? (score, nodes[i], nodes[j]) : best;
-                }
-            }
+            var score = Variance(likely, weights, ends[id].A, ends[id].B);
+            best = score > best.Score * (1 + 1e-9) ? (score, id) : best;
         }
 
-        return best.Score > 1e-18 ? Reading(likely, best.Plus, best.Minus) : null;
+        return best.Score > 1e-18 ? Reading(likely, best.Id, ends[best.Id]) : null;
     }
 
-    private static NextReading Reading(ImmutableArray<FittedCandidate> likely, string plus, string minus)
+    private static NextReading Reading(ImmutableArray<FittedCandidate> likely, string id, (string Plus, string Minus) ends)
     {
-        if (likely[0].Point.NodeV[plus] < likely[0].Point.NodeV[minus])
+        // The way the current flows where this one is the bad one.
+        if (Across(likely.First(candidate => candidate.Id == id), ends.Plus, ends.Minus) < 0)
         {
-            (plus, minus) = (minus, plus);
+            ends = (ends.Minus, ends.Plus);
         }
 
-        var predicted = likely.ToImmutableDictionary(candidate => candidate.Id, candidate => Across(candidate, plus, minus));
-        return new NextReading(plus, minus, predicted.Values.Max() - predicted.Values.Min(), predicted);
+        var predicted = likely.ToImmutableDictionary(candidate => candidate.Id, candidate => Across(candidate, ends.Plus, ends.Minus));
+        return new NextReading(id, ends.Plus, ends.Minus, predicted.Values.Max() - predicted.Values.Min(), predicted);
     }
 
     private static double Variance(ImmutableArray<FittedCandidate> likely, ImmutableArray<double> weights, string plus, string minus)

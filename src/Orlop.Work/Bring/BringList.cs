@@ -5,6 +5,7 @@ using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Ends;
+using Orlop.Work.Loading;
 using Orlop.Work.Scope;
 using Orlop.Work.Steps;
 using Orlop.Work.Tables;
@@ -14,7 +15,7 @@ namespace Orlop.Work.Bring;
 /// <summary>What to bring for what is not built yet, each line held against the stock.</summary>
 internal static class BringList
 {
-    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, WorkIsolation isolation)
+    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, WorkIsolation isolation, WeighingPlan weights)
     {
         ImmutableArray<CableEnd> open = [.. ends.Where(end => end is { BuiltOn: null, IsKept: false })];
         List<StockItem> stock = [.. scope.AsBuilt.All<StockItem>()];
@@ -28,6 +29,7 @@ internal static class BringList
             .. Consumables.Of(scope, cuts, open, stock),
             .. ToolLines.Of(scope, open),
             .. SafetyLines.Of(scope, open, isolation),
+            .. MeasuringLines.Of(scope, cuts, open, weights),
         ];
     }
 
@@ -39,7 +41,8 @@ internal static class BringList
             (TerminationMeans? means, double areaMm2, double? studMm) = kind.Key;
             string key = string.Create(CultureInfo.InvariantCulture, $"termination:{Word(means)}:{areaMm2}:{studMm}");
             ImmutableArray<string> cables = [.. kind.Select(end => end.CableId).Distinct(StringComparer.Ordinal)];
-            int count = kind.Count() + Allowances.SpareTerminationCount;
+            bool isTested = kind.Any(end => end.Pull is not null);
+            int count = kind.Count() + Allowances.SpareTerminationCount + (isTested ? 1 : 0);
             Amount size = new(areaMm2, "Mm2");
             yield return (means, studMm) switch
             {
@@ -49,14 +52,14 @@ internal static class BringList
                 },
                 (_, { } stud) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}, M{Stud(stud)}"), count, cables, item => IsTermination(item, means, areaMm2) && item.StudMm == stud)
                 {
-                    Remarks = [Spare],
+                    Remarks = [Spare(isTested)],
                 },
-                _ => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}"), count, cables, item => IsTermination(item, means, areaMm2)) { Remarks = [Spare] },
+                _ => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}"), count, cables, item => IsTermination(item, means, areaMm2)) { Remarks = [Spare(isTested)] },
             };
         }
     }
 
-    private static Sentence Spare => Sentence.Of($"With {Allowances.SpareTerminationCount} to spare.");
+    private static Sentence Spare(bool isTested) => Sentence.Of($"With {Allowances.SpareTerminationCount} to spare{(isTested ? " and 1 for the test crimp" : "")}.");
 
     private static bool IsTermination(StockItem item, TerminationMeans? means, double areaMm2) =>
         item.Use == StockUse.Termination && item.Means == means && item.AreaMm2 is { } area && CutList.IsSameSize(areaMm2, area.Value);

@@ -37,7 +37,8 @@ internal static class SafetyLines
 
     private static string Why(params (bool Is, string Word)[] reasons) => string.Join(", ", reasons.Where(reason => reason.Is).Select(reason => reason.Word));
 
-    private static BringItem Line(PackScope scope, string key, Sentence what, Amount? needed, params string[] words)
+    /// <summary>A line that the stock and tools are searched for by a word of their name.</summary>
+    internal static BringItem Line(PackScope scope, string key, Sentence what, Amount? needed, params string[] words)
     {
         ImmutableArray<StockTake> takes =
         [

@@ -29,8 +29,8 @@ public sealed class WeighingPlan
         // At the berth rather than under way or ashore, with nothing on the hook.
         Condition = scope.AsAltered.All<Condition>()
             .OrderBy(condition => (condition.EngineRuns ? 1 : 0) + (condition.OnShore ? 1 : 0) + (Hangs(scope.AsAltered, condition) ? 2 : 0)).FirstOrDefault();
-        Weigh = [.. scope.Changes.Where(change => !change.IsBuilt).Select(change => change.Edit.Becomes).OfType<Thing>().DistinctBy(thing => thing.Id).Select(Line).OfType<WeighLine>()];
-        MovedKg = Condition is null ? 0 : Moved(scope.AsBuilt, scope.AsAltered, Condition);
+        Weigh = [.. scope.Changes.Select(change => change.Edit.Becomes).OfType<Thing>().DistinctBy(thing => thing.Id).Select(Line).OfType<WeighLine>()];
+        MovedKg = Condition is null ? 0 : Moved(scope.Before, scope.AsAltered, Condition);
         Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
         HasHull = scope.AsAltered.All<HullLines>().Any();
     }

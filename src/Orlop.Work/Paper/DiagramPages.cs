@@ -1,9 +1,9 @@
 using System.Globalization;
 using Orlop.Boat;
-using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Drawings.Circuits;
 using Orlop.Drawings.Svg;
+using Orlop.Work.Scope;
 
 namespace Orlop.Work.Paper;
 
@@ -38,7 +38,7 @@ internal static class DiagramPages
 
     private static IEnumerable<Drawn> Diagrams(WorkPack pack, PaperOptions options)
     {
-        BoatModel before = BoatEdits.Apply(pack.AsBuilt, pack.Alteration.Edits.Where(edit => edit.BuiltOn is not null).Reverse().Select(BoatEdits.Inverse)).Boat;
+        BoatModel before = PackScope.BeforeWork(pack.AsBuilt, pack.Alteration);
         int number = 0;
         foreach (CircuitRow row in CircuitRows.Touched(before, pack.AsAltered, [.. pack.Alteration.Edits.Select(edit => edit.Id)]))
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -77,6 +78,7 @@ public static class PackJson
         ["ends"] = Texts(step.Ends),
         ["readings"] = Texts(step.Readings),
         ["done"] = step.IsDoneOn(day),
+        ["builtOn"] = step.BuiltOn is { } built ? built.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
     };
 
     private static JsonObject Of(CableEnd end) => new()

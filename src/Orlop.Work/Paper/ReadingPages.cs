@@ -2,6 +2,7 @@ using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Words;
 using Orlop.Work.Readings;
+using Orlop.Work.Steps;
 
 namespace Orlop.Work.Paper;
 
@@ -16,7 +17,7 @@ internal static class ReadingPages
         }
 
         html.Open("section", ("class", "follows"), ("id", "readings")).Put("h2", "Readings");
-        html.Put("p", "A reading outside its range is a bad joint until shown otherwise. Switch off before touching; do not leave it running. Keep the probes' guards on; one hand where you can.");
+        html.Put("p", $"A reading outside its range is a bad joint until shown otherwise. {CommissionSteps.RunLimit} Keep the probes' guards on; one hand where you can.");
         int number = 0;
         foreach (IGrouping<string, PredictedReading> condition in pack.Readings.GroupBy(reading => reading.ConditionId))
         {

@@ -47,8 +47,8 @@ internal static class StepPages
         html.Close();
     }
 
-    // Done, and done for good: one line of it is enough. What holds for one day only is printed whole, for the next visit.
-    private static bool IsBehind(WorkStep step, DateOnly day) => step.IsDoneOn(day) && !step.IsForOneDay;
+    // Done or recorded as built, and done for good: one line of it is enough. What holds for one day only is printed whole, for the next visit.
+    private static bool IsBehind(WorkStep step, DateOnly day) => (step.IsDoneOn(day) || step.BuiltOn is not null) && !step.IsForOneDay;
 
     // A step stays on one page with its lines, unless it is so long that it would leave a hole.
     private static bool IsLong(WorkStep step) => step.Details.Length > MostLinesTogether || step.Cautions.Any(caution => caution.Kind == CautionKind.StaysLive);
@@ -127,7 +127,7 @@ internal static class StepPages
     {
         { Tick: { } tick } when !step.IsDoneOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}: do it again"),
         { Tick: { } tick } => string.Create(CultureInfo.InvariantCulture, $"done {tick.On:yyyy-MM-dd} {tick.Remark}").TrimEnd(),
-        { BuiltOn: { } built } => string.Create(CultureInfo.InvariantCulture, $"built {built:yyyy-MM-dd}"),
+        { BuiltOn: { } built } => string.Create(CultureInfo.InvariantCulture, $"recorded as built {built:yyyy-MM-dd}, not ticked"),
         _ => "time, initials",
     };
 

@@ -41,6 +41,9 @@ internal sealed class CommissioningReadings
         .Where(condition => taker is not ElectricLoad load || LoadElements.IsOnIn(load, condition.Id))
         .OrderBy(condition => (condition.EngineRuns ? 1 : 0) + (condition.OnShore ? 1 : 0)).FirstOrDefault();
 
+    /// <summary>Key of the voltage at a part that takes power, while it runs.</summary>
+    public static string KeyAt(string conditionId, string takerId) => $"{conditionId}/at/{takerId}";
+
     private IEnumerable<PredictedReading> OfTaker(Part taker)
     {
         if (Chain.Trace(_scope.AsAltered, _scope.AlteredWiring, taker) is not { IsComplete: true, Source: { } source } chain || ConditionFor(_scope, taker) is not { } condition)

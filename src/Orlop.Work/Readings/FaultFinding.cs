@@ -21,7 +21,12 @@ public static class FaultFinding
     /// <summary>What every estimate rests on; it stands beside each.</summary>
     public const string Condition = "If one joint or conductor is bad, and the rest is as drawn";
 
+    private const string MakeDead = "Make it dead first and prove it dead; then open it and look.";
+
     private const double LikelyFraction = 0.01;
+
+    // From this heat on a ring or a lug is too hot to touch within minutes (common practice, no source).
+    private const double HotW = 3;
 
     // Two digits of the finest range of a meter: a smaller difference cannot be read.
     private const double LeastTellingV = 0.0002;
@@ -67,7 +72,7 @@ public static class FaultFinding
         ImmutableArray<FaultSuspect> suspects =
         [
             .. result.Suspects.Where(suspect => suspect.WeightFraction >= LikelyFraction)
-                .Select(suspect => new FaultSuspect(suspect.ElementId, words.Element(suspect.ElementId), suspect.ExtraOhm, suspect.StandardUncertaintyOhm, suspect.WeightFraction)),
+                .Select(suspect => new FaultSuspect(suspect.ElementId, words.Element(suspect.ElementId), suspect.ExtraOhm, suspect.StandardUncertaintyOhm, suspect.WeightFraction, suspect.ExtraHeatW)),
         ];
         Misfit? misfit = WorstMisfit(result, evidence, words);
         DiagnosisStatus status = misfit is not null ? DiagnosisStatus.NotExplained : result.Status;
@@ -77,6 +82,7 @@ public static class FaultFinding
             Status = status,
             Headline = misfit?.Text ?? Headline(result, suspects),
             Suspects = status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? suspects : [],
+            Caution = status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? Caution(suspects) : null,
             Next = status == DiagnosisStatus.NotToldApart && result.Next is { } next && next.SpreadV >= LeastTellingV ? Probe(words, next) : null,
             MeasureAgainId = misfit?.ReadingId,
             LeftOut = evidence.LeftOut,
@@ -107,17 +113,25 @@ public static class FaultFinding
             $"These readings do not fit together; measure again, first {where}: it read {read}, and with the others it should be about {fitted}. If it reads the same again, more than one thing is wrong, or the drawing is."));
     }
 
+    private static Sentence Caution(ImmutableArray<FaultSuspect> suspects)
+    {
+        double heatW = suspects.Max(suspect => suspect.ExtraHeatW);
+        return heatW >= HotW
+            ? Sentence.Of($"Live and hot: with that resistance about {new Amount(heatW, "W")} turns to heat there. Do not touch it; switch the load off and let it cool. Nothing is opened before it is made dead and proved dead.")
+            : Sentence.Of($"Live: nothing is opened before it is made dead and proved dead. A bad joint may be hot: switch the load off and let it cool.");
+    }
+
     private static NextProbe Probe(PartWords words, NextReading next) => new(next.PlusNode, next.MinusNode,
-        Sentence.Of($"Measure from {words.Node(next.PlusNode)} to {words.Node(next.MinusNode)}: the suspects differ there by {new Amount(next.SpreadV, "V")}."));
+        Sentence.Of($"Measure across {words.Element(next.ElementId)}, under the same load: from {words.Node(next.PlusNode)} to {words.Node(next.MinusNode)}, {new Amount(next.PredictedV[next.ElementId], "V")} if it is the bad one. The suspects differ there by {new Amount(next.SpreadV, "V")}."));
 
     private static Sentence Headline(DiagnosisResult result, ImmutableArray<FaultSuspect> suspects) => result.Status switch
     {
         DiagnosisStatus.NothingWrongSeen => Sentence.Of($"The readings agree with the circuit as drawn."),
         DiagnosisStatus.Found => suspects[0].PlusMinusOhm is { } plusMinus
-            ? Sentence.Of($"{Condition}, it is most likely {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much, give or take {new Amount(plusMinus, "Ohm")}. Open it and look.")
-            : Sentence.Of($"{Condition}, it is most likely {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much. Open it and look."),
+            ? Sentence.Of($"{Condition}, it is most likely {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much, give or take {new Amount(plusMinus, "Ohm")}. {MakeDead}")
+            : Sentence.Of($"{Condition}, it is most likely {suspects[0].Where}: {new Amount(suspects[0].ExtraOhm, "Ohm")} too much. {MakeDead}"),
         DiagnosisStatus.NotToldApart when result.Next is not { SpreadV: >= LeastTellingV } => Sentence.Of(
-            $"{Condition}, about {new Amount(suspects[0].ExtraOhm, "Ohm")} too much would explain the readings at {suspects.Length} places, first {suspects[0].Where}. No voltage tells them apart: open them one by one and look."),
+            $"{Condition}, about {new Amount(suspects[0].ExtraOhm, "Ohm")} too much would explain the readings at {suspects.Length} places, first {suspects[0].Where}. No voltage tells them apart; look at them one by one. {MakeDead}"),
         DiagnosisStatus.NotToldApart => Sentence.Of(
             $"{Condition}, about {new Amount(suspects[0].ExtraOhm, "Ohm")} too much would explain the readings at {suspects.Length} places, first {suspects[0].Where}. The readings taken do not tell them apart; the next one would."),
         DiagnosisStatus.NotExplained => Sentence.Of($"No single bad joint explains the readings: more than one thing is wrong, or a reading or the drawing is."),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Orlop.Boat.Topology;
 using Orlop.Electrics.Diagnosis;
 using Orlop.Review.Findings;
 
@@ -10,7 +11,12 @@ namespace Orlop.Work.Readings;
 /// <param name="ExtraOhm">Resistance above what it should have.</param>
 /// <param name="PlusMinusOhm">One standard deviation; null when the readings do not fix it.</param>
 /// <param name="WeightFraction">How likely it is among all single faults and "nothing is wrong", 0 to 1.</param>
-public sealed record FaultSuspect(string ElementId, string Where, double ExtraOhm, double? PlusMinusOhm, double WeightFraction);
+/// <param name="ExtraHeatW">Heat in the extra resistance while the readings were taken.</param>
+public sealed record FaultSuspect(string ElementId, string Where, double ExtraOhm, double? PlusMinusOhm, double WeightFraction, double ExtraHeatW)
+{
+    /// <summary>Id of the thing it is part of, for its isolation plan.</summary>
+    public string ThingId => ElementIds.ThingOf(ElementId);
+}
 
 /// <summary>The reading that would tell the suspects apart best.</summary>
 public sealed record NextProbe(string PlusNode, string MinusNode, Sentence Text);
@@ -30,6 +36,9 @@ public sealed record FaultReport
 
     /// <summary>The likely ones, best first.</summary>
     public ImmutableArray<FaultSuspect> Suspects { get; init; } = [];
+
+    /// <summary>What to mind before a suspect is opened; null where none is named.</summary>
+    public Sentence? Caution { get; init; }
 
     public NextProbe? Next { get; init; }
 

@@ -16,6 +16,7 @@ internal sealed class PackScope
     public PackScope(BoatModel asBuilt, Alteration alteration)
     {
         AsBuilt = asBuilt;
+        Before = BeforeWork(asBuilt, alteration);
         Alteration = alteration;
         EditOutcome outcome = AlteredBoat.Of(asBuilt, alteration);
         AsAltered = outcome.Boat;
@@ -30,6 +31,9 @@ internal sealed class PackScope
     }
 
     public BoatModel AsBuilt { get; }
+
+    /// <summary>The boat before anything of the alteration was built: what is recorded meanwhile changes neither the plan nor its numbers.</summary>
+    public BoatModel Before { get; }
 
     public BoatModel AsAltered { get; }
 
@@ -50,6 +54,10 @@ internal sealed class PackScope
     public PartWords Words { get; }
 
     public Practice? Practice { get; }
+
+    /// <summary>A boat without what was built of an alteration.</summary>
+    public static BoatModel BeforeWork(BoatModel asBuilt, Alteration alteration) =>
+        BoatEdits.Apply(asBuilt, alteration.Edits.Where(edit => edit.BuiltOn is not null).Reverse().Select(BoatEdits.Inverse)).Boat;
 
     /// <summary>How many pieces of the wiring lie between a node and the nearest source; large where none feeds it.</summary>
     public int StepsFrom(string node) => _stepsFromSource.GetValueOrDefault(node, int.MaxValue);

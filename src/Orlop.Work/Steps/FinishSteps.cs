@@ -21,7 +21,7 @@ internal static class FinishSteps
         .. labels.IsEmpty ? [] : new[] { Label(labels) },
         .. ends.IsEmpty ? [] : Tests(scope, ends),
         .. Energise(scope, isolation),
-        .. readings.GroupBy(reading => reading.ConditionId).Select(condition => Commission(scope, condition.Key, [.. condition])),
+        .. readings.GroupBy(reading => reading.ConditionId).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition])),
         .. WeighingSteps.After(scope, weights),
         HandOver(scope),
     ];
@@ -114,25 +114,6 @@ internal static class FinishSteps
         Cautions = opening.Means == OpeningMeans.LiftBatteryLead ? [Cautions.Battery] : [],
         About = [ElementIds.ThingOf(opening.Id)],
     };
-
-    private static WorkStep Commission(PackScope scope, string conditionId, ImmutableArray<PredictedReading> readings)
-    {
-        Condition condition = scope.AsAltered.Find<Condition>(conditionId)!;
-        ImmutableArray<string> on = [.. scope.AsAltered.All<ElectricLoad>().Where(load => Review.Networks.LoadElements.IsOnIn(load, conditionId)).Select(load => load.Title)];
-        return new WorkStep
-        {
-            Key = $"commission:{conditionId}",
-            Kind = StepKind.Commission,
-            Text = Sentence.Of($"Take the {readings.Length} readings of “{condition.Title}”. Look, listen, feel for heat for ten minutes."),
-            Details =
-            [
-                Sentence.Of($"{Wording.Of(condition)}"),
-                Sentence.Of($"Switched on: {string.Join("; ", on)}."),
-            ],
-            About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
-            Readings = [.. readings.Select(reading => reading.Key)],
-        };
-    }
 
     private static WorkStep HandOver(PackScope scope) => new()
     {

@@ -44,6 +44,6 @@ public sealed record WorkStep
     /// <summary>Its tick holds for the day it was given and no longer: what was opened, proved dead or closed on one visit must be so again on the next.</summary>
     public bool IsForOneDay => Kind is StepKind.Isolate or StepKind.ProveDead or StepKind.Energise;
 
-    /// <summary>Recorded as built, or ticked; a step of one day counts only when it was ticked on this day.</summary>
-    public bool IsDoneOn(DateOnly day) => BuiltOn is not null || (Tick is { } tick && (!IsForOneDay || tick.On == day));
+    /// <summary>Ticked; a step of one day counts only when it was ticked on this day. What is recorded as built is not done by that: nobody has said that the step was taken.</summary>
+    public bool IsDoneOn(DateOnly day) => Tick is { } tick && (!IsForOneDay || tick.On == day);
 }

@@ -63,13 +63,15 @@ public sealed class ReadingRowTests : IDisposable
             ConditionId = "at-anchor",
             Status = Orlop.Electrics.Diagnosis.DiagnosisStatus.Found,
             Headline = Sentence.Of($"As it is."),
-            Suspects = [new FaultSuspect("lead", "the lead", 0.03, 0.001, weightFraction)],
+            Suspects = [new FaultSuspect("lead", "the lead", 0.03, 0.001, weightFraction, 4)],
+            Caution = Sentence.Of($"Live and hot."),
         };
         Orlop.Work.WorkPack pack = Orlop.Work.WorkPacks.Plan(new Orlop.Boat.BoatModel(), new Alteration { Id = "draft", Name = "Draft" }, Xunit.TestContext.Current.CancellationToken);
         IRenderedComponent<DiagnosisReport> shown = _page.Render<DiagnosisReport>(parameters => parameters
             .AddCascadingValue(new Reader(DisplayUnits.Metric, English, _ => { })).Add(one => one.Report, report).Add(one => one.Pack, pack));
 
         Assert.Equal(told, shown.FindAll("td.n")[1].TextContent);
+        Assert.Equal("electrics?thing=lead", shown.Find(".caution a").GetAttribute("href"));
         Assert.Contains("If one joint or conductor is bad, and the rest is as drawn", shown.Markup, StringComparison.Ordinal);
     }
 

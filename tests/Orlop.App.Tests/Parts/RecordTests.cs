@@ -5,6 +5,7 @@ using Orlop.App.Parts;
 using Orlop.App.Sessions;
 using Orlop.App.Shell;
 using Orlop.App.Tests.Sessions;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
@@ -60,6 +61,52 @@ public sealed class RecordTests : IDisposable
         panel.Find($"#step-{step} .ask button").Click();
         Assert.Equal(before + 1, Locker.Ticks.Count);
     }
+
+    [Fact]
+    public void OpenSteps_ProofPastAnOpenIsolation_IsAskedAboutAndIsolationIsNot()
+    {
+        WorkStep isolate = Step("isolate:a", StepKind.Isolate), prove = Step("prove-dead:a", StepKind.ProveDead), again = Step("prove-dead:b", StepKind.ProveDead);
+
+        Assert.Equal("Step 1 before this one, to make the work dead, is not ticked today. Tick this one all the same?", OpenSteps.BeforeTick([isolate, prove, again], prove, Session.Today));
+        Assert.Null(OpenSteps.BeforeTick([isolate, prove, again], isolate, Session.Today));
+        // One proof does not wait for another.
+        Assert.Null(OpenSteps.BeforeTick([isolate with { Tick = new StepTick(isolate.Key, Session.Today) }, prove, again], again, Session.Today));
+        Assert.NotNull(OpenSteps.BeforeTick([isolate with { Tick = new StepTick(isolate.Key, Session.Today.AddDays(-1)) }, prove, again], again, Session.Today));
+    }
+
+    [Fact]
+    public void StepsPanel_StepThatIsRead_SaysWhereItIsTypedIn()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+
+        Assert.All(panel.FindAll(".step .write"), write => Assert.NotNull(write.Closest(".step")!.QuerySelector(".where a")));
+        Assert.Contains(panel.FindAll(".where a"), link => link.GetAttribute("href") == "record?alteration=drying-locker&part=readings");
+    }
+
+    [Fact]
+    public void StepsPanel_RecordedAsBuilt_IsShownAsRecordedAndNotAsTicked()
+    {
+        Alteration locker = Locker;
+        Session.Commit("built", AlteredBoat.Build(Session.Now.AsBuilt, locker, [.. locker.Edits.Where(edit => edit.BuiltOn is null).Select(edit => edit.Id)], Session.Today));
+        Session.EditAsBuilt("ticks away", new ThingChange(Locker, Locker with { Ticks = [] }));
+        IRenderedComponent<StepsPanel> panel = Steps();
+
+        Assert.Empty(panel.FindAll(".step.done"));
+        Assert.Contains(": 0 of ", panel.Find("h2").TextContent, StringComparison.Ordinal);
+        Assert.Equal(Pack().Steps.Count(step => step.BuiltOn is not null), panel.FindAll(".step em").Count(told => told.TextContent.StartsWith("recorded as built", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void PhotographPanel_SaysWhereAPhotographGoes()
+    {
+        IRenderedComponent<PhotographPanel> panel = _page.Render<PhotographPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, Locker));
+
+        Assert.Contains(PhotographPanel.Keeps[1..], panel.Find("p").TextContent, StringComparison.Ordinal);
+        string[] names = [.. panel.FindAll("#photo-of option").Select(option => option.TextContent)];
+        Assert.Equal(names.Length, names.Distinct().Count());
+    }
+
+    private static WorkStep Step(string key, StepKind kind) => new() { Key = key, Kind = kind, Text = Orlop.Review.Findings.Sentence.Of($"{key}") };
 
     [Fact]
     public void StepsPanel_RecordAsBuilt_ChangesTheBoatAsBuilt()

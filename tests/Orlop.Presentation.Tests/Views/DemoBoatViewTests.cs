@@ -2,6 +2,7 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Views;
+using Orlop.Presentation.Words;
 using Xunit;
 
 namespace Orlop.Presentation.Tests.Views;
@@ -41,6 +42,17 @@ public sealed class DemoBoatViewTests
         Assert.Equal(groups.Skip(1).Select(group => group.Title).Order(StringComparer.OrdinalIgnoreCase), groups.Skip(1).Select(group => group.Title));
         Assert.All(groups.Skip(1), group => Assert.Equal(group.Things.Select(thing => thing.Title).Order(StringComparer.OrdinalIgnoreCase), group.Things.Select(thing => thing.Title)));
         Assert.Equal(groups.Sum(group => group.Things.Count), groups.SelectMany(group => group.Things).Distinct().Count());
+    }
+
+    [Fact]
+    public void Subjects_OfTheSameName_SayWhereTheyRun()
+    {
+        IReadOnlyDictionary<string, string> names = SubjectGroup.Of(Demo, null)[0].Names;
+        Link[] straps = [.. Demo.All<Link>().Where(link => link.Title == "Strap from the plus bar")];
+
+        Assert.Equal(3, straps.Length);
+        Assert.All(straps, strap => Assert.Equal($"Strap from the plus bar ({new PartWords(Demo).At(strap.From)} to {new PartWords(Demo).At(strap.To)})", names[strap.Id]));
+        Assert.Equal(names.Count, names.Values.Distinct(StringComparer.OrdinalIgnoreCase).Count());
     }
 
     [Fact]

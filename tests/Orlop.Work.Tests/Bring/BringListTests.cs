@@ -56,11 +56,11 @@ public class BringListTests
     }
 
     [Fact]
-    public void Terminations_ThreeOfFiveInStock_TwoAreBought()
+    public void Terminations_FourASpareAndATestCrimp_ThreeInStock_ThreeAreBought()
     {
         BringItem rings = Assert.Single(Pack.Bring, item => item.Kind == BringKind.Termination && item.For.Contains("pump-cable"));
-        Assert.Equal(5, rings.Needed!.Value);
-        Assert.Equal(2, rings.ToBuy!.Value);
+        Assert.Equal(6, rings.Needed!.Value);
+        Assert.Equal(3, rings.ToBuy!.Value);
         Assert.Equal(StockState.Partly, rings.State);
     }
 
@@ -78,6 +78,14 @@ public class BringListTests
         BringItem ends = pack.Bring.Single(item => item.Kind == BringKind.Termination && item.For.Contains("pump-cable"));
         Assert.Equal(StockState.ToBuy, ends.State);
         Assert.NotEmpty(ends.Remarks);
+    }
+
+    [Fact]
+    public void WhatTheStepsMeasureWith_IsBrought()
+    {
+        string[] keys = [.. DemoBoat.Pack("sampling-winch-second").Bring.Select(item => item.Key)];
+        Assert.Superset(new HashSet<string> { "safety:scale", "safety:hydrometer", "safety:lifejackets", "safety:long-lead", "safety:test-pull" }, keys.ToHashSet());
+        Assert.DoesNotContain("safety:hydrometer", Pack.Bring.Select(item => item.Key));
     }
 
     [Fact]

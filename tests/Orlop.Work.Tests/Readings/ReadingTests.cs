@@ -160,6 +160,7 @@ public class ReadingTests
         Assert.Equal("pump-cable.minus@to", report.Suspects[0].ElementId);
         Assert.Equal(0.03, report.Suspects[0].ExtraOhm, 0.004);
         Assert.Contains("Pump cable", report.Suspects[0].Where, StringComparison.Ordinal);
+        Assert.EndsWith("Make it dead first and prove it dead; then open it and look.", report.Headline.ToString(), StringComparison.Ordinal);
         Assert.StartsWith("If one joint or conductor is bad, and the rest is as drawn, it is most likely", report.Headline.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain("Nothing else", report.Headline.ToString(), StringComparison.Ordinal);
     }
@@ -175,7 +176,9 @@ public class ReadingTests
         Assert.Equal(DiagnosisStatus.NotToldApart, report.Status);
         Assert.StartsWith("If one joint or conductor is bad, and the rest is as drawn, about", report.Headline.ToString(), StringComparison.Ordinal);
         Assert.EndsWith("the next one would.", report.Headline.ToString(), StringComparison.Ordinal);
-        Assert.StartsWith("Measure from ", report.Next!.Text.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("Measure across ", report.Next!.Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains(report.Suspects, suspect => report.Next.Text.ToString().Contains($"across {suspect.Where}, ", StringComparison.Ordinal));
+        Assert.Contains("made dead and proved dead", report.Caution!.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -102,7 +102,45 @@ public class WorkStepTests
         Alteration recorded = halfBuilt.Find<Alteration>("pump-work")! with { Ticks = [new StepTick("run:pump-cable", Boats.Day)] };
         WorkPack pack = Boats.Plan(halfBuilt, recorded);
         Assert.Equal(Pack.Steps.Select(step => step.Key), pack.Steps.Select(step => step.Key));
-        Assert.Equal(["fit:pump", "fit:pump-fuse", "run:pump-cable"], pack.Steps.Where(step => step.IsDoneOn(Boats.Day)).Select(step => step.Key).Order());
+        // Nobody has ticked that the pump and its fuse were fitted.
+        Assert.Equal(["run:pump-cable"], pack.Steps.Where(step => step.IsDoneOn(Boats.Day)).Select(step => step.Key));
+        Assert.Equal(["fit:pump", "fit:pump-fuse"], pack.Steps.Where(step => step.BuiltOn is not null).Select(step => step.Key).Order());
+        Assert.Contains("recorded as built 2026-11-25, not ticked", Orlop.Work.Paper.WorkPackHtml.Render(pack, new(Boats.Day, "1")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("sampling-winch")]
+    [InlineData("sampling-winch-second")]
+    public void Plan_EverythingRecordedAsBuilt_KeepsItsStepsAndTheirNumbers(string id)
+    {
+        BoatModel drawn = DemoBoat.Read();
+        Alteration draft = drawn.Find<Alteration>(id)!;
+        BoatModel built = BoatEdits.Apply(drawn, AlteredBoat.Build(drawn, draft, [.. draft.Edits.Select(edit => edit.Id).Distinct()], Boats.Day)).Boat;
+        WorkPack before = Boats.Plan(drawn, draft), after = Boats.Plan(built, built.Find<Alteration>(id)!);
+
+        Assert.Equal(before.Steps.Select(step => step.Key), after.Steps.Select(step => step.Key));
+        Assert.Contains("weigh:all", after.Steps.Select(step => step.Key));
+        Assert.Contains("freeboards:after", after.Steps.Select(step => step.Key));
+        Assert.DoesNotContain(after.Steps, step => step.IsDoneOn(Boats.Day));
+    }
+
+    /// <summary>The winch's readings are taken with something on the hook.</summary>
+    [Fact]
+    public void Plan_ReadingsWithALoadOnTheHook_SayHowItIsLoadedAndForHowLong()
+    {
+        WorkPack pack = DemoBoat.Pack("sampling-winch-second");
+        WorkStep step = pack.Steps.Single(step => step.Key == "commission:lifting");
+        string details = string.Join('\n', step.Details);
+
+        Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.Lifting && caution.Text.Contains("a hand's breadth, with nobody under it", StringComparison.Ordinal));
+        Assert.Contains("130", details, StringComparison.Ordinal);
+        Assert.Contains("While Winch starts", details, StringComparison.Ordinal);
+        Assert.Contains("is worked out. It is made for 21 V and more.", details, StringComparison.Ordinal);
+        Assert.Contains(CommissionSteps.RunLimit, details, StringComparison.Ordinal);
+        string html = Orlop.Work.Paper.WorkPackHtml.Render(pack, new(Boats.Day, "1"));
+        Assert.DoesNotContain("do not leave it running", html, StringComparison.Ordinal);
+        Assert.Contains(CommissionSteps.RunLimit, html, StringComparison.Ordinal);
+        Assert.DoesNotContain(Pack.Steps.Single(one => one.Key == "commission:at-anchor").Cautions, caution => caution.Kind == CautionKind.Lifting);
     }
 
     [Fact]

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Orlop.Work.Ends;
+using Orlop.Work.Loading;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Bring;
+
+/// <summary>What the steps weigh, read, mark and pull with (common practice, no source), held against stock and tools by what their names say.</summary>
+internal static class MeasuringLines
+{
+    public static IEnumerable<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, WeighingPlan weights)
+    {
+        ImmutableArray<WorkChange> open = [.. scope.Changes.Where(change => !change.IsBuilt)];
+        if (!weights.Weigh.IsEmpty && !open.IsEmpty)
+        {
+            double? mostKg = weights.Weigh.Max(line => line.MassKg);
+            yield return SafetyLines.Line(scope, "scale", mostKg is { } most ? Sentence.Of($"Hanging scale or bathroom scales, for {new Amount(most, "Kg")} and more") : Sentence.Of($"Hanging scale or bathroom scales"), null, "scale");
+        }
+
+        if (weights.IsFelt && scope.Alteration.Ticks.All(tick => tick.Step != "freeboards:after"))
+        {
+            yield return SafetyLines.Line(scope, "hydrometer", Sentence.Of($"Hydrometer, for the density of the water at the freeboards"), null, "hydrometer");
+            yield return SafetyLines.Line(scope, "lifejackets", Sentence.Of($"Lifejackets, one for each who reads freeboards from dinghy or pontoon"), null, "lifejacket");
+        }
+
+        if (open.Any(change => change.Thing is Part or Cable or Link && change.Kind != ChangeKind.Record))
+        {
+            yield return SafetyLines.Line(scope, "long-lead", Sentence.Of($"Long meter lead: the two points of a reading may be in two spaces"), null, "probe");
+        }
+
+        foreach (string colour in cuts.Select(cut => cut.MarkAs).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
+        {
+            yield return SafetyLines.Line(scope, $"mark-{colour}", Sentence.Of($"{char.ToUpperInvariant(colour[0])}{colour[1..]} sleeve or tape, to mark both ends of each core of another colour"), null, "tape", "sleeve", "sleeving");
+        }
+
+        if (ends.Max(end => end.Pull?.ForceN) is { } forceN)
+        {
+            yield return SafetyLines.Line(scope, "test-pull", Sentence.Of($"For the test crimps: a vice and a spring balance or hanging scale, to {new Amount(forceN, "N")}; eye protection, and stand aside of the pull"), null, "balance", "scale", "dynamometer");
+        }
+    }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Words;
+using Orlop.Review;
+using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using Orlop.Work.Readings;
+using Orlop.Work.Scope;
+
+namespace Orlop.Work.Steps;
+
+/// <summary>The readings of one condition, taken under load: how long, how it is loaded, and what to read while a load starts.</summary>
+internal static class CommissionSteps
+{
+    /// <summary>How long anything runs for its readings, and when it is touched (common practice, no source). It stands at the step and at the readings.</summary>
+    public const string RunLimit = "Run each load only as long as its readings take, ten minutes at most, and let it rest as its maker says. Switch off before touching; then feel the new joints for heat.";
+
+    private static Caution ProofLoad { get; } = new(CautionKind.Lifting,
+        "Load it within what winch, hook, rope and every part that holds them are marked or reckoned for; what nobody has reckoned is not loaded. First a proof load raised a hand's breadth, with nobody under it, held while all look at welds, bolts and lashings, and set down again; only then the readings (common practice, no source; local rules for lifting gear go first). Stand clear of the line and of where it would fly. She heels as it lifts.");
+
+    public static WorkStep Of(PackScope scope, string conditionId, ImmutableArray<PredictedReading> readings)
+    {
+        Condition condition = scope.AsAltered.Find<Condition>(conditionId)!;
+        ImmutableArray<ElectricLoad> on = [.. scope.AsAltered.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, conditionId))];
+        ImmutableArray<Deadweight> hung = [.. scope.AsAltered.All<Deadweight>().Where(weight => weight.Use == DeadweightUse.Hung && weight.Aboard.Any(count => count.Condition == conditionId && count.PieceCount > 0))];
+        ImmutableArray<ElectricLoad> starting = [.. on.Where(load => LoadElements.HasStart(load) && readings.Any(reading => reading.About.Contains(load.Id)))];
+        return new WorkStep
+        {
+            Key = $"commission:{conditionId}",
+            Kind = StepKind.Commission,
+            Text = Sentence.Of($"Take the {readings.Length} readings of “{condition.Title}”. Look, listen and smell meanwhile."),
+            Details =
+            [
+                Sentence.Of($"{Wording.Of(condition)}"),
+                Sentence.Of($"Switched on: {string.Join("; ", on.Select(load => load.Title))}."),
+                .. hung.Select(Hook),
+                .. starting.Select(load => Start(scope, condition, load, readings)),
+                Sentence.Of($"{RunLimit}"),
+            ],
+            WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts"),
+            Cautions = hung.IsEmpty ? [] : [ProofLoad],
+            About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
+            Readings = [.. readings.Select(reading => reading.Key)],
+        };
+    }
+
+    private static Sentence Hook(Deadweight weight) => weight.MassKg is { } mass
+        ? Sentence.Of($"On the hook in this condition: {weight.Title}, {new Amount(mass.Value, "Kg")}. The currents expected are those at the load's rated pull: with less on the hook they read lower, and so do the drops.")
+        : Sentence.Of($"On the hook in this condition: {weight.Title}, its mass not given: weigh it before it is lifted.");
+
+    // Solved as the condition says, with everything else that is on; nothing is told where the running voltage cannot be.
+    private static Sentence Start(PackScope scope, Condition condition, ElectricLoad load, ImmutableArray<PredictedReading> readings)
+    {
+        bool isKnown = readings.Any(reading => reading.Key == CommissioningReadings.KeyAt(condition.Id, load.Id) && reading.Expected is not null);
+        Memo memo = new();
+        double? startingV = isKnown ? new ElectricsView(scope.AsAltered, scope.Practice, memo, CancellationToken.None).Solve(new NetworkCase(condition.Id, ChargeCase.Normal, load.Id)).LoadV(load.Id) : null;
+        string least = load.LeastV is { } leastV ? FormattableString.Invariant($" It is made for {leastV.Value:0.#} V and more.") : "";
+        return startingV is { } volts
+            ? Sentence.Of($"While {load.Title} starts, set the meter to hold the lowest and read the voltage at it: about {new Amount(volts, "V")} is worked out.{least}")
+            : Sentence.Of($"While {load.Title} starts, set the meter to hold the lowest and read the voltage at it: what to expect cannot be worked out.{least}");
+    }
+}
