@@ -25,13 +25,13 @@ export function goToField(id) {
   field?.focus({ preventScroll: true });
 }
 
-// Where the sheet or the chain stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
+// Where the sheet, the chain or the alteration stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
 // It waits until the page has ended its own scrolling to the top.
 const AFTER_TURN_MS = 150;
 function bringIntoView(title) {
   if (title?.id === "sheet-title" || title?.id === "chain-title") setTimeout(() => {
     const { top, bottom } = title.getBoundingClientRect();
-    if (top < 0 || bottom > window.innerHeight) title.scrollIntoView({ block: "start" });
+    if (top < 0 || bottom > window.innerHeight / 2) title.scrollIntoView({ block: "start" });
   }, AFTER_TURN_MS);
 }
 document.addEventListener("focusin", event => bringIntoView(event.target));

@@ -135,6 +135,7 @@ internal static class PackStyle
         main table.named:not(.title) td{grid-row:auto;grid-column:auto;white-space:normal;text-align:left;width:auto;min-width:0;font-size:11pt}
         main table.named:not(.title) th,main table.named:not(.title) td:last-child,main table.named:not(.title) .found,main table.named:not(.title) .state{grid-column:1/-1}
         main table.named:not(.title) td[data-head]::before{content:attr(data-head);display:block;font-size:8.5pt;font-weight:400;color:#333}
+        main table.named:not(.title) td:empty{display:none}
         main table.named:not(.title) .verdicts[data-head]::before{display:inline;margin-right:2mm}
         main .named .state{font-weight:600}
         #drawing::before,.sheet::before{content:"Wider than this window: scroll it sideways.";display:block;position:sticky;left:0;width:calc(100vw - 6mm);font-size:9.5pt;line-height:1.4;margin:0 0 2mm}

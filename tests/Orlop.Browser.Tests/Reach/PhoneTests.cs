@@ -66,6 +66,33 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     }
 
     [Fact]
+    public async Task AnAlterationThatIsTapped_ComesIntoView_AndUndoStaysInReach()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/alterations?alteration=sampling-winch", Screens.Phone);
+        ILocator accept = window.Main.GetByRole(AriaRole.Button, new() { Name = "Accept" });
+        await Expect(accept).Not.ToBeInViewportAsync();
+        await window.Page.GetByRole(AriaRole.Navigation, new() { Name = "Alterations" }).GetByRole(AriaRole.Link, new() { Name = "Sampling winch, second draft" }).TapAsync();
+        await Expect(window.Page.Locator("#chain-title")).ToHaveTextAsync("Sampling winch, second draft");
+        await Expect(accept).ToBeInViewportAsync();
+        await Expect(window.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeInViewportAsync();
+    }
+
+    [Theory]
+    [InlineData("/packs/sampling-winch", "#loading td[data-head=GM]")]
+    [InlineData("/stability", ".glance td[data-head=GM]")]
+    public async Task TablesOfWeight_AreNamedValues_NoneOverAnother(string path, string cell)
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", Screens.Phone);
+        await window.ReviewedAsync();
+        await window.Page.GotoAsync(new Uri(new Uri(window.Page.Url), path).ToString());
+        Assert.Contains("GM", await window.Page.Locator(cell).First.EvaluateAsync<string>("cell => getComputedStyle(cell, '::before').content"), StringComparison.Ordinal);
+        string[] over = await window.Page.EvaluateAsync<string[]>("""
+            () => [...document.querySelectorAll(".named tr")].flatMap(row => [...row.cells].filter(cell => cell.offsetWidth > 0 && cell.scrollWidth > cell.clientWidth + 1).map(cell => cell.textContent))
+            """);
+        Assert.Empty(over);
+    }
+
+    [Fact]
     public async Task TheRecord_IsTickedAndReadingsAreTyped_WithTargetsOf48Px()
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/record?alteration=drying-locker&part=steps", Screens.Phone);

@@ -82,6 +82,18 @@ public sealed class ReviewViewTests
         Assert.Equal(("3.24\u00A0%", "limit 3\u00A0%", Verdict.Fails), (vital.Value, vital.Limit, vital.Verdict));
     }
 
+    [Theory]
+    [InlineData(Verdict.Fails, "1 more fails, without a use")]
+    [InlineData(Verdict.Unknown, "1 cannot be told")]
+    public void Vitals_GreatestUseHoldsBesideTrouble_BearsNoMarkAndSaysSo(Verdict trouble, string said)
+    {
+        Finding other = Finding(0) with { CheckId = "conductor-protection", Verdict = trouble, UseFraction = null };
+        ReviewResult review = new() { AsBuilt = Fused, AsAltered = Fused, Findings = FindingPairs.Of([], [Finding(0.25) with { Verdict = Verdict.Holds }, other]) };
+        Vital use = VitalsView.Of(review, DisplayUnits.Metric, Culture)[0];
+
+        Assert.Equal(("25\u00A0%", null, said), (use.Value, use.Verdict, use.Limit));
+    }
+
     [Fact]
     public void Vitals_AnyCheckWithAUse_CanBeTheGreatest()
     {
