@@ -60,32 +60,6 @@ public sealed class LinesDrawingTests
         Assert.NotEmpty(Elements(LinesPlanDrawing.Draw(facts, new LinesOptions())));
     }
 
-    // Every number of a station at either end and of the one beside: nought, on a neighbour, past it, the farthest allowed; both drawings, as the page draws them.
-    [Theory]
-    [InlineData(0)]
-    [InlineData(1)]
-    [InlineData(2)]
-    public void Drawings_OfAnyFiniteNumber_AreDrawn(int field)
-    {
-        foreach (int station in new[] { 0, 1, 10 })
-        {
-            double beforeM = Lines.Stations[Math.Max(0, station - 1)].Points[0].XM, behindM = Lines.Stations[Math.Min(Lines.Stations.Count - 1, station + 1)].Points[0].XM;
-            foreach (double m in new[] { 0, beforeM, beforeM - 0.01, behindM, behindM + 0.01, 60, -5 })
-            {
-                LinesOptions options = new() { ChosenStation = station };
-                HullFacts moved = HullFacts.Of(HullEdit.MoveStation(Lines, station, m), 0.7, 1025);
-                Assert.NotEmpty(BodyPlanDrawing.Draw(moved, options) + LinesPlanDrawing.Draw(moved, options));
-                for (int point = 0; point < Lines.Stations[station].Points.Count; point++)
-                {
-                    HullSpot spot = new(false, station, point);
-                    StationPoint found = HullEdit.At(Lines, spot)!;
-                    HullFacts typed = HullFacts.Of(HullEdit.WithPoint(Lines, spot, field == 0 ? found with { XM = m } : field == 1 ? found with { HalfBreadthM = m } : found with { HeightM = m }), 0.7, 1025);
-                    Assert.NotEmpty(BodyPlanDrawing.Draw(typed, options) + LinesPlanDrawing.Draw(typed, options));
-                }
-            }
-        }
-    }
-
     [Fact]
     public void BodyPlan_OfSidesThatDiffer_ShowsTheChosenOne()
     {
