@@ -44,7 +44,7 @@ public sealed class MissingValueTests
 
     [Theory]
     [InlineData("conductor-ampacity")]
-    [InlineData("bilge-run")]
+    [InlineData("run-clear-of-bilge")]
     public void WayAndSpaceOfAStretchNotGiven_IsUnknownAndNamesTheStretch(string checkId)
     {
         Finding finding = Boat.Change<Cable>("lamp-cable", cable => cable with { Run = [new RunLeg { LengthM = 2 }] }).Worst(checkId, "lamp-cable");
