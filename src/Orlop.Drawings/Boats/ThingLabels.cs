@@ -72,9 +72,11 @@ internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptio
 
     private IEnumerable<LabelWish> Waterline()
     {
-        const double FromEndPx = 40;
+        const double FromEndPx = 14;
+        string name = options.Waterline is null ? "draught as typed" : "waterline";
+        double middle = view.Frame.Right - FromEndPx - (TextSize.Width(name, TextSize.Small) / 2);
         return view.Kind == ViewKind.Profile && waterline is { } water
-            ? [new("", options.Waterline is null ? "draught as typed" : "waterline", new Box(view.Frame.Right - FromEndPx, view.Up(water.AtM(view.Extent.MostAcrossM, 0)), 0, 0), "soft", IsNeeded: false)]
+            ? [new("", name, new Box(middle, view.Up(water.AtM(view.Extent.MostAcrossM, 0)), 0, 0), "soft", IsNeeded: false)]
             : [];
     }
 

@@ -14,7 +14,7 @@ using Xunit;
 namespace Orlop.App.Tests.Parts;
 
 /// <summary>Stations of the hull lines, typed on their page.</summary>
-public sealed class HullPageTests : IDisposable
+public sealed class HullPageTests : IDisposable, IAsyncLifetime
 {
     private static readonly HullLines Lines = HullEdit.Of(StartingForm.Create("hull", StartingShape.SingleChine, 8.69, 2.9, 1.5), null, 3);
     private readonly BunitContext _page = new();
@@ -24,6 +24,21 @@ public sealed class HullPageTests : IDisposable
     {
         _page.Services.AddSingleton(_boat.Session);
         _page.JSInterop.Mode = JSRuntimeMode.Loose;
+    }
+
+    /// <summary>Waits for the first review, so that none comes between a key and what it draws.</summary>
+    public async ValueTask InitializeAsync()
+    {
+        while (_boat.Session.Now.Review is null)
+        {
+            await Task.Delay(20, Xunit.TestContext.Current.CancellationToken);
+        }
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        Dispose();
+        return ValueTask.CompletedTask;
     }
 
     private HullLines Kept => _boat.Session.Now.Shown.All<HullLines>().Single();
