@@ -1,8 +1,8 @@
 using Orlop.Boat.Things;
 using Orlop.Hull.Measuring;
 using Orlop.Review.Findings;
-using InclinationTest = Orlop.Boat.Things.InclinationTest;
 using static Orlop.Review.Stability.StabilityLines;
+using InclinationTest = Orlop.Boat.Things.InclinationTest;
 
 namespace Orlop.Review.Stability.Checks;
 
