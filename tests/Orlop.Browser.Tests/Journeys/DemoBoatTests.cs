@@ -75,7 +75,7 @@ public sealed partial class DemoBoatTests(ChromiumFixture chromium) : PageTest(c
         await steps.Nth(1).GetByRole(AriaRole.Checkbox).UncheckAsync();
         await Expect(window.Main.Locator("h2.title")).ToContainTextAsync(" 1 of ");
 
-        await window.Main.GetByRole(AriaRole.Link, new() { Name = "Readings" }).ClickAsync();
+        await window.Main.GetByRole(AriaRole.Group, new() { Name = "Part of the record" }).GetByRole(AriaRole.Link, new() { Name = "Readings" }).ClickAsync();
         ILocator row = window.Main.Locator(".reading", new() { HasText = "expect" }).First, box = row.GetByRole(AriaRole.Textbox);
         Match band = Band().Match(await row.Locator(".expect").InnerTextAsync());
         Assert.True(band.Success, await row.InnerTextAsync());
@@ -101,7 +101,7 @@ public sealed partial class DemoBoatTests(ChromiumFixture chromium) : PageTest(c
         Match extra = Milliohms().Match(await likeliest.InnerTextAsync());
         Assert.InRange(double.Parse(extra.Groups[1].Value, CultureInfo.InvariantCulture), 33, 37);
 
-        await window.Main.GetByRole(AriaRole.Link, new() { Name = "Photographs" }).ClickAsync();
+        await window.Main.GetByRole(AriaRole.Group, new() { Name = "Part of the record" }).GetByRole(AriaRole.Link, new() { Name = "Photographs" }).ClickAsync();
         await Expect(window.Main).ToContainTextAsync("Choose what it shows");
         await Expect(window.Main.Locator("input[type=file]")).ToHaveCountAsync(0);
         await window.Main.GetByLabel("Of", new() { Exact = true }).SelectOptionAsync("drying-feed");

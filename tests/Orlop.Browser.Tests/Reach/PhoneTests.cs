@@ -70,7 +70,6 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/alterations?alteration=sampling-winch", Screens.Phone);
         ILocator accept = window.Main.GetByRole(AriaRole.Button, new() { Name = "Accept" });
-        await Expect(accept).Not.ToBeInViewportAsync();
         await window.Page.GetByRole(AriaRole.Navigation, new() { Name = "Alterations" }).GetByRole(AriaRole.Link, new() { Name = "Sampling winch, second draft" }).TapAsync();
         await Expect(window.Page.Locator("#chain-title")).ToHaveTextAsync("Sampling winch, second draft");
         await Expect(accept).ToBeInViewportAsync();
@@ -103,7 +102,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
         await open.First.TapAsync();
         await Expect(open).ToHaveCountAsync(left - 1);
 
-        await window.Main.GetByRole(AriaRole.Link, new() { Name = "Readings" }).TapAsync();
+        await window.Main.GetByRole(AriaRole.Group, new() { Name = "Part of the record" }).GetByRole(AriaRole.Link, new() { Name = "Readings" }).TapAsync();
         ILocator reading = window.Main.Locator(".reading input").First;
         await Expect(reading).ToBeVisibleAsync();
         await AssertTargetsAsync(window, ".reading input");
@@ -112,7 +111,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(reading).ToHaveValueAsync("26.8");
         await Expect(window.Main.Locator(".reading").First.Locator(".stand")).ToBeVisibleAsync();
 
-        await window.Main.GetByRole(AriaRole.Link, new() { Name = "Photographs" }).TapAsync();
+        await window.Main.GetByRole(AriaRole.Group, new() { Name = "Part of the record" }).GetByRole(AriaRole.Link, new() { Name = "Photographs" }).TapAsync();
         await window.Main.GetByLabel("Of", new() { Exact = true }).SelectOptionAsync("drying-feed");
         await Expect(window.Main.Locator("label.upload")).ToBeVisibleAsync();
         await AssertTargetsAsync(window, "label.upload");
