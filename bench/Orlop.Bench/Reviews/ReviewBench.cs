@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using Orlop.Boat;
-using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Networks;
 using Orlop.Review;
@@ -22,10 +21,8 @@ internal static class ReviewBench
 
     public static int Run(TextWriter output)
     {
-        BoatModel? boat = BoatJson.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "sandgrouse.json"))).Boat;
-        if (boat is null)
+        if (DemoBoat.Read(output) is not { } boat)
         {
-            output.WriteLine("The demo boat cannot be read.");
             return 1;
         }
 

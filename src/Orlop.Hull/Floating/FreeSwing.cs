@@ -14,8 +14,6 @@ public sealed record FreeSwing(double? HeelDeg, WeightSlopes Slopes)
     private const double FinestDeg = 1e-7;
     private const int MostSteps = 100;
 
-    private static readonly WeightSlopes Untold = new(double.NaN, double.NaN, double.NaN, double.NaN);
-
     /// <param name="away">Levers to the side she swings to.</param>
     /// <param name="back">Levers to the side she starts at, to that heel at least.</param>
     /// <param name="fromDeg">Heel she is let go at, with its sign.</param>
@@ -26,20 +24,20 @@ public sealed record FreeSwing(double? HeelDeg, WeightSlopes Slopes)
         ArgumentNullException.ThrowIfNull(back);
         if (back.AreaMRad(0, fromDeg) is not { } work || back.At(fromDeg) is not { } start || back.AreaSlopes(0, fromDeg) is not { } workSlopes)
         {
-            return new FreeSwing(null, Untold);
+            return new FreeSwing(null, WeightSlopes.Untold);
         }
 
         if (work <= 0)
         {
-            return new FreeSwing(0, Untold);
+            return new FreeSwing(0, WeightSlopes.Untold);
         }
 
         if (EndOf(away, work) is not { } end)
         {
-            return new FreeSwing(null, Untold);
+            return new FreeSwing(null, WeightSlopes.Untold);
         }
 
-        var spent = away.AreaSlopes(0, end.HeelDeg) ?? Untold;
+        var spent = away.AreaSlopes(0, end.HeelDeg) ?? WeightSlopes.Untold;
         var given = workSlopes - (-start.GzM * RadPerDeg * fromSlopes);
         return new FreeSwing(Math.Abs(end.HeelDeg), 1 / (Math.Abs(end.GzM) * RadPerDeg) * (given - spent));
     }

@@ -7,6 +7,9 @@ namespace Orlop.Hull.Measuring;
 /// <param name="PerKgM">Per metre that it lies higher.</param>
 public readonly record struct WeightSlopes(double PerMassKg, double PerLcgM, double PerTcgM, double PerKgM)
 {
+    /// <summary>Slopes that cannot be told: a deviation from them is not a number, and nothing holds by it.</summary>
+    public static WeightSlopes Untold { get; } = new(double.NaN, double.NaN, double.NaN, double.NaN);
+
     public static WeightSlopes operator -(WeightSlopes a, WeightSlopes b) =>
         new(a.PerMassKg - b.PerMassKg, a.PerLcgM - b.PerLcgM, a.PerTcgM - b.PerTcgM, a.PerKgM - b.PerKgM);
 

@@ -15,7 +15,6 @@ internal sealed class IntactSide
     private const double BendStepDeg = 0.25;
 
     private static readonly WeightSlopes None = new(0, 0, 0, 0);
-    private static readonly WeightSlopes Untold = new(double.NaN, double.NaN, double.NaN, double.NaN);
 
     private readonly LoadedBoat _loaded;
     private readonly RightingCurve _curve;
@@ -45,26 +44,26 @@ internal sealed class IntactSide
         "area-to-30" => Area(0, Math.Min(30, _flooding)),
         "area-to-40" => Area(0, Math.Min(40, _flooding)),
         "area-30-to-40" => Area(Math.Min(30, _flooding), Math.Min(40, _flooding)),
-        "lever-at-30" => _flooding < 30 ? None : At(LeverHeelDeg) is { } point ? _side * point.GzSlopes : Untold,
+        "lever-at-30" => _flooding < 30 ? None : At(LeverHeelDeg) is { } point ? _side * point.GzSlopes : WeightSlopes.Untold,
         "heel-of-greatest-lever" => _greatest is { } heel && heel < _flooding ? HeelOfGreatest(heel) : None,
-        _ => ResultDeviation.SlopesOf(_loaded, boat => RightingCurve.Calculate(_curve.Input with { Boat = boat, ToDeg = 0 }).InitialGmM) ?? Untold,
+        _ => ResultDeviation.SlopesOf(_loaded, boat => RightingCurve.Calculate(_curve.Input with { Boat = boat, ToDeg = 0 }).InitialGmM) ?? WeightSlopes.Untold,
     };
 
     private double LeverHeelDeg => _greatest is { } peak && peak >= 30 && peak <= _flooding ? peak : 30;
 
-    private WeightSlopes Area(double fromDeg, double toDeg) => _curve.AreaSlopes(_side * fromDeg, _side * toDeg) ?? Untold;
+    private WeightSlopes Area(double fromDeg, double toDeg) => _curve.AreaSlopes(_side * fromDeg, _side * toDeg) ?? WeightSlopes.Untold;
 
     // The greatest lever stands where the slope is 0: it moves by the change of slope over the bend.
     private WeightSlopes HeelOfGreatest(double heelDeg)
     {
         if (At(heelDeg - BendStepDeg) is not { } before || At(heelDeg) is not { } peak || At(heelDeg + BendStepDeg) is not { } after)
         {
-            return Untold;
+            return WeightSlopes.Untold;
         }
 
         double step = BendStepDeg * RadPerDeg;
         double bend = _side * (after.GzM + before.GzM - (2 * peak.GzM)) / (step * step);
-        return bend < 0 ? -_side / (2 * step * bend * RadPerDeg) * (after.GzSlopes - before.GzSlopes) : Untold;
+        return bend < 0 ? -_side / (2 * step * bend * RadPerDeg) * (after.GzSlopes - before.GzSlopes) : WeightSlopes.Untold;
     }
 
     private RightingPoint? At(double heelDeg) => _curve.At(_side * heelDeg);

@@ -35,7 +35,7 @@ public sealed class LetGoCheck : ICheck<StabilityView>
         int side = heel < 0 ? -1 : 1;
         RightingCurve away = Levers.To(-side, without.Input!, openings);
         WeightItem weight = new(id, hung.Item!.MassKg, hung.Item.Place);
-        WeightSlopes heels = ResultDeviation.SlopesOf(without, boat => HeelDeg(boat.With(weight), rest.Attitude)) ?? new(double.NaN, double.NaN, double.NaN, double.NaN);
+        WeightSlopes heels = ResultDeviation.SlopesOf(without, boat => HeelDeg(boat.With(weight), rest.Attitude)) ?? WeightSlopes.Untold;
         FreeSwing free = FreeSwing.From(away, Levers.To(side, without.Input!, [], Math.Abs(heel)), heel, heels);
         if (free.HeelDeg is not { } swing)
         {

@@ -19,6 +19,6 @@ public sealed class ListCheck : ICheck<StabilityView>
         double heel = at.Attitude.HeelDeg;
         Banded banded = new(Math.Abs(heel), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeelDeg));
         Sentence found = Sentence.Of($"She lists {Deg(Math.Abs(heel))} {Levers.Name(heel < 0 ? -1 : 1)} {FindingLines.In(loaded.Condition)}");
-        return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostListDeg)!, true, "°", found, []);
+        return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostListDeg)!, true, "°", found, RestLines.Heel(at));
     });
 }

@@ -19,6 +19,6 @@ public sealed class TrimCheck : ICheck<StabilityView>
         double trim = at.Attitude.TrimDeg;
         Banded banded = new(Math.Abs(trim), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.TrimDeg));
         Sentence found = Sentence.Of($"She trims {Deg(Math.Abs(trim))} by the {(trim < 0 ? "head" : "stern")} {FindingLines.In(loaded.Condition)}");
-        return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostTrimDeg)!, true, "°", found, []);
+        return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostTrimDeg)!, true, "°", found, RestLines.Trim(at));
     });
 }

@@ -9,6 +9,17 @@ namespace Orlop.Review.Tests.Stability.Checks;
 
 public sealed class OwnersLimitTests
 {
+    // What the centres give is what she was found to lie at: G plumb over B.
+    [Theory]
+    [InlineData("list", LimitIds.MostListDeg, "Heel at rest")]
+    [InlineData("trim", LimitIds.MostTrimDeg, "Trim at rest")]
+    public void Working_GivesTheAngleFromTheTwoCentres(string checkId, string limitId, string line)
+    {
+        Finding finding = JudgedBox.Of(JudgedBox.Own(limitId, 20), JudgedBox.Bare(tcgM: 0.1, lcgM: 5.3)).Only(checkId);
+        Assert.True(finding.Amounts()[0] > 0.5);
+        Assert.Equal(finding.Amounts()[0], Math.Abs(finding.Number(line)), 1e-8);
+    }
+
     [Theory]
     [InlineData("list")]
     [InlineData("trim")]
