@@ -37,28 +37,28 @@ public sealed class RecordTests : IDisposable
         await _demo.WhenReviewed();
         int before = Locker.Ticks.Count;
         IRenderedComponent<StepsPanel> panel = Steps();
-        panel.Find(".step:not(.done) input").Change(true);
+        await panel.SetAsync(".step:not(.done) input", true);
 
         Assert.Equal(before + 1, Locker.Ticks.Count);
         Assert.Equal(Session.Today, Locker.Ticks[^1].On);
     }
 
     [Fact]
-    public void StepsPanel_TickPastOpenIsolation_AsksOnceAndTicksOnlyWhenTheOwnerSaysSo()
+    public async Task StepsPanel_TickPastOpenIsolation_AsksOnceAndTicksOnlyWhenTheOwnerSaysSo()
     {
         int before = Locker.Ticks.Count;
         IRenderedComponent<StepsPanel> panel = Steps();
         int step = Pack().Steps.ToList().FindIndex(one => one.Kind is not (StepKind.Weigh or StepKind.Isolate or StepKind.ProveDead) && !one.IsDoneOn(Session.Today)) + 1;
-        panel.Find($"#step-{step} input").Change(true);
+        await panel.SetAsync($"#step-{step} input", true);
 
         Assert.Equal(before, Locker.Ticks.Count);
         Assert.Matches("^Steps? 2.* not ticked today", panel.Find($"#step-{step} .ask p").TextContent);
-        panel.FindAll($"#step-{step} .ask button")[1].Click();
+        await panel.PressNamedAsync($"#step-{step} .ask button", "No");
         Assert.Empty(panel.FindAll(".ask"));
         Assert.Equal(before, Locker.Ticks.Count);
 
-        panel.Find($"#step-{step} input").Change(true);
-        panel.Find($"#step-{step} .ask button").Click();
+        await panel.SetAsync($"#step-{step} input", true);
+        await panel.PressAsync($"#step-{step} .ask button");
         Assert.Equal(before + 1, Locker.Ticks.Count);
     }
 
@@ -109,7 +109,7 @@ public sealed class RecordTests : IDisposable
     private static WorkStep Step(string key, StepKind kind) => new() { Key = key, Kind = kind, Text = Orlop.Review.Findings.Sentence.Of($"{key}") };
 
     [Fact]
-    public void StepsPanel_RecordAsBuilt_ChangesTheBoatAsBuilt()
+    public async Task StepsPanel_RecordAsBuilt_ChangesTheBoatAsBuilt()
     {
         Edit edit = Locker.Edits.First(edit => edit.BuiltOn is null && edit.Becomes is not null);
         IRenderedComponent<StepsPanel> panel = Steps();
@@ -118,10 +118,10 @@ public sealed class RecordTests : IDisposable
             panel.FindAll(".built input")[i].Change(true);
         }
 
-        panel.Find(".built button").Click();
+        await panel.PressAsync(".built button");
         Assert.Null(Session.Now.AsBuilt.Find<Alteration>(Locker.Id)!.Edits.First(one => one.Id == edit.Id).BuiltOn);
         Assert.Matches("^Steps? [0-9]+(, [0-9]+)*( and [0-9]+( more)?)? of what you record (is|are) not ticked", panel.Find(".built .ask p").TextContent);
-        panel.Find(".built .ask button").Click();
+        await panel.PressAsync(".built .ask button");
         Assert.Equal(edit.Becomes, Session.Now.AsBuilt.Find(edit.Id));
         Assert.Equal(AlterationStatus.Built, Locker.Status);
     }
@@ -154,15 +154,15 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
-    public void AlterationPanel_NewTrouble_IsAcceptedOnlyOnceAsked()
+    public async Task AlterationPanel_NewTrouble_IsAcceptedOnlyOnceAsked()
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
         IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
         panel.WaitForState(() => panel.Markup.Contains("Accept with 11 new troubles", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
-        panel.FindAll("button").Single(button => button.TextContent.StartsWith("Accept with", StringComparison.Ordinal)).Click();
+        await panel.PressNamedAsync("button", "Accept with");
         Assert.Equal(AlterationStatus.Draft, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
 
-        panel.Find(".ask button").Click();
+        await panel.PressAsync(".ask button");
         Assert.Equal(AlterationStatus.Accepted, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
     }
 
@@ -187,7 +187,7 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
-    public void AlterationPanel_BoatHasMovedOn_ShowsTheClashAndSettlesIt()
+    public async Task AlterationPanel_BoatHasMovedOn_ShowsTheClashAndSettlesIt()
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
         Edit edit = draft.Edits.First(edit => edit.Was is Part && edit.Becomes is not null);
@@ -196,7 +196,7 @@ public sealed class RecordTests : IDisposable
         IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
 
         Assert.Contains("Seen since", panel.Find(".conflict").TextContent, StringComparison.Ordinal);
-        panel.FindAll(".conflict button").Single(button => button.TextContent == "Keep both changes").Click();
+        await panel.PressNamedAsync(".conflict button", "Keep both changes");
         Part becomes = (Part)Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Edits.First(one => one.Id == edit.Id).Becomes!;
         Assert.Equal(("Seen since", ((Part)edit.Becomes!).Place), (becomes.Name, becomes.Place));
     }
