@@ -74,13 +74,13 @@ public sealed class BoatSession : IDisposable
     });
 
     /// <summary>Steps back in the history.</summary>
-    public EditResult Undo() => Step(seen => Store.Undo(seen), "There is nothing further to undo.");
+    public EditResult Undo() => Step(seen => Store.Undo(seen), (left, _) => $"Undone: {left.Summary.TrimEnd('.')}.", "There is nothing further to undo.");
 
     /// <summary>Steps forward again.</summary>
-    public EditResult Redo() => Step(seen => Store.Redo(seen), "There is nothing further to redo.");
+    public EditResult Redo() => Step(seen => Store.Redo(seen), (_, head) => $"Done again: {head.Summary.TrimEnd('.')}.", "There is nothing further to redo.");
 
     /// <summary>Makes a revision of the history the head.</summary>
-    public EditResult GoTo(long number) => Step(seen => Store.GoTo(seen, number), "That revision is the head already.");
+    public EditResult GoTo(long number) => Step(seen => Store.GoTo(seen, number), (_, head) => $"Gone to revision {head.Number}: {head.Summary.TrimEnd('.')}.", "That revision is the head already.");
 
     public void Dispose()
     {
@@ -120,11 +120,15 @@ public sealed class BoatSession : IDisposable
             : Commit($"{seen.Title}: {summary}", [BoatEdits.Replace(seen, becomes)]);
     }
 
-    private EditResult Step(Func<long, StepResult> step, string nothingFurther) => Try(() => step(Store.Head.Number).Outcome switch
+    private EditResult Step(Func<long, StepResult> step, Func<Revision, Revision, string> done, string nothingFurther) => Try(() =>
     {
-        StepOutcome.Moved => new EditKept(),
-        StepOutcome.NothingFurther => new EditRefused(nothingFurther),
-        _ => new EditRefused("The boat was changed elsewhere just now. Look at the newest revision and decide again."),
+        Revision left = Store.Head;
+        return step(left.Number) switch
+        {
+            { Outcome: StepOutcome.Moved, Head: var head } => new EditKept(done(left, head)),
+            { Outcome: StepOutcome.NothingFurther } => new EditRefused(nothingFurther),
+            _ => new EditRefused("The boat was changed elsewhere just now. Look at the newest revision and decide again."),
+        };
     });
 
     private static EditResult Try(Func<EditResult> work)

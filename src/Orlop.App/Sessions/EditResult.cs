@@ -10,7 +10,8 @@ public abstract record EditResult
 }
 
 /// <summary>The edit is on the disk.</summary>
-public sealed record EditKept : EditResult;
+/// <param name="What">What was done, where the owner did not type it: what an undo took back.</param>
+public sealed record EditKept(string? What = null) : EditResult;
 
 /// <summary>Nothing was kept: the things are no longer as they were seen.</summary>
 public sealed record EditClashed(IReadOnlyList<Clash> Clashes) : EditResult;

@@ -45,14 +45,15 @@ public sealed record FindingRow
     public static FindingRow Of(PairedFinding pair, BoatModel boat, bool isAltered, DisplayUnits units, CultureInfo culture)
     {
         Finding shown = pair.Shown;
+        bool isSameInAll = SameInAll.Is((pair.After ?? pair.Before)!, boat, units, culture);
         string thing = ElementIds.ThingOf(pair.SubjectId);
         return new FindingRow
         {
             Pair = pair,
             SubjectTitle = boat.Find(thing)?.Title ?? thing,
             Verdict = shown.Verdict,
-            Headline = SentenceText.Of(shown.Headline, units, culture),
-            Condition = shown.ConditionId is { } id ? boat.Find(id)?.Title ?? id : null,
+            Headline = isSameInAll ? SameInAll.Headline(shown, boat, units, culture) : SentenceText.Of(shown.Headline, units, culture),
+            Condition = shown.ConditionId is { } id && !isSameInAll ? boat.Find(id)?.Title ?? id : null,
             Use = Share(UseOf(shown), culture),
             Was = isAltered ? WasText(pair, culture) : null,
         };

@@ -13,6 +13,9 @@ public sealed record NextStep(string Text, string? ThingId = null, string? Field
     /// <summary>The next step for a boat; null when she has what the review needs to begin.</summary>
     public static NextStep? For(BoatModel boat) => Particulars(boat) ?? Judging(boat) ?? Electrics(boat);
 
+    /// <summary>The next step for her electrics alone: her size has no part in them.</summary>
+    public static NextStep? ForElectrics(BoatModel boat) => Electrics(boat) ?? Judging(boat);
+
     private static NextStep? Particulars(BoatModel boat) => boat.Particulars switch
     {
         null => new NextStep("Add the particulars of the boat: length, breadth, depth and draught set the scale of everything."),
@@ -30,10 +33,10 @@ public sealed record NextStep(string Text, string? ThingId = null, string? Field
     private static NextStep? Electrics(BoatModel boat)
     {
         BatteryBank? bank = boat.All<BatteryBank>().FirstOrDefault();
-        return bank is null ? new NextStep("Add the battery: every circuit begins there.")
+        return bank is null ? new NextStep("Add the battery with “Add a thing” on the Boat page: every circuit begins there.")
             : bank.InternalResistanceOhm is null ? new NextStep($"Measure the internal resistance of {bank.Title}: switch a known load on and read the voltage step at the posts. Fault currents rest on it.", bank.Id, "internalResistanceOhm")
             : bank.OpenCircuit.Count == 0 ? new NextStep($"Give the open-circuit voltage of {bank.Title} over its charge, from its maker's sheet; every voltage rests on it.", bank.Id, "openCircuit")
-            : !boat.All<Part>().Any(part => Poles.Taking(part) is not null) ? new NextStep("Draw the first circuit on the Electrics page.")
+            : !boat.All<Part>().Any(part => Poles.Taking(part) is not null) ? new NextStep("Draw the first circuit with “New circuit” on the Electrics page.")
             : null;
     }
 }

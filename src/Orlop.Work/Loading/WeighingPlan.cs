@@ -29,7 +29,7 @@ public sealed class WeighingPlan
         // At the berth rather than under way or ashore, with nothing on the hook.
         Condition = scope.AsAltered.All<Condition>()
             .OrderBy(condition => (condition.EngineRuns ? 1 : 0) + (condition.OnShore ? 1 : 0) + (Hangs(scope.AsAltered, condition) ? 2 : 0)).FirstOrDefault();
-        Weigh = [.. scope.Changes.Select(change => change.Edit.Becomes).OfType<Thing>().DistinctBy(thing => thing.Id).Select(Line).OfType<WeighLine>()];
+        Weigh = [.. scope.Changes.Where(change => change.Edit.Becomes is not null).DistinctBy(change => change.Id).Select(change => Line(change.Edit)).OfType<WeighLine>()];
         MovedKg = Condition is null ? 0 : Moved(scope.Before, scope.AsAltered, Condition);
         Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
         HasHull = scope.AsAltered.All<HullLines>().Any();
@@ -79,17 +79,25 @@ public sealed class WeighingPlan
         return new PredictedFreeboard(mark.Name, mark.Mark, mark.HeightM, mark.HeightM - half, mark.HeightM + half);
     }
 
-    private static WeighLine? Line(Thing thing)
+    private static WeighLine? Line(Edit edit)
     {
+        Thing thing = edit.Becomes!;
         (bool isWeighed, Quantity? mass) = thing switch
         {
             Gear gear => (true, gear.MassKg),
             Deadweight deadweight => (true, deadweight.MassKg),
             BatteryBank or Inverter or ElectricLoad or Charger => (true, ((Part)thing).MassKg),
+            // A small part is weighed where a mass is what the draft typed in.
+            Part part => (edit.Was is Part was && was.MassKg?.Value != part.MassKg?.Value, part.MassKg),
             _ => (false, null),
         };
-        return !isWeighed || mass is { Known: not (Knowledge.Estimated or Knowledge.Guessed) } ? null
-            : new WeighLine(thing.Id, thing.Title, mass?.Value, mass is null ? Sentence.Of($"nobody has said what it weighs") : Sentence.Of($"taken as {new Amount(mass.Value, "Kg")}, {Wording.Of(mass.Known)}"));
+        return !isWeighed || mass is { Known: Knowledge.Measured or Knowledge.Sheet } ? null
+            : new WeighLine(thing.Id, thing.Title, mass?.Value, mass switch
+            {
+                null => Sentence.Of($"nobody has said what it weighs"),
+                { Known: Knowledge.Exact } => Sentence.Of($"taken as {new Amount(mass.Value, "Kg")}, and nobody has said how that is known"),
+                _ => Sentence.Of($"taken as {new Amount(mass.Value, "Kg")}, {Wording.Of(mass.Known)}"),
+            });
     }
 
     private static bool Hangs(BoatModel boat, Condition condition) =>

@@ -6,6 +6,7 @@ using Orlop.Review.Findings;
 using Orlop.Work.Bring;
 using Orlop.Work.Ends;
 using Orlop.Work.Labels;
+using Orlop.Work.Loading;
 using Orlop.Work.Readings;
 using Orlop.Work.Steps;
 
@@ -36,6 +37,7 @@ public static class PackJson
             ["ends"] = List(pack.Ends, Of),
             ["labels"] = List(pack.Labels, label => Of(label, text)),
             ["readings"] = List(pack.Readings, reading => Of(reading, text)),
+            ["freeboards"] = List(pack.Weights.Freeboards(), mark => Of(mark, pack.Weights.Condition!.Id)),
         }.ToJsonString(Options);
     }
 
@@ -114,6 +116,18 @@ public static class PackJson
         ["least"] = reading.Expected?.Least.Value,
         ["most"] = reading.Expected?.Most.Value,
         ["whyNot"] = reading.WhyNot,
+    };
+
+    private static JsonObject Of(PredictedFreeboard mark, string conditionId) => new()
+    {
+        ["mark"] = mark.Name,
+        ["condition"] = conditionId,
+        ["xM"] = mark.Mark.XM,
+        ["yM"] = mark.Mark.YM,
+        ["zM"] = mark.Mark.ZM,
+        ["nominalM"] = mark.NominalM,
+        ["leastM"] = mark.LeastM,
+        ["mostM"] = mark.MostM,
     };
 
     private static JsonObject? Of(Amount? amount) => amount is null ? null : new JsonObject { ["value"] = amount.Value, ["suffix"] = amount.Suffix };

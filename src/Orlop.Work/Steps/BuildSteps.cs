@@ -15,6 +15,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
 {
     public IEnumerable<WorkStep> All() =>
     [
+        .. PlugSteps.Pull(scope, isolation),
         .. scope.Of(ChangeKind.Remove).OrderByDescending(change => change.Thing is Cable).ThenByDescending(change => change.Thing is Link).Select(Remove),
         .. scope.Changes.Where(change => change.ReplacesCable).Select(TakeOutOldCable),
         .. scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange).OrderByDescending(change => change.Thing is Gear).ThenByDescending(change => change.Thing is Way).Select(Fit),
@@ -70,7 +71,12 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         };
         return step with
         {
-            Details = thing.Note is { Length: > 0 } note ? [.. FitDetails(thing), Sentence.Of($"{note}")] : FitDetails(thing),
+            Details =
+            [
+                .. change.Kind == ChangeKind.Move && thing is Part moved ? Leads.Reach(scope, moved) : [],
+                .. FitDetails(thing),
+                .. thing.Note is { Length: > 0 } note ? new[] { Sentence.Of($"{note}") } : [],
+            ],
             Cautions =
             [
                 .. change.Kind == ChangeKind.Fit ? thing is BatteryBank ? [Cautions.Battery] : [] : Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(thing)),

@@ -22,6 +22,7 @@ internal static class FinishSteps
         .. ends.IsEmpty ? [] : Tests(scope, ends),
         .. Energise(scope, isolation),
         .. readings.GroupBy(reading => reading.ConditionId).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition])),
+        .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
         HandOver(scope),
     ];
@@ -54,9 +55,15 @@ internal static class FinishSteps
     private static IEnumerable<WorkStep> Energise(PackScope scope, WorkIsolation isolation)
     {
         ImmutableArray<Part> devices = [.. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>()
-            .Where(part => scope.IsNewBattery(part.Id) || part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover or PlugAndSocket)
+            .Where(part => scope.IsNewBattery(part.Id) || part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover)
             .OrderBy(part => scope.StepsFrom(part.At(part.TerminalNames[0]).ToString()))];
-        Opening[] closing = [.. isolation.Result is { } plan ? ClosingOrder.Devices(plan) : []];
+        foreach (WorkStep mate in PlugSteps.Mate(scope, isolation))
+        {
+            yield return mate;
+        }
+
+        // A plug that the plan pulled goes in before whatever else is closed, as every plug does.
+        Opening[] closing = [.. (isolation.Result is { } plan ? ClosingOrder.Devices(plan) : []).OrderByDescending(opening => opening.Means == OpeningMeans.Unplug)];
         for (int i = 0; i < closing.Length; i++)
         {
             yield return Close(scope, closing[i]);
@@ -76,7 +83,6 @@ internal static class FinishSteps
                 {
                     Protection { Means: ProtectionMeans.Fuse } fuse => Sentence.Of($"Put in the {new Amount(fuse.RatedA.Value, "A")} fuse: {scope.Words.Located(fuse.Id)}."),
                     BatteryBank => Sentence.Of($"Put the leads on the posts of {scope.Words.Located(device.Id)}: plus first, minus last."),
-                    PlugAndSocket => Sentence.Of($"Plug in {scope.Words.Located(device.Id)}."),
                     _ => Sentence.Of($"Switch on {scope.Words.Located(device.Id)}."),
                 },
                 Details = [Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity.")],
@@ -111,8 +117,18 @@ internal static class FinishSteps
         Key = $"restore:{opening.Id}",
         Kind = StepKind.Energise,
         Text = Sentence.Of($"{IsolationWords.Close(scope.Words, opening, scope.Whole.Find(opening.Id))}"),
+        Details = opening.Means == OpeningMeans.Unplug ? [PlugSteps.Fed] : [],
         Cautions = opening.Means == OpeningMeans.LiftBatteryLead ? [Cautions.Battery] : [],
         About = [ElementIds.ThingOf(opening.Id)],
+    };
+
+    private static WorkStep TryMoved(ElectricLoad load) => new()
+    {
+        Key = $"try:{load.Id}",
+        Kind = StepKind.Commission,
+        Text = Sentence.Of($"Try {load.Title} where it now stands: it runs, nothing pulls or chafes its lead, nothing gets warm that should not."),
+        Details = [Sentence.Of($"{CommissionSteps.RunLimit}")],
+        About = [load.Id],
     };
 
     private static WorkStep HandOver(PackScope scope) => new()
