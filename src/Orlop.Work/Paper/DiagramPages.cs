@@ -10,8 +10,11 @@ namespace Orlop.Work.Paper;
 /// <summary>The one-line diagram of the circuits touched.</summary>
 internal static class DiagramPages
 {
-    // Drawing units (1/96 in) between the margins of an upright page: a wider drawing would be made smaller there, so it gets a page on its side.
+    // Drawing units (1/96 in) between the margins of an upright page.
     private const double UprightWidth = 690;
+
+    // A wider drawing is made smaller there down to this, which leaves its letters (10.5 units) 2.2 mm; beyond, it gets a page on its side.
+    private const double LeastScale = 0.8;
 
     // A small drawing is not blown up beyond this.
     private const double MostScale = 1.6;
@@ -25,7 +28,7 @@ internal static class DiagramPages
         }
 
         Drawn[] rows = [.. Diagrams(pack, options)];
-        bool isOnItsSide = rows.Any(row => row.Width > UprightWidth);
+        bool isOnItsSide = rows.Any(row => row.Width * LeastScale > UprightWidth);
         html.Open("section", ("class", isOnItsSide ? "wide" : "follows"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
         foreach (Drawn row in rows)
         {

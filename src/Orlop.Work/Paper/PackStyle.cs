@@ -93,7 +93,7 @@ internal static class PackStyle
         .basis li{margin:.7mm 0}
         .levers{break-inside:avoid}
         .levers .drawing{width:100%;height:auto;display:block}
-        #sources,#freeboards{break-inside:avoid}
+        #sources li{break-inside:avoid}
         #sources ul{font-size:8.5pt;line-height:1.25;margin:0;padding-left:4mm}
         .parts a{display:inline-block;padding:2.5mm 3mm 2.5mm 0;color:#000}
         .row{break-inside:avoid;margin:0 0 1mm}

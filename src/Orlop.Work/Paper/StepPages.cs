@@ -13,8 +13,7 @@ internal static class StepPages
 
     public static void Write(HtmlText html, WorkPack pack, PackText text, DateOnly day)
     {
-        // What is carried to the boat starts on a sheet of its own, unless nothing stands before it.
-        html.Open("section", [("id", "steps"), .. pack.Bring.IsEmpty && pack.Cuts.IsEmpty ? new[] { ("class", "follows") } : []]).Put("h2", "Steps");
+        html.Open("section", ("class", "follows"), ("id", "steps")).Put("h2", "Steps");
         html.Put("p", "In this order. Tick, write the time, your initials and what you read. If something is not as the step says, stop and write it down.");
         ImmutableArray<ImmutableArray<StepCaution>> cautions = StepCaution.Of([.. pack.Steps.Select(step => IsBehind(step, day) ? step with { Cautions = [] } : step)]);
         StepKind? kind = null;

@@ -22,6 +22,18 @@ public sealed class BoatSessionTests : IDisposable
     }
 
     [Fact]
+    public void UndoAndRedo_SayWhatWasTakenBackAndDoneAgain()
+    {
+        Session.OpenDraft("draft");
+        Session.Edit("weigh it", new ThingChange(_opened.Chest, _opened.Chest with { MassKg = 44 }));
+        string draft = Session.Now.Draft!.Title;
+
+        Assert.Equal($"Undone: {draft}: weigh it.", Assert.IsType<EditKept>(Session.Undo()).What);
+        Assert.Equal($"Done again: {draft}: weigh it.", Assert.IsType<EditKept>(Session.Redo()).What);
+        Assert.Null(Assert.IsType<EditKept>(Session.Edit("again", new ThingChange(_opened.Chest, _opened.Chest with { MassKg = 45 }))).What);
+    }
+
+    [Fact]
     public void Edit_DraftOpen_GoesIntoTheDraftOnly()
     {
         Session.OpenDraft("draft");

@@ -1,5 +1,7 @@
 using Orlop.Boat;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review;
 using Orlop.Review.Stability;
@@ -22,6 +24,31 @@ public sealed class WeighingPlanTests
         WorkStep step = Winch.Steps[0];
         Assert.Equal(("weigh:all", StepKind.Weigh), (step.Key, step.Kind));
         Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.Lifting && caution.Text.Contains("hook", StringComparison.Ordinal));
+    }
+
+    /// <summary>A mass typed into a draft without a word on how it is known is no weighing.</summary>
+    [Fact]
+    public void Weigh_DraftThatOnlyTypesMasses_ListsEachThatNobodyHasWeighed()
+    {
+        Gear chest = Boats.Small.Find<Gear>("chest")!;
+        Protection fuse = Boats.Small.Find<Protection>("main-fuse")!;
+        Alteration typed = new() { Id = "typed", Edits = [BoatEdits.Replace(chest, chest with { MassKg = 55 }), BoatEdits.Replace(fuse, fuse with { MassKg = 0.4 })] };
+        Alteration weighed = typed with { Edits = [BoatEdits.Replace(chest, chest with { MassKg = new Quantity(55, Knowledge.Measured) })] };
+
+        WorkStep step = Boats.Plan(Boats.Small, typed).Steps.Single(step => step.Key == "weigh:all");
+        Assert.Equal(["chest", "main-fuse"], step.About);
+        Assert.Contains(step.Details, detail => detail.ToString().Contains("nobody has said how that is known", StringComparison.Ordinal));
+        Assert.DoesNotContain(Boats.Plan(Boats.Small, weighed).Steps, step => step.Key == "weigh:all");
+    }
+
+    [Fact]
+    public void Json_HasTheFreeboardsThatThePackAsksFor()
+    {
+        System.Text.Json.Nodes.JsonArray marks = System.Text.Json.Nodes.JsonNode.Parse(PackJson.Write(Winch, new(Boats.Day, "1")))!["freeboards"]!.AsArray();
+        IReadOnlyList<PredictedFreeboard> expected = Winch.Weights.Freeboards();
+
+        Assert.NotEmpty(expected);
+        Assert.Equal(expected.Select(mark => (mark.Name, mark.NominalM, mark.LeastM, mark.MostM)), marks.Select(mark => ((string)mark!["mark"]!, (double)mark["nominalM"]!, (double)mark["leastM"]!, (double)mark["mostM"]!)));
     }
 
     [Fact]

@@ -85,11 +85,11 @@ public class PaperFlowTests
     }
 
     [Fact]
-    public void Render_OnlyStepsDiagramsOnTheirSideAndLabels_StartAPage()
+    public void Render_OnlyDiagramsOnTheirSideAndLabels_StartAPage()
     {
         string[] starts = [.. Page(Html).Descendants("section").Where(section => section.Attribute("class")?.Value.Split(' ').Contains("follows") != true).Select(section => section.Attribute("id")!.Value)];
-        Assert.Subset(new HashSet<string> { "steps", "drawing", "labels" }, starts.ToHashSet());
-        Assert.Contains("steps", starts);
+        Assert.Subset(new HashSet<string> { "drawing", "labels" }, starts.ToHashSet());
+        Assert.Contains("labels", starts);
     }
 
     [Fact]
