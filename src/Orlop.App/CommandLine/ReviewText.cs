@@ -8,6 +8,17 @@ internal static class ReviewText
 {
     public static void Write(TextWriter output, FindingsView view)
     {
+        if (view.Untold.Count > 0)
+        {
+            output.WriteLine($"What is still to be told: {view.Untold.Count}");
+            foreach (UntoldInput one in view.Untold)
+            {
+                output.WriteLine(Plain($"  {one.Text}: {one.Waiting}"));
+            }
+
+            output.WriteLine();
+        }
+
         foreach (FindingsGroup group in view.Groups)
         {
             output.WriteLine($"{group.Title}: {group.Rows.Count}");
