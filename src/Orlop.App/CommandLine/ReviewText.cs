@@ -8,17 +8,6 @@ internal static class ReviewText
 {
     public static void Write(TextWriter output, FindingsView view)
     {
-        if (view.Untold.Count > 0)
-        {
-            output.WriteLine($"What is still to be told: {view.Untold.Count}");
-            foreach (UntoldInput one in view.Untold)
-            {
-                output.WriteLine(Plain($"  {one.Text}: {one.Waiting}"));
-            }
-
-            output.WriteLine();
-        }
-
         foreach (FindingsGroup group in view.Groups)
         {
             output.WriteLine($"{group.Title}: {group.Rows.Count}");
@@ -33,6 +22,17 @@ internal static class ReviewText
                 {
                     output.WriteLine(Plain(entry.Missing is null ? $"  {Wording.Of(row.Verdict),-8}{row.Use,8}  {Line(row)}" : $"{"",22}{Line(row)}"));
                 }
+            }
+
+            output.WriteLine();
+        }
+
+        if (view.Untold.Count >= UntoldInput.LeastListed)
+        {
+            output.WriteLine($"What is still to be told: {view.Untold.Count}");
+            foreach (UntoldInput one in view.Untold)
+            {
+                output.WriteLine(Plain($"  {one.Text}: {one.Waiting}"));
             }
 
             output.WriteLine();

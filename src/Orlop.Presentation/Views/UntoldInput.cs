@@ -10,6 +10,9 @@ namespace Orlop.Presentation.Views;
 /// <param name="WaitingCount">Findings that wait for it, alone or with others.</param>
 public sealed record UntoldInput(InputRow Input, bool IsThere, int AloneCount, int WaitingCount)
 {
+    /// <summary>From how many on they are listed: one alone stands with the findings that wait for it.</summary>
+    public const int LeastListed = 2;
+
     /// <summary>"House bank: type in the internal resistance".</summary>
     public string Text => Input.Ask.Length == 0 ? Input.Title : $"{Input.Title}: {char.ToLowerInvariant(Input.Ask[0])}{Input.Ask[1..]}";
 
