@@ -24,7 +24,7 @@ public sealed class QuantityTextFormatTests
     [InlineData(0.06594, "M", DisplayUnits.Us, "2.6\u00A0in")]
     [InlineData(1.4499, "Deg", DisplayUnits.Metric, "1.4°")]
     [InlineData(0.031, "Deg", DisplayUnits.Metric, "0.03°")]
-    [InlineData(0.06594, "V", DisplayUnits.Metric, "65.9\u00A0mV")]
+    [InlineData(0.06594, "V", DisplayUnits.Metric, "0.0659\u00A0V")]
     [InlineData(double.NaN, "M", DisplayUnits.Metric, "unknown")]
     [InlineData(double.PositiveInfinity, "Deg", DisplayUnits.Metric, "unknown")]
     public void Result_HasNoMoreDigitsThanItMeans(double value, string suffix, DisplayUnits units, string shown) =>
