@@ -18,9 +18,9 @@ internal static class SmallBoat
             new Condition { Id = "in-use", Name = "In use", ChargeFraction = 0.8, LowestChargeFraction = 0.4 },
             new Space { Id = "cabin", Use = SpaceUse.Dry, From = new Place(0, -1, 0), To = new Place(4, 1, 2), AmbientC = 25 },
             Battery("bank"),
-            new Protection { Id = "fuse", Means = ProtectionMeans.Fuse, RatedA = fuseA, RatedV = 58, BreakingA = 2000, Gates = "blade-type-c", ResistanceOhm = 0.005 },
+            new Protection { Id = "fuse", Means = ProtectionMeans.Fuse, RatedA = fuseA, RatedV = 58, BreakingA = 2000, Gates = "blade-type-c", ResistanceOhm = 0.005, Place = new Place(1, 0, 1) },
             new Link { Id = "strap", From = new Terminal("bank", "+"), To = new Terminal("fuse", "in"), LengthM = 0.05, ResistanceOhm = 0.0002 },
-            new Busbar { Id = "minus", RatedA = 100, IsBonded = true },
+            new Busbar { Id = "minus", RatedA = 100, IsBonded = true, Place = new Place(1, 0.1, 1) },
             new Link { Id = "minus-strap", From = new Terminal("bank", "-"), To = new Terminal("minus", "bar"), LengthM = 0.05, ResistanceOhm = 0.0002 },
             Lamp("lamp", runningA),
             LampCable("lamp-cable", "lamp"),
@@ -45,6 +45,7 @@ internal static class SmallBoat
         RunningA = runningA is { } current ? current : (Quantity?)null,
         StartRatio = 1,
         LeastV = 10,
+        Place = new Place(2, 0, 1.5),
         Uses = [new LoadUse("in-use", 1)],
     };
 

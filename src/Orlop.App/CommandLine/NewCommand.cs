@@ -17,7 +17,7 @@ internal static class NewCommand
         Option<string?> beam = new("--beam") { Description = "Greatest breadth." };
         Option<string?> depth = new("--depth") { Description = "Depth amidships, base line to deck edge." };
         Option<string?> draught = new("--draught") { Description = "Draught as she usually floats." };
-        Option<string> material = new("--material") { Description = "steel, aluminium, grp, wood or other.", DefaultValueFactory = _ => "steel" };
+        Option<string?> material = new("--material") { Description = "steel, aluminium, grp, wood or other; left out, it is not known." };
         material.AcceptOnlyFromAmong("steel", "aluminium", "grp", "wood", "other");
         Option<string> practice = new("--practice") { Description = "iso-small-craft, us-federal or owner.", DefaultValueFactory = _ => "iso-small-craft" };
         practice.AcceptOnlyFromAmong("iso-small-craft", "us-federal", "owner");
@@ -34,7 +34,7 @@ internal static class NewCommand
                 Length("--beam", parsed.GetValue(beam), typedIn),
                 Length("--depth", parsed.GetValue(depth), typedIn),
                 Length("--draught", parsed.GetValue(draught), typedIn),
-                Enum.Parse<HullMaterial>(parsed.GetValue(material)!, ignoreCase: true),
+                parsed.GetValue(material) is { } hull ? Enum.Parse<HullMaterial>(hull, ignoreCase: true) : null,
                 parsed.GetValue(practice)!);
             using BoatStore store = BoatStore.Create(path, boat.Make(), "A new boat");
             streams.Out.WriteLine($"Made {store.Path}. Open it with: orlop serve {CommandFiles.Typed(path)}");

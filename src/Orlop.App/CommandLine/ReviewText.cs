@@ -27,6 +27,17 @@ internal static class ReviewText
             output.WriteLine();
         }
 
+        if (view.Untold.Count >= UntoldInput.LeastListed)
+        {
+            output.WriteLine($"What is still to be told: {view.Untold.Count}");
+            foreach (UntoldInput one in view.Untold)
+            {
+                output.WriteLine(Plain($"  {one.Text}: {one.Waiting}"));
+            }
+
+            output.WriteLine();
+        }
+
         output.WriteLine(view.Summary);
         output.WriteLine(view.Caution);
     }

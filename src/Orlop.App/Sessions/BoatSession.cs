@@ -19,6 +19,7 @@ public sealed class BoatSession : IDisposable
     private readonly ITimer _poll;
     private CancellationTokenSource _reviewing = new();
     private bool _isDisposed;
+    private bool _wasChosen;
     private string? _draftId;
     private BoatSnapshot _now;
 
@@ -51,8 +52,21 @@ public sealed class BoatSession : IDisposable
     /// <summary>Opens a draft, so that edits go into it; null closes it.</summary>
     public void OpenDraft(string? alterationId)
     {
+        _wasChosen = true;
         _draftId = alterationId;
         Advance();
+    }
+
+    /// <summary>
+    /// Opens the draft that a window remembers from before the program was started again; not where a window has chosen since, nor where
+    /// it is no longer there, built or dropped.
+    /// </summary>
+    public void OpenRemembered(string alterationId)
+    {
+        if (!_wasChosen && Now.AsBuilt.Find<Alteration>(alterationId) is { Status: not (AlterationStatus.Built or AlterationStatus.Dropped) })
+        {
+            OpenDraft(alterationId);
+        }
     }
 
     /// <summary>Keeps changes: in the open draft where they change the boat herself, else in the boat as built.</summary>

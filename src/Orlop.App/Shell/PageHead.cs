@@ -1,6 +1,6 @@
 namespace Orlop.App.Shell;
 
-/// <summary>What a page puts into the header of its own window: which alteration it looks at, and a message.</summary>
+/// <summary>What a page puts into the header of its own window: which alteration it looks at, the condition chosen, and a message.</summary>
 public sealed class PageHead
 {
     /// <summary>Something in it has changed.</summary>
@@ -11,6 +11,9 @@ public sealed class PageHead
 
     /// <summary>Where what is done on the page is kept, as the end of a sentence, whatever edits go into; null where edits go where the header says.</summary>
     public string? Keeps { get; private set; }
+
+    /// <summary>The condition last chosen in this window; null while none was.</summary>
+    public string? ConditionId { get; private set; }
 
     /// <summary>What was last told; null when nothing is.</summary>
     public Message? Told { get; private set; }
@@ -23,6 +26,16 @@ public sealed class PageHead
         {
             LooksAtId = alterationId;
             Keeps = keeps;
+            Changed?.Invoke();
+        }
+    }
+
+    /// <summary>A condition is chosen, for every page of this window that shows one.</summary>
+    public void ChooseCondition(string? conditionId)
+    {
+        if (ConditionId != conditionId)
+        {
+            ConditionId = conditionId;
             Changed?.Invoke();
         }
     }

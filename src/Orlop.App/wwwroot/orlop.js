@@ -1,7 +1,17 @@
-// What the browser must do itself: keys, and remembering the units. Drawings: drawing.js.
+// What the browser must do itself: keys, and remembering the units and what was chosen in this window. Drawings: drawing.js.
 
 export function rememberUnits(units) {
   document.cookie = `units=${units}; path=/; max-age=31536000; samesite=strict`;
+}
+
+// What was chosen in this window outlives the program, and ends with the window.
+export function rememberChoice(name, id) {
+  if (id) sessionStorage.setItem(`orlop-${name}`, id);
+  else sessionStorage.removeItem(`orlop-${name}`);
+}
+
+export function rememberedChoice(name) {
+  return sessionStorage.getItem(`orlop-${name}`);
 }
 
 export function listenForUndo(header) {

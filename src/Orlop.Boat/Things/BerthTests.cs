@@ -35,7 +35,7 @@ public sealed record AboardItem(
     Place Place,
     [property: Allowed(0, 100_000)] double DeviationKg = 0,
     [property: Allowed(0, 20)] double PlaceDeviationM = 0,
-    bool IsCarried = false);
+    [property: Description("It was carried, and is no part of the empty boat.")] bool IsCarried = false);
 
 /// <summary>Heights of marks over calm water, four or more, at both ends and on both sides.</summary>
 [Kind("freeboard-survey")]
@@ -99,4 +99,4 @@ public sealed record InclinedReading(
     [property: Allowed(-5, 5)] double? DeflectionM = null,
     [property: Allowed(0.2, 20)] double? PendulumM = null,
     [property: Allowed(-16, 16)] double? HeelDeg = null,
-    bool IsLeftOut = false);
+    [property: Description("It is kept, and left out of the result.")] bool IsLeftOut = false);

@@ -54,7 +54,7 @@ public sealed record HullOpening : Thing
     [Description("Its lowest edge: where water first comes in. A through-hull: its centre.")]
     public Place? Place { get; init; }
 
-    [Description("Shut, it keeps water out while under.")]
+    [Description("It keeps water out while it is shut and under.")]
     public bool? IsTightWhenShut { get; init; }
 
     [Description("The conditions in which it is shut; open in all others."), RefersTo(typeof(Condition))]

@@ -8,7 +8,7 @@ namespace Orlop.Boat.Things;
 /// <param name="BeamM">Greatest breadth in m.</param>
 /// <param name="DepthM">Depth amidships in m.</param>
 /// <param name="DraughtM">Draught in m.</param>
-/// <param name="Material">What the hull is made of.</param>
+/// <param name="Material">What the hull is made of; null where nobody said.</param>
 /// <param name="Practice">Name of the practice she is judged by.</param>
 public sealed record NewBoat(
     string? Name,
@@ -16,7 +16,7 @@ public sealed record NewBoat(
     Quantity? BeamM = null,
     Quantity? DepthM = null,
     Quantity? DraughtM = null,
-    HullMaterial Material = HullMaterial.Steel,
+    HullMaterial? Material = null,
     string Practice = "iso-small-craft")
 {
     // Common practice, no source: a bank is not used below these.

@@ -25,8 +25,8 @@ public sealed record Particulars : Thing
     [Description("Weight of the boat as she usually floats."), Allowed(20, 500_000)]
     public Quantity? DisplacementKg { get; init; }
 
-    [Description("What the hull is made of; a metal hull matters to bonding and faults.")]
-    public HullMaterial Material { get; init; } = HullMaterial.Steel;
+    [Description("What the hull is made of; a metal hull matters to bonding and faults. Left out, it is not known.")]
+    public HullMaterial? Material { get; init; }
 
     [Description("Year of build."), Allowed(1800, 2100)]
     public int? BuiltYear { get; init; }

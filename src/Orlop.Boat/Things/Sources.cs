@@ -26,6 +26,9 @@ public sealed record BatteryBank : Part
     [Description("Open-circuit voltage over charge, from empty to full; at least two points.")]
     public ValueList<ChargePoint> OpenCircuit { get; init; } = [];
 
+    [Description("How its open-circuit voltages are known: measured at rest, from its maker's sheet, or guessed: usual for the chemistry, from memory.")]
+    public Knowledge? OpenCircuitKnown { get; init; }
+
     [Description("Voltage at which its own guard cuts it off."), Allowed(0, 1000)]
     public Quantity? CutOffV { get; init; }
 

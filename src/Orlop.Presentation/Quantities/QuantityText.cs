@@ -9,6 +9,11 @@ public static class QuantityText
     /// <summary>What is shown for a value that is missing or not finite.</summary>
     public const string Unknown = "unknown";
 
+    private const int CentimetreDecimals = 2;
+    private const int MillimetreDecimals = 3;
+    private const int AngleDecimals = 1;
+    private const int MostDecimals = 15;
+
     /// <summary>
     /// Reads typed text for a property with this unit suffix. "about", "~" and "?" say how well it is known, "±" that it was
     /// measured. A number without a unit is in the field's display unit, which the remark states.
@@ -43,6 +48,32 @@ public static class QuantityText
 
     /// <summary>As <see cref="Format(double, string, DisplayUnits, CultureInfo)"/>, with no-break spaces: for text that is read and not typed.</summary>
     public static string Shown(double value, string suffix, DisplayUnits units, CultureInfo culture) => Unbroken(Format(value, suffix, units, culture));
+
+    /// <summary>
+    /// A number that was worked out, for a headline, a table or a line of working, with no more digits than it means: a length to the millimetre, from a
+    /// metre up to the centimetre; an angle to a tenth of a degree. What that would make nothing keeps one digit. With no-break spaces.
+    /// </summary>
+    public static string Result(double value, string suffix, DisplayUnits units, CultureInfo culture) => Shown(
+        suffix switch
+        {
+            "M" when units == DisplayUnits.Metric => Rounded(value, Math.Abs(value) >= 1 ? CentimetreDecimals : MillimetreDecimals),
+            "Deg" => Rounded(value, AngleDecimals),
+            _ => value,
+        },
+        suffix,
+        units,
+        culture);
+
+    private static double Rounded(double value, int decimals)
+    {
+        double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        while (rounded == 0 && value != 0 && decimals < MostDecimals)
+        {
+            rounded = Math.Round(value, ++decimals, MidpointRounding.AwayFromZero);
+        }
+
+        return rounded;
+    }
 
     private static string Unbroken(string text) => text.Replace(' ', '\u00A0');
 

@@ -11,8 +11,8 @@ namespace Orlop.Presentation.Views;
 /// <summary>A line of working as it is read.</summary>
 public sealed record WorkingRow(string What, string Expression, string Value, string Source, bool IsFromMemory);
 
-/// <summary>An input of a finding: which thing and field, and what stands there. The label is empty where it is the thing itself.</summary>
-public sealed record InputRow(string ThingId, string Field, string Title, string Label, string Text, bool IsGuess, bool IsMissing);
+/// <summary>An input of a finding: which thing and field, what stands there, and what the owner is asked to do. Label and request are empty where it is the thing itself.</summary>
+public sealed record InputRow(string ThingId, string Field, string Title, string Label, string Text, bool IsGuess, bool IsMissing, string Ask);
 
 /// <summary>The same check in another condition.</summary>
 public sealed record ConditionRow(Verdict Verdict, string Condition, string Use, string Headline);
@@ -73,7 +73,7 @@ public sealed record FindingWorking
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field));
         string label = field is null ? input.Field : field.Type == FieldType.Id ? "" : MissingWords.LabelOf(field, input.Field);
         string text = thing is null || field is null || input.IsMissing ? "" : Text(thing, field, boat, view);
-        return new InputRow(input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, label, text, input.IsGuess, input.IsMissing);
+        return new InputRow(input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, label, text, input.IsGuess, input.IsMissing, label.Length == 0 ? "" : FieldAsk.Of(label, field));
     }
 
     // That it is there at all is told by what it is; a list by how much it holds: the sheet shows the rest.

@@ -35,6 +35,7 @@ public sealed class FindingsView
         [
             .. result.Findings.GroupBy(pair => pair.Change).OrderBy(group => group.Key).Select(group => GroupOf(group.Key, [.. group.Select(Row)])),
         ];
+        Untold = UntoldInput.Of(Groups.SelectMany(group => group.Rows), Describe, thing => result.AsAltered.Find(thing) is not null);
     }
 
     /// <summary>The review.</summary>
@@ -49,6 +50,9 @@ public sealed class FindingsView
 
     /// <summary>The groups that are not empty, in the order of the screen.</summary>
     public IReadOnlyList<FindingsGroup> Groups { get; }
+
+    /// <summary>What the unknown findings wait for, each input once, what settles most first.</summary>
+    public IReadOnlyList<UntoldInput> Untold { get; }
 
     /// <summary>One sentence with the counts.</summary>
     public string Summary => Groups.Count == 0
@@ -68,7 +72,9 @@ public sealed class FindingsView
         change,
         IsAltered ? ChangeWords.Title(change) : ChangeWords.TitleAsBuilt(change),
         rows,
-        FindingsEntry.Of(rows, (row, input) => FindingWorking.Input(input, BoatOf(row), this)));
+        FindingsEntry.Of(rows, Describe));
+
+    private InputRow Describe(FindingRow row, FindingInput input) => FindingWorking.Input(input, BoatOf(row), this);
 
     /// <summary>The boat a row was found in: as altered, or as built for what is gone.</summary>
     internal BoatModel BoatOf(FindingRow row) => row.Pair.After is null ? Result.AsBuilt : Result.AsAltered;

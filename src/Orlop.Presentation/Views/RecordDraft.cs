@@ -9,7 +9,7 @@ namespace Orlop.Presentation.Views;
 public sealed class RecordDraft
 {
     // May stay empty, but much rests on them.
-    private static readonly string[] FirstAsked = ["capacityAh", "internalResistanceOhm", "isMinusBonded"];
+    private static readonly string[] FirstAsked = ["capacityAh", "internalResistanceOhm", "isMinusBonded", "ambientC", "material"];
 
     private readonly Dictionary<FieldSchema, string> _texts = [];
     private readonly Dictionary<FieldSchema, string> _refusals = [];
@@ -20,10 +20,6 @@ public sealed class RecordDraft
         Fields = [.. schema.Fields.Where(field => (field.IsRequired && field.Type != FieldType.List) || FirstAsked.Contains(field.Name) || IsOneOf(field))];
         Inner = Fields.Where(field => field.Type is FieldType.Place or FieldType.Box or FieldType.Record)
             .ToDictionary(field => field, field => new RecordDraft(field.Record!));
-        foreach (FieldSchema field in Fields.Where(field => field.Type is FieldType.Choice))
-        {
-            _texts[field] = field.Choices[0];
-        }
     }
 
     public RecordSchema Schema { get; }

@@ -8,8 +8,6 @@ namespace Orlop.Presentation.Words;
 /// <summary>Sentences and amounts of the review in the reader's units.</summary>
 public static class SentenceText
 {
-    private const int CentimetreDecimals = 2;
-
     // The space between a number and a unit that the words themselves write: "0 V", "24 V to 12 V".
     private static readonly Regex UnitSpace = new(
         $@"(?<=\d) (?=(?:{string.Join('|', Units.BySuffix.Values.SelectMany(dimension => dimension.Units).Select(unit => unit.Symbol).Where(symbol => symbol.Length > 0).Distinct().OrderByDescending(symbol => symbol.Length).Select(Regex.Escape))})(?![\p{{L}}\d]))",
@@ -29,9 +27,6 @@ public static class SentenceText
         return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
 
-    /// <summary>The amount in display units, with no-break spaces; a length from a metre up to the centimetre.</summary>
-    public static string Of(Amount amount, DisplayUnits units, CultureInfo culture) =>
-        QuantityText.Shown(IsLongLength(amount) && units == DisplayUnits.Metric ? Math.Round(amount.Value, CentimetreDecimals, MidpointRounding.AwayFromZero) : amount.Value, amount.Suffix, units, culture);
-
-    private static bool IsLongLength(Amount amount) => amount.Suffix == "M" && Math.Abs(amount.Value) >= 1;
+    /// <summary>The amount in display units, with no-break spaces and no more digits than it means.</summary>
+    public static string Of(Amount amount, DisplayUnits units, CultureInfo culture) => QuantityText.Result(amount.Value, amount.Suffix, units, culture);
 }

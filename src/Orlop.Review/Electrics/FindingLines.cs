@@ -33,8 +33,9 @@ internal static class FindingLines
     public static string N(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 
     /// <summary>The last line of a working: asked over allowed.</summary>
-    public static WorkingLine Use(double asked, double allowed) =>
-        new("Use", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], Math.Abs(asked) < Nothing ? 0 : asked, allowed), Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
+    public static WorkingLine Use(double asked, double allowed) => allowed == 0 && Math.Abs(asked) >= Nothing
+        ? new("Use", $"{N(asked)} is asked and nothing is allowed", null, "")
+        : new("Use", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], Math.Abs(asked) < Nothing ? 0 : asked, allowed), Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
 
     /// <summary>What a number of the network rests on, as the source of a line of working.</summary>
     public static string Solved(SolvedNetwork solved, string elementId)
@@ -48,7 +49,8 @@ internal static class FindingLines
         int on = solved.NetworkOf(elementId)?.Loads.Length ?? 0;
         string loads = on == 1 ? "load" : "loads";
         string starting = solved.Case.StartingLoadId is null ? "" : ", one starting";
-        return string.Create(CultureInfo.InvariantCulture, $"circuit solved with {on} {loads} on, {charge}{starting}");
+        string curve = solved.NetworkOf(elementId)?.Batteries.Any(battery => solved.Built.Assumed.ContainsKey(battery.Id)) == true ? $", {GuessedCurve.Words}" : "";
+        return string.Create(CultureInfo.InvariantCulture, $"circuit solved with {on} {loads} on, {charge}{starting}{curve}");
     }
 
     /// <summary>A limit as a line of working.</summary>

@@ -54,7 +54,7 @@ public static class MissingInputs
         return GapsWhere(solved, id => id == takerId || way.Contains(id) || paths.ElementsTo(id).Overlaps(way));
     }
 
-    /// <summary>The resistances on the way to a taker that are assumed, as inputs that look guessed.</summary>
+    /// <summary>The resistances on the way to a taker that are assumed, and the open-circuit voltages that are guessed, as inputs that look guessed.</summary>
     public static ImmutableArray<FindingInput> AssumedOnWay(ElectricsView view, SolvedNetwork solved, Condition condition, string takerId) =>
         [.. view.PathsIn(condition).ElementsTo(takerId).Order(StringComparer.Ordinal)
             .Where(solved.Built.Assumed.ContainsKey).Select(id => solved.Built.Assumed[id]).Distinct()];

@@ -1,5 +1,6 @@
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Review.Networks;
 
 namespace Orlop.Review.Electrics;
 
@@ -23,6 +24,10 @@ internal static class SystemVoltage
         Charger charger => charger.SetpointV.Value,
         _ => NominalV(source),
     };
+
+    /// <summary>Where the highest voltage of some sources comes from, as the source of a line of working.</summary>
+    public static string SourceOfGreatest(IEnumerable<Part> sources) =>
+        sources.MaxBy(GreatestV) is BatteryBank battery && GuessedCurve.Of(battery) is not null ? $"the wiring as drawn, {GuessedCurve.Words}" : "the wiring as drawn";
 
     /// <summary>Null when no source reaches the device.</summary>
     public static double? Of(ElectricsView view, Part device) => view.SourcesReaching(device).Select(NominalV).Max();

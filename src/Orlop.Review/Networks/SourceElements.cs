@@ -28,6 +28,9 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
 
     public List<Gap> Gaps { get; } = [];
 
+    /// <summary>Batteries whose open-circuit voltages are guessed or estimated, with the input that says so.</summary>
+    public Dictionary<string, FindingInput> Guessed { get; } = new(StringComparer.Ordinal);
+
     public void Add(Part part)
     {
         switch (part)
@@ -74,6 +77,11 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
         {
             string field = charge == ChargeCase.Lowest ? "lowestChargeFraction" : "chargeFraction";
             Gaps.Add(new Gap(battery.Id, new FindingInput(condition.Id, field, IsMissing: true)));
+        }
+
+        if (GuessedCurve.Of(battery) is { } guess)
+        {
+            Guessed[battery.Id] = guess;
         }
 
         double? openCircuit = fraction is null ? null : OpenCircuitV(battery, fraction.Value);

@@ -33,9 +33,15 @@ public sealed class FieldBoxTests : IDisposable
             box.Find($"#leg-add-{field}").Change(text);
         }
 
-        box.FindAll("button").Single(button => button.TextContent.StartsWith("Add to ", StringComparison.Ordinal)).Click();
+        // What it is like for what runs through it is not taken for granted.
+        Add();
+        Assert.Empty(_boat.Session.Now.AsBuilt.All<Space>());
+        box.Find("#leg-add-use").Change("dry");
+        Add();
         Assert.Equal("Cabin", Assert.Single(_boat.Session.Now.AsBuilt.All<Space>()).Title);
         Assert.Equal("cabin", kept);
+
+        void Add() => box.FindAll("button").Single(button => button.TextContent.StartsWith("Add to ", StringComparison.Ordinal)).Click();
     }
 
     public void Dispose()

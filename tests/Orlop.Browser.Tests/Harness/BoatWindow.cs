@@ -68,7 +68,8 @@ internal sealed partial class BoatWindow(ServedBoat boat, IPage page)
         await TypeAsync(form.GetByLabel("Name", new() { Exact = true }), name);
         foreach ((string field, string text) in fields)
         {
-            await TypeAsync(form.Locator($"#add-{field}"), text);
+            ILocator box = form.Locator($"#add-{field}");
+            await (await box.EvaluateAsync<string>("box => box.tagName") == "SELECT" ? box.SelectOptionAsync(text) : TypeAsync(box, text));
         }
 
         await form.GetByRole(AriaRole.Button, new() { NameRegex = AddButton() }).ClickAsync();

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -37,9 +38,9 @@ internal sealed partial class OrlopProcess : IDisposable
     }
 
     /// <summary>Starts serving a boat; the address is the one it prints.</summary>
-    public static async Task<(OrlopProcess Process, string Address)> ServeAsync(string folder, string boat)
+    public static async Task<(OrlopProcess Process, string Address)> ServeAsync(string folder, string boat, int port = 0)
     {
-        OrlopProcess served = new(folder, ["serve", boat, "--port", "0", "--no-open"]);
+        OrlopProcess served = new(folder, ["serve", boat, "--port", port.ToString(CultureInfo.InvariantCulture), "--no-open"]);
         TaskCompletionSource<string> address = new(TaskCreationOptions.RunContinuationsAsynchronously);
         served._process.ErrorDataReceived += (_, line) => served.Note(line.Data);
         served._process.OutputDataReceived += (_, line) =>

@@ -38,12 +38,12 @@ public sealed class ServedBoat : IDisposable
     /// <summary>A file beside the boat, for what a test writes or downloads.</summary>
     public string FileBeside(string name) => Path.Combine(_folder.FullName, name);
 
-    /// <summary>Kills the program as a power cut would, and starts it again on the same store and another port.</summary>
+    /// <summary>Kills the program as a power cut would, and starts it again on the same store and the same port.</summary>
     public async Task KillAndStartAgainAsync()
     {
         _process!.Kill();
         _process.Dispose();
-        await StartAsync(Store);
+        await StartAsync(Store, new Uri(Address).Port);
     }
 
     public void Dispose()
@@ -52,11 +52,11 @@ public sealed class ServedBoat : IDisposable
         _folder.Delete(recursive: true);
     }
 
-    private async Task StartAsync(string boat)
+    private async Task StartAsync(string boat, int port = 0)
     {
         try
         {
-            (_process, Address) = await OrlopProcess.ServeAsync(_folder.FullName, boat);
+            (_process, Address) = await OrlopProcess.ServeAsync(_folder.FullName, boat, port);
         }
         catch
         {

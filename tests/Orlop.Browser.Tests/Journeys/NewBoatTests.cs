@@ -60,7 +60,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
 
     private static async Task GiveBatteryAndBarAsync(BoatWindow window)
     {
-        await window.AddAsync("battery", "House battery", ("nominalV", "12 V"));
+        await window.AddAsync("battery", "House battery", ("chemistry", "flooded-lead-acid"), ("nominalV", "12 V"));
         await window.TypeAsync("Capacity", "100 Ah", "100 Ah");
         await window.TypeAsync("Internal resistance", "4 mΩ", "4 mΩ");
         await window.TypeAsync("Most discharge current", "100 A", "100 A");
@@ -79,7 +79,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await window.TypeAsync("Rated current", "150 A", "150 A");
         await window.Sheet.GetByLabel("Bonded", new() { Exact = true }).CheckAsync();
         await window.AddAsync("link", "Strap to the minus bar", ("from", "house-battery.-"), ("to", "minus-bar.bar"));
-        await window.AddAsync("space", "Cabin", ("from-xM", "2"), ("from-yM", "-1.2"), ("from-zM", "0.3"), ("to-xM", "20 ft"), ("to-yM", "1.2"), ("to-zM", "2.2"));
+        await window.AddAsync("space", "Cabin", ("use", "dry"), ("from-xM", "2"), ("from-yM", "-1.2"), ("from-zM", "0.3"), ("to-xM", "20 ft"), ("to-yM", "1.2"), ("to-zM", "2.2"));
         await window.TypeAsync("Ambient", "77 °F", "77 °F");
     }
 

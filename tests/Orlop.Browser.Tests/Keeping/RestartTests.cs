@@ -38,4 +38,32 @@ public sealed class RestartTests(ChromiumFixture chromium) : PageTest(chromium)
         await after.Page.Keyboard.PressAsync("Control+Shift+Z");
         await Expect(rating).ToHaveValueAsync("7 A");
     }
+
+    [Fact]
+    public async Task TheDraftChosenInAWindow_IsChosenAgainAfterTheProgramWasKilled_AndStaysClosedOnceClosed()
+    {
+        ServedBoat boat = await ServeDemoAsync();
+        BoatWindow window = await OpenAsync(boat, "/");
+        ILocator draft = window.Page.GetByRole(AriaRole.Banner).Locator(".draft select");
+        await draft.SelectOptionAsync("sampling-winch");
+        await Expect(window.Page.Locator(".draft.on")).ToBeVisibleAsync();
+        await window.ReviewedAsync();
+
+        await RestartAsync();
+        await Expect(draft).ToHaveValueAsync("sampling-winch");
+
+        await draft.SelectOptionAsync("");
+        await Expect(window.Page.Locator(".draft.on")).ToHaveCountAsync(0);
+        await RestartAsync();
+        await window.ReviewedAsync();
+        await Expect(draft).ToHaveValueAsync("");
+
+        // The window is elsewhere meanwhile, so that it does not complain of the program that is gone.
+        async Task RestartAsync()
+        {
+            await window.Page.GotoAsync("about:blank");
+            await boat.KillAndStartAgainAsync();
+            await window.GoAsync("/");
+        }
+    }
 }

@@ -16,6 +16,21 @@ public sealed class QuantityTextFormatTests
     private static readonly Gen<string> LengthUnit = Gen.Int[0, LengthUnits.Length - 1].Select(index => LengthUnits[index]);
 
     [Theory]
+    [InlineData(0.06594, "M", DisplayUnits.Metric, "0.066\u00A0m")]
+    [InlineData(-0.08568, "M", DisplayUnits.Metric, "-0.086\u00A0m")]
+    [InlineData(1.2345, "M", DisplayUnits.Metric, "1.23\u00A0m")]
+    [InlineData(0.00042, "M", DisplayUnits.Metric, "0.0004\u00A0m")]
+    [InlineData(0, "M", DisplayUnits.Metric, "0\u00A0m")]
+    [InlineData(0.06594, "M", DisplayUnits.Us, "2.6\u00A0in")]
+    [InlineData(1.4499, "Deg", DisplayUnits.Metric, "1.4°")]
+    [InlineData(0.031, "Deg", DisplayUnits.Metric, "0.03°")]
+    [InlineData(0.06594, "V", DisplayUnits.Metric, "0.0659\u00A0V")]
+    [InlineData(double.NaN, "M", DisplayUnits.Metric, "unknown")]
+    [InlineData(double.PositiveInfinity, "Deg", DisplayUnits.Metric, "unknown")]
+    public void Result_HasNoMoreDigitsThanItMeans(double value, string suffix, DisplayUnits units, string shown) =>
+        Assert.Equal(shown, QuantityText.Result(value, suffix, units, English));
+
+    [Theory]
     [InlineData(1.0668, "M", DisplayUnits.Metric, "1.067 m")]
     [InlineData(1.0668, "M", DisplayUnits.Us, "3 ft 6 in")]
     [InlineData(-1.0668, "M", DisplayUnits.Us, "-3 ft 6 in")]

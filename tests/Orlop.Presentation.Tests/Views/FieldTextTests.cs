@@ -121,6 +121,7 @@ public sealed class FieldTextTests
     {
         RecordDraft draft = new(ThingSchema.Of("protection"));
         draft[Of(draft, "id")] = "fuse";
+        draft[Of(draft, "means")] = "fuse";
         draft[Of(draft, "ratedA")] = "10 A";
 
         Protection fuse = Assert.IsType<Protection>(draft.Make(DisplayUnits.Metric, Culture));

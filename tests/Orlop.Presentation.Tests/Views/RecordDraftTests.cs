@@ -25,6 +25,50 @@ public sealed class RecordDraftTests
         Assert.Equal(0.004, Assert.IsType<BatteryBank>(draft.Make(DisplayUnits.Metric, Culture)).InternalResistanceOhm!.Value, 1e-12);
     }
 
+    [Fact]
+    public void Choice_StartsUntold_AndIsRefusedUntilItIsMade()
+    {
+        RecordDraft draft = Battery();
+        draft[Field(draft, "chemistry")] = new RecordDraft(ThingSchema.Of("battery"))[Field(draft, "chemistry")];
+        Assert.Null(draft.Make(DisplayUnits.Metric, Culture));
+        Assert.Contains("cannot be left empty", draft.Refusal(Field(draft, "chemistry")), StringComparison.Ordinal);
+
+        draft[Field(draft, "chemistry")] = "absorbed-glass-mat";
+        Assert.Equal(BatteryChemistry.AbsorbedGlassMat, Assert.IsType<BatteryBank>(draft.Make(DisplayUnits.Metric, Culture)).Chemistry);
+    }
+
+    [Fact]
+    public void Space_IsAskedForItsUseAndTemperature_AndTheTemperatureMayStayUntold()
+    {
+        RecordDraft draft = new(ThingSchema.Of("space"));
+        draft[Field(draft, "id")] = "locker";
+        foreach ((string corner, string place) in new[] { ("from", "0 m"), ("to", "1 m") })
+        {
+            RecordDraft inner = draft.Inner[Field(draft, corner)];
+            foreach (FieldSchema axis in inner.Fields)
+            {
+                inner[axis] = place;
+            }
+        }
+
+        Assert.Null(draft.Make(DisplayUnits.Metric, Culture));
+        draft[Field(draft, "use")] = "dry";
+        Assert.Null(Assert.IsType<Space>(draft.Make(DisplayUnits.Metric, Culture)).AmbientC);
+
+        draft[Field(draft, "ambientC")] = "45 °C";
+        Assert.Equal(45, Assert.IsType<Space>(draft.Make(DisplayUnits.Metric, Culture)).AmbientC!.Value);
+    }
+
+    [Fact]
+    public void Particulars_HullMaterial_MayStayUntold()
+    {
+        RecordDraft draft = new(ThingSchema.Of("particulars"));
+        draft[Field(draft, "id")] = "particulars";
+        Assert.Null(Assert.IsType<Particulars>(draft.Make(DisplayUnits.Metric, Culture)).Material);
+        draft[Field(draft, "material")] = "wood";
+        Assert.Equal(HullMaterial.Wood, Assert.IsType<Particulars>(draft.Make(DisplayUnits.Metric, Culture)).Material);
+    }
+
     /// <summary>Ohm's law by hand: 0.12 V over 30 A.</summary>
     [Fact]
     public void Guide_ToTheResistance_ReckonsRight_AndComesWithItsCaution()
@@ -57,6 +101,7 @@ public sealed class RecordDraftTests
         RecordDraft draft = new(ThingSchema.Of("battery"));
         draft[Field(draft, "id")] = "bank";
         draft[Field(draft, "nominalV")] = "12 V";
+        draft[Field(draft, "chemistry")] = "gel";
         return draft;
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Alterations;
+using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views;
@@ -135,6 +136,49 @@ public sealed class ReviewViewTests
 
         Assert.Equal(["", "Rated current of “Winch fuse” is missing: 2 checks wait for it", ""], entries.Select(entry => entry.Title));
         Assert.Equal([["fuse"], ["a", "b"], ["c"]], entries.Select(entry => entry.Rows.Select(row => row.ThingId).ToArray()));
+    }
+
+    [Fact]
+    public void Untold_NamesEachInputOnce_WhatSettlesMostByItselfFirst()
+    {
+        FindingInput rated = new("fuse", "ratedA", IsMissing: true), mass = new("chest", "massKg", IsMissing: true), practice = new("practice", "least-gm", IsMissing: true);
+        Finding Waits(string subject, string? condition, params FindingInput[] missing) =>
+            Finding(0) with { SubjectId = subject, ConditionId = condition, Verdict = Verdict.Unknown, UseFraction = null, Inputs = [.. missing, new FindingInput("fuse", "name")] };
+        Finding[] findings = [Waits("a", "one", mass, rated), Waits("a", "two", rated), Waits("b", null, mass, rated), Waits("c", null, rated), Waits("d", null, practice), Waits("e", null, practice), Finding(1.2) with { Inputs = [mass] }];
+        IReadOnlyList<UntoldInput> untold = View(new ReviewResult { AsBuilt = Fused, AsAltered = Fused, Findings = FindingPairs.Of(findings, findings) }).Untold;
+
+        Assert.Equal(
+            [("practice: type in the least-gm", false, "2 checks wait for it alone"), ("Winch fuse: type in the rated current", true, "1 check waits for it alone, 3 in all"), ("chest: type in the mass", true, "2 checks wait for it and for more")],
+            untold.Select(one => (one.Text, one.IsThere, one.Waiting)));
+    }
+
+    [Fact]
+    public void Untold_OfWhatIsGone_IsNotAskedFor()
+    {
+        Finding waits = Finding(0) with { Verdict = Verdict.Unknown, UseFraction = null, Inputs = [new FindingInput("fuse", "ratedA", IsMissing: true)] };
+
+        Assert.Empty(View(Review(Fused, waits)).Untold);
+        Assert.Single(View(Review(Fused, waits, waits)).Untold);
+    }
+
+    [Theory]
+    [InlineData("battery", "isMinusBonded", "Say whether its minus post is bonded to the hull, the engine block or an earth plate")]
+    [InlineData("protection", "ratedA", "Type in the rated current")]
+    [InlineData("battery", "chemistry", "Choose the chemistry")]
+    [InlineData("battery", "openCircuit", "Give the open circuit")]
+    public void Ask_IsASentence(string kind, string field, string ask)
+    {
+        FieldSchema schema = ThingSchema.Of(kind).Field(field)!;
+        Assert.Equal(ask, FieldAsk.Of(FieldWords.Label(schema), schema));
+    }
+
+    [Fact]
+    public void Ask_EveryYesOrNo_SaysWhat()
+    {
+        FieldSchema[] flags = [.. ThingKinds.ByName.Keys.SelectMany(kind => ThingSchema.Of(kind).Fields).SelectMany(field => field.Record is { } record ? record.Fields.Prepend(field) : [field]).Where(field => field.Type == FieldType.Flag)];
+
+        Assert.NotEmpty(flags);
+        Assert.All(flags, flag => Assert.StartsWith("Say whether ", FieldAsk.Of(FieldWords.Label(flag), flag), StringComparison.Ordinal));
     }
 
     [Fact]

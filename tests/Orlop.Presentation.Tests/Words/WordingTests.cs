@@ -81,9 +81,9 @@ public sealed class WordingTests
     [Theory]
     [InlineData(1.145123, "M", "1.15\u00A0m")]
     [InlineData(-10.004, "M", "-10\u00A0m")]
-    [InlineData(0.0725, "M", "0.0725\u00A0m")]
+    [InlineData(0.0725, "M", "0.073\u00A0m")]
     [InlineData(0.7771, "V", "0.777\u00A0V")]
-    public void Amount_LengthFromAMetreUp_EndsAtTheCentimetre(double value, string suffix, string shown) =>
+    public void Amount_Length_EndsAtTheCentimetreFromAMetreUp_AndAtTheMillimetreBelow(double value, string suffix, string shown) =>
         Assert.Equal(shown, SentenceText.Of(new Amount(value, suffix), DisplayUnits.Metric, CultureInfo.InvariantCulture));
 
     [Fact]

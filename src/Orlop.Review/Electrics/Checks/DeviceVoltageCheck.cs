@@ -51,7 +51,7 @@ public sealed class DeviceVoltageCheck : ICheck<ElectricsView>
             Headline = Sentence.Of($"{device.Title} is rated {V(rated.Value)} and may see {V(volts.Value)}"),
             Working =
             [
-                new WorkingLine("Highest voltage", "the highest of all sources that reach it: a full battery, a charger at its set voltage", V(volts.Value), "the wiring as drawn"),
+                new WorkingLine("Highest voltage", "the highest of all sources that reach it: a full battery, a charger at its set voltage", V(volts.Value), SystemVoltage.SourceOfGreatest(sources)),
                 new WorkingLine("Rated", "", V(rated.Value), rated.Method ?? "as typed"),
                 Use(volts.Value, rated.Value),
             ],

@@ -53,7 +53,7 @@ public sealed class VoltageNotTooHighCheck : ICheck<ElectricsView>
             Headline = Sentence.Of($"{load.Title} for {V(nominal)} may see {V(most)} from {highest.Title}; it bears up to {V(allowed)}"),
             Working =
             [
-                new WorkingLine("Highest voltage", $"{highest.Title}, the highest of all that reach it: a full battery, a charger at its set voltage", V(most), "the wiring as drawn"),
+                new WorkingLine("Highest voltage", $"{highest.Title}, the highest of all that reach it: a full battery, a charger at its set voltage", V(most), SystemVoltage.SourceOfGreatest(sources)),
                 Line(limit, "Over nominal it may see", "Fraction"),
                 new WorkingLine("Bears", Formula.Of("{0} × {1}", v => v[0] * v[1], limit.Value, nominal), V(allowed), ""),
                 Use(most, allowed),
