@@ -12,8 +12,9 @@ internal static class FloatCommand
         table.AcceptOnlyFromAmong([.. StabilityTable.Kinds]);
         Option<string?> paper = new("--paper") { Description = "Write the loading and stability sheet into this folder: HTML to print, PDF where a browser is installed." };
         Option<bool> draws = new("--draws") { Description = "With --paper: also draw her weight 10 000 times and tell in how many draws each general criterion holds; a second or more for each condition." };
+        Option<bool> motions = new("--motions") { Description = "Also accelerations and tilt at every listed thing, for the motion that is stated in each condition." };
         Command command = LoadedInput.Command(
-            "float", "Tell how she floats: displacement, draughts, trim, heel, GM, righting levers.", streams, [table, paper, draws], async (input, form, parsed, token) =>
+            "float", "Tell how she floats: displacement, draughts, trim, heel, GM, righting levers.", streams, [table, paper, draws, motions], async (input, form, parsed, token) =>
             {
                 string? units = parsed.GetValue<string?>("--units");
                 if (parsed.GetValue(paper) is { } folder)
@@ -27,7 +28,7 @@ internal static class FloatCommand
                 }
                 else
                 {
-                    Write(input, form, units, streams.Out);
+                    Write(input, form, units, parsed.GetValue(motions), streams.Out);
                 }
             });
         command.Validators.Add(result =>
@@ -35,6 +36,10 @@ internal static class FloatCommand
             if (result.GetValue(paper) is not null && (result.GetValue(table) is not null || result.GetValue<bool>("--json") || result.GetValue<bool>("--csv")))
             {
                 result.AddError("--paper writes a sheet and nothing else: leave out --table, --json and --csv.");
+            }
+            else if (result.GetValue(motions) && (result.GetValue(paper) is not null || result.GetValue(table) is not null || result.GetValue<bool>("--csv")))
+            {
+                result.AddError("--motions goes with the text or with --json: leave out --paper, --table and --csv.");
             }
             else if (result.GetValue(draws) && result.GetValue(paper) is null)
             {
@@ -44,7 +49,7 @@ internal static class FloatCommand
         return command;
     }
 
-    private static void Write(LoadedInput input, LoadedInput.OutputForm form, string? units, TextWriter output)
+    private static void Write(LoadedInput input, LoadedInput.OutputForm form, string? units, bool hasMotions, TextWriter output)
     {
         if (form == LoadedInput.OutputForm.Csv)
         {
@@ -55,11 +60,11 @@ internal static class FloatCommand
         FloatingFacts[] all = [.. input.Conditions.Select(condition => FloatingFacts.Of(input.View, condition, input.Memo))];
         if (form == LoadedInput.OutputForm.Json)
         {
-            output.WriteLine(FloatJson.Write(input, all));
+            output.WriteLine(FloatJson.Write(input, all, hasMotions));
         }
         else
         {
-            FloatText.Write(output, input.View, all, UnitsOption.Of(units), UnitsOption.Culture);
+            FloatText.Write(output, input.View, all, hasMotions, UnitsOption.Of(units), UnitsOption.Culture);
         }
     }
 }

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using Orlop.Hull.Floating;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review.Findings;
+using Orlop.Review.Stability;
 
 namespace Orlop.App.CommandLine;
 
@@ -12,12 +13,12 @@ internal static class FloatJson
 {
     private const int FormatVersion = 1;
 
-    public static string Write(LoadedInput input, IEnumerable<FloatingFacts> all) => new JsonObject
+    public static string Write(LoadedInput input, IEnumerable<FloatingFacts> all, bool hasMotions) => new JsonObject
     {
         ["floatFormat"] = FormatVersion,
         ["boat"] = input.View.Boat.Particulars?.Title ?? "",
         ["alteration"] = input.AlterationId,
-        ["conditions"] = new JsonArray([.. all.Select(facts => Condition(input, facts))]),
+        ["conditions"] = new JsonArray([.. all.Select(facts => Condition(input, facts, hasMotions))]),
         ["caution"] = FloatingWords.Caution,
     }.ToJsonString(JsonOutput.Options);
 
@@ -28,11 +29,11 @@ internal static class FloatJson
     /// <summary>A number, or null where it is not known.</summary>
     public static JsonNode? Number(double? value) => value is { } number && double.IsFinite(number) ? JsonValue.Create(number) : null;
 
-    private static JsonObject Condition(LoadedInput input, FloatingFacts facts)
+    private static JsonObject Condition(LoadedInput input, FloatingFacts facts, bool hasMotions)
     {
         FloatingPosition? at = facts.Position;
         FloatingDeviations deviations = facts.Deviations;
-        return new JsonObject
+        JsonObject condition = new()
         {
             ["condition"] = facts.Condition.Id,
             ["status"] = facts.Floating is { } floating ? at is { IsLoll: true } ? "loll" : JsonNamingPolicy.KebabCaseLower.ConvertName(floating.Rest.Status.ToString()) : "unknown",
@@ -53,7 +54,25 @@ internal static class FloatJson
             ["port"] = Side(facts.Floating?.Port, facts.Port),
             ["missing"] = Missing(facts.Loaded.Missing),
         };
+        if (hasMotions)
+        {
+            condition["motions"] = new JsonArray([.. facts.Loaded.Ledger.Rows.Select(row => Motion(row.ThingId, MotionAt.Of(input.View, facts.Condition, row.Place, row.Title)))]);
+        }
+
+        return condition;
     }
+
+    private static JsonNode Motion(string thing, MotionAt found) => new JsonObject
+    {
+        ["thing"] = thing,
+        ["acrossMPerS2"] = Number(found.Result?.AcrossMPerS2),
+        ["alongMPerS2"] = Number(found.Result?.AlongMPerS2),
+        ["mostDownMPerS2"] = Number(found.Result?.MostDownMPerS2),
+        ["leastDownMPerS2"] = Number(found.Result?.LeastDownMPerS2),
+        ["tiltDeg"] = Number(found.Result?.TiltDeg),
+        ["isRollPeriodPredicted"] = found.Result is null ? null : found.IsPeriodPredicted,
+        ["text"] = found.WhyNot,
+    };
 
     private static JsonObject? Side(RightingCurve? curve, RightingFeatures? features) => curve is null || features is null ? null : new JsonObject
     {

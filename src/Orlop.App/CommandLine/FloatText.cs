@@ -12,7 +12,7 @@ internal static class FloatText
 {
     private const int ShownStepDeg = 10;
 
-    public static void Write(TextWriter output, StabilityView view, IEnumerable<FloatingFacts> all, DisplayUnits units, CultureInfo culture)
+    public static void Write(TextWriter output, StabilityView view, IEnumerable<FloatingFacts> all, bool hasMotions, DisplayUnits units, CultureInfo culture)
     {
         foreach (FloatingFacts facts in all)
         {
@@ -30,6 +30,11 @@ internal static class FloatText
 
             Levers(output, facts, units, culture);
             Missing(output, words.Missing);
+            if (hasMotions)
+            {
+                Motions(output, view, facts, units, culture);
+            }
+
             output.WriteLine();
         }
 
@@ -57,6 +62,29 @@ internal static class FloatText
         {
             string Lever(RightingCurve curve, int side) => curve.At(side * heel) is { } point ? QuantityText.Format(Math.Round(side * point.GzM, 3), "M", units, culture) : QuantityText.Unknown;
             output.WriteLine($"  {heel.ToString(culture) + "°",-20}{Lever(floating.Starboard, 1),-24}{Lever(floating.Port, -1)}");
+        }
+    }
+
+    private static void Motions(TextWriter output, StabilityView view, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
+    {
+        MotionView[] all = [.. facts.Loaded.Ledger.Rows.Select(row => MotionView.Of(view, facts, row, units, culture))];
+        if (all.FirstOrDefault(motion => motion.Period is not null)?.Period is { } period)
+        {
+            output.WriteLine($"  Stated motion. {period} {MotionAt.Range}");
+        }
+
+        foreach (IGrouping<string?, MotionView> why in all.Where(motion => motion.Trouble is not null).GroupBy(motion => motion.Trouble))
+        {
+            output.WriteLine($"  Accelerations and tilt unknown at {string.Join(", ", why.Select(motion => motion.Title))}: {why.Key}");
+        }
+
+        foreach (MotionView motion in all.Where(motion => motion.Trouble is null))
+        {
+            output.WriteLine($"  {motion.Title}");
+            foreach (MotionRow row in motion.Rows)
+            {
+                output.WriteLine(Plain($"    {row.Name,-34}{row.Value}"));
+            }
         }
     }
 

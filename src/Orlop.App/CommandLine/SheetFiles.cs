@@ -17,7 +17,7 @@ internal static class SheetFiles
         }
 
         ReviewEngine engine = Reviewing.NewEngine();
-        LoadingSheet sheet = LoadingSheet.Make(engine, input.AsBuilt, input.Alteration, [.. input.Conditions.Select(condition => condition.Id)], isDrawn, token: token);
+        LoadingSheet sheet = LoadingSheet.Make(engine, input.AsBuilt, input.Alteration, [.. input.Conditions.Select(condition => condition.Id)], isDrawn, progress: isDrawn ? new DrawsTold(streams.Error) : null, token: token);
         PaperOptions paper = new(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)) { Units = units, Size = units == DisplayUnits.Us ? PaperSize.Letter : PaperSize.A4 };
         string page = CommandFiles.Try(() => LoadingSheetHtml.Write(sheet, paper, folder), $"The sheet cannot be written into '{folder}'");
         await streams.Out.WriteLineAsync(page);

@@ -51,8 +51,9 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
     drag = null;
     thing.classList.remove("dragged");
     thing.removeAttribute("transform");
+    water?.stop();
     if (event.type === "pointercancel") {
-      water?.back();
+      water?.letGo(thing.dataset.id, view);
       return;
     }
     if (!moved) {
@@ -80,7 +81,7 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
   }).observe(frame);
 }
 
-// The water moves with the hand: one question at a time to the server, always with the latest place.
+// Water or curves move with the hand: one question at a time to the server, always with the latest place. It answers with the water, or draws the curves anew itself.
 function movingWater(frame, host, page) {
   const words = frame.querySelector(".hand-words");
   let asked = null, isAsking = false, kept = null;
@@ -107,8 +108,16 @@ function movingWater(frame, host, page) {
       const perM = Number(view?.dataset.pxPerM);
       if (!(perM > 0)) return;
       kept ??= [...host.querySelectorAll("g.afloat")].map(group => ({ group, was: group.innerHTML }));
-      asked = { id, view: ["profile", "plan", "section"].find(name => view.classList.contains(name)), acrossM: dx / perM, upM: -dy / perM };
+      asked = { id, view: nameOf(view), acrossM: dx / perM, upM: -dy / perM };
       if (!isAsking) ask();
+    },
+    stop() {
+      asked = null;
+    },
+    // Nothing was moved: the server draws what it had.
+    letGo(id, view) {
+      page.invokeMethodAsync("Hold", id, nameOf(view), 0, 0).catch(() => { /* The page was left. */ });
+      this.back();
     },
     // What the server has drawn anew since is no longer in the page, and keeps its new water.
     back() {
@@ -142,7 +151,10 @@ function namedBy(label) {
 }
 
 function viewOf(thing) {
-  const view = thing.closest("g.view");
+  return nameOf(thing.closest("g.view"));
+}
+
+function nameOf(view) {
   return ["profile", "plan", "section"].find(name => view?.classList.contains(name)) ?? null;
 }
 

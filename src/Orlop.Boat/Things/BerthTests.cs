@@ -28,14 +28,14 @@ public abstract record BerthTest : Thing
 /// <param name="Place">Its centre then; of a liquid, where it lay.</param>
 /// <param name="DeviationKg">One standard deviation of its mass.</param>
 /// <param name="PlaceDeviationM">One standard deviation of its place, in each direction.</param>
-/// <param name="IsCarried">Carried, and no part of the empty boat: people, stores, liquids, weights brought for the test. When it is gone, the boat has not become lighter.</param>
+/// <param name="IsCarried">Carried, and no part of the empty boat: people, stores, liquids, weights brought for the test. When it is gone, the boat has not become lighter. Left out where nobody wrote it down.</param>
 public sealed record AboardItem(
     string Id,
     [property: Allowed(0, 500_000)] double MassKg,
     Place Place,
     [property: Allowed(0, 100_000)] double DeviationKg = 0,
     [property: Allowed(0, 20)] double PlaceDeviationM = 0,
-    [property: Description("It was carried, and is no part of the empty boat.")] bool IsCarried = false);
+    [property: Description("It was carried, and is no part of the empty boat; left out where nobody told.")] bool? IsCarried = null);
 
 /// <summary>Heights of marks over calm water, four or more, at both ends and on both sides.</summary>
 [Kind("freeboard-survey")]

@@ -43,7 +43,7 @@ internal sealed class BoatSheet
         _hasAlteration = altered is not null;
         _options = options;
         _changes = [.. ThingChange.Between(asBuilt, altered).Where(IsShown)];
-        _hull = DrawnOutline.Of(_altered) is { } outline ? new HullLines(outline, DrawnOutline.LinesOf(_altered, outline)) : null;
+        _hull = DrawnOutline.LinesOf(_altered);
         double lengthM = BoatExtents.Of(ViewKind.Profile, _hull, _changes)?.WidthM ?? 1;
         _pixelsPerM = options.ScaleDenominatorRatio is { } denominator
             ? 1000 / denominator * DrawingFrame.UnitsPerMm

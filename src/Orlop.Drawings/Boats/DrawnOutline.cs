@@ -14,15 +14,29 @@ public static class DrawnOutline
     {
         ArgumentNullException.ThrowIfNull(boat);
         HullOutline? given = boat.All<HullOutline>().FirstOrDefault(outline => outline.Sheer.Count > 1 && outline.Keel.Count > 1);
-        HullOutline? measured = boat.All<Orlop.Boat.Things.HullLines>().FirstOrDefault() is { } lines ? Of(lines) : null;
+        HullOutline? measured = boat.All<Orlop.Boat.Things.HullLines>().FirstOrDefault() is { } lines ? Of(lines, Stations(lines.Stations)) : null;
         return measured is null || given is null ? measured ?? given : measured with { Id = given.Id, Deckhouses = given.Deckhouses.Count > 0 ? given.Deckhouses : measured.Deckhouses };
     }
 
-    /// <summary>Lines along the boat from the keel up to the deck edge, of which sections are drawn: through all measured points of each station, or keel, chine and deck edge of the outline.</summary>
-    internal static IReadOnlyList<ValueList<OutlinePoint>> LinesOf(BoatModel boat, HullOutline outline) =>
-        boat.All<Orlop.Boat.Things.HullLines>().FirstOrDefault() is { } lines && Stations(lines) is { Length: > 1 } stations ? Along(stations) : [outline.Keel, outline.Chine, outline.Sheer];
+    /// <summary>The port side, and for a boat whose sides differ her starboard side; null where neither lines nor an outline are given.</summary>
+    internal static HullLines? LinesOf(BoatModel boat)
+    {
+        if (Of(boat) is not { } outline)
+        {
+            return null;
+        }
 
-    private static HullStation[] Stations(Orlop.Boat.Things.HullLines lines) => [.. lines.Stations.Where(station => station.Points.Count > 1)];
+        Orlop.Boat.Things.HullLines? lines = boat.All<Orlop.Boat.Things.HullLines>().FirstOrDefault();
+        HullStation[] port = Stations(lines?.Stations ?? []), starboard = Stations(lines?.StarboardStations ?? []);
+        DrawnSide portSide = Side(outline, port);
+        return new HullLines(outline, portSide, port.Length > 1 && Of(lines!, starboard) is { } other ? Side(other, starboard) : portSide);
+    }
+
+    // Sections are drawn of lines along the boat from the keel up to the deck edge: through all measured points of each station, or keel, chine and deck edge of the outline.
+    private static DrawnSide Side(HullOutline outline, HullStation[] stations) =>
+        new(outline.Sheer, outline.Chine, stations.Length > 1 ? Along(stations) : [outline.Keel, outline.Chine, outline.Sheer]);
+
+    private static HullStation[] Stations(IEnumerable<HullStation> stations) => [.. stations.Where(station => station.Points.Count > 1)];
 
     // Point for point where every station has as many; else each station at even shares of its girth.
     private static ValueList<OutlinePoint>[] Along(HullStation[] stations)
@@ -52,9 +66,8 @@ public static class DrawnOutline
         }
     }
 
-    private static HullOutline? Of(Orlop.Boat.Things.HullLines lines)
+    private static HullOutline? Of(Orlop.Boat.Things.HullLines lines, HullStation[] stations)
     {
-        HullStation[] stations = Stations(lines);
         if (stations.Length < 2)
         {
             return null;

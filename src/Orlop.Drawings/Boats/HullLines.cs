@@ -5,22 +5,23 @@ namespace Orlop.Drawings.Boats;
 
 /// <summary>The lines of a hull, straight between their points.</summary>
 /// <param name="outline">What profile and plan are drawn from.</param>
-/// <param name="along">Lines along the boat from the keel up, of which sections are drawn.</param>
-internal sealed class HullLines(HullOutline outline, IReadOnlyList<ValueList<OutlinePoint>> along)
+/// <param name="port">The port side, which profiles are drawn of.</param>
+/// <param name="starboard">The starboard side; the same where the sides are alike.</param>
+internal sealed class HullLines(HullOutline outline, DrawnSide port, DrawnSide starboard)
 {
-    internal ValueList<OutlinePoint> Sheer => outline.Sheer;
+    internal DrawnSide Port => port;
 
-    internal ValueList<OutlinePoint> Chine => outline.Chine;
+    internal DrawnSide Starboard => starboard;
+
+    internal ValueList<OutlinePoint> Sheer => port.Sheer;
+
+    internal ValueList<OutlinePoint> Chine => port.Chine;
 
     internal ValueList<OutlinePoint> Keel => outline.Keel;
 
     internal ValueList<Deckhouse> Deckhouses => outline.Deckhouses;
 
-    internal IEnumerable<OutlinePoint> Points => [.. Sheer, .. Chine, .. Keel];
-
-    /// <summary>Half-breadth and height of one side at x, from the keel up; fewer than two where the hull does not reach.</summary>
-    internal IReadOnlyList<OutlinePoint> SectionAt(double xM) =>
-        [.. along.Select(line => At(line, xM)).OfType<OutlinePoint>()];
+    internal IEnumerable<OutlinePoint> Points => [.. Sheer, .. Chine, .. Keel, .. starboard.Sheer, .. starboard.Chine];
 
     /// <summary>The line's point at x, or null where the line does not reach.</summary>
     internal static OutlinePoint? At(ValueList<OutlinePoint> line, double xM)

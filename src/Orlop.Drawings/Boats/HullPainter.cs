@@ -7,8 +7,6 @@ namespace Orlop.Drawings.Boats;
 /// <summary>Draws water, hull and deckhouses in a view, and notes their lines, which labels keep clear of.</summary>
 internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> lines)
 {
-    private static readonly int[] BothSides = [1, -1];
-
     /// <summary>
     /// Water up to its plane, at the trim in profile and at the heel in a section; none in plan. What is written on the group lets a page move it with the hand: the frame, and where the
     /// section is cut.
@@ -86,13 +84,13 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> li
 
     internal void Plan(HullLines hull)
     {
-        Trace([.. hull.Sheer.Select(point => view.At(point)), .. hull.Sheer.Reverse().Select(point => view.At(point, -1))], "outline", isClosed: true);
+        Trace([.. hull.Sheer.Select(point => view.At(point)), .. hull.Starboard.Sheer.Reverse().Select(point => view.At(point, -1))], "outline", isClosed: true);
         svg.Line(view.Frame.X, view.Up(0), view.Frame.Right, view.Up(0), "centre");
-        foreach (int side in BothSides)
+        foreach ((ValueList<OutlinePoint> chine, int side) in new[] { (hull.Port.Chine, 1), (hull.Starboard.Chine, -1) })
         {
-            if (hull.Chine.Count > 1)
+            if (chine.Count > 1)
             {
-                Trace(hull.Chine.Select(point => view.At(point, side)), "fine");
+                Trace(chine.Select(point => view.At(point, side)), "fine");
             }
         }
 
@@ -106,14 +104,14 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> li
     /// <summary>The section at x; false where the hull does not reach it.</summary>
     internal bool Section(HullLines hull, double xM)
     {
-        IReadOnlyList<OutlinePoint> side = hull.SectionAt(xM);
-        if (side.Count < 2)
+        IReadOnlyList<OutlinePoint> port = hull.Port.SectionAt(xM), starboard = hull.Starboard.SectionAt(xM);
+        if (port.Count < 2 || starboard.Count < 2)
         {
             return false;
         }
 
         svg.Line(view.Across(0), view.Frame.Y, view.Across(0), view.Frame.Bottom, "centre");
-        Trace([.. side.Reverse().Select(point => view.At(point)), .. side.Select(point => view.At(point, -1))], "outline", isClosed: true);
+        Trace([.. port.Reverse().Select(point => view.At(point)), .. starboard.Select(point => view.At(point, -1))], "outline", isClosed: true);
         foreach (Deckhouse house in hull.Deckhouses.Where(house => xM >= house.AftXM && xM <= house.ForeXM))
         {
             double roof = RoofAt(house, xM);

@@ -10,11 +10,13 @@ internal sealed class ChartPainter(Chart chart)
     private const double RightPx = 16;
     private const double TopPx = 26;
     private const double MarkRowPx = 15;
-    private const double LeastMarkPx = 180;
+    private const double LeastMarkPx = 300;
+    private const double MarkMarginPx = 8;
     private const double LeastWidthPx = 240;
     private const double SignPx = 3.5;
     private const double CrossPx = 5;
     private const double LimitMarginRatio = 0.05;
+    private static readonly string[] AskedStyles = ["limit", "limit dots", "limit long"];
     private readonly SvgWriter _svg = new();
 
     internal string Draw()
@@ -136,7 +138,7 @@ internal sealed class ChartPainter(Chart chart)
         {
             double from = limit.FromAcross is { } begin ? x.At(begin) : field.X, to = Math.Min(field.Right, limit.ToAcross is { } end ? x.At(end) : field.Right);
             _svg.Line(from, y.At(limit.Up), to, y.At(limit.Up), "limit");
-            string value = QuantityText.Format(limit.Up, chart.Up.Suffix, chart.Units, chart.Culture);
+            string value = QuantityText.Format(limit.Told ?? limit.Up, chart.Up.Suffix, chart.Units, chart.Culture);
             _svg.Text(to - 4, y.At(limit.Up) - 4, $"{limit.Name} {value}", "limit halo", "end", TextSize.Small);
         }
     }
@@ -148,7 +150,7 @@ internal sealed class ChartPainter(Chart chart)
         List<(string Name, double Middle, double Y)> names = [];
         foreach (ChartMark mark in chart.Marks.Where(mark => double.IsFinite(mark.Across)).OrderBy(mark => mark.Across))
         {
-            string name = TextSize.Fitted(mark.Name, TextSize.Small, Math.Max(field.Width / 3, LeastMarkPx));
+            string name = TextSize.Fitted(mark.Name, TextSize.Small, Math.Min(Math.Max(field.Width / 2, LeastMarkPx), chart.WidthPx - MarkMarginPx));
             double width = TextSize.Width(name, TextSize.Small) + 8;
             double left = Math.Clamp(x.At(mark.Across) - (width / 2), 0, chart.WidthPx - width);
             int row = rowEnds.FindIndex(end => end <= left);
@@ -221,7 +223,8 @@ internal sealed class ChartPainter(Chart chart)
         }
     }
 
-    private static string StyleOf(ChartSeries series) => series.IsDashed ? "outline dashed" : "outline";
+    // Curves that are asked for differ in their strokes, without colour.
+    private string StyleOf(ChartSeries series) => series.IsAsked ? AskedStyles[chart.Series.Where(one => one.IsAsked).TakeWhile(one => one != series).Count() % AskedStyles.Length] : series.IsDashed ? "outline dashed" : "outline";
 
     private string Description() => string.Join(' ', chart.Series.Select(series =>
     {
@@ -229,7 +232,7 @@ internal sealed class ChartPainter(Chart chart)
         return values.Length == 0
             ? $"{series.Name}: not known."
             : $"{series.Name}: from {Shown(values[0])} to {Shown(values[^1])}, least {Shown(values.Min())}, most {Shown(values.Max())}.";
-    }).Concat(chart.Limits.Select(limit => $"{limit.Name}: {Shown(limit.Up)}.")));
+    }).Concat(chart.Limits.Select(limit => $"{limit.Name}: {Shown(limit.Told ?? limit.Up)}.")));
 
     private string Shown(double value) => QuantityText.Format(value, chart.Up.Suffix, chart.Units, chart.Culture);
 

@@ -8,7 +8,8 @@ public readonly record struct ChartPoint(double Across, double Up);
 /// <param name="Points">From left to right.</param>
 /// <param name="IsDashed">Drawn dashed, to differ without colour.</param>
 /// <param name="Sign">What is drawn: a line, or a sign at each point.</param>
-public sealed record ChartSeries(string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false, ChartSign Sign = ChartSign.Line);
+/// <param name="IsAsked">What another line is held against, drawn as a limit.</param>
+public sealed record ChartSeries(string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false, ChartSign Sign = ChartSign.Line, bool IsAsked = false);
 
 /// <summary>How the points of a series are drawn.</summary>
 public enum ChartSign
@@ -28,7 +29,8 @@ public enum ChartSign
 /// <param name="Up">The limit.</param>
 /// <param name="FromAcross">Where it begins; null at the edge.</param>
 /// <param name="ToAcross">Where it ends; null at the edge.</param>
-public sealed record ChartLimit(string Name, double Up, double? FromAcross = null, double? ToAcross = null);
+/// <param name="Told">The limit as it is written, where the side it is drawn on turns its sign; null for <paramref name="Up"/>.</param>
+public sealed record ChartLimit(string Name, double Up, double? FromAcross = null, double? ToAcross = null, double? Told = null);
 
 /// <summary>A shaded area between two lines.</summary>
 /// <param name="Name">What it shows, for the legend; empty for an area that goes with the one before it.</param>

@@ -24,7 +24,8 @@ public static class BodyPlanDrawing
         ArgumentNullException.ThrowIfNull(options);
         FormSide side = LinesPainter.SideOf(facts, options.IsStarboard);
         double width = Math.Max(LeastWidthPx, options.WidthPx);
-        Point3[] all = [.. side.Sections.SelectMany(section => section)];
+        FormSide scaled = options is { IsHeld: true, Kept: { } steady } ? LinesPainter.SideOf(steady, options.IsStarboard) : side;
+        Point3[] all = [.. scaled.Sections.SelectMany(section => section)];
         double reachM = Math.Max(0.2, all.Max(point => point.YM)) * 1.12, leastUpM = Math.Min(0, all.Min(point => point.ZM)), mostUpM = all.Max(point => point.ZM);
         double marginM = 0.08 * Math.Max(0.5, mostUpM - leastUpM);
         double pixelsPerM = Math.Min(MostPixelsPerM, (width - LeftPx - RightPx) / (2 * reachM));

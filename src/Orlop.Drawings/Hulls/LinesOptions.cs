@@ -22,6 +22,9 @@ public sealed record LinesOptions
     /// <summary>The hull as last kept, its chosen station drawn dashed; null where nothing differs.</summary>
     public HullFacts? Kept { get; init; }
 
+    /// <summary>A point is held: the drawing keeps the scale of the hull as last kept, so that the point stays under the hand.</summary>
+    public bool IsHeld { get; init; }
+
     /// <summary>Units of grid, scale bar and marks.</summary>
     public DisplayUnits Units { get; init; } = DisplayUnits.Metric;
 

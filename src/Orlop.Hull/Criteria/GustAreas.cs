@@ -14,8 +14,8 @@ public sealed record GustAreas(double? SteadyHeelDeg, double? GustHeelDeg, doubl
     private const double RadPerDeg = Math.PI / 180;
     private const double LastDeg = 50;
 
-    // From memory.
-    internal const double GustFactor = 1.5;
+    /// <summary>Lever of the gust over that of the steady wind; from memory.</summary>
+    public const double GustFactor = 1.5;
 
     /// <summary>Wind levers constant with heel, gust 1.5 times the steady wind (factor from memory).</summary>
     /// <param name="leeward">Levers to the lee side.</param>

@@ -16,7 +16,8 @@ public static class OffsetTable
 
     /// <param name="id">What the hull is called.</param>
     /// <param name="text">The table.</param>
-    public static OffsetTableResult Read(string id, string text)
+    /// <param name="limits">What its lengths may be where that is less than the engine's own.</param>
+    public static OffsetTableResult Read(string id, string text, OffsetLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         var rows = CsvText.Rows(text.TrimStart('\uFEFF')).ToImmutableArray();
@@ -26,15 +27,10 @@ public static class OffsetTable
         }
 
         var (columns, problems) = Columns(rows[0].LineNumber, rows[0].Cells);
-        if (problems.Count > 0)
-        {
-            return new OffsetTableResult(null, problems.ToImmutable());
-        }
-
-        var points = rows.Skip(1).Select(row => OffsetRow.Read(row.LineNumber, row.Cells, columns, problems)).ToList();
-        var sides = problems.Count > 0 ? default : Sides(points, problems);
+        var points = rows.Skip(1).Select(row => OffsetRow.Read(row.LineNumber, row.Cells, columns, limits ?? OffsetLimits.Widest, problems)).OfType<OffsetRow>().ToList();
+        var sides = Sides(points, problems);
         return problems.Count > 0
-            ? new OffsetTableResult(null, problems.ToImmutable())
+            ? new OffsetTableResult(null, [.. problems.OrderBy(problem => problem.LineNumber)])
             : new OffsetTableResult(new HullForm { Id = id, Sections = sides.Port, StarboardSections = sides.Starboard }, []);
     }
 

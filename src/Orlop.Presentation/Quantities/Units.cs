@@ -127,6 +127,7 @@ public static class Units
         yield return Same("Coefficient", "a coefficient", "0.3", [One], new(3, One));
         yield return Same("Count", "a number of pieces", "12", [One, new("pieces", 1, words: "pc pcs piece pieces")], new(6, One));
         yield return Plain("MRad", "an area under righting levers", "0.055 m·rad or 0.18 ft·rad", 3, MetreRadian, FootRadian);
+        yield return Plain("MPerS2", "an acceleration", "2 m/s² or 6.5 ft/s²", 3, new Unit("m/s²", 1, symbols: "m/s2"), new Unit("ft/s²", 0.3048m, symbols: "ft/s2"));
         yield return Plain("KgPerCm", "a mass per centimetre of sinkage", "45 kg/cm or 250 lb/in", 3, KilogramPerCentimetre, PoundPerInch);
         yield return Plain("KgM", "a moment of a mass", "200 kg·m or 1450 lb·ft", 3, KilogramMetre, MassPoundFoot);
         yield return Plain("KgMPerCm", "a moment per centimetre of trim", "60 kg·m/cm or 1100 lb·ft/in", 3, KilogramMetrePerCentimetre, PoundFootPerInch);

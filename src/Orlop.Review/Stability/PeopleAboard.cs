@@ -7,6 +7,12 @@ namespace Orlop.Review.Stability;
 /// <summary>The people that a condition lists, and the boat with another number of them.</summary>
 internal static class PeopleAboard
 {
+    /// <summary>A person of the rules for small craft (MGN 280, ISO 12217-1).</summary>
+    public const double PersonKg = 75;
+
+    // From the deck edge to where people stand at the side (common practice, no source).
+    private const double InboardM = 0.2;
+
     /// <summary>Their rows of the ledger.</summary>
     public static WeightRow[] Of(StabilityView view, LoadedBoat loaded) =>
         [.. loaded.Ledger.Rows.Where(row => view.Boat.Find<Deadweight>(row.ThingId) is { Use: DeadweightUse.People })];
@@ -25,4 +31,12 @@ internal static class PeopleAboard
         WeightTotal total = loaded.Total!.With([.. people.Select(row => new WeightChange(WeightLedger.Item(row), null)), new WeightChange(null, all)]);
         return (loaded with { Total = total, Input = loaded.Input! with { MassKg = total.MassKg, CentreOfGravity = total.Centre } }, at);
     }
+
+    /// <summary>The boat with so many at one side, as far forward and as high as those listed, and where they are.</summary>
+    /// <param name="view">The boat.</param>
+    /// <param name="loaded">A condition that lists people.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="side">1 for starboard, -1 for port.</param>
+    public static (LoadedBoat Boat, Place At) ToOneSide(StabilityView view, LoadedBoat loaded, int count, int side) =>
+        With(view, loaded, count * PersonKg, middle => middle with { YM = -side * Math.Max(0, (DeckEdge.HalfBreadthM(view.Boat, middle.XM, -side) ?? 0) - InboardM) });
 }

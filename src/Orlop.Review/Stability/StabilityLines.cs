@@ -106,6 +106,7 @@ internal static class StabilityLines
         "°" => "Deg",
         "kg" => "Kg",
         "s" => "S",
+        "m/s²" => "MPerS2",
         "" => "Ratio",
         _ => null,
     };

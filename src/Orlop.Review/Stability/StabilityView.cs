@@ -114,11 +114,21 @@ public sealed class StabilityView
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total);
 
-    /// <summary>Many draws of her weight in a condition, each held against the general criteria; null when her weight or her hull is not known. Takes a second or more: only when asked.</summary>
-    public StabilitySamplingResult? DrawnIn(Condition condition, IProgress<double>? progress = null, CancellationToken token = default) =>
-        LoadedIn(condition) is { Input: { } input, Total: { } total, Missing.IsEmpty: true }
-            ? StabilitySampling.Calculate(new StabilitySamplingInput { Boat = input, Weight = total.Spread(), Openings = OpeningsIn(condition) }, progress, token)
-            : null;
+    /// <summary>Many draws of her weight in a condition, each held against the general criteria; null when her weight or her hull is not known. Takes a second or more: only when asked, and remembered once it is whole.</summary>
+    public StabilitySamplingResult? DrawnIn(Condition condition, IProgress<double>? progress = null, CancellationToken token = default)
+    {
+        token.ThrowIfCancellationRequested();
+        if (LoadedIn(condition) is not { Input: { } input, Total: { } total, Missing.IsEmpty: true })
+        {
+            return null;
+        }
+
+        WeightSpread spread = total.Spread();
+        ImmutableArray<Opening> openings = OpeningsIn(condition);
+        return _memo.Get(
+            (KeyOf(input), spread.Covariance.ToValueList(), openings.ToValueList()),
+            () => StabilitySampling.Calculate(new StabilitySamplingInput { Boat = input, Weight = spread, Openings = openings }, progress, token));
+    }
 
     /// <summary>Where the deck edge stands lowest over the water in a condition, and how high; null where she has no position of rest or no lines.</summary>
     public (string Where, double HeightM)? LeastFreeboardIn(Condition condition) =>

@@ -14,7 +14,7 @@ namespace Orlop.Review.Stability;
 public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray<FindingInput> Missing)
 {
     /// <summary>How a mass is known that is only a number.</summary>
-    public const string NothingSaid = "taken as exact: nothing says how it is known";
+    public const string NothingSaid = "taken as guessed: nothing says how it is known";
 
     /// <summary>The ledger of a condition.</summary>
     public static WeightLedger Of(BoatModel boat, Condition condition)

@@ -39,8 +39,9 @@ public sealed record LoadingSheet
     /// <param name="conditionIds">The conditions that are wanted; null for all.</param>
     /// <param name="isDrawn">Also hold many draws of her weight against the general criteria: a second or more for each condition.</param>
     /// <param name="hasLevers">With righting levers to draw, and how sure they are: most of the work.</param>
+    /// <param name="progress">Is told the condition whose draws go on, and how far they are, 0 to 1.</param>
     /// <param name="token">Stops it.</param>
-    public static LoadingSheet Make(ReviewEngine engine, BoatModel asBuilt, Alteration? alteration, IReadOnlyCollection<string>? conditionIds = null, bool isDrawn = false, bool hasLevers = true, CancellationToken token = default)
+    public static LoadingSheet Make(ReviewEngine engine, BoatModel asBuilt, Alteration? alteration, IReadOnlyCollection<string>? conditionIds = null, bool isDrawn = false, bool hasLevers = true, IProgress<SheetProgress>? progress = null, CancellationToken token = default)
     {
         ArgumentNullException.ThrowIfNull(engine);
         ArgumentNullException.ThrowIfNull(asBuilt);
@@ -54,7 +55,7 @@ public sealed record LoadingSheet
         foreach (Condition condition in shown.Conditions.Where(condition => conditionIds?.Contains(condition.Id) != false))
         {
             token.ThrowIfCancellationRequested();
-            conditions.Add(SheetCondition.Of(shown, was, condition, FindingsIn(condition.Id), isDrawn, hasLevers, engine.Memo, token));
+            conditions.Add(SheetCondition.Of(shown, was, condition, FindingsIn(condition.Id), isDrawn, hasLevers, engine.Memo, progress is null ? null : new DrawsProgress(condition.Title, progress), token));
         }
 
         return new LoadingSheet

@@ -47,10 +47,10 @@ internal static class SheetBasis
         }
 
         yield return Estimated(sheet, text);
-        WeightRow[] bare = [.. AllRows(sheet).Where(LedgerView.IsTakenAsExact)];
+        WeightRow[] bare = [.. AllRows(sheet).Where(LedgerView.IsUnsaid)];
         if (bare.Length > 0)
         {
-            yield return $"Masses taken as exact, because nothing says how they are known: {bare.Length} things, {text.Kg(bare.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(bare, text)}.";
+            yield return $"Masses taken as guessed, 30 % for one standard deviation, because nothing says how they are known: {bare.Length} things, {text.Kg(bare.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(bare, text)}.";
         }
 
         yield return Tanks(boat);

@@ -18,12 +18,12 @@ namespace Orlop.Work.Loading;
 public sealed record SheetCondition(
     Condition Condition, FloatingFacts Now, FloatingFacts? Was, RightingView? Levers, RightingView? LeversWere, ImmutableArray<SheetFinding> Findings, StabilitySamplingResult? Draws)
 {
-    internal static SheetCondition Of(StabilityView shown, StabilityView? was, Condition condition, ImmutableArray<SheetFinding> findings, bool isDrawn, bool hasLevers, Memo memo, CancellationToken token)
+    internal static SheetCondition Of(StabilityView shown, StabilityView? was, Condition condition, ImmutableArray<SheetFinding> findings, bool isDrawn, bool hasLevers, Memo memo, IProgress<double>? progress, CancellationToken token)
     {
         FloatingFacts now = FloatingFacts.Of(shown, condition, memo);
         FloatingFacts? before = was?.Boat.Find<Condition>(condition.Id) is { } known ? FloatingFacts.Of(was, known, memo) : null;
         return new SheetCondition(
             condition, now, before, hasLevers ? RightingView.Of(shown, now) : null, !hasLevers || before is null ? null : RightingView.Of(was!, before), findings,
-            isDrawn ? shown.DrawnIn(condition, null, token) : null);
+            isDrawn ? shown.DrawnIn(condition, progress, token) : null);
     }
 }

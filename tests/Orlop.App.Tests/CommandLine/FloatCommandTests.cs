@@ -116,4 +116,27 @@ public sealed class FloatCommandTests
         using JsonDocument json = JsonDocument.Parse(run.Out);
         return json.RootElement.GetProperty("conditions")[0].Clone();
     }
+
+    [Fact]
+    public async Task Float_Motions_SayWhatIsNotStated()
+    {
+        CommandRun text = await CommandRun.WithInput(Barge, "float", "-", "--condition", "at-anchor", "--motions");
+        CommandRun json = await CommandRun.WithInput(Barge, "float", "-", "--condition", "at-anchor", "--motions", "--json");
+
+        Assert.Contains("No motion is stated for this condition.", text.Out, StringComparison.Ordinal);
+        JsonElement motions = JsonDocument.Parse(json.Out).RootElement.GetProperty("conditions")[0].GetProperty("motions");
+        Assert.NotEqual(0, motions.GetArrayLength());
+        Assert.All(motions.EnumerateArray(), motion => Assert.Equal(JsonValueKind.Null, motion.GetProperty("acrossMPerS2").ValueKind));
+    }
+
+    [Fact]
+    public async Task Float_PaperWithDraws_TellsHowFarItIs()
+    {
+        using TemporaryFolder folder = new();
+        CommandRun run = await CommandRun.Of("float", Repository.At("examples", "box-barge.json"), "--condition", "laden", "--paper", folder.At("sheets"), "--draws");
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        Assert.Contains("Drawing her weight, Laden: ", run.Error, StringComparison.Ordinal);
+        Assert.Contains("Ctrl+C stops it.", run.Error, StringComparison.Ordinal);
+    }
 }

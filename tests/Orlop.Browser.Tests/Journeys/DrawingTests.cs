@@ -160,4 +160,23 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
             ? double.Parse(text[..^3], System.Globalization.CultureInfo.InvariantCulture) / 1000
             : double.Parse(text[..^2], System.Globalization.CultureInfo.InvariantCulture);
     }
+
+    // The curve follows before the point is let go, and stands there once it is.
+    [Fact]
+    public async Task APointOfTheHull_WhileItIsDragged_TakesItsCurveAlong()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/weights/hull");
+        ILocator plan = window.Page.Locator(".picture:not(.unmeasured)").First, curve = plan.Locator("g.chosen polyline.station"), point = plan.Locator("g.thing[data-id='p0.2']");
+        await plan.Locator("g.thing[data-id=s0]").First.WaitForAsync();
+        string before = (await curve.First.GetAttributeAsync("points"))!;
+        LocatorBoundingBoxResult box = (await point.First.BoundingBoxAsync())!;
+        await window.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
+        await window.Page.Mouse.DownAsync();
+        await window.Page.Mouse.MoveAsync(box.X + (box.Width / 2) + 30, box.Y + (box.Height / 2), new() { Steps = 5 });
+        await Expect(curve.First).Not.ToHaveAttributeAsync("points", before);
+        await Expect(plan.Locator("polyline.was")).ToHaveCountAsync(1);
+        await window.Page.Mouse.UpAsync();
+        await Expect(plan.Locator("polyline.was")).ToHaveCountAsync(0);
+        await Expect(curve.First).Not.ToHaveAttributeAsync("points", before);
+    }
 }

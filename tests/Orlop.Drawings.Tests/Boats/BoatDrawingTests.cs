@@ -28,6 +28,27 @@ public sealed class BoatDrawingTests
         Assert.Equal(["bank", "bank-minus", "box", "deckhead", "feed", "fuse", "locker", "minus", "winch", "winch-minus"], ids.Order(StringComparer.Ordinal));
     }
 
+    // Port 2 m wide, starboard 1 m, drawn port on the left: the outline reaches twice as far to the left of the centre line.
+    [Fact]
+    public void Section_OfABoatWhoseSidesDiffer_DrawsBoth()
+    {
+        HullStation Station(string name, double x, double half) => new() { Name = name, IsSharp = true, Points = [new StationPoint(x, 0, 0), new StationPoint(x, half, 0.5), new StationPoint(x, half, 2)] };
+        BoatModel boat = new()
+        {
+            Things =
+            [
+                new Orlop.Boat.Things.HullLines { Id = "hull-lines", Stations = [Station("aft", 0, 2), Station("fore", 10, 2)], StarboardStations = [Station("aft", 0, 1), Station("fore", 10, 1)] },
+                new Gear { Id = "chest", Name = "Chest", MassKg = 20, Place = new Place(5, 0, 1) },
+            ],
+        };
+        XElement view = DrawnText.Parse(BoatDrawing.All(boat, null, new BoatDrawingOptions { SectionsXM = [5] })).Descendants(DrawnText.Svg + "g").Single(group => ((string?)group.Attribute("class"))?.Contains("section", StringComparison.Ordinal) == true);
+        double pixelsPerM = view.Number("data-px-per-m"), centre = view.Elements(DrawnText.Svg + "line").Single(line => (string?)line.Attribute("class") == "centre").Number("x1");
+        double[] across = [.. ((string)view.Descendants(DrawnText.Svg + "polygon").First(outline => (string?)outline.Attribute("class") == "outline").Attribute("points")!).Split(' ').Select(spot => double.Parse(spot.Split(',')[0], CultureInfo.InvariantCulture))];
+
+        Assert.Equal(2, (centre - across.Min()) / pixelsPerM, 0.02);
+        Assert.Equal(1, (across.Max() - centre) / pixelsPerM, 0.02);
+    }
+
     [Theory]
     [InlineData(390)]
     [InlineData(1000)]

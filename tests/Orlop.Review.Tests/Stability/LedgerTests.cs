@@ -41,9 +41,9 @@ public sealed class LedgerTests
         Assert.Equal(1.0 / 3, row.Place.ZM, 1e-12);
     }
 
-    // Weighed 1 %, estimated 15 %, guessed 30 %: shares of the mass, from memory.
+    // Weighed 1 %, estimated 15 %, guessed 30 %: shares of the mass, from memory. A bare number is no knowledge of a mass: as guessed.
     [Theory]
-    [InlineData(Knowledge.Exact, 0)]
+    [InlineData(Knowledge.Exact, 30)]
     [InlineData(Knowledge.Measured, 1)]
     [InlineData(Knowledge.Sheet, 5)]
     [InlineData(Knowledge.Estimated, 15)]

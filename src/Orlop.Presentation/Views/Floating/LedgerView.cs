@@ -89,7 +89,7 @@ public sealed record LedgerView
     public static bool LooksGuessed(WeightRow row) => row.How.EndsWith("guessed", StringComparison.Ordinal) || row.How.EndsWith("estimated", StringComparison.Ordinal);
 
     /// <summary>Nothing says how the mass of a row is known.</summary>
-    public static bool IsTakenAsExact(WeightRow row) => row.How.EndsWith(WeightLedger.NothingSaid, StringComparison.Ordinal);
+    public static bool IsUnsaid(WeightRow row) => row.How.EndsWith(WeightLedger.NothingSaid, StringComparison.Ordinal);
 
     private static LedgerLine Line(BoatModel boat, WeightRow row, Dictionary<string, WeightRow>? before, DisplayUnits units, CultureInfo culture)
     {
@@ -101,7 +101,7 @@ public sealed record LedgerView
         string M(double value) => QuantityText.Shown(Math.Round(value, 2), "M", units, culture);
         return new LedgerLine(
             row.ThingId, row.Title, boat.Find(row.ThingId) is { } thing ? Wording.KindOf(thing) : "", mass, BandKg(row.DeviationKg, units, culture),
-            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, LooksGuessed(row) || IsTakenAsExact(row), change, change is null && row.MassKg < SmallKg);
+            M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, LooksGuessed(row) || IsUnsaid(row), change, change is null && row.MassKg < SmallKg);
     }
 
     private static IEnumerable<LedgerLine> Summed(StabilityView view, LoadedBoat loaded, IReadOnlyList<WeightRow> rows, DisplayUnits units, CultureInfo culture)

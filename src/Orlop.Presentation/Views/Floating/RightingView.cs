@@ -37,7 +37,8 @@ public sealed record RightingSide(bool IsPort, ImmutableArray<LeverPoint> Points
 /// <param name="Port">Levers to port.</param>
 /// <param name="IsPortWeaker">Port is the side to judge by.</param>
 /// <param name="Criteria">Those of the rules she is held against that can be drawn.</param>
-public sealed record RightingView(RightingSide Starboard, RightingSide Port, bool IsPortWeaker, ImmutableArray<DrawnCriterion> Criteria)
+/// <param name="Heeling">What heels her in those rules, with its own curve, to the weaker side.</param>
+public sealed record RightingView(RightingSide Starboard, RightingSide Port, bool IsPortWeaker, ImmutableArray<DrawnCriterion> Criteria, ImmutableArray<HeelingLever> Heeling)
 {
     /// <summary>The side to judge by.</summary>
     public RightingSide Weaker => IsPortWeaker ? Port : Starboard;
@@ -54,7 +55,8 @@ public sealed record RightingView(RightingSide Starboard, RightingSide Port, boo
             Side(view.Boat, floating.Starboard, starboard, isPort: false, total),
             Side(view.Boat, floating.Port, port, isPort: true, total),
             facts.IsPortWeaker,
-            view.Basis?.Rules.Contains(StabilityRule.GeneralIntact) == true && facts.WeakerCurve is { } curve ? Drawn(curve, facts.Weaker!) : []);
+            view.Basis?.Rules.Contains(StabilityRule.GeneralIntact) == true && facts.WeakerCurve is { } curve ? Drawn(curve, facts.Weaker!) : [],
+            [.. HeelingLevers.Of(view, facts.Condition, facts.IsPortWeaker ? -1 : 1)]);
     }
 
     private static RightingSide Side(BoatModel boat, RightingCurve curve, RightingFeatures features, bool isPort, WeightTotal total)

@@ -1,3 +1,4 @@
+using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Hull.Surfaces;
 
@@ -21,10 +22,18 @@ public sealed record OffsetsPaste(HullLines? Lines, IReadOnlyList<string> Proble
     public static OffsetsPaste Read(string text, HullLines? before)
     {
         ArgumentNullException.ThrowIfNull(text);
-        OffsetTableResult read = OffsetTable.Read("table", text.Contains('\t', StringComparison.Ordinal) ? Commas(text) : text);
+        OffsetTableResult read = OffsetTable.Read("table", text.Contains('\t', StringComparison.Ordinal) ? Commas(text) : text, Limits());
         return read.Form is null
             ? new OffsetsPaste(null, [.. read.Problems.Select(problem => Capital(problem.ToString()))])
             : new OffsetsPaste(HullEdit.Of(read.Form, before), []);
+    }
+
+    // What a point of the lines may be: told together with what cannot be read.
+    private static OffsetLimits Limits()
+    {
+        RecordSchema point = RecordSchema.Of(typeof(StationPoint));
+        OffsetRange Range(string field) => point.Field(field)!.Allowed is { } allowed ? new OffsetRange(allowed.Least, allowed.Most) : throw new InvalidOperationException($"{field} has no range");
+        return new OffsetLimits(Range("xM"), Range("halfBreadthM"), Range("heightM"));
     }
 
     private static string Commas(string text) =>

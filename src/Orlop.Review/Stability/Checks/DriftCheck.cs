@@ -15,7 +15,7 @@ public sealed class DriftCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "drift-since-test",
         "Little changed since the latest berth test",
-        "What came, went and moved of gear, parts and cables since the latest test that lists what was aboard (what the test marks as carried, such as people and shifted weights, was no part of her), against 2 % of the light boat's mass, 1 % of her length in LCG and 1 % of KG, when SOLAS II-1/5 wants her inclined anew; tight from half of each, when it wants new stability papers. A measure for a small boat, not a duty.",
+        "What came, went and moved of gear, parts and cables since the latest test that lists what was aboard (what the test marks as carried, such as people and shifted weights, was no part of her; where it does not say and the thing is gone, unknown), against 2 % of the light boat's mass, 1 % of her length in LCG and 1 % of KG, when SOLAS II-1/5 wants her inclined anew; tight from half of each, when it wants new stability papers. A measure for a small boat, not a duty.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view)
@@ -27,8 +27,15 @@ public sealed class DriftCheck : ICheck<StabilityView>
 
     private Finding Judge(StabilityView view, BerthTest test)
     {
-        HashSet<string> carried = [.. test.Aboard.Where(item => item.IsCarried || !IsOfTheBoat(view, item.Id)).Select(item => item.Id)];
+        HashSet<string> carried = [.. test.Aboard.Where(item => item.IsCarried == true || !IsOfTheBoat(view, item.Id)).Select(item => item.Id)];
         ImmutableArray<LedgerItem> aboard = BoatWeighing.ItemsOf(test);
+        AboardItem[] untold = [.. test.Aboard.Where(item => item.IsCarried is null && view.Boat.Find(item.Id) is null)];
+        if (untold.Length > 0)
+        {
+            string names = string.Join(", ", untold.Select(item => item.Id));
+            return Unknown(Description, test.Id, null, Sentence.Of($"How far she has drifted since {test.Title} cannot be told: its list does not say whether {names} {(untold.Length == 1 ? "was" : "were")} carried or of the boat, and {(untold.Length == 1 ? "it is" : "they are")} not there any more"), [new FindingInput(test.Id, "aboard", IsMissing: true)]);
+        }
+
         LedgerItem[] then = [.. aboard.Where(item => !carried.Contains(item.Id))];
         LoadedBoat loaded = view.LoadedIn(view.Conditions[0]);
         LedgerItem[] now = [.. loaded.Ledger.Rows.Where(row => row.Kind != WeightKind.Deadweight).Select(WeightLedger.Item)];
@@ -84,7 +91,7 @@ public sealed class DriftCheck : ICheck<StabilityView>
 
     private static EmptyBoat Empty(WeightTotal total) => new(total.MassKg, total.Centre.XM, total.Centre.ZM > 0 ? total.Centre.ZM : null);
 
-    // What is not in the boat any more counts as having been part of her, unless the test's list says that it was carried.
+    // What is not in the boat any more was part of her where the test's list says that it was not carried.
     private static bool IsOfTheBoat(StabilityView view, string id) => view.Boat.Find(id) is not (Deadweight or Tank);
 
     // A better known mass or place of the same thing is not a change of the boat.

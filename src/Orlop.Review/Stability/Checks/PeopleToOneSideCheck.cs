@@ -13,8 +13,6 @@ namespace Orlop.Review.Stability.Checks;
 /// <summary>With everyone at one side she does not heel too far.</summary>
 public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
 {
-    private const double PersonKg = 75;
-    private const double InboardM = 0.2;
     private const double LeastLengthM = 2.5;
     private const double MostLengthM = 24;
 
@@ -82,7 +80,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         Sentence found = Sentence.Of($"With {count} people at the side {FindingLines.In(loaded.Condition)} she heels {Deg(heel)} {where}, at most {Deg(limit)} allowed; {low}");
         return Judged(Description, basis.Id, loaded, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
         [
-            new WorkingLine("People", FormattableString.Invariant($"{count} × {PersonKg} kg at ({worst.Case.At.XM:0.##}, {worst.Case.At.YM:0.##}, {worst.Case.At.ZM:0.##}) m, in place of those listed"), Kg(count * PersonKg), "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source"),
+            new WorkingLine("People", FormattableString.Invariant($"{count} × {PeopleAboard.PersonKg} kg at ({worst.Case.At.XM:0.##}, {worst.Case.At.YM:0.##}, {worst.Case.At.ZM:0.##}) m, in place of those listed"), Kg(count * PeopleAboard.PersonKg), "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source"),
             new WorkingLine("Heel", "at rest", Deg(heel), "hydrostatics"),
             new WorkingLine("Allowed", rule == StabilityRule.SmallCraft ? FormattableString.Invariant($"10 + (24 - {length:0.##})³/600") : "7°, or 10° while 75 mm of freeboard is kept", Deg(limit), rule == StabilityRule.SmallCraft ? "ISO 12217-1, secondary source" : "MGN 280 11.4"),
             .. criteria.Skip(2).SelectMany(criterion => criterion.Working.Select(Line)),
@@ -91,11 +89,9 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         ], OpeningsGiven.Missing(view.Boat));
     }
 
-    // 1 for starboard, -1 for port.
     private static (int Side, LoadedBoat Boat, Place At) Moved(StabilityView view, LoadedBoat loaded, int count, int side)
     {
-        (LoadedBoat boat, Place at) = PeopleAboard.With(view, loaded, count * PersonKg,
-            middle => middle with { YM = -side * Math.Max(0, (DeckEdge.HalfBreadthM(view.Boat, middle.XM, -side) ?? 0) - InboardM) });
+        (LoadedBoat boat, Place at) = PeopleAboard.ToOneSide(view, loaded, count, side);
         return (side, boat, at);
     }
 }

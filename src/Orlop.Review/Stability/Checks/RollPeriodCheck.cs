@@ -1,4 +1,3 @@
-using Orlop.Boat.Things;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Measuring;
 using Orlop.Hull.Working;
@@ -27,7 +26,7 @@ public sealed class RollPeriodCheck : ICheck<StabilityView>
             return Unknown(Description, WhyUnknown.SubjectOf(view), loaded.Condition.Id, Sentence.Of($"Her roll period {FindingLines.In(loaded.Condition)} cannot be told without her beam"), [new FindingInput(WhyUnknown.SubjectOf(view), "beamM", IsMissing: true)]);
         }
 
-        (double factor, double scatter, string source) = FactorOf(view);
+        (double factor, double scatter, string source) = RollFactor.Of(view);
         if (RollPeriod.FromBeamS(factor, beam, at.MetacentricHeightM) is not { } period)
         {
             return Judged(Description, WhyUnknown.SubjectOf(view), loaded, Verdict.Fails, null, Sentence.Of($"She has no roll period {FindingLines.In(loaded.Condition)}: GM is {M(at.MetacentricHeightM)}"), []);
@@ -45,9 +44,4 @@ public sealed class RollPeriodCheck : ICheck<StabilityView>
             Line(new WorkingStep("T", FormattableString.Invariant($"{factor:0.###}·{beam:0.###}/√{at.MetacentricHeightM:0.####}"), period, "s", "T = f B/√GM")),
         ]);
     }
-
-    private static (double Factor, double Scatter, string Source) FactorOf(StabilityView view) =>
-        view.Boat.All<RollingTest>().Where(test => test.RollingFactor is not null).OrderBy(test => test.On ?? DateOnly.MinValue).LastOrDefault() is { RollingFactor: { } own } test
-            ? (own.Value, own.PlusMinus ?? TestEvidence.RollingScatter, $"{test.Title}; scatter by Res. A.749(18) annex 3 where none is given")
-            : (TestEvidence.RollingFactor, TestEvidence.RollingScatter, "Res. A.749(18) annex 3, deep-sea fishing boats");
 }

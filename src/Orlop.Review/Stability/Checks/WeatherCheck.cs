@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Hull.Criteria;
 using Orlop.Hull.Floating;
-using Orlop.Hull.Hydrostatics;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;
@@ -37,7 +36,7 @@ public sealed class WeatherCheck : ICheck<StabilityView>
             return Ids.Select(id => Unknown(Description, Subject(view, id), condition.Id, Sentence.Of($"How she bears the wind {FindingLines.In(condition)} cannot be told: area and height of what the wind meets are not given"), wind));
         }
 
-        WeatherCriterionResult?[] sides = [Check(view, basis, loaded, loaded.Input!, 1), Check(view, basis, loaded, loaded.Input!, -1)];
+        WeatherCriterionResult?[] sides = [WeatherLevers.Of(view, basis, loaded, loaded.Input!, 1), WeatherLevers.Of(view, basis, loaded, loaded.Input!, -1)];
         Dictionary<(FloatingInput, int), WeatherCriterionResult?> near = [];
         return [.. Ids.Select(id => Judge(view, loaded, id, IsPortWorse(sides, id) ? -1 : 1, sides, NearOf))];
 
@@ -45,7 +44,7 @@ public sealed class WeatherCheck : ICheck<StabilityView>
         {
             if (!near.TryGetValue((boat, side), out WeatherCriterionResult? result))
             {
-                near[(boat, side)] = result = Check(view, basis, loaded, boat, side);
+                near[(boat, side)] = result = WeatherLevers.Of(view, basis, loaded, boat, side);
             }
 
             return result;
@@ -88,47 +87,6 @@ public sealed class WeatherCheck : ICheck<StabilityView>
             ? Sentence.Of($"Steady wind {FindingLines.In(loaded.Condition)} heels her {Deg(result.Areas!.SteadyHeelDeg!.Value)} {Levers.Name(side)}, at most {Deg(result.Areas.SteadyHeelDeg.Value + left)} allowed{indicative}")
             : Sentence.Of($"Gust {FindingLines.In(loaded.Condition)}: reserve of {Measure(result.Areas!.AreaBMRad!.Value, "m rad")} {Levers.Name(side)} against its work of {Measure(result.Areas.AreaAMRad!.Value, "m rad")}{indicative}");
         return Judged(Description, Subject(view, id), loaded, verdict, use, held == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, criterion.Unit)}") : found, [.. working, BandLine(banded, criterion.Unit)], OpeningsGiven.Missing(view.Boat));
-    }
-
-    private static WeatherCriterionResult? Check(StabilityView view, StabilityBasis basis, LoadedBoat loaded, FloatingInput boat, int side)
-    {
-        ImmutableArray<Opening> openings = view.OpeningsIn(loaded.Condition);
-        RightingCurve leeward = Levers.To(side, boat, openings), windward = Levers.To(-side, boat, openings);
-        if (leeward.Points.IsEmpty || view.Bodies.Hull is not { } hull)
-        {
-            return null;
-        }
-
-        Attitude upright = leeward.Points[0].Attitude;
-        ImmersedPart part = Submersion.Calculate(hull, upright);
-        double keel = hull.Lowest.ZM, draught = (upright.WaterHeightM(0.5 * (hull.Lowest.XM + hull.Highest.XM), 0) ?? double.NaN) - keel;
-        double lever = basis.WindCentreM!.Value - (keel + (0.5 * draught));
-        if (!(part.WaterlineLengthM > 0) || !(draught > 0) || !(lever > 0))
-        {
-            return null;
-        }
-
-        double? edge = Levers.To(side, boat, DeckEdge.Of(view.Boat)).Features.DownfloodingDeg;
-        return WeatherCriterion.Check(new WeatherInput
-        {
-            Leeward = leeward,
-            Windward = windward,
-            WindAreaM2 = basis.WindAreaM2!.Value,
-            WindLeverM = lever,
-            DeckEdgeDeg = edge is { } heel && heel != 0 ? Math.Abs(heel) : null,
-            Roll = new RollbackInput
-            {
-                Subject = loaded.Condition.Title,
-                WaterlineLengthM = part.WaterlineLengthM,
-                BeamM = hull.Highest.YM - hull.Lowest.YM,
-                DraughtM = draught,
-                BlockCoefficient = Math.Min(1, part.VolumeM3 / (part.WaterlineLengthM * part.WaterlineBreadthM * draught)),
-                KgM = boat.CentreOfGravity.ZM - keel,
-                GmM = leeward.InitialGmM!.Value,
-                Bilge = basis.BilgeKeelAreaM2 is { Value: > 0 } ? BilgeShape.Keels : basis.IsSharpBilge == true ? BilgeShape.Sharp : BilgeShape.Round,
-                KeelAreaM2 = basis.BilgeKeelAreaM2?.Value ?? 0,
-            },
-        });
     }
 
     private static CriterionResult Of(WeatherCriterionResult result, string id) => id == Ids[0] ? result.SteadyHeel : result.Reserve;

@@ -110,7 +110,7 @@ public sealed class BerthTestDraftTests
         RollingTest test = draft.Make()!;
         Assert.Equal(["chest", "tank"], test.Aboard.Select(item => item.Id).Order(StringComparer.Ordinal));
         Assert.Equal(600, test.Aboard.Sum(item => item.MassKg), 1e-6);
-        Assert.Equal(["tank"], test.Aboard.Where(item => item.IsCarried).Select(item => item.Id));
+        Assert.Equal(["tank"], test.Aboard.Where(item => item.IsCarried == true).Select(item => item.Id));
         Assert.Equal(new TimedRolls(10, 29.1), Assert.Single(test.Runs));
     }
 
@@ -210,7 +210,7 @@ public sealed class BerthTestDraftTests
         (draft.Others[0].Mass, draft.Others[0].Forward, draft.Others[0].ToPort, draft.Others[0].Up) = ("400 kg", "5", "0", "1.8");
 
         AboardItem weights = Assert.Single(draft.Make()!.Aboard);
-        Assert.Equal((400, true), (weights.MassKg, weights.IsCarried));
+        Assert.Equal((400, true), (weights.MassKg, weights.IsCarried == true));
         draft.Others[0].Up = "";
         Assert.Null(draft.Make());
         Assert.Contains("Up", draft.Others[0].Refusal!, StringComparison.Ordinal);

@@ -71,4 +71,38 @@ public sealed class HullEntryTests
     [InlineData("NaN")]
     [InlineData("wide")]
     public void HullCell_Nonsense_IsRefused(string typed) => Assert.NotNull(HullCell.Read("halfBreadthM", typed, DisplayUnits.Metric, English, out _));
+
+    // What the model does not allow is told with what cannot be read, once.
+    [Fact]
+    public void OffsetsPaste_ModelsLimitsAndFaults_AreToldTogether()
+    {
+        OffsetsPaste read = OffsetsPaste.Read("station,x_m,half_breadth_m,height_m\naft,0,0,low\naft,0,11,1\nfore,61,0,0\nfore,6,1,1\naft,0,1,2\n", null);
+
+        Assert.Null(read.Lines);
+        Assert.Equal(
+            ["Line 2, height_m: found \"low\"; allowed metres; -5 to 20 m.", "Line 3, half_breadth_m: found \"11\"; allowed metres; 0 to 10 m.", "Line 4, x_m: found \"61\"; allowed metres; -5 to 60 m.",
+                "Line 6, station: found \"aft\"; allowed all points of a station one after the other."],
+            read.Problems);
+    }
+
+    [Fact]
+    public void OffsetsPaste_AColumnAndARow_AreToldTogether()
+    {
+        OffsetsPaste read = OffsetsPaste.Read("station,x,half_breadth_m,height_m\naft,0,0,low\n", null);
+
+        Assert.Equal(2, read.Problems.Count(problem => problem.StartsWith("Line 1, x", StringComparison.Ordinal) || problem.StartsWith("Line 2, height_m", StringComparison.Ordinal)));
+    }
+
+    // 3 ft 4 5/8 in and a sixteenth; the inch is 0.0254 m exactly.
+    [Theory]
+    [InlineData((40 + 0.625 + 0.0625) * 0.0254, "3-4-5+")]
+    [InlineData(-12.5 * 0.0254, "-1-0-4")]
+    [InlineData(12 * 0.0254, "1-0-0")]
+    [InlineData(0, "0-0-0")]
+    public void HullCell_InUsUnits_IsFeetInchesEighthsBothWays(double m, string shown)
+    {
+        Assert.Equal(shown, HullCell.Text(m, DisplayUnits.Us, English));
+        Assert.Null(HullCell.Read("heightM", shown, DisplayUnits.Us, English, out double read));
+        Assert.Equal(m, read, 1e-9);
+    }
 }

@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Validation;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
+using Orlop.Review.Stability;
 using Xunit;
 
 namespace Orlop.Review.Tests.Stability.Checks;
@@ -161,6 +162,25 @@ public sealed class WeightCheckTests
         Finding finding = Surveyed(survey with { Aboard = [.. survey.Aboard, new AboardItem("shifted-weights", 700, new Place(5, 0, 2), IsCarried: isCarried)] }).Only("drift-since-test", "survey");
         Assert.Equal(verdict, finding.Verdict);
         Assert.Equal(!isCarried, finding.Working.Any(line => line.What == "shifted-weights"));
+    }
+
+    // A list that was kept before anyone asked does not say: she may have lost 700 kg, or never had them.
+    [Fact]
+    public void Drift_NothingSaysWhetherItWasCarried_IsUnknown()
+    {
+        FreeboardSurvey survey = Survey(1.2);
+        Finding finding = Surveyed(survey with { Aboard = [.. survey.Aboard, new AboardItem("shifted-weights", 700, new Place(5, 0, 2))] }).Only("drift-since-test", "survey");
+        finding.IsUnknownFor("survey", "aboard");
+        Assert.Contains("shifted-weights", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // No mass is exact: a bare number is a guess, 30 % for one standard deviation (our own, no source).
+    [Fact]
+    public void Ledger_MassThatNothingIsSaidOf_CountsAsAGuess()
+    {
+        StabilityView view = JudgedBox.Of(new Gear { Id = "chest", MassKg = 200, Place = new Place(5, 0, 1) }, new Gear { Id = "safe", MassKg = new Quantity(200, PlusMinus: 0), Place = new Place(5, 0, 1) }).View();
+        WeightLedger ledger = WeightLedger.Of(view.Boat, view.Conditions[0]);
+        Assert.Equal([60, 0], ledger.Rows.Select(row => row.DeviationKg));
     }
 
     [Fact]
