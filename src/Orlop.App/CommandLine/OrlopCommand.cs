@@ -52,6 +52,7 @@ public static class OrlopCommand
             IsolateCommand.Make(streams),
             FloatCommand.Make(streams),
             WeightsCommand.Make(streams),
+            FaultsCommand.Make(streams),
             ExportCommand.Make(streams),
             ImportCommand.Make(streams),
             NewCommand.Make(streams),

@@ -62,7 +62,7 @@ internal static class WeightsCommand
         {
             foreach (WeightRow row in LedgerView.RowsOf(input.View, condition))
             {
-                output.WriteLine(string.Join(',', new[] { condition.Id, row.ThingId, row.Title, Word(row.Kind), R(row.MassKg), R(row.DeviationKg), R(row.Place.XM), R(row.Place.YM), R(row.Place.ZM), R(row.PlaceDeviationM), row.How }.Select(Cell)));
+                output.WriteLine(string.Join(',', new[] { condition.Id, row.ThingId, row.Title, Word(row.Kind), R(row.MassKg), R(row.DeviationKg), R(row.Place.XM), R(row.Place.YM), R(row.Place.ZM), R(row.PlaceDeviationM), row.How }.Select(Csv.Cell)));
             }
         }
     }
@@ -117,8 +117,6 @@ internal static class WeightsCommand
     private static string Word(WeightKind kind) => JsonNamingPolicy.KebabCaseLower.ConvertName(kind.ToString());
 
     private static string R(double value) => value.ToString("R", CultureInfo.InvariantCulture);
-
-    private static string Cell(string text) => text.AsSpan().ContainsAny(",\"\n\r") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 
     private static string Plain(string text) => text.Replace('\u00A0', ' ');
 }

@@ -43,6 +43,12 @@ public sealed record Protection : Part
     [Description("Operating times from its own sheet, in place of listed gates, by rising current.")]
     public ValueList<OperatingTime> OwnTimes { get; init; } = [];
 
+    [Description("The least energy that melts it in a short time (pre-arcing I²t), from its sheet. With the other's greatest it shows which of two opens first on a hard fault."), Allowed(1e-3, 1e12)]
+    public Quantity? MeltingA2S { get; init; }
+
+    [Description("The most energy that it lets through in a short time (operating I²t) at the voltage of its circuit, from its sheet."), Allowed(1e-3, 1e12)]
+    public Quantity? ClearingA2S { get; init; }
+
     [Description("It opens both poles.")]
     public bool IsTwoPole { get; init; }
 

@@ -37,7 +37,7 @@ internal sealed class ChartPainter(Chart chart)
         }
         else
         {
-            ChartScale x = new(across, points.Select(point => point.Across), field.X, field.Right, 70, isRounded: false);
+            ChartScale x = new(across, points.Select(point => point.Across).Concat(chart.Marks.Where(_ => chart.Across.IsByPowers).Select(mark => mark.Across)), field.X, field.Right, 70, isRounded: false, chart.Across.IsByPowers);
             double[] heights =
             [
                 .. points.Select(point => point.Up), .. chart.Limits.Select(limit => limit.Up).Where(double.IsFinite),
@@ -46,7 +46,7 @@ internal sealed class ChartPainter(Chart chart)
             ];
             double margin = (heights.Max() - heights.Min()) * LimitMarginRatio;
             heights = [.. heights, .. chart.Limits.SelectMany(limit => new[] { limit.Up - margin, limit.Up + margin })];
-            ChartScale y = new(up, heights, field.Bottom, field.Y, 30, isRounded: true);
+            ChartScale y = new(up, heights, field.Bottom, field.Y, 30, isRounded: true, chart.Up.IsByPowers);
             Bands(field, y);
             Areas(x, y);
             bottom = Marks(field, x);
@@ -134,6 +134,16 @@ internal sealed class ChartPainter(Chart chart)
             }
         }
 
+        foreach (ChartSeries series in chart.Series.Where(series => series.IsNamedOnLine))
+        {
+            if (series.Points.FirstOrDefault(IsFinite) is { Up: not 0 } first)
+            {
+                string name = TextSize.Fitted(series.Name, TextSize.Small, field.Width / 2);
+                double width = TextSize.Width(name, TextSize.Small);
+                _svg.Text(Math.Clamp(x.At(first.Across) + 4, field.X, field.Right - width), Math.Max(y.At(first.Up) - 3, field.Y + TextSize.Small), name, "label halo", size: TextSize.Small);
+            }
+        }
+
         foreach (ChartLimit limit in chart.Limits.Where(limit => double.IsFinite(limit.Up)))
         {
             double from = limit.FromAcross is { } begin ? x.At(begin) : field.X, to = Math.Min(field.Right, limit.ToAcross is { } end ? x.At(end) : field.Right);
@@ -178,7 +188,7 @@ internal sealed class ChartPainter(Chart chart)
     {
         (string Name, Action<double, double> Sign)[] entries =
         [
-            .. chart.Series.Where(_ => chart.Series.Count > 1).Select(series => (series.Name, (Action<double, double>)((x, at) => Example(series, x, at)))),
+            .. chart.Series.Where(series => chart.Series.Count > 1 && series.Name.Length > 0 && !series.IsNamedOnLine).Select(series => (series.Name, (Action<double, double>)((x, at) => Example(series, x, at)))),
             .. chart.Areas.Where(area => area.Name.Length > 0).Select(area => (area.Name, (Action<double, double>)((x, at) => _svg.Rect(new Box(x, at - 10, 28, 11), AreaStyle(area))))),
         ];
         double x = LeftPx;
@@ -226,7 +236,7 @@ internal sealed class ChartPainter(Chart chart)
     // Curves that are asked for differ in their strokes, without colour.
     private string StyleOf(ChartSeries series) => series.IsAsked ? AskedStyles[chart.Series.Where(one => one.IsAsked).TakeWhile(one => one != series).Count() % AskedStyles.Length] : series.IsDashed ? "outline dashed" : "outline";
 
-    private string Description() => string.Join(' ', chart.Series.Select(series =>
+    private string Description() => string.Join(' ', chart.Series.Where(series => series.Name.Length > 0).Select(series =>
     {
         double[] values = [.. series.Points.Where(IsFinite).Select(point => point.Up)];
         return values.Length == 0

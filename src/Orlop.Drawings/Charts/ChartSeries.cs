@@ -4,12 +4,14 @@ namespace Orlop.Drawings.Charts;
 public readonly record struct ChartPoint(double Across, double Up);
 
 /// <summary>A line on a chart.</summary>
-/// <param name="Name">What it shows.</param>
+/// <param name="Name">What it shows; empty for a line that goes with the one before it.</param>
 /// <param name="Points">From left to right.</param>
 /// <param name="IsDashed">Drawn dashed, to differ without colour.</param>
 /// <param name="Sign">What is drawn: a line, or a sign at each point.</param>
 /// <param name="IsAsked">What another line is held against, drawn as a limit.</param>
-public sealed record ChartSeries(string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false, ChartSign Sign = ChartSign.Line, bool IsAsked = false);
+/// <param name="IsNamedOnLine">Its name stands at its beginning instead of in the legend.</param>
+public sealed record ChartSeries(
+    string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false, ChartSign Sign = ChartSign.Line, bool IsAsked = false, bool IsNamedOnLine = false);
 
 /// <summary>How the points of a series are drawn.</summary>
 public enum ChartSign
@@ -49,4 +51,5 @@ public sealed record ChartMark(string Name, double Across);
 /// <param name="Name">What it shows.</param>
 /// <param name="Suffix">Unit suffix of the model.</param>
 /// <param name="IsOrder">Places on it stand in their order only: no unit, no numbers.</param>
-public sealed record ChartAxis(string Name, string Suffix, bool IsOrder = false);
+/// <param name="IsByPowers">A scale by powers of ten: every value above 0.</param>
+public sealed record ChartAxis(string Name, string Suffix, bool IsOrder = false, bool IsByPowers = false);

@@ -16,9 +16,9 @@ public static class AdiabaticWithstand
     public const string Source = "I² t ≤ k² S² (IEC 60364-4-43, copper)";
 
     // Volumetric heat capacity of copper, J/(K mm³), IEC 60364-5-54 annex A (from memory; reproduces the eight published k to 0.7).
-    private const double CopperHeatJPerKMm3 = 3.45e-3;
+    internal const double CopperHeatJPerKMm3 = 3.45e-3;
 
-    private const double CopperResistivityAt20OhmMm = 17.241e-6;
+    private const double CopperResistivityAt20OhmMm = AnnealedCopper.ResistivityAt20OhmMm2PerM / 1000;
 
     /// <summary>k of copper (A s^½ / mm²) from the temperature before the fault and the highest its insulation bears at the end of it.</summary>
     public static double KFactor(double initialC, double finalC)

@@ -8,6 +8,7 @@ internal sealed class FaultStudy
     private readonly LinearNetwork _batteriesOnly;
     private readonly Lazy<LinearNetwork> _everySource;
     private readonly double[] _limitA;
+    private readonly double[] _conductanceS;
 
     public FaultStudy(Wiring wiring, FaultConditions conditions)
     {
@@ -15,6 +16,7 @@ internal sealed class FaultStudy
         _conditions = conditions;
         _limitA = [.. wiring.LimitedSources.Select(s => s.LimitA), .. wiring.Converters.Select(c => c.RatedW / c.OutputV)];
         var (conductanceS, emfV) = Elements();
+        _conductanceS = conductanceS;
         var firstLimited = wiring.Start(BranchKind.LimitedSource);
         _batteriesOnly = new LinearNetwork(wiring, conductanceS[..firstLimited], emfV[..firstLimited]);
         _everySource = new Lazy<LinearNetwork>(() => new LinearNetwork(wiring, conductanceS, emfV));
@@ -31,6 +33,34 @@ internal sealed class FaultStudy
         return _batteriesOnly.AreJoined(plus, minus) ? FedByBatteries(plus, minus)
             : _conditions.CountsLimitedSources && _everySource.Value.AreJoined(plus, minus) ? FedByLimits(plus, minus)
             : new FaultCurrentResult(0, 0, double.PositiveInfinity, 0);
+    }
+
+    /// <summary>
+    /// The fault between two junctions that batteries alone feed, with the current of each conductor and contact, positive from its first end; null where they are one, or no battery
+    /// feeds the fault.
+    /// </summary>
+    public FaultFlow? FlowBetween(int plus, int minus)
+    {
+        if (plus == minus || !_batteriesOnly.AreJoined(plus, minus))
+        {
+            return null;
+        }
+
+        var response = _batteriesOnly.UnitResponse(plus, minus);
+        var (sourceOhm, openV) = (response[plus] - response[minus], _batteriesOnly.OpenV[plus] - _batteriesOnly.OpenV[minus]);
+        var currentA = openV / sourceOhm;
+        Dictionary<string, double> branchA = new(StringComparer.Ordinal);
+        for (var k = 0; k < _wiring.Start(BranchKind.Battery); k++)
+        {
+            var (a, b) = (_wiring.Branches[k].A, _wiring.Branches[k].B);
+            if (a != b)
+            {
+                var voltageV = _batteriesOnly.OpenV[a] - _batteriesOnly.OpenV[b] - (currentA * (response[a] - response[b]));
+                branchA[k < _wiring.Conductors.Length ? _wiring.Conductors[k].Id : _wiring.Contacts[k - _wiring.Conductors.Length].Id] = voltageV * _conductanceS[k];
+            }
+        }
+
+        return new FaultFlow(new FaultCurrentResult(currentA, openV, sourceOhm, 0), branchA);
     }
 
     private FaultCurrentResult FedByBatteries(int plus, int minus)

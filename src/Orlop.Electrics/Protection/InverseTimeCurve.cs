@@ -31,6 +31,9 @@ public sealed record InverseTimeCurve(string Id, double KS, double AlphaCoeffici
 
     public bool IsFromMemory => false;
 
+    /// <summary>The setting, at and below which it never opens.</summary>
+    public ImmutableArray<double> BreakRatios => [1];
+
     public OpeningTime EarliestOpening(double currentRatio) => Opening(currentRatio);
 
     public OpeningTime LatestOpening(double currentRatio) => Opening(currentRatio);

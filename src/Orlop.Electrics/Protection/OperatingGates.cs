@@ -51,6 +51,8 @@ public sealed class OperatingGates : IOperatingCurve
 
     public string Source { get; }
 
+    public ImmutableArray<double> BreakRatios => [.. Gates.Select(gate => gate.CurrentRatio)];
+
     public bool IsFromMemory => Gates.Any(gate => gate.IsFromMemory);
 
     public OpeningTime EarliestOpening(double currentRatio)
@@ -115,7 +117,7 @@ public sealed class OperatingGates : IOperatingCurve
     {
         Guard.InRange(stepFactor, 1, 2, "", Id);
         return new OperatingGates(Id,
-            [.. Gates.Select(gate => gate.IsStep ? gate with { CurrentRatio = gate.CurrentRatio * stepFactor } : gate)], $"{Source}; instantaneous trip moved: {source}");
+            [.. Gates.Select(gate => gate.IsStep ? gate with { CurrentRatio = gate.CurrentRatio * stepFactor, IsFromMemory = true } : gate)], $"{Source}; instantaneous trip moved: {source}");
     }
 
     private static double Between(OperatingGate below, double belowS, OperatingGate above, double aboveS, double currentRatio)

@@ -5,6 +5,7 @@ using Orlop.Boat.Topology;
 using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Practices;
 
 namespace Orlop.Presentation.Views;
 
@@ -25,6 +26,9 @@ public sealed record ChainView
     /// <summary>Least voltage the load works at, in volts; null when it does not say.</summary>
     public double? LeastV { get; init; }
 
+    /// <summary>What protects it, over current and time; null where no battery feeds it or nothing protects it.</summary>
+    public ProtectionCurves? Protection { get; init; }
+
     /// <summary>Why some or all of the voltages are not there, in a sentence; null when they are.</summary>
     public string? WhyNoVoltage { get; init; }
 
@@ -34,7 +38,8 @@ public sealed record ChainView
     public static ChainView Of(Chain chain, BoatModel boat, BoatModel asBuilt, FindingsView? findings, string? conditionId, Memo memo)
     {
         Condition? condition = ConditionOf(chain, boat, conditionId);
-        ChainVolts volts = condition is null ? ChainVolts.None(chain) : ChainVolts.Of(chain, boat, condition, memo);
+        ElectricsView view = new(boat, Practice.Of(boat, memo), memo, CancellationToken.None);
+        ChainVolts volts = condition is null ? ChainVolts.None(chain) : ChainVolts.Of(chain, view, condition);
         double? alongM = 0;
         ChainItemView Item(Thing thing, int? outIndex, double? runningV, double? startingV) => new()
         {
@@ -69,6 +74,7 @@ public sealed record ChainView
             Condition = condition,
             Items = items.ToImmutable(),
             BackOnly = [.. chain.Back.Where(item => !shown.Contains(item.Thing.Id)).DistinctBy(item => item.Thing.Id).Select(item => Item(item.Thing, null, null, null))],
+            Protection = condition is null || !chain.IsComplete ? null : ProtectionCurves.Of(view, chain.Taker, condition),
             LeastV = (chain.Taker as ElectricLoad)?.LeastV?.Value,
             WhyNoVoltage = chain.Source is null ? $"Nothing feeds {chain.Taker.Title} yet: no way leads from it to a source."
                 : !chain.IsComplete ? $"The way back from {chain.Taker.Title} to {chain.Source.Title} is not closed."

@@ -1,12 +1,9 @@
 using System.Collections.Immutable;
-using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
-using Orlop.Review;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
-using Orlop.Review.Practices;
 
 namespace Orlop.Presentation.Views;
 
@@ -26,9 +23,8 @@ internal sealed record ChainVolts(
     public static ChainVolts None(Chain chain) => new(null, null, [.. chain.Out.Select(_ => (double?)null)], [.. chain.Out.Select(_ => (double?)null)], null, null);
 
     /// <summary>The voltages in a condition at its lowest charge. Where the load is off in it, those that stand there without it.</summary>
-    public static ChainVolts Of(Chain chain, BoatModel boat, Condition condition, Memo memo)
+    public static ChainVolts Of(Chain chain, ElectricsView view, Condition condition)
     {
-        ElectricsView view = new(boat, Practice.Of(boat, memo), memo, CancellationToken.None);
         SolvedNetwork running = view.Solve(condition, ChargeCase.Lowest);
         bool isOn = chain.Taker is not ElectricLoad load || LoadElements.IsOnIn(load, condition.Id);
         ImmutableArray<FindingInput> missing = MissingFor(chain, view, running, condition, isOn);

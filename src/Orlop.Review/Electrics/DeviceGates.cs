@@ -6,6 +6,8 @@ namespace Orlop.Review.Electrics;
 /// <summary>The operating times of a fuse or breaker: its own sheet's, or the listed gates it names.</summary>
 public static class DeviceGates
 {
+    private const double DcTripFactor = 1.4;
+
     /// <summary>Null when the device has neither, names gates that do not cover its rating, or its own points are out of order.</summary>
     public static OperatingGates? Of(Protection device)
     {
@@ -17,6 +19,15 @@ public static class DeviceGates
         return AreInOrder(device)
             ? new OperatingGates(device.Id, [.. device.OwnTimes.Select(time => new OperatingGate(time.RatingRatio, time.EarliestS, time.LatestS, false, false))], "the device's own sheet, as typed")
             : null;
+    }
+
+    /// <summary>
+    /// The same on direct current: a listed breaker is gated on alternating current, and on direct current its magnet pulls at about 1.4 times that (from memory, no source). Its own sheet is taken as it stands.
+    /// </summary>
+    public static OperatingGates? OnDc(Protection device)
+    {
+        OperatingGates? gates = Of(device);
+        return device is { Means: ProtectionMeans.Breaker, OwnTimes.Count: 0 } ? gates?.WithInstantaneousTripAt(DcTripFactor, "1.4 × on direct current, from memory") : gates;
     }
 
     private static bool AreInOrder(Protection device)

@@ -25,6 +25,7 @@ public sealed class ElectricsView
     private readonly ConcurrentDictionary<(string Cable, string Condition), int> _loadedCores = [];
     private readonly ConcurrentDictionary<(string Way, string Condition), int> _loadedInWay = [];
     private readonly ConcurrentDictionary<(string Taker, string Condition), ShortestWay> _ways = [];
+    private readonly ConcurrentDictionary<string, FarEnds> _farEnds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
@@ -98,6 +99,8 @@ public sealed class ElectricsView
 
     private sealed record SystemVolts(double? NominalV);
 
+    private sealed record FaultFlows(ImmutableArray<FaultFlow?> Each);
+
     private sealed record FaultCurrents(ImmutableArray<FaultCurrentResult?> Each);
 
     /// <summary>
@@ -106,6 +109,13 @@ public sealed class ElectricsView
     /// </summary>
     internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
         (new NetworkKey(network), string.Join('\n', pairs)), () => new FaultCurrents(FaultCurrent.AtEachIfSound(network, pairs))).Each;
+
+    /// <summary>The weakest fault between each pair of nodes of a network, remembered alike: null where no battery feeds it, none at all when the network has faults.</summary>
+    internal ImmutableArray<FaultFlow?> LeastFaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
+        (new NetworkKey(network), "least", string.Join('\n', pairs)), () => new FaultFlows(FaultCurrent.LeastFlowsIfSound(network, pairs))).Each;
+
+    /// <summary>The far ends of conductors in a condition.</summary>
+    internal FarEnds FarEndsIn(Condition condition) => Cached(_farEnds, condition.Id, () => FarEnds.Of(this, condition));
 
     /// <summary>How each of these parts is made dead.</summary>
     internal IEnumerable<(Part Part, IsolationResult? Plan)> PlansToMakeDead(IReadOnlyList<Part> parts) => IsolationPlans.PlanEach(Boat, Wiring, parts, _memo);

@@ -59,6 +59,14 @@ public static class MissingInputs
         [.. view.PathsIn(condition).ElementsTo(takerId).Order(StringComparer.Ordinal)
             .Where(solved.Built.Assumed.ContainsKey).Select(id => solved.Built.Assumed[id]).Distinct()];
 
+    /// <summary>What is missing for a fault: anything that it flows through, anything in a loop with that, and the batteries that feed it.</summary>
+    internal static ImmutableArray<FindingInput> OfWay(ElectricsView view, SolvedNetwork solved, Condition condition, FarEnd end)
+    {
+        SupplyPaths paths = view.PathsIn(condition);
+        HashSet<string> counted = [.. end.WayIds, .. end.WayIds.SelectMany(paths.LoopOf), .. solved.NetworkOf(end.Edge.Id)?.Batteries.Select(battery => battery.Id) ?? []];
+        return GapsWhere(solved, counted.Contains);
+    }
+
     private static ImmutableArray<FindingInput> GapsWhere(SolvedNetwork solved, Func<string, bool> counts) =>
         [.. solved.Built.Gaps.Where(gap => counts(gap.Key)).OrderBy(gap => gap.Key, StringComparer.Ordinal).SelectMany(gap => gap.Value).Distinct()];
 }

@@ -52,7 +52,9 @@ public sealed class PublishedSchemaTests : IDisposable
     [InlineData("float", "sampling-winch")]
     [InlineData("weights", null)]
     [InlineData("weights", "sampling-winch")]
-    public async Task FloatAndWeights(string command, string? alteration)
+    [InlineData("faults", null)]
+    [InlineData("faults", "sampling-winch")]
+    public async Task FloatWeightsAndFaults(string command, string? alteration)
     {
         CommandRun run = await CommandRun.WithInput(BoatJson.Write(AfloatBoat.Read()), alteration is null ? [command, "-", "--json"] : [command, "-", "--json", "-a", alteration]);
 

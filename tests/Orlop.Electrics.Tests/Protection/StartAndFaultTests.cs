@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Orlop.Electrics.Conductors;
 using Orlop.Electrics.Protection;
 using Xunit;
 
@@ -42,18 +43,39 @@ public sealed class StartAndFaultTests
     public void StartHolding_ImpossibleStep_IsRefused(double ratio, double durationS) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => StartHolding.Calculate(Gates, [new(ratio, durationS)]));
 
-    [Theory]
-    // k²S² = 115² × 6² = 476 100 A²s.
-    [InlineData(100, 400, FaultClearingStatus.ClearsInTime)]        // 1 s against 2.976 s
-    [InlineData(100, 1000, FaultClearingStatus.MayBeTooLate)]       // 1 s against 0.476 s
-    [InlineData(100, 200, FaultClearingStatus.NotDecidedByFormula)] // 100 s against 11.9 s
-    [InlineData(100, 150, FaultClearingStatus.MayNeverOpen)]
-    public void FaultClearing_LatestAgainstAdiabatic_AsByHand(double ratingA, double faultA, FaultClearingStatus expected)
+    // 6 mm², from 30 to 160 °C: k = 142.7, so k²S² = 733 kA²s. It carries 50 A for ever, and 160 °C for ever at about 92 A.
+    private static HeatedWithstandInput Conductor(double currentA) => new()
     {
-        var result = FaultClearing.Calculate(new FaultClearingInput { Subject = "pump", Curve = Gates, RatingA = ratingA, FaultCurrentA = faultA, AreaMm2 = 6, KFactor = 115 });
+        Subject = "pump",
+        AreaMm2 = 6,
+        AmbientC = 30,
+        InitialC = 30,
+        FinalC = 160,
+        CurrentA = currentA,
+        RatedCurrentA = 50,
+        RatedC = 70,
+        TableAmbientC = 30,
+    };
+
+    private static FaultClearingResult Clearing(double ratingA, double faultA) => FaultClearing.Calculate(
+        new FaultClearingInput { Subject = "pump", Curve = Gates, RatingA = ratingA, AmpacityA = 50, DeviceCurrentA = faultA, Conductor = Conductor(faultA) });
+
+    [Theory]
+    [InlineData(100, 400, FaultClearingStatus.ClearsInTime)]           // 1 s against 4.6 s
+    [InlineData(100, 1000, FaultClearingStatus.MayBeTooLate)]          // 1 s against 0.73 s
+    [InlineData(125.5, 398.5, FaultClearingStatus.ClearsInTimeLosingHeat)] // 4.64 s, between 4.62 s and 4.73 s
+    [InlineData(90, 270, FaultClearingStatus.ClearsLate)]              // 6.8 s, after the formula's 5 s, against 10.6 s
+    [InlineData(100, 200, FaultClearingStatus.MayBeTooLate)]           // 100 s against 20 s
+    [InlineData(100, 150, FaultClearingStatus.MayNeverOpen)]
+    [InlineData(100, 50, FaultClearingStatus.Bears)]
+    public void FaultClearing_LatestAgainstWhatTheConductorBears_AsByHand(double ratingA, double faultA, FaultClearingStatus expected)
+    {
+        var result = Clearing(ratingA, faultA);
+        var k = AdiabaticWithstand.KFactor(30, 160);
         Assert.Equal(expected, result.Status);
-        Assert.Equal(476_100 / (faultA * faultA), result.ConductorWithstandS, 1e-9);
+        Assert.Equal(k * k * 36 / (faultA * faultA), result.AdiabaticS, 1e-9);
         Assert.Equal(result.LatestOpeningS, result.Working[1].Value);
+        Assert.True(result.BearsS > result.AdiabaticS);
     }
 
     [Theory]
@@ -61,6 +83,5 @@ public sealed class StartAndFaultTests
     [InlineData(0)]
     [InlineData(-400)]
     public void FaultClearing_ImpossibleFault_IsRefused(double faultA) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => FaultClearing.Calculate(
-            new FaultClearingInput { Subject = "pump", Curve = Gates, RatingA = 100, FaultCurrentA = faultA, AreaMm2 = 6, KFactor = 115 }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Clearing(100, faultA));
 }

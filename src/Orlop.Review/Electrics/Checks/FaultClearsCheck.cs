@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Electrics.Protection;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>A fault at the far end of each conductor opens its device before the conductor is hurt.</summary>
+public sealed class FaultClearsCheck : ICheck<ElectricsView>
+{
+    public CheckDescription Description { get; } = new(
+        "fault-clears",
+        "A fault at the far end opens its device in time",
+        "The weakest fault at the far end of each conductor that a battery feeds (lowest battery, hot conductors, joints as they are): the latest that a device before it may open, against the time that the conductor bears it, first with all heat in the copper, then with the heat it loses.",
+        []);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from condition in view.Conditions
+        from end in view.FarEndsIn(condition).All
+        // A conductor that nothing protects is told by the check of protection.
+        where !end.Before.IsEmpty && !CrankingWay.IsOnlyThat(view, end.Edge.Id, condition)
+        select Judge(view, end, condition);
+
+    private Finding Judge(ElectricsView view, FarEnd end, Condition condition)
+    {
+        string name = $"{end.Cable.Title}, {end.Edge.Core!.Id}";
+        SolvedNetwork lowest = view.Solve(condition, ChargeCase.Lowest);
+        ImmutableArray<FindingInput> missing = MissingInputs.OfWay(view, lowest, condition, end);
+        if (missing.Length > 0)
+        {
+            return Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: the weakest fault at its far end cannot be told"), missing);
+        }
+
+        if (end.Fault is null || !(Math.Abs(end.Fault.Fault.CurrentA) > 0))
+        {
+            return NotSolved(Description, end.Edge.Id, condition, name);
+        }
+
+        if (FaultedConductor.Of(view, end.Cable, condition, end.ThroughA(end.Edge.Id)) is not { } conductor)
+        {
+            return Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: how long it bears a fault cannot be told"), view.AmpacityOf(end.Cable, condition).Missing is { Length: > 0 } where
+                ? where
+                : [new FindingInput(end.Cable.Id, "insulationC", IsMissing: end.Cable.InsulationC is null)]);
+        }
+
+        ImmutableArray<FarEndClearing> each = FarEndClearing.Each(end, conductor);
+        FindingInput[] withoutGates = [.. end.Before.Where(device => DeviceGates.OnDc(device) is null).Select(device => new FindingInput(device.Id, "gates", IsMissing: true))];
+        if (each.IsEmpty)
+        {
+            return Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: no operating times are known of {end.Before[^1].Title}, so whether it opens in time cannot be told"), [.. withoutGates]);
+        }
+
+        FarEndClearing best = each[0];
+        (Protection device, FaultClearingResult result) = (best.Device, best.Result);
+        return FarEndClearing.VerdictOf(result.Status) == Verdict.Fails && withoutGates.Length > 0
+            ? Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: {device.Title} may not open in time, and the times of another device before it are not known"), [.. withoutGates])
+            : Told(view, end, device, result, condition, name);
+    }
+
+    private Finding Told(ElectricsView view, FarEnd end, Protection device, FaultClearingResult result, Condition condition, string name)
+    {
+        double fault = end.ThroughA(end.Edge.Id);
+        OperatingGates gates = DeviceGates.OnDc(device)!;
+        return new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = end.Edge.Id,
+            ConditionId = condition.Id,
+            Verdict = FarEndClearing.VerdictOf(result.Status),
+            UseFraction = result.Status is FaultClearingStatus.Bears or FaultClearingStatus.MayNeverOpen || double.IsInfinity(result.BearsS) ? null : result.LatestOpeningS / result.BearsS,
+            Headline = HeadlineOf(result, device, name, fault),
+            Working =
+            [
+                new WorkingLine("Voltage before the fault", "lowest battery, no loads, no charger", V(Math.Abs(end.Fault!.Fault.OpenCircuitV)), Solved(view.Solve(condition, ChargeCase.Lowest), end.Edge.Id)),
+                new WorkingLine("Resistance of batteries and way", "out and back, conductors at their rated temperature, with every joint, device and plug", new Amount(end.Fault.Fault.SourceOhm, "Ohm"), "all batteries and ways to the fault, as one (Thévenin)"),
+                new WorkingLine("Weakest fault at the far end", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], Math.Abs(end.Fault.Fault.OpenCircuitV), end.Fault.Fault.SourceOhm), A(Math.Abs(end.Fault.Fault.CurrentA)), ""),
+                .. Part(end, device, fault),
+                .. result.Working.Select(step => Line(step, gates.IsFromMemory && step.Source == gates.Source)),
+                new WorkingLine("Insulation bears at the end", "no longer than 5 s", new Amount(FaultedConductor.FinalC, "C"), FaultedConductor.FinalSource, IsFromMemory: true),
+                .. result.LatestOpeningS is { } latest && double.IsFinite(result.BearsS) ? new[] { Use(latest, result.BearsS) } : [],
+            ],
+            Inputs = [new FindingInput(device.Id, "ratedA"), new FindingInput(device.Id, "gates"), new FindingInput(end.Cable.Id, "areaMm2"), new FindingInput(end.Cable.Id, "lengthM")],
+            Caution = FarEndClearing.VerdictOf(result.Status) == Verdict.Fails ? Cautions.BatteryPost : null,
+        };
+    }
+
+    // Where ways share a fault, each carries its part.
+    private static IEnumerable<WorkingLine> Part(FarEnd end, Protection device, double faultA)
+    {
+        double throughDevice = end.ThroughA(device.Id), all = Math.Abs(end.Fault!.Fault.CurrentA);
+        return Math.Abs(faultA - all) > 1e-6 * all || Math.Abs(throughDevice - all) > 1e-6 * all
+            ? [new WorkingLine("Of which in the conductor", "the rest comes another way", A(faultA), ""), new WorkingLine("Of which through the device", "the rest comes another way", A(throughDevice), "")]
+            : [];
+    }
+
+    private static Sentence HeadlineOf(FaultClearingResult result, Protection device, string name, double faultA) => result.Status switch
+    {
+        FaultClearingStatus.Bears => Sentence.Of($"{name}: the weakest fault at its far end is {A(faultA)}, which it carries for ever"),
+        FaultClearingStatus.MayNeverOpen => Sentence.Of($"{name}: the weakest fault at its far end, {A(faultA)}, may never open {device.Title}, and it cannot carry that for ever"),
+        FaultClearingStatus.MayBeTooLate => Sentence.Of($"{name}: on {A(faultA)} at its far end {device.Title} may take {Seconds(result.LatestOpeningS!.Value)}; it bears that for {Seconds(result.BearsS)}"),
+        FaultClearingStatus.ClearsLate => Sentence.Of($"{name}: on {A(faultA)} at its far end {device.Title} may take {Seconds(result.LatestOpeningS!.Value)}; the copper bears it, but its insulation is judged for 5 s only"),
+        _ => Sentence.Of($"{name}: {A(faultA)} at its far end opens {device.Title} within {Seconds(result.LatestOpeningS!.Value)}; it bears that for {Seconds(Math.Min(result.BearsS, 1e6))}"),
+    };
+}

@@ -1,0 +1,65 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Xunit;
+
+namespace Orlop.Review.Tests.Electrics.Checks;
+
+/// <summary>Worked by hand from IEC 60228 resistances and the adiabatic formula of IEC 60364-4-43.</summary>
+public sealed class FaultClearsCheckTests
+{
+    private const string Check = "fault-clears";
+    private const string Plus = "lamp-cable.plus";
+
+    // 12.2 V at 40 % over 10 mΩ (bank) + 2 straps of 0.2 mΩ + fuse 5 mΩ + two joints of 0.3 mΩ + out and back 2 × 2 m × 7.41 mΩ/m × (234.5 + 90)/254.5.
+    private const double WeakestA = 12.2 / (0.01 + 0.0004 + 0.005 + 0.0006 + (4 * 0.00741 * 324.5 / 254.5));
+
+    [Fact]
+    public void ShortCable_BladeFuse_ClearsInATenth()
+    {
+        Finding finding = SmallBoat.OneLamp().Worst(Check, Plus);
+
+        Assert.Equal(Verdict.Holds, finding.Verdict);
+        Assert.Equal(WeakestA, finding.Working.Single(line => line.What == "Weakest fault at the far end").Value!.Value, 1e-6);
+        Assert.Equal(0.1, finding.Working.Single(line => line.What == "It opens at the latest").Value!.Value);
+        double adiabaticS = Math.Pow(2.5 / WeakestA, 2) * 3.45e-3 * 254.5 / 17.241e-6 * Math.Log(394.5 / 324.5);
+        Assert.Equal(adiabaticS, finding.Working.Single(line => line.What == "Bears it, all heat kept in the copper").Value!.Value, 1e-9);
+    }
+
+    // 12 m: 0.2266 Ω out and back, 50 A: at 1.57 × 32 A a gG link need not open within its hour, and the cable does not carry 50 A.
+    [Fact]
+    public void LongCable_BigLink_MayNeverOpenAndFails()
+    {
+        Finding finding = Long(32).Worst(Check, Plus);
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.Contains("may never open", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LongCable_SmallFuse_Holds() => Assert.Equal(Verdict.Holds, Long(10).Worst(Check, Plus).Verdict);
+
+    [Fact]
+    public void LengthNotGiven_IsUnknown() =>
+        SmallBoat.OneLamp().Change<Cable>("lamp-cable", cable => cable with { LengthM = null }).Worst(Check, Plus).IsUnknownFor("lamp-cable", "lengthM");
+
+    [Fact]
+    public void InternalResistanceNotGiven_IsUnknown() =>
+        Assert.Equal(Verdict.Unknown, SmallBoat.OneLamp().Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = null }).Worst(Check, Plus).Verdict);
+
+    [Fact]
+    public void OperatingTimesNotGiven_AreUnknown() =>
+        SmallBoat.OneLamp().Change<Protection>("fuse", fuse => fuse with { Gates = null }).Worst(Check, Plus).IsUnknownFor("fuse", "gates");
+
+    // A breaker is gated on alternating current; its magnet pulls at 1.4 times that on direct current (from memory). 232 A is 11.6 × 20 A: past type C's 10, short of 14.
+    [Fact]
+    public void BreakerOnDirectCurrent_MagnetCountsLater()
+    {
+        Finding finding = SmallBoat.OneLamp().Change<Protection>("fuse", fuse => fuse with { Means = ProtectionMeans.Breaker, Gates = "breaker-c", RatedA = 20 }).Worst(Check, Plus);
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.Contains(finding.Working, line => line.Source.Contains("1.4", StringComparison.Ordinal) && line.IsFromMemory);
+    }
+
+    private static BoatModel Long(double ratedA) => SmallBoat.OneLamp()
+        .Change<Cable>("lamp-cable", cable => cable with { LengthM = 12, Run = [new RunLeg { Space = "cabin", LengthM = 12 }] })
+        .Change<Protection>("fuse", fuse => fuse with { RatedA = ratedA, Gates = ratedA > 20 ? "link-gg" : "blade-type-c" });
+}
