@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Orlop.Boat.Things;

@@ -134,22 +134,27 @@ internal sealed class ChartPainter(Chart chart)
             }
         }
 
-        foreach (ChartSeries series in chart.Series.Where(series => series.IsNamedOnLine))
-        {
-            if (series.Points.FirstOrDefault(IsFinite) is { Up: not 0 } first)
-            {
-                string name = TextSize.Fitted(series.Name, TextSize.Small, field.Width / 2);
-                double width = TextSize.Width(name, TextSize.Small);
-                _svg.Text(Math.Clamp(x.At(first.Across) + 4, field.X, field.Right - width), Math.Max(y.At(first.Up) - 3, field.Y + TextSize.Small), name, "label halo", size: TextSize.Small);
-            }
-        }
-
+        NamesOnLines(field, x, y);
         foreach (ChartLimit limit in chart.Limits.Where(limit => double.IsFinite(limit.Up)))
         {
             double from = limit.FromAcross is { } begin ? x.At(begin) : field.X, to = Math.Min(field.Right, limit.ToAcross is { } end ? x.At(end) : field.Right);
             _svg.Line(from, y.At(limit.Up), to, y.At(limit.Up), "limit");
             string value = QuantityText.Format(limit.Told ?? limit.Up, chart.Up.Suffix, chart.Units, chart.Culture);
             _svg.Text(to - 4, y.At(limit.Up) - 4, $"{limit.Name} {value}", "limit halo", "end", TextSize.Small);
+        }
+    }
+
+    // Each at a height of its own, where its line comes nearest to that.
+    private void NamesOnLines(Box field, ChartScale x, ChartScale y)
+    {
+        ChartSeries[] named = [.. chart.Series.Where(series => series.IsNamedOnLine && series.Points.Any(IsFinite))];
+        for (int k = 0; k < named.Length; k++)
+        {
+            double height = field.Y + (field.Height * (k + 1) / (named.Length + 1));
+            Spot at = named[k].Points.Where(IsFinite).Select(point => new Spot(x.At(point.Across), y.At(point.Up))).MinBy(spot => Math.Abs(spot.Y - height));
+            string name = TextSize.Fitted(named[k].Name, TextSize.Small, field.Width / 2);
+            double width = TextSize.Width(name, TextSize.Small);
+            _svg.Text(Math.Clamp(at.X + 4, field.X, field.Right - width), Math.Max(height, field.Y + TextSize.Small), name, "label halo", size: TextSize.Small);
         }
     }
 

@@ -19,7 +19,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
     public IEnumerable<Finding> Run(ElectricsView view) =>
         from condition in view.Conditions
         from end in view.FarEndsIn(condition).All
-        // A conductor that nothing protects is told by the check of protection.
+            // A conductor that nothing protects is told by the check of protection.
         where !end.Before.IsEmpty && !CrankingWay.IsOnlyThat(view, end.Edge.Id, condition)
         select Judge(view, end, condition);
 

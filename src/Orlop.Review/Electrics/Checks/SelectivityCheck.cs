@@ -151,6 +151,7 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
 
     private static Sentence HeadlineOf(DevicePair pair, SelectivityResult result, SelectivityBand? lost, string name, double greatestA) => lost switch
     {
+        null when result.ProvedToA < greatestA => Sentence.Of($"{name}: {pair.Nearer.Title} opens first on every fault, to {A(greatestA)}; from {A(result.ProvedToA)} only by the curves drawn between gates"),
         null => Sentence.Of($"{name}: {pair.Nearer.Title} opens first on every fault, to {A(greatestA)}"),
         { Status: SelectivityStatus.NotTold } => Sentence.Of($"{name}: {pair.Nearer.Title} opens first up to {A(lost.FromA)}; of a harder fault, to {A(greatestA)}, the times known do not tell"),
         { Status: SelectivityStatus.EarlierFirst } => Sentence.Of($"{name}: from {A(lost.FromA)} to {A(lost.ToA)} {pair.Earlier.Title} opens first, and all behind it goes dark"),
