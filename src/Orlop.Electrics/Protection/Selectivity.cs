@@ -61,14 +61,14 @@ public static class Selectivity
             return SelectivityStatus.NearerFirst;
         }
 
-        if (latest.TimeS <= LongestEnergyS && nearer.MostClearingA2S < earlier.LeastMeltingA2S)
+        if (latest.TimeS <= LongestEnergyS && (input.IsPromised || nearer.MostClearingA2S < earlier.LeastMeltingA2S))
         {
             return SelectivityStatus.NearerFirst;
         }
 
         if (latest.TimeS < earliest.TimeS)
         {
-            return SelectivityStatus.NearerFirstAsDrawn;
+            return input.IsPromised ? SelectivityStatus.NearerFirst : SelectivityStatus.NearerFirstAsDrawn;
         }
 
         return Otherwise(latest, earliest, earlier.Curve.LatestOpening(earlierRatio), nearer.Curve.EarliestOpening(nearerRatio));

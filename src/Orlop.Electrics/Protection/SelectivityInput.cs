@@ -18,6 +18,9 @@ public sealed record SelectivityInput
     /// <summary>The greatest current through the nearer device, at least <see cref="LeastA"/>, to 1e6.</summary>
     public required double GreatestA { get; init; }
 
+    /// <summary>Their standard promises that the nearer opens first: it proves what only the drawn curves show, and hard faults whatever their energies. It overrules no gate.</summary>
+    public bool IsPromised { get; init; }
+
     /// <summary>What the earlier device carries besides to other things, 0 to 1e5.</summary>
     public double BesidesA { get; init; }
 }

@@ -8,9 +8,14 @@ public static class DeviceGates
 {
     private const double DcTripFactor = 1.4;
 
-    /// <summary>Null when the device has neither, names gates that do not cover its rating, or its own points are out of order.</summary>
+    /// <summary>Null when the device has neither, has no rating above 0, names gates that do not cover its rating, or its own points are out of order.</summary>
     public static OperatingGates? Of(Protection device)
     {
+        if (!(device.RatedA.Value > 0))
+        {
+            return null;
+        }
+
         if (device.OwnTimes.Count == 0)
         {
             return device.Gates is { } id ? OperatingGateTable.Find(id, device.RatedA.Value) : null;

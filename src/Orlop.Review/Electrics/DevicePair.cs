@@ -42,6 +42,19 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
     /// <summary>The two as the engine takes them; null where the times of one are not known.</summary>
     public (SeriesDevice Earlier, SeriesDevice Nearer)? Devices => Of(Earlier) is { } earlier && Of(Nearer) is { } nearer ? (earlier, nearer) : null;
 
+    /// <summary>
+    /// Both are gG fuse-links whose ratings stand as 1.6 to 1 or more: from 16 A the standard promises that the smaller opens first; one below 16 A lets through less still.
+    /// </summary>
+    public bool IsPromised => IsFuseLink(Earlier) && IsFuseLink(Nearer) && Earlier.RatedA.Value >= LeastLinkRatio * Math.Max(Nearer.RatedA.Value, LeastLinkA);
+
+    /// <summary>Where that promise stands.</summary>
+    public const string PromiseSource = "IEC 60269-1: gG links from 16 A discriminate at 1.6 to 1";
+
+    private const double LeastLinkRatio = 1.6;
+    private const double LeastLinkA = 16;
+
+    private static bool IsFuseLink(Protection device) => device is { Gates: "link-gg", OwnTimes.Count: 0 };
+
     private static SeriesDevice? Of(Protection device) =>
         DeviceGates.OnDc(device) is { } gates ? new SeriesDevice(gates, device.RatedA.Value, device.MeltingA2S?.Value, device.ClearingA2S?.Value) : null;
 

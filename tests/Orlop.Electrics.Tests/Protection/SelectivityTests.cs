@@ -53,6 +53,20 @@ public sealed class SelectivityTests
     }
 
     [Fact]
+    public void Between_PromiseOfTheStandard_ProvesWhatIsDrawnAndHardFaults()
+    {
+        // gG 100 A over gG 40 A. A promise never makes selective what the gates rule out.
+        var input = Pair(Listed("link-gg", 100), Listed("link-gg", 40), 40, 5000);
+        Assert.Equal(SelectivityStatus.NotTold, Selectivity.At(input, 3000));
+        Assert.Equal(SelectivityStatus.NearerFirst, Selectivity.At(input with { IsPromised = true }, 3000));
+        var drawn = Pair(Listed("link-gg", 250), Listed("link-gg", 125), 125, 5000);
+        Assert.Equal(SelectivityStatus.NearerFirstAsDrawn, Selectivity.At(drawn, 600));
+        Assert.Equal(SelectivityStatus.NearerFirst, Selectivity.At(drawn with { IsPromised = true }, 600));
+        var reversed = Pair(Listed("blade-type-c", 10), Listed("strip-sf51", 200), 20, 500) with { IsPromised = true };
+        Assert.Equal(SelectivityStatus.EarlierFirst, Selectivity.At(reversed, 60));
+    }
+
+    [Fact]
     public void At_SmallerDeviceBefore_OpensFirst() =>
         Assert.Equal(SelectivityStatus.EarlierFirst, Selectivity.At(Pair(Listed("blade-type-c", 10), Listed("strip-sf51", 200), 20, 500), 60));
 

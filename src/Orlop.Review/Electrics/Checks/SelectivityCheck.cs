@@ -54,6 +54,7 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
             LeastA = pair.Nearer.RatedA.Value,
             GreatestA = greatest,
             BesidesA = besides,
+            IsPromised = pair.IsPromised,
         });
         return Told(pair, devices, result, condition, name, besides, greatest);
     }
@@ -76,6 +77,7 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
                 new WorkingLine("It carries besides", $"its own current less the nearer's, {In(condition)}; how others' current changes in a fault is left out", A(besidesA), "circuit solved"),
                 .. pair.LeastA is { } least ? new[] { new WorkingLine("Weakest fault behind the nearer", "lowest battery, hot conductors, at the far end", A(least), "as in the check that a fault opens its device") } : [],
                 new WorkingLine("Greatest fault behind the nearer", "full battery, every source, cold conductors", A(greatestA), "as in the check of breaking capacity"),
+                .. pair.IsPromised ? new[] { new WorkingLine("Promised by their standard", "both are gG fuse-links, and the one before is at least 1.6 times the nearer", null, DevicePair.PromiseSource, IsFromMemory: true) } : [],
                 .. result.Bands.Select(band => new WorkingLine(Words(band.Status), string.Create(CultureInfo.InvariantCulture, $"from {N(band.FromA)} A to {N(band.ToA)} A"), null, SourceOf(devices, band.Status), devices.Nearer.Curve.IsFromMemory || devices.Earlier.Curve.IsFromMemory)),
             ],
             Inputs =

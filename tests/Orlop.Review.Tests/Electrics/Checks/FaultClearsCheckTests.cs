@@ -11,8 +11,8 @@ public sealed class FaultClearsCheckTests
     private const string Check = "fault-clears";
     private const string Plus = "lamp-cable.plus";
 
-    // 12.2 V at 40 % over 10 mΩ (bank) + 2 straps of 0.2 mΩ + fuse 5 mΩ + two joints of 0.3 mΩ + out and back 2 × 2 m × 7.41 mΩ/m × (234.5 + 90)/254.5.
-    private const double WeakestA = 12.2 / (0.01 + 0.0004 + 0.005 + 0.0006 + (4 * 0.00741 * 324.5 / 254.5));
+    // 12.2 V at 40 % over 10 mΩ (bank) + 2 straps of 0.2 mΩ + fuse 5 mΩ + two joints of 0.3 mΩ + out and back 2 × 2 m × 8.21 mΩ/m (flexible, tinned) × (234.5 + 90)/254.5.
+    private const double WeakestA = 12.2 / (0.01 + 0.0004 + 0.005 + 0.0006 + (4 * 0.00821 * 324.5 / 254.5));
 
     [Fact]
     public void ShortCable_BladeFuse_ClearsInATenth()
@@ -26,7 +26,7 @@ public sealed class FaultClearsCheckTests
         Assert.Equal(adiabaticS, finding.Working.Single(line => line.What == "Bears it, all heat kept in the copper").Value!.Value, 1e-9);
     }
 
-    // 12 m: 0.2266 Ω out and back, 50 A: at 1.57 × 32 A a gG link need not open within its hour, and the cable does not carry 50 A.
+    // 12 m: 0.251 Ω out and back, 46 A: at 1.43 × 32 A a gG link need not open within its hour, and the cable does not carry 46 A.
     [Fact]
     public void LongCable_BigLink_MayNeverOpenAndFails()
     {
@@ -50,7 +50,7 @@ public sealed class FaultClearsCheckTests
     public void OperatingTimesNotGiven_AreUnknown() =>
         SmallBoat.OneLamp().Change<Protection>("fuse", fuse => fuse with { Gates = null }).Worst(Check, Plus).IsUnknownFor("fuse", "gates");
 
-    // A breaker is gated on alternating current; its magnet pulls at 1.4 times that on direct current (from memory). 232 A is 11.6 × 20 A: past type C's 10, short of 14.
+    // A breaker is gated on alternating current; its magnet pulls at 1.4 times that on direct current (from memory). 215 A is 10.8 × 20 A: past type C's 10, short of 14.
     [Fact]
     public void BreakerOnDirectCurrent_MagnetCountsLater()
     {

@@ -33,6 +33,21 @@ public sealed class SelectivityCheckTests
         Assert.Contains("goes dark", finding.Headline.ToString(), StringComparison.Ordinal);
     }
 
+    // From memory of IEC 60269-1: gG links of 16 A and more discriminate at 1.6 to 1.
+    [Theory]
+    [InlineData(100, 40, true)]
+    [InlineData(25, 10, false)]
+    [InlineData(50, 40, false)]
+    public void FuseLinks_AreTakenAtTheirStandardsWord(double mainA, double branchA, bool isPromised)
+    {
+        Finding finding = TwoLamps(mainA, branchA)
+            .Change<Protection>("main", main => main with { Gates = "link-gg" })
+            .Change<Protection>("fuse", fuse => fuse with { Gates = "link-gg" })
+            .Worst(Check, "fuse");
+        Assert.Equal(isPromised, finding.Working.Any(line => line.Source.Contains("1.6 to 1", StringComparison.Ordinal) && line.IsFromMemory));
+        Assert.Equal(isPromised, finding.Verdict is Verdict.Holds or Verdict.Tight);
+    }
+
     // Where the one before feeds nothing else, it does not matter which of the two opens.
     [Fact]
     public void TwoDevicesOfOneCircuit_AreNotJudged() =>
