@@ -13,23 +13,48 @@ internal static class FaultsCommand
 {
     private const int FormatVersion = 1;
 
-    public static Command Make(CommandStreams streams) => LoadedInput.Command(
-        "faults", "Tell the weakest and the greatest fault at the far end of each conductor that a battery feeds, and what opens.", streams, (input, form, units) =>
-        {
-            ElectricsView view = new(input.View.Boat, Practice.Of(input.View.Boat, input.Memo), input.Memo, CancellationToken.None);
-            switch (form)
+    public static Command Make(CommandStreams streams)
+    {
+        Option<string?> paper = new("--paper") { Description = "Write the electrical pages into this folder: circuits, fuses, diagram, charts of protection, isolation sheets; HTML to print, PDF where a browser is installed." };
+        Command command = LoadedInput.Command(
+            "faults", "Tell the weakest and the greatest fault at the far end of each conductor that a battery feeds, and what opens.", streams, [paper], async (input, form, parsed, token) =>
             {
-                case LoadedInput.OutputForm.Json:
-                    streams.Out.WriteLine(Json(input, view));
-                    break;
-                case LoadedInput.OutputForm.Csv:
-                    WriteCsv(streams.Out, input, view);
-                    break;
-                default:
-                    WriteText(streams.Out, input, view, UnitsOption.Of(units));
-                    break;
+                DisplayUnits units = UnitsOption.Of(parsed.GetValue<string?>("--units"));
+                if (parsed.GetValue(paper) is { } folder)
+                {
+                    await SheetFiles.WriteElectricalAsync(input, folder, units, streams, token);
+                }
+                else
+                {
+                    Write(input, form, units, streams.Out);
+                }
+            });
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(paper) is not null && (result.GetValue<bool>("--json") || result.GetValue<bool>("--csv")))
+            {
+                result.AddError("--paper writes pages and nothing else: leave out --json and --csv.");
             }
         });
+        return command;
+    }
+
+    private static void Write(LoadedInput input, LoadedInput.OutputForm form, DisplayUnits units, TextWriter output)
+    {
+        ElectricsView view = new(input.View.Boat, Practice.Of(input.View.Boat, input.Memo), input.Memo, CancellationToken.None);
+        switch (form)
+        {
+            case LoadedInput.OutputForm.Json:
+                output.WriteLine(Json(input, view));
+                break;
+            case LoadedInput.OutputForm.Csv:
+                WriteCsv(output, input, view);
+                break;
+            default:
+                WriteText(output, input, view, units);
+                break;
+        }
+    }
 
     private static void WriteText(TextWriter output, LoadedInput input, ElectricsView view, DisplayUnits units)
     {

@@ -37,6 +37,7 @@ internal static class BoatFiles
         app.MapGet("/packs/{alteration}", (string alteration, BoatSession session, HttpContext context) =>
             PackHtml(alteration, session, context) is { } html ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound());
         StabilityFiles.Map(app);
+        ElectricalFiles.Map(app);
     }
 
     private static string? PackHtml(string alteration, BoatSession session, HttpContext context)

@@ -35,7 +35,7 @@ internal static class FindingLines
     /// <summary>The last line of a working: asked over allowed.</summary>
     public static WorkingLine Use(double asked, double allowed) => allowed == 0 && Math.Abs(asked) >= Nothing
         ? new("Use", $"{N(asked)} is asked and nothing is allowed", null, "")
-        : new("Use", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], Math.Abs(asked) < Nothing ? 0 : asked, allowed), Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
+        : new("Use", Formula.Share(Math.Abs(asked) < Nothing ? 0 : asked, allowed), Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
 
     /// <summary>What a number of the network rests on, as the source of a line of working.</summary>
     public static string Solved(SolvedNetwork solved, string elementId)

@@ -8,15 +8,21 @@ internal static class Formula
     private const int FewestDigits = 4;
     private const int MostDigits = 12;
     private const int ShownDigits = 3;
+    private const int PercentDigits = 2;
 
     /// <summary>The formula: <c>Of("{0} ÷ {1}", v => v[0] / v[1], 60, 71)</c>.</summary>
-    public static string Of(string form, Func<double[], double> calculate, params double[] values)
+    public static string Of(string form, Func<double[], double> calculate, params double[] values) => Of(form, calculate, 0, values);
+
+    /// <summary>A share, which is shown as a percentage: "60 ÷ 71".</summary>
+    public static string Share(double part, double whole) => Of("{0} ÷ {1}", values => values[0] / values[1], PercentDigits, [part, whole]);
+
+    private static string Of(string form, Func<double[], double> calculate, int shift, double[] values)
     {
         double result = calculate(values);
         int digits = FewestDigits;
         if (double.IsFinite(result))
         {
-            int shown = Math.Max(ShownDigits, WholeDigits(result));
+            int shown = Math.Max(ShownDigits, WholeDigits(result) + shift);
             double wanted = Rounded(result, shown);
             double[] rounded = new double[values.Length];
             while (digits < MostDigits && Rounded(calculate(Fill(rounded, values, digits)), shown) != wanted)

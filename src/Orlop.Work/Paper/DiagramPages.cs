@@ -27,9 +27,16 @@ internal static class DiagramPages
             return;
         }
 
-        Drawn[] rows = [.. Diagrams(pack, options)];
+        HashSet<string> edited = [.. pack.Alteration.Edits.Select(edit => edit.Id)];
+        Write(html, "One-line diagram of the circuits touched", PackScope.BeforeWork(pack.AsBuilt, pack.Alteration), pack.AsAltered, edited, options);
+    }
+
+    /// <summary>Writes every stretch of wiring that holds one of these things, from bar to bar: a stretch goes on where another begins with the bar at its end.</summary>
+    public static void Write(HtmlText html, string heading, BoatModel before, BoatModel after, HashSet<string> touched, PaperOptions options)
+    {
+        Drawn[] rows = [.. Diagrams(before, after, touched, options)];
         bool isOnItsSide = rows.Any(row => row.Width * LeastScale > UprightWidth);
-        html.Open("section", ("class", isOnItsSide ? "wide" : "follows"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
+        html.Open("section", ("class", isOnItsSide ? "wide" : "follows"), ("id", "drawing")).Put("h2", heading);
         foreach (Drawn row in rows)
         {
             string most = string.Create(CultureInfo.InvariantCulture, $"max-width:{row.Width * MostScale:0}px");
@@ -39,18 +46,17 @@ internal static class DiagramPages
         html.Close();
     }
 
-    private static IEnumerable<Drawn> Diagrams(WorkPack pack, PaperOptions options)
+    private static IEnumerable<Drawn> Diagrams(BoatModel before, BoatModel after, HashSet<string> touched, PaperOptions options)
     {
-        BoatModel before = PackScope.BeforeWork(pack.AsBuilt, pack.Alteration);
         int number = 0;
-        foreach (CircuitRow row in CircuitRows.Touched(before, pack.AsAltered, [.. pack.Alteration.Edits.Select(edit => edit.Id)]))
+        foreach (CircuitRow row in CircuitRows.Touched(before, after, touched))
         {
             OneLineOptions drawn = new() { Id = string.Create(CultureInfo.InvariantCulture, $"one-line-{++number}"), AreNamesWhole = true, Units = options.Units, Culture = options.Culture };
-            string svg = OneLineDiagram.Draw(Only(before, row.Ids), Only(pack.AsAltered, row.Ids), drawn);
+            string svg = OneLineDiagram.Draw(Only(before, row.Ids), ReferenceEquals(before, after) ? null : Only(after, row.Ids), drawn);
             yield return new Drawn($"{Title(row.FromId)} → {Title(row.ToId)}", svg, DrawingSize.WidthPx(svg) ?? UprightWidth);
         }
 
-        string Title(string id) => (pack.AsAltered.Find(id) ?? before.Find(id))?.Title ?? id;
+        string Title(string id) => (after.Find(id) ?? before.Find(id))?.Title ?? id;
     }
 
     private static BoatModel Only(BoatModel boat, HashSet<string> ids) => boat.WithThings(boat.Things.Where(thing => thing is not (Part or Cable or Link) || ids.Contains(thing.Id)));

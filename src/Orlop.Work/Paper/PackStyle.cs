@@ -93,6 +93,12 @@ internal static class PackStyle
         .basis li{margin:.7mm 0}
         .levers{break-inside:avoid}
         .levers .drawing{width:100%;height:auto;display:block}
+        .electrical .hung{break-inside:avoid;border:.4mm solid #000;padding:1.5mm 3mm;margin:0 0 3mm;font-size:10pt;line-height:1.3}
+        .electrical .hung h3{margin:0 0 1mm}
+        .electrical .hung ol,.electrical .hung ul{margin:0 0 1mm;padding-left:5mm}
+        .charts{display:grid;grid-template-columns:1fr 1fr;gap:2mm 5mm}
+        .charts h3{margin:1mm 0 0}
+        .electrical #drawing .drawing{max-height:34mm;width:auto;max-width:100%}
         #sources li{break-inside:avoid}
         #sources ul{font-size:8.5pt;line-height:1.25;margin:0;padding-left:4mm}
         .parts a{display:inline-block;padding:2.5mm 3mm 2.5mm 0;color:#000}

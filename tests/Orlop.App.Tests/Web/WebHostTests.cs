@@ -25,6 +25,8 @@ public sealed class WebHostTests : IAsyncLifetime
         _app = WebHost.Build(_opened.Session, 0);
         await _app.StartAsync();
         _browser.BaseAddress = new Uri(_app.Urls.Single());
+        // Reviews of many tests go on beside each other, on a slow machine for minutes.
+        _browser.Timeout = TimeSpan.FromMinutes(10);
     }
 
     [Theory]
@@ -32,6 +34,8 @@ public sealed class WebHostTests : IAsyncLifetime
     [InlineData("electrics")]
     [InlineData("electrics?view=diagram")]
     [InlineData("electrics?new=circuit")]
+    [InlineData("electrics?view=faults")]
+    [InlineData("electrical")]
     [InlineData("alterations")]
     [InlineData("record")]
     [InlineData("record?part=readings")]
