@@ -9,18 +9,22 @@ namespace Orlop.Review.Electrics;
 /// <summary>The far end of a conductor on the way from a battery to what it feeds, and the weakest fault there.</summary>
 /// <param name="Edge">The conductor.</param>
 /// <param name="Cable">Its cable.</param>
+/// <param name="NearNode">Node at its near end.</param>
 /// <param name="PlusNode">Node at its far end.</param>
 /// <param name="MinusNode">Node to which a fault there returns.</param>
 /// <param name="Before">The fuses and breakers between the battery and it, from the battery on.</param>
 /// <param name="WayIds">The elements that the fault flows through, there and back.</param>
 /// <param name="Fault">The weakest fault at its far end: lowest battery, hot conductors, joints as they are; null where it cannot be reckoned.</param>
-internal sealed record FarEnd(WiringEdge Edge, Cable Cable, string PlusNode, string MinusNode, ImmutableArray<Protection> Before, ImmutableArray<string> WayIds, FaultFlow? Fault)
+internal sealed record FarEnd(WiringEdge Edge, Cable Cable, string NearNode, string PlusNode, string MinusNode, ImmutableArray<Protection> Before, ImmutableArray<string> WayIds, FaultFlow? Fault)
 {
     /// <summary>What flows in an element on the way to the fault, A; all of it where that element has no resistance.</summary>
     public double ThroughA(string elementId) => Math.Abs(Fault!.BranchA.TryGetValue(elementId, out double currentA) ? currentA : Fault.Fault.CurrentA);
 }
 
-/// <summary>The far ends of all ungrounded conductors that a battery feeds in a condition. A fault there returns on the other core of the same cable, or on the whole way back.</summary>
+/// <summary>
+/// The far ends of all ungrounded conductors that a battery feeds in a condition. A fault there returns on the other core of the same cable; where that is a cable of its own, from the place on
+/// the way back that lies as far from the battery.
+/// </summary>
 internal sealed class FarEnds
 {
     private readonly Dictionary<string, FarEnd> _byEdge = new(StringComparer.Ordinal);
@@ -43,7 +47,7 @@ internal sealed class FarEnds
             ImmutableArray<FaultFlow?> flows = places.Key is { } network ? view.LeastFaultsIn(network, [.. each.Select(place => (place.Plus, place.Minus))]) : [];
             for (int k = 0; k < each.Length; k++)
             {
-                ends._byEdge[each[k].Edge.Id] = new FarEnd(each[k].Edge, (Cable)each[k].Edge.Owner, each[k].Plus, each[k].Minus, each[k].Before, each[k].WayIds, flows.IsEmpty ? null : flows[k]);
+                ends._byEdge[each[k].Edge.Id] = new FarEnd(each[k].Edge, (Cable)each[k].Edge.Owner, each[k].Edge.Other(each[k].Plus), each[k].Plus, each[k].Minus, each[k].Before, each[k].WayIds, flows.IsEmpty ? null : flows[k]);
             }
         }
 
@@ -63,41 +67,54 @@ internal sealed class FarEnds
                 continue;
             }
 
-            Dictionary<string, string> returns = ReturnsByCable(view, way, Poles.Giving(battery)!.Minus);
+            ImmutableArray<Step> back = [.. Walk(view, way.Back, Poles.Giving(battery)!.Minus)];
             List<Protection> before = [];
-            foreach ((WiringEdge edge, string far) in Walk(view, way.Out, Poles.Giving(battery)!.Plus))
+            foreach (Step step in Walk(view, way.Out, Poles.Giving(battery)!.Plus).Skip(1))
             {
-                if (edge.Owner is Protection device)
+                if (step.Edge!.Owner is Protection device)
                 {
                     before.Add(device);
                 }
-                else if (edge is { Kind: WiringEdgeKind.Core, Owner: Cable cable } && !view.Grounding.IsGrounded(edge) && seen.Add(edge.Id))
+                else if (step.Edge is { Kind: WiringEdgeKind.Core, Owner: Cable cable } && !view.Grounding.IsGrounded(step.Edge) && seen.Add(step.Edge.Id))
                 {
-                    yield return new Place(edge, [.. before], [.. way.Out.TakeWhile(id => id != edge.Id), edge.Id, .. way.Back], far, returns.GetValueOrDefault(cable.Id, Poles.Taking(taker)!.Minus));
+                    int at = ReturnOf(back, cable, step.AlongM);
+                    yield return new Place(step.Edge, [.. before], [.. way.Out.TakeWhile(id => id != step.Edge.Id), step.Edge.Id, .. way.Back[..at]], step.Node, back[at].Node);
                 }
             }
         }
     }
 
-    private static Dictionary<string, string> ReturnsByCable(ElectricsView view, ShortestWay way, string start)
+    /// <summary>A node on a way, the edge that leads to it, and how far from the source it lies; a length that is not given counts as nothing.</summary>
+    private sealed record Step(WiringEdge? Edge, string Node, double AlongM);
+
+    private static int ReturnOf(ImmutableArray<Step> back, Cable cable, double alongM)
     {
-        Dictionary<string, string> returns = new(StringComparer.Ordinal);
-        foreach ((WiringEdge edge, string far) in Walk(view, way.Back, start).Where(step => step.Edge.Kind == WiringEdgeKind.Core))
+        int own = -1, nearest = 0;
+        for (int k = 0; k < back.Length; k++)
         {
-            returns[edge.Owner.Id] = far;
+            own = back[k].Edge is { Kind: WiringEdgeKind.Core } edge && edge.Owner.Id == cable.Id ? k : own;
+            nearest = Math.Abs(back[k].AlongM - alongM) <= Math.Abs(back[nearest].AlongM - alongM) ? k : nearest;
         }
 
-        return returns;
+        return own >= 0 ? own : nearest;
     }
 
-    private static IEnumerable<(WiringEdge Edge, string Far)> Walk(ElectricsView view, ImmutableArray<string> edgeIds, string start)
+    private static IEnumerable<Step> Walk(ElectricsView view, ImmutableArray<string> edgeIds, string start)
     {
-        string node = start;
+        Step at = new(null, start, 0);
+        yield return at;
         foreach (string id in edgeIds)
         {
             WiringEdge edge = view.Wiring.Find(id)!;
-            node = edge.Other(node);
-            yield return (edge, node);
+            at = new Step(edge, edge.Other(at.Node), at.AlongM + LengthM(edge));
+            yield return at;
         }
     }
+
+    private static double LengthM(WiringEdge edge) => edge switch
+    {
+        { Kind: WiringEdgeKind.Core, Owner: Cable cable } => edge.Core!.LengthM?.Value ?? cable.LengthM?.Value ?? 0,
+        { Owner: Link link } => link.LengthM?.Value ?? 0,
+        _ => 0,
+    };
 }

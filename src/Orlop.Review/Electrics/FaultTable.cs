@@ -9,7 +9,7 @@ namespace Orlop.Review.Electrics;
 /// <param name="ConductorId">Id of the conductor: <c>cable.core</c>.</param>
 /// <param name="Title">Its name.</param>
 /// <param name="WeakestA">Lowest battery, hot conductors, joints as they are; null where it cannot be told.</param>
-/// <param name="GreatestA">Full battery, every source, cold conductors, joints as nothing; null where it cannot be told.</param>
+/// <param name="GreatestA">Full battery, every source, cold conductors, joints as nothing, by whichever return lets most through: its own, a battery's post or the hull; null where it cannot be told.</param>
 /// <param name="ToHullA">The greatest between the conductor and a hull of metal that the minus is bonded to; null where it is not bonded, or it cannot be told.</param>
 /// <param name="Device">What opens first on the weakest fault; null where nothing does, or it cannot be told.</param>
 /// <param name="LatestS">The longest that it takes.</param>
@@ -60,13 +60,16 @@ public static class FaultTable
         }
 
         string? hull = network.Batteries.Select(battery => battery.Minus).Concat(network.Contacts.SelectMany(contact => new[] { contact.A, contact.B })).FirstOrDefault(view.Grounding.IsGrounded);
-        ImmutableArray<FaultCurrentResult?> onWay = view.FaultsIn(network, [.. ends.Select(end => (end.PlusNode, end.MinusNode))]);
-        ImmutableArray<FaultCurrentResult?> toHull = hull is null ? [] : view.FaultsIn(network, [.. ends.Select(end => (end.PlusNode, hull))]);
+        string[] returns = [.. network.Batteries.Select(battery => battery.Minus).Concat(hull is null ? [] : [hull]).Distinct()];
+        ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. ends.SelectMany(end => returns.Append(end.MinusNode).Select(minus => (end.PlusNode, minus)))]);
         for (int k = 0; k < ends.Length; k++)
         {
             // A length that is not given counts as nothing: the current is then no more than that.
-            bool isKnown = !onWay.IsEmpty && !ends[k].WayIds.Any(full.Built.Gaps.ContainsKey);
-            greatest[ends[k].Edge.Id] = isKnown ? (Size(onWay[k]), toHull.IsEmpty ? null : Size(toHull[k])) : (null, null);
+            if (!faults.IsEmpty && !ends[k].WayIds.Any(full.Built.Gaps.ContainsKey))
+            {
+                ImmutableArray<FaultCurrentResult?> own = faults.Slice(k * (returns.Length + 1), returns.Length + 1);
+                greatest[ends[k].Edge.Id] = (own.Max(Size), hull is null ? null : Size(own[Array.IndexOf(returns, hull)]));
+            }
         }
     }
 

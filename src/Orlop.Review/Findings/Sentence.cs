@@ -54,6 +54,8 @@ public sealed class SentenceBuilder
 
     public void AppendFormatted(string? value) => _parts.Add(new SentencePart(value ?? "", null));
 
+    public void AppendFormatted(char value) => _parts.Add(new SentencePart(value.ToString(), null));
+
     public void AppendFormatted(int value) => _parts.Add(new SentencePart(value.ToString(CultureInfo.InvariantCulture), null));
 
     public void AppendFormatted(Amount value) => _parts.Add(new SentencePart(null, value));

@@ -32,7 +32,7 @@ internal static class MeasuringLines
 
         foreach (string colour in cuts.Select(cut => cut.MarkAs).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
         {
-            yield return SafetyLines.Line(scope, $"mark-{colour}", Sentence.Of($"{char.ToUpperInvariant(colour[0])}{colour[1..]} sleeve or tape, to mark both ends of each core of another colour"), null, "tape", "sleeve", "sleeving");
+            yield return SafetyLines.Line(scope, $"mark-{colour}", Sentence.Of($"{colour[..1].ToUpperInvariant()}{colour[1..]} sleeve or tape, to mark both ends of each core of another colour"), null, "tape", "sleeve", "sleeving");
         }
 
         if (ends.Max(end => end.Pull?.ForceN) is { } forceN)

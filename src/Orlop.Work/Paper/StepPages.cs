@@ -85,11 +85,11 @@ internal static class StepPages
         if (!step.Details.IsEmpty)
         {
             html.Open("ul");
-            foreach (Sentence detail in step.Details)
+            foreach ((int k, Sentence detail) in step.Details.Index())
             {
                 html.Open("li");
                 Sentence(html, detail, text);
-                if (step.WriteDown is { What: null } write && detail.Parts.Any(part => part.Amount is not null))
+                if (step.WriteDown is { What: null } write && (write.ReadingCount is { } count ? k < count : detail.Parts.Any(part => part.Amount is not null)))
                 {
                     Room(html, "", write.Unit);
                 }

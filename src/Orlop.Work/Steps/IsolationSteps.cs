@@ -42,6 +42,9 @@ internal static class IsolationSteps
                 Key = "isolate:loads-off",
                 Kind = StepKind.Isolate,
                 Text = Sentence.Of($"{IsolationWords.LoadsOff}"),
+                Details = scope.Whole.All<ShoreInlet>().Any(inlet => plan.Openings.All(opening => opening.Id != inlet.Id))
+                    ? [Sentence.Of($"A shore lead that is in comes out, ashore first, and stays out until the work is done: nothing else here waits for it.")]
+                    : [],
             };
         }
 
@@ -58,6 +61,11 @@ internal static class IsolationSteps
             }
 
             yield return Open(scope, isolation, plan.Openings[i]);
+        }
+
+        foreach (BatteryBank bank in LiveNearby.Of(scope, isolation))
+        {
+            yield return LiveNearby.Step(scope, bank);
         }
 
         if (!plan.KeepOpen.IsEmpty)

@@ -31,7 +31,7 @@ internal static class WeighingSteps
                 Kind = StepKind.Weigh,
                 Text = Sentence.Of($"Weigh these before they go aboard, and write each down: {plan.Weigh.Length} {(plan.Weigh.Length == 1 ? "thing" : "things")}."),
                 Details = [.. plan.Weigh.Select(line => Sentence.Of($"{line.Title}: {line.Known}.")), .. HowToWeigh(plan.Weigh), Sentence.Of($"Type the masses into the boat's file: trim, heel and stability rest on them.")],
-                WriteDown = new WriteDown("kg"),
+                WriteDown = new WriteDown("kg", ReadingCount: plan.Weigh.Length),
                 Cautions = plan.Weigh.Any(IsHeavy) ? [Heavy, Hanging] : [Hanging],
                 About = [.. plan.Weigh.Select(line => line.ThingId)],
             };
@@ -80,7 +80,7 @@ internal static class WeighingSteps
                 .. BerthTestGuide.FreeboardCautions.Select(words => Sentence.Of($"{words}")),
                 Sentence.Of($"Expected heights and the range accepted stand under Freeboards. Type what you read under Weights, Berth tests, New freeboard survey: the check “Berth test agrees with the rest” then holds it against all else that is known."),
             ],
-            WriteDown = new WriteDown("m"),
+            WriteDown = new WriteDown("m", ReadingCount: 0),
             Cautions = [Stability],
             About = [scope.Alteration.Id],
         };

@@ -137,6 +137,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await window.GoAsync("/?thing=cabin-lamp-fuse");
         await window.TypeAsync("Breaking current", "5 kA", "5 kA");
         await window.TypeAsync("Rated voltage", "32 V", "32 V");
+        await window.Page.Locator("#field-cabin-lamp-fuse-gates").SelectOptionAsync("blade-type-c");
     }
 
     [GeneratedRegex(@"\d fail, \d+ tight, [1-9]\d* unknown")]

@@ -54,6 +54,17 @@ public class StepOrderTests
     }
 
     [Fact]
+    public void Plan_WorkInTheSpaceOfTheBattery_CoversItsPostsBeforeAnythingIsProvedOrFitted()
+    {
+        WorkPack pack = DemoBoat.Pack("sampling-winch-second");
+        int cover = Index(pack, Assert.Single(pack.Steps, step => step.Key == "isolate:cover:bank"));
+        Assert.True(cover < pack.Steps.ToList().FindIndex(step => step.Kind == StepKind.ProveDead));
+        Assert.Contains(pack.Steps[cover].Cautions, caution => caution == Cautions.Battery);
+        Assert.Contains(pack.Bring, item => item.Key == "safety:terminal-covers");
+        Assert.Contains(pack.Bring, item => item.Key == "safety:fixings");
+    }
+
+    [Fact]
     public void Plan_LoadOnAPlugIsMoved_PlugIsPulledThenReachSeenThenPluggedInThenTried()
     {
         WorkPack pack = DemoBoat.Pack("sampling-winch-second");

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Things;
+using Orlop.Electrics.Conductors;
+using Orlop.Electrics.Networks;
+using Orlop.Review.Findings;
+using Orlop.Review.Networks;
+using static Orlop.Review.Electrics.FindingLines;
+
+namespace Orlop.Review.Electrics.Checks;
+
+/// <summary>What a device lets through on the hardest fault spares the conductors behind it.</summary>
+public sealed class LetThroughCheck : ICheck<ElectricsView>
+{
+    // What arcing may add to a fuse's energy at its last gate.
+    private const double ArcingFactor = 3;
+
+    public CheckDescription Description { get; } = new(
+        "let-through",
+        "A hard fault spares the conductor",
+        "The energy that a device lets through (operating I²t) on the greatest fault at the near end of the conductors behind it, against what the thinnest of them bears (k² S²). From its sheet where that was typed; of a fuse otherwise three times that of its last gate, of a breaker the greatest fault for as long as it may take.",
+        []);
+
+    public IEnumerable<Finding> Run(ElectricsView view) =>
+        from condition in view.Conditions
+        from ends in view.FarEndsIn(condition).All.Where(end => !end.Before.IsEmpty && !CrankingWay.IsOnlyThat(view, end.Edge.Id, condition)).GroupBy(end => end.Before[^1])
+        select Judge(view, ends.Key, [.. ends], condition);
+
+    private Finding Judge(ElectricsView view, Protection device, FarEnd[] ends, Condition condition)
+    {
+        (FarEnd End, double BearsA2S)[] bears = [.. ends.Select(end => (end, FaultedConductor.Of(view, end.Cable, condition, 1) is { } found ? Bears(found.Conductor) : double.NaN))];
+        if (bears.FirstOrDefault(pair => double.IsNaN(pair.BearsA2S)).End is { } unknown)
+        {
+            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what {unknown.Cable.Title} behind it bears cannot be told"), view.AmpacityOf(unknown.Cable, condition).Missing);
+        }
+
+        (FarEnd end, double bearsA2S) = bears.MinBy(pair => pair.BearsA2S);
+        if (Greatest(view, end, condition) is not { } greatestA)
+        {
+            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the greatest fault behind it cannot be told"),
+                [.. view.Boat.All<BatteryBank>().Where(battery => battery.InternalResistanceOhm is null).Select(battery => new FindingInput(battery.Id, "internalResistanceOhm", IsMissing: true))]);
+        }
+
+        if (LetThrough(device, greatestA) is not { } through)
+        {
+            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what it lets through on a hard fault is not known"),
+                [new FindingInput(device.Id, device.Gates is null && device.OwnTimes.Count == 0 ? "gates" : "clearingA2S", IsMissing: true)]);
+        }
+
+        return through.A2S > bearsA2S && device.ClearingA2S is null
+            ? Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: whether {A(greatestA)} just behind it spares {end.Cable.Title} cannot be told from its times alone"), [new FindingInput(device.Id, "clearingA2S", IsMissing: true)])
+            : Told(device, end, condition, greatestA, through, bearsA2S);
+    }
+
+    private Finding Told(Protection device, FarEnd end, Condition condition, double greatestA, (double A2S, WorkingLine Line) through, double bearsA2S) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = device.Id,
+        ConditionId = condition.Id,
+        Verdict = Verdicts.Of(through.A2S, bearsA2S),
+        UseFraction = Verdicts.UseOf(through.A2S, bearsA2S),
+        Headline = Sentence.Of($"{device.Title}: on {A(greatestA)} just behind it at most {Energy(through.A2S)} go through; {end.Cable.Title} bears {Energy(bearsA2S)}"),
+        Working =
+        [
+            new WorkingLine("Greatest fault at the near end", "full battery, every source, cold conductors", A(greatestA), "as in the check of breaking capacity"),
+            through.Line,
+            new WorkingLine("The conductor bears", $"k² S² from its rated temperature to {FaultedConductor.FinalC} °C, {end.Cable.Title}", Energy(bearsA2S), $"{AdiabaticWithstand.Source}; {FaultedConductor.FinalSource}", IsFromMemory: true),
+            Use(through.A2S, bearsA2S),
+        ],
+        Inputs = [new FindingInput(device.Id, "clearingA2S"), new FindingInput(device.Id, "gates"), new FindingInput(end.Cable.Id, "areaMm2"), new FindingInput(end.Cable.Id, "insulationC")],
+    };
+
+    private static double Bears(HeatedWithstandInput conductor) =>
+        AdiabaticWithstand.LetThroughA2S(conductor.AreaMm2, AdiabaticWithstand.KFactor(conductor.InitialC, conductor.FinalC));
+
+    private static (double A2S, WorkingLine Line)? LetThrough(Protection device, double greatestA)
+    {
+        if (device.ClearingA2S is { } typed)
+        {
+            return (typed.Value, new WorkingLine("It lets through at most", "operating I²t", Energy(typed.Value), typed.Method ?? "its sheet, as typed"));
+        }
+
+        if (DeviceGates.OnDc(device) is not { } gates)
+        {
+            return null;
+        }
+
+        if (device.Means == ProtectionMeans.Fuse && gates.Gates.LastOrDefault(gate => gate.LatestS is not null) is { LatestS: { } last } gate && greatestA >= gate.CurrentRatio * device.RatedA.Value)
+        {
+            double currentA = gate.CurrentRatio * device.RatedA.Value, a2s = ArcingFactor * currentA * currentA * last;
+            return (a2s, new WorkingLine("It lets through at most", Formula.Of("{0} × {1} × {1} × {2}", v => v[0] * v[1] * v[1] * v[2], ArcingFactor, currentA, last), Energy(a2s),
+                "three times the energy at its last gate: beyond it a fuse melts on no more, and arcing adds; common practice, no source", gates.IsFromMemory));
+        }
+
+        return gates.LatestOpening(greatestA / device.RatedA.Value).GuaranteedS is { } latest
+            ? (greatestA * greatestA * latest, new WorkingLine("It lets through at most", Formula.Of("{0} × {0} × {1}", v => v[0] * v[0] * v[1], greatestA, latest), Energy(greatestA * greatestA * latest), gates.Source, gates.IsFromMemory))
+            : null;
+    }
+
+    private static double? Greatest(ElectricsView view, FarEnd end, Condition condition)
+    {
+        SolvedNetwork full = view.Solve(condition, ChargeCase.Full);
+        if (full.NetworkOf(end.Edge.Id) is not { } network || network.Batteries.IsEmpty || network.Batteries.Any(battery => full.Built.Gaps.ContainsKey(battery.Id)))
+        {
+            return null;
+        }
+
+        ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. network.Batteries.Select(battery => (end.NearNode, battery.Minus))]);
+        return faults.OfType<FaultCurrentResult>().Select(fault => Math.Abs(fault.CurrentA)).DefaultIfEmpty(0).Max() is var most and > 0 ? most : null;
+    }
+
+    private static Amount Energy(double a2s) => new(a2s, "A2S");
+}

@@ -1,0 +1,53 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review;
+using Orlop.Review.Electrics;
+using Orlop.Work.Circuits;
+using Orlop.Work.Paper;
+using Xunit;
+
+namespace Orlop.Work.Tests.Circuits;
+
+public sealed class ElectricalSheetTests
+{
+    private static readonly ElectricalSheet Demo = ElectricalSheet.Make(new ReviewEngine([new ElectricsDiscipline()]), DemoBoat.Read(), null, "at-anchor");
+
+    [Fact]
+    public void Make_EveryPartThatTakesPower_HasALine() =>
+        Assert.Equal(Demo.Boat.All<Part>().Where(part => Boat.Topology.Poles.Taking(part) is not null).Select(part => part.Id), Demo.Circuits.Select(line => line.Taker.Id));
+
+    [Fact]
+    public void Make_CircuitOfThePanel_BeginsAtItsBar()
+    {
+        CircuitLine horn = Demo.Circuits.Single(line => line.Taker.Id == "horn");
+        Assert.Equal("panel-plus", horn.From!.Id);
+        Assert.Equal(["horn-breaker"], horn.Devices.Select(device => device.Id));
+        Assert.Equal(["horn-cable"], horn.Cables.Select(cable => cable.Id));
+    }
+
+    // Its cable's length is not given: nothing of it may be told.
+    [Fact]
+    public void Make_LengthNotGiven_TellsNoFault() => Assert.Null(Demo.Circuits.Single(line => line.Taker.Id == "anchor-light").WeakestFaultA);
+
+    [Fact]
+    public void Make_DeviceThatFails_SaysSoInTheSchedule() =>
+        Assert.Contains(Demo.Protection.Single(line => line.Device.Id == "solar-fuse").Findings, finding => finding.CheckId == "breaking-capacity");
+
+    [Fact]
+    public void Render_EveryCircuit_HasItsChartAndItsIsolation_AndAsksNothingOutside()
+    {
+        string html = ElectricalSheetHtml.Render(Demo, new PaperOptions(new DateOnly(2026, 11, 29)));
+        Assert.Contains("To make it dead: hang by the panel", html, StringComparison.Ordinal);
+        Assert.Contains("Protection of Dive compressor", html, StringComparison.Ordinal);
+        Assert.Contains("Prove it dead before you touch it", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("http://", html.Replace("http://www.w3.org", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("https://", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Render_BoatWithoutAnything_SaysSo()
+    {
+        ElectricalSheet empty = ElectricalSheet.Make(new ReviewEngine([new ElectricsDiscipline()]), new BoatModel(), null, token: TestContext.Current.CancellationToken);
+        Assert.Contains("No part of the boat takes power yet", ElectricalSheetHtml.Render(empty, new PaperOptions(new DateOnly(2026, 11, 29))), StringComparison.Ordinal);
+    }
+}
