@@ -46,21 +46,19 @@ public static class VisitEnergy
         EnergySimulation visit = AlwaysInUse(simulation);
         int first = FirstDay(month, input.Subject);
         EnergyResult all = visit.Span(first, dayCount, 1, keepsMoments: false);
-        EnergyWeight Without(string id, bool isSource, EnergyInput rest)
+        EnergyWeight Without(string id, Func<EnergyTotals, double>? given, EnergyInput rest)
         {
             EnergyResult result = visit.With(rest with { Cycle = visit.Input.Cycle }).Span(first, dayCount, 1, keepsMoments: false);
-            double moved = isSource
-                ? all.Totals.SunWh + all.Totals.EngineWh + all.Totals.ShoreWh - result.Totals.SunWh - result.Totals.EngineWh - result.Totals.ShoreWh
-                : all.Totals.ServedWh + all.Totals.UnmetWh - result.Totals.ServedWh - result.Totals.UnmetWh;
-            return new EnergyWeight(id, isSource, moved / dayCount, result.LeastFraction, result.Totals.UnmetWh);
+            Func<EnergyTotals, double> moved = given ?? (totals => totals.ServedWh + totals.UnmetWh);
+            return new EnergyWeight(id, given is not null, (moved(all.Totals) - moved(result.Totals)) / dayCount, result.LeastFraction, result.Totals.UnmetWh);
         }
 
         return
         [
-            .. input.Loads.Select(load => Without(load.Id, false, input with { Loads = input.Loads.Remove(load) }))
-                .Concat(input.Engine.Select(charger => Without(charger.Id, true, input with { Engine = input.Engine.Remove(charger) })))
-                .Concat(input.Shore.Select(charger => Without(charger.Id, true, input with { Shore = input.Shore.Remove(charger) })))
-                .Concat(input.Solar.Select(array => Without(array.Id, true, input with { Solar = input.Solar.Remove(array) })))
+            .. input.Loads.Select(load => Without(load.Id, null, input with { Loads = input.Loads.Remove(load) }))
+                .Concat(input.Engine.Select(charger => Without(charger.Id, totals => totals.EngineWh, input with { Engine = input.Engine.Remove(charger) })))
+                .Concat(input.Shore.Select(charger => Without(charger.Id, totals => totals.ShoreWh, input with { Shore = input.Shore.Remove(charger) })))
+                .Concat(input.Solar.Select(array => Without(array.Id, totals => totals.SunWh, input with { Solar = input.Solar.Remove(array) })))
                 .OrderByDescending(weight => Math.Abs(weight.LeastWithoutFraction - all.LeastFraction))
                 .ThenByDescending(weight => Math.Abs(weight.DailyWh))
                 .ThenBy(weight => weight.Id, StringComparer.Ordinal),

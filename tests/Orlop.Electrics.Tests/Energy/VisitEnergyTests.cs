@@ -24,7 +24,7 @@ public sealed class VisitEnergyTests
         EnergyWeight[] weights = [.. VisitEnergy.Weights(Simulation, 12, 3)];
         Assert.Equal("large", weights[0].Id);
         Assert.Equal(80 * 24, weights[0].DailyWh, 1e-6);
-        Assert.True(weights.Single(weight => weight.Id == "sun").IsSource);
+        Assert.True(weights.Single(weight => weight.Id == "sun") is { IsSource: true, DailyWh: > 0 });
     }
 
     [Fact]
