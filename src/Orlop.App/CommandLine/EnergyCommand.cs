@@ -63,7 +63,7 @@ internal static class EnergyCommand
             foreach (VisitMonth month in energy.Months)
             {
                 SampledMonth chance = sample.Months[month.Month - 1];
-                string lasts = month.DaysToReserve is { } days ? days.ToString("0.0 d", UnitsOption.Culture) : $"> {VisitEnergy.MostDays} d";
+                string lasts = month.ReserveAtHour / 24 is { } days ? days.ToString("0.0 d", UnitsOption.Culture) : $"> {VisitEnergy.MostDays} d";
                 output.WriteLine($"  {month.Month,5}{Text(month.Days.LeastFraction, "Fraction"),10}{lasts,10}{Text(month.SpareWh, "Wh"),12}{Text(month.Days.Totals.UnmetWh, "Wh"),10}{Text(chance.ChanceFraction, "Fraction"),10}{Text(chance.ChanceDeviationFraction, "Fraction"),8}");
             }
 
@@ -101,7 +101,7 @@ internal static class EnergyCommand
                 double days = plan.Energy.Input.Cycle.UseDayCount;
                 output.WriteLine(string.Join(',', new[]
                 {
-                    plan.Plan.Id, R(month.Month), R(month.Days.LeastFraction), R(month.DaysToReserve), R(month.SpareWh), R(totals.UnmetWh), R(totals.SunWh / days), R(totals.EngineWh / days), R(totals.ShoreWh / days),
+                    plan.Plan.Id, R(month.Month), R(month.Days.LeastFraction), R(month.ReserveAtHour / 24), R(month.SpareWh), R(totals.UnmetWh), R(totals.SunWh / days), R(totals.EngineWh / days), R(totals.ShoreWh / days),
                     R((totals.ServedWh + totals.UnmetWh) / days), R(chance.ChanceFraction), R(chance.ChanceDeviationFraction), R(chance.DullFraction), R(chance.MiddleFraction),
                 }.Select(Csv.Cell)));
             }
@@ -147,7 +147,7 @@ internal static class EnergyCommand
         {
             ["month"] = month.Month,
             ["leastFraction"] = month.Days.LeastFraction,
-            ["daysToReserve"] = month.DaysToReserve,
+            ["daysToReserve"] = month.ReserveAtHour / 24,
             ["spareWh"] = month.SpareWh,
             ["sunWh"] = totals.SunWh,
             ["engineWh"] = totals.EngineWh,

@@ -15,8 +15,8 @@ public sealed record EnergyWeight(string Id, bool IsSource, double DailyWh, doub
 /// <param name="Month">1 to 12.</param>
 /// <param name="Days">Step by step.</param>
 /// <param name="SpareWh">What could be drawn besides, at the terminals, at any time of them, without going below the reserve: what stands over it at the lowest moment. 0 where nothing does.</param>
-/// <param name="DaysToReserve">Whole and part days until it first is below the reserve, if they went on; null where it is not in <see cref="VisitEnergy.MostDays"/>.</param>
-public sealed record VisitMonth(int Month, EnergyResult Days, double SpareWh, double? DaysToReserve);
+/// <param name="ReserveAtHour">Hours until it first is below the reserve, if they went on; null where it is not in <see cref="VisitEnergy.MostDays"/>.</param>
+public sealed record VisitMonth(int Month, EnergyResult Days, double SpareWh, double? ReserveAtHour);
 
 /// <summary>Days in use at a time of the year: how far the charge goes down, how long it would last, what could be run besides, what matters most.</summary>
 public static class VisitEnergy
@@ -35,7 +35,7 @@ public static class VisitEnergy
         EnergySimulation visit = AlwaysInUse(simulation);
         EnergyResult days = visit.Span(FirstDay(month, simulation.Input.Subject), dayCount, StepsPerHour);
         EnergyResult longer = visit.Span(FirstDay(month, simulation.Input.Subject), MostDays, 1, keepsMoments: false);
-        return new VisitMonth(month, days, Spare(simulation.Input, days, month), longer.BelowAtHour / 24);
+        return new VisitMonth(month, days, Spare(simulation.Input, days, month), longer.BelowAtHour);
     }
 
     /// <summary>What each load and source does to those days, the weightiest first: a load that leaves most charge when it is off, a source that leaves least.</summary>

@@ -118,7 +118,7 @@ public static class Units
         yield return Same("J", "an energy", "500 J", [new("J", 1)], new(3, new Unit("J", 1)));
         yield return Same("F", "a capacitance", "0.01 F or 10000 µF", [Farad, new("mF", 0.001m), Microfarad], new(3, Farad, BelowValue(Microfarad, 1)));
         yield return Same("S", "a time", "1.5 s, 90 min or 2 h", [Second, new("ms", 0.001m), Minute, new("h", 3600, words: "h hr hrs hour hours", then: Minute), new("d", 86_400, words: "d day days")], new(3, Second));
-        yield return Same("Month", "a month", "4", [One], new(2, One));
+        yield return Same("Month", "a month", "4", [One], new(3, One));
         yield return Same("Hour", "an hour of the day, or hours", "18 h", [new("h", 1, words: "h hr hrs hour hours")], new(3, new Unit("h", 1)));
         yield return Same("Hz", "a frequency", "50 Hz", [new("Hz", 1, words: "hz")], new(3, new Unit("Hz", 1)));
         yield return Plain("C", "a temperature", "90 °C, 90 C or 194 F", 3, Celsius, Fahrenheit, new Unit("K", 1, 1, -273.15m));

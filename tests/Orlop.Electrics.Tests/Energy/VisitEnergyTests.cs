@@ -28,8 +28,8 @@ public sealed class VisitEnergyTests
     }
 
     [Fact]
-    public void DaysToReserve_DarkMonth_IsShorterThanBrightMonth() =>
-        Assert.True(VisitEnergy.In(Simulation, 12, 3).DaysToReserve < (VisitEnergy.In(Simulation, 6, 3).DaysToReserve ?? double.PositiveInfinity));
+    public void ReserveAtHour_DarkMonth_IsShorterThanBrightMonth() =>
+        Assert.True(VisitEnergy.In(Simulation, 12, 3).ReserveAtHour < (VisitEnergy.In(Simulation, 6, 3).ReserveAtHour ?? double.PositiveInfinity));
 
     [Fact]
     public void Month13_IsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => VisitEnergy.In(Simulation, 13, 3));
