@@ -1,3 +1,4 @@
+using Orlop.Bench.Energy;
 using Orlop.Bench.Hulls;
 using Orlop.Bench.Networks;
 using Orlop.Bench.Reviews;
@@ -12,7 +13,9 @@ switch (args)
         return FloatBench.Run(Console.Out);
     case ["hull"]:
         return HullBench.Run(Console.Out);
+    case ["energy"]:
+        return EnergyBench.Run(Console.Out);
     default:
-        Console.Error.WriteLine("Usage: Orlop.Bench network | review | float | hull");
+        Console.Error.WriteLine("Usage: Orlop.Bench network | review | float | hull | energy");
         return 2;
 }

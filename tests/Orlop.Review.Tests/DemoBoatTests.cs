@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Review.Electrics;
+using Orlop.Review.Energy;
 using Orlop.Review.Findings;
 using Orlop.Review.Stability;
 using Xunit;
@@ -12,13 +13,15 @@ public sealed class DemoBoatTests
 {
     private static readonly BoatModel Boat = ExampleBoats.Read("sandgrouse");
 
-    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new StabilityDiscipline()]);
+    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]);
 
     [Theory]
     [InlineData("breaking-capacity", "solar-fuse", Verdict.Fails)]
     [InlineData("voltage-drop", "stern-light", Verdict.Fails)]
     [InlineData("voltage-drop", "anchor-light", Verdict.Unknown)]
     [InlineData("converter-carries-load", "inverter", Verdict.Tight)]
+    [InlineData("battery-lasts-plan", "sampling-days", Verdict.Holds)]
+    [InlineData("battery-lasts-plan", "refit-days", Verdict.Fails)]
     [InlineData("voltage-drop", "chart-computer", Verdict.Tight)]
     public void AsBuilt_Finding_IsAsMeant(string checkId, string subjectId, Verdict verdict) =>
         Assert.Equal(verdict, Find(AsBuilt(), checkId, subjectId).After!.Worst.Verdict);

@@ -18,7 +18,7 @@ internal static class HullBench
 
     public static int Run(TextWriter output)
     {
-        if (NumpyHull.Program is null)
+        if (Python.Program is null)
         {
             output.WriteLine("No python3 with NumPy was found, so there is nothing to compare with; on Debian: apt-get install python3-numpy.");
         }
@@ -43,7 +43,7 @@ internal static class HullBench
         var (restMs, rest) = Mean(3 * repeatCount, () => Equilibrium.Solve(boat));
         var (curveMs, curve) = Mean(repeatCount, () => RightingCurve.Calculate(input));
         var triangleCount = boat.Buoyancy[0].Triangles.Length;
-        if (NumpyHull.Program is null)
+        if (Python.Program is null)
         {
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{triangleCount,9} {restMs,9:F2} {"-",8} {"-",6} {curveMs,10:F1}"));
             return true;

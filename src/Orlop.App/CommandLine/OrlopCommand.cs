@@ -53,6 +53,7 @@ public static class OrlopCommand
             FloatCommand.Make(streams),
             WeightsCommand.Make(streams),
             FaultsCommand.Make(streams),
+            EnergyCommand.Make(streams),
             ExportCommand.Make(streams),
             ImportCommand.Make(streams),
             NewCommand.Make(streams),

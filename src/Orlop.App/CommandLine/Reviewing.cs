@@ -1,5 +1,6 @@
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Energy;
 using Orlop.Review.Stability;
 
 namespace Orlop.App.CommandLine;
@@ -7,5 +8,5 @@ namespace Orlop.App.CommandLine;
 /// <summary>The disciplines that this program reviews with.</summary>
 internal static class Reviewing
 {
-    public static ReviewEngine NewEngine() => new([new ElectricsDiscipline(), new StabilityDiscipline()]);
+    public static ReviewEngine NewEngine() => new([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]);
 }

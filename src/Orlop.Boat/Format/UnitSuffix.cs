@@ -11,10 +11,13 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
     [
         new("KgPerM3", "kg/m3", "kilograms per cubic metre"),
         new("Fraction", "", "a fraction from 0 to 1"),
+        new("WhPerM2", "Wh/m2", "watt-hours per square metre"),
         new("KgPerM", "kg/m", "kilograms per metre"),
         new("Factor", "", "a bare factor"),
+        new("Month", "", "a month, 1 to 12"),
         new("Ratio", "", "a bare ratio"),
         new("Count", "", "a whole number"),
+        new("Hour", "h", "hours of the day from midnight"),
         new("Year", "", "a year"),
         new("PerW", "1/W", "per watt"),
         new("Ohm", "ohm", "ohms"),

@@ -50,6 +50,9 @@ public sealed record ElectricLoad : Part
     [Description("It cranks an engine: practices exempt its conductors from protection.")]
     public bool IsCrankingMotor { get; init; }
 
+    [Description("It is on only while the sun is down, where a day's energy is reckoned (an anchor light).")]
+    public bool? IsOnlyInDark { get; init; }
+
     [Description("The conditions in which it is on, and for what share of the time.")]
     public ValueList<LoadUse> Uses { get; init; } = [];
 

@@ -35,6 +35,15 @@ public sealed record BatteryBank : Part
     [Description("Largest current its maker allows out of it."), Allowed(0, 100_000)]
     public Quantity? MostDischargeA { get; init; }
 
+    [Description("Largest current its maker allows into it."), Allowed(0.01, 100_000)]
+    public Quantity? MostChargeA { get; init; }
+
+    [Description("Share of the nameplate capacity that is left, by age and use."), Allowed(0.05, 1)]
+    public Quantity? LeftFraction { get; init; }
+
+    [Description("Share of the nameplate capacity that a year takes."), Allowed(0, 0.5)]
+    public Quantity? LossPerYearFraction { get; init; }
+
     [Description("Its minus post is bonded to the hull, the engine block or an earth plate. A bonded minus needs no fuse of its own; one that is not needs protection in both poles.")]
     public bool? IsMinusBonded { get; init; }
 
@@ -64,12 +73,29 @@ public sealed record Charger : Part
     [Description("Current it takes at its shore terminals at full output, for a shore charger."), Allowed(0, 100)]
     public Quantity? ShoreA { get; init; }
 
+    [Description("Its panels, for a solar charger: what lies in one plane is one row.")]
+    public ValueList<SolarPanel> Panels { get; init; } = [];
+
+    [Description("Output over what its panels could give, for a solar charger."), Allowed(0.3, 1)]
+    public Quantity? EfficiencyFraction { get; init; }
+
     /// <summary>Output posts, and shore terminals where it has them.</summary>
     [JsonIgnore]
     public override IReadOnlyList<string> TerminalNames => Drive == ChargerDrive.Shore
         ? [Things.TerminalNames.Plus, Things.TerminalNames.Minus, Things.TerminalNames.Live, Things.TerminalNames.Neutral, Things.TerminalNames.Earth]
         : Things.TerminalNames.PlusMinus;
 }
+
+/// <summary>Solar panels in one plane.</summary>
+/// <param name="PeakW">Power by their plates, at 1000 W/m² and 25 °C, all together.</param>
+/// <param name="TiltDeg">From the horizontal; 0 lies flat.</param>
+/// <param name="FromBowDeg">Way that a tilted panel faces, clockwise from the bow.</param>
+/// <param name="LostFraction">Lost to shade, dirt and leads.</param>
+public sealed record SolarPanel(
+    [property: Description("Power by the plates, all together."), Allowed(1, 100_000)] double PeakW,
+    [property: Description("From the horizontal; 0 lies flat."), Allowed(0, 90)] double TiltDeg = 0,
+    [property: Description("Way that a tilted panel faces, clockwise from the bow."), Allowed(-360, 360)] double FromBowDeg = 0,
+    [property: Description("Lost to shade, dirt and leads."), Allowed(0, 1)] double LostFraction = 0);
 
 /// <summary>A converter from one DC voltage to another.</summary>
 [Kind("dc-converter")]

@@ -51,6 +51,12 @@ public sealed record Tool : Thing
     [Description("Largest conductor it works on."), Allowed(0, 500)]
     public double? ToMm2 { get; init; }
 
+    [Description("Power from the wall while it works, for a tool with a lead."), Allowed(1, 20_000)]
+    public Quantity? RunningW { get; init; }
+
+    [Description("Energy of one of its battery packs, for a cordless tool."), Allowed(1, 5000)]
+    public Quantity? PackWh { get; init; }
+
     [Description("Mass."), Allowed(0, 500)]
     public Quantity? MassKg { get; init; }
 

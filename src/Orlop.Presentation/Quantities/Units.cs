@@ -114,9 +114,12 @@ public static class Units
             new(3, Ohm, BelowValue(Microohm, 0.001m), BelowValue(Milliohm, 1)));
         yield return Same("Ah", "a battery capacity", "280 Ah", [Amperehour, new("mAh", 0.001m)], new(3, Amperehour));
         yield return Same("Wh", "an energy", "640 Wh or 1.2 kWh", [Watthour, Kilowatthour], new(3, Watthour, FromValue(Kilowatthour, 10_000)));
+        yield return Same("WhPerM2", "light on an area", "4.2 kWh/m² or 4200 Wh/m²", [new("Wh/m²", 1, symbols: "Wh/m2"), new("kWh/m²", 1000, symbols: "kWh/m2"), new("MJ/m²", 1000, 3.6m, symbols: "MJ/m2")], new(3, new Unit("Wh/m²", 1)));
         yield return Same("J", "an energy", "500 J", [new("J", 1)], new(3, new Unit("J", 1)));
         yield return Same("F", "a capacitance", "0.01 F or 10000 µF", [Farad, new("mF", 0.001m), Microfarad], new(3, Farad, BelowValue(Microfarad, 1)));
         yield return Same("S", "a time", "1.5 s, 90 min or 2 h", [Second, new("ms", 0.001m), Minute, new("h", 3600, words: "h hr hrs hour hours", then: Minute), new("d", 86_400, words: "d day days")], new(3, Second));
+        yield return Same("Month", "a month", "4", [One], new(3, One));
+        yield return Same("Hour", "an hour of the day, or hours", "18 h", [new("h", 1, words: "h hr hrs hour hours")], new(3, new Unit("h", 1)));
         yield return Same("Hz", "a frequency", "50 Hz", [new("Hz", 1, words: "hz")], new(3, new Unit("Hz", 1)));
         yield return Plain("C", "a temperature", "90 °C, 90 C or 194 F", 3, Celsius, Fahrenheit, new Unit("K", 1, 1, -273.15m));
         yield return Plain("K", "a difference of temperature", "10 K or 18 °F", 3, Kelvin, FahrenheitDifference, new Unit("°C", 1, words: "c °c"));

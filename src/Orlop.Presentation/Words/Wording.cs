@@ -85,6 +85,8 @@ public static class Wording
         "deadweight" => "deadweight",
         "stability-basis" => "stability rules",
         "freeboard-survey" => "freeboard survey",
+        "climate" => "climate",
+        "day-plan" => "day plan",
         "rolling-test" => "rolling test",
         "inclining-test" => "inclining test",
         "particulars" => "particulars",

@@ -54,7 +54,9 @@ public sealed class PublishedSchemaTests : IDisposable
     [InlineData("weights", "sampling-winch")]
     [InlineData("faults", null)]
     [InlineData("faults", "sampling-winch")]
-    public async Task FloatWeightsAndFaults(string command, string? alteration)
+    [InlineData("energy", null)]
+    [InlineData("energy", "sampling-winch")]
+    public async Task FloatWeightsFaultsAndEnergy(string command, string? alteration)
     {
         CommandRun run = await CommandRun.WithInput(BoatJson.Write(AfloatBoat.Read()), alteration is null ? [command, "-", "--json"] : [command, "-", "--json", "-a", alteration]);
 

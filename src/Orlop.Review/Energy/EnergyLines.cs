@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Electrics.Energy;
+using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
+
+namespace Orlop.Review.Energy;
+
+/// <summary>Lines and findings that the checks of energy write alike.</summary>
+internal static class EnergyLines
+{
+    public static Amount Wh(double value) => new(value, "Wh");
+
+    public static string MonthName(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
+
+    /// <summary>The finding where something is missing or the climate cannot be; null where it can be told.</summary>
+    public static Finding? CannotTell(CheckDescription check, PlanResult plan)
+    {
+        if (plan.Energy is null)
+        {
+            return FindingLines.Unknown(check, plan.Plan.Id, null, Sentence.Of($"{plan.Plan.Title}: what the battery does cannot be told while something is missing"), plan.Input.Missing);
+        }
+
+        return plan.Energy.Climate.TooBrightMonth is not { } month ? null : FindingLines.Unknown(
+            check, plan.Plan.Id, null,
+            Sentence.Of($"{plan.Plan.Title}: {MonthName(month)} of its climate has more light than a clear sky gives at that latitude; a number is wrong"),
+            [new FindingInput(plan.Plan.Climate!, "months")]);
+    }
+
+    /// <summary>Climate, battery, and what was taken for granted.</summary>
+    public static IEnumerable<WorkingLine> OfInput(PlanResult plan, int month)
+    {
+        EnergyInput input = plan.Energy!.Input;
+        BatteryStore battery = input.Battery;
+        double air = input.Climate.AirC[month - 1];
+        yield return new WorkingLine("Light on the horizontal", $"{input.Climate.Subject}, mean day of {MonthName(month)}", new Amount(input.Climate.SunWhPerM2[month - 1], "WhPerM2"), "climate of the plan");
+        yield return new WorkingLine("Of a clear sky", "that light over a clear day's", FindingLines.Fraction(plan.Energy.Climate.ShareFraction[month - 1]), "Haurwitz 1945");
+        yield return new WorkingLine("Capacity", $"{FindingLines.N(battery.NewWh)} Wh new × {FindingLines.N(battery.LeftFraction)} left", Wh(battery.NewWh * battery.LeftFraction), "nameplate, nominal voltage");
+        yield return new WorkingLine("Of it can be drawn in the cold", $"air of {FindingLines.N(air)} °C", FindingLines.Fraction(battery.Kind.UsableFractionAt(air)), "common practice, no source", true);
+        yield return new WorkingLine("Stored of what is put in", battery.Kind.Name, FindingLines.Fraction(battery.ChargeFraction), battery.Kind.Source, true);
+        yield return new WorkingLine("Given of what is drawn", battery.Kind.Name, FindingLines.Fraction(battery.DischargeFraction), battery.Kind.Source, true);
+        yield return new WorkingLine("Charge at the start", "", FindingLines.Fraction(input.StartFraction), "as typed");
+        foreach (string assumed in plan.Input.Assumed)
+        {
+            yield return new WorkingLine("Taken for granted", assumed, null, "");
+        }
+
+        foreach (string left in plan.Input.LeftOut)
+        {
+            yield return new WorkingLine("Not counted", $"{left}: on by the plan, and nothing feeds it", null, "");
+        }
+    }
+
+    /// <summary>What came in and went out in a day.</summary>
+    public static IEnumerable<WorkingLine> OfBooks(EnergyTotals totals, int dayCount)
+    {
+        foreach ((string what, double wh) in new[]
+        {
+            ("Loads ask", totals.ServedWh + totals.UnmetWh), ("The sun gives", totals.SunWh), ("The engine's chargers give", totals.EngineWh), ("Shore chargers give", totals.ShoreWh), ("The battery loses", totals.LostWh),
+        })
+        {
+            yield return new WorkingLine(what, "mean of a day", Wh(wh / dayCount), "battery stepped through");
+        }
+    }
+
+    /// <summary>The inputs that a plan's numbers rest on.</summary>
+    public static ImmutableArray<FindingInput> Inputs(PlanResult plan)
+    {
+        BatteryBank bank = plan.Boat.Find<BatteryBank>(plan.Plan.Battery!)!;
+        return
+        [
+            Of(plan.Plan.Id, "startFraction", plan.Plan.StartFraction), Of(plan.Plan.Id, "reserveFraction", plan.Plan.ReserveFraction), new(plan.Plan.Id, "hours"),
+            Of(bank.Id, "capacityAh", bank.CapacityAh), Of(bank.Id, "leftFraction", bank.LeftFraction), new(plan.Plan.Climate!, "months"),
+        ];
+    }
+
+    private static FindingInput Of(string id, string field, Quantity? value) => new(id, field, IsGuess: value?.Known is Knowledge.Guessed or Knowledge.Estimated);
+}

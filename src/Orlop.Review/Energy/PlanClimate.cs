@@ -1,0 +1,45 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Electrics.Energy;
+
+namespace Orlop.Review.Energy;
+
+/// <summary>The climate of a plan: typed months first, the built-in table where they have no sun of their own.</summary>
+internal static class PlanClimate
+{
+    private const double NearDeg = 3;
+
+    /// <summary>The climate, or null with what is missing told.</summary>
+    public static MonthlyClimate? Of(BoatModel boat, DayPlan plan, PlanGaps gaps)
+    {
+        if (plan.Climate is null || boat.Find<Climate>(plan.Climate) is not { } climate)
+        {
+            gaps.Need(null, plan.Id, "climate");
+            return null;
+        }
+
+        gaps.Need(climate.LatitudeDeg, climate.Id, "latitudeDeg");
+        ClimateMonth?[] months = [.. Enumerable.Range(1, 12).Select(month => climate.Months.Where(row => row.CalendarMonth == month).Take(2).ToArray() is [var only] ? only : null)];
+        ClimatePlace? table = climate.Table is null ? null : ClimateTable.Places.GetValueOrDefault(climate.Table);
+        if (months.Any(month => month is null))
+        {
+            gaps.Need(null, climate.Id, "months");
+        }
+        else if (months.Any(month => month!.SunWhPerM2 is null) && (table is null || climate.LatitudeDeg is null || Math.Abs(table.LatitudeDeg - climate.LatitudeDeg.Value) > NearDeg))
+        {
+            gaps.Need(null, climate.Id, "table");
+        }
+        else if (climate.LatitudeDeg is not null)
+        {
+            return new MonthlyClimate
+            {
+                Subject = climate.Title,
+                LatitudeDeg = climate.LatitudeDeg.Value,
+                SunWhPerM2 = [.. months.Select((month, at) => month!.SunWhPerM2 ?? table!.SunWhPerM2[at])],
+                AirC = [.. months.Select(month => month!.AirC)],
+            };
+        }
+
+        return null;
+    }
+}

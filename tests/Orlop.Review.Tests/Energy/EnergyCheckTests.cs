@@ -1,0 +1,146 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Review.Energy;
+using Orlop.Review.Findings;
+using Xunit;
+
+namespace Orlop.Review.Tests.Energy;
+
+public sealed class EnergyCheckTests
+{
+    private const string Lasts = "battery-lasts-plan";
+    private const string Chance = "chance-below-reserve";
+    private const string Plan = "sampling-days";
+
+    private static readonly BoatModel Boat = ExampleBoats.Read("sandgrouse");
+
+    private static readonly ReviewEngine Engine = new([new EnergyDiscipline()]);
+
+    [Fact]
+    public void Demo_SamplingDays_Hold()
+    {
+        Assert.Equal(Verdict.Holds, Find(Boat, Lasts, Plan).Verdict);
+        Assert.Equal(Verdict.Holds, Find(Boat, Chance, Plan).Verdict);
+    }
+
+    [Fact]
+    public void Lasts_ReserveAtTheLeastCharge_IsTight_AndAboveItFails()
+    {
+        double least = new EnergyView(Boat, null, new Memo(), default).Plans.Single(plan => plan.Plan.Id == Plan).Energy!.Worst!.Days.LeastFraction;
+        Assert.Equal(Verdict.Tight, Find(With<DayPlan>(Plan, plan => plan with { ReserveFraction = least - 0.001 }), Lasts, Plan).Verdict);
+        Assert.Equal(Verdict.Fails, Find(With<DayPlan>(Plan, plan => plan with { ReserveFraction = least + 0.001 }), Lasts, Plan).Verdict);
+    }
+
+    [Fact]
+    public void EmptyBattery_WithoutAReserve_StillFails()
+    {
+        BoatModel boat = With<DayPlan>(Plan, plan => plan with { ReserveFraction = 0, UseDayCount = 10 });
+        boat = boat.WithThings(boat.Things.Select(thing => thing is BatteryBank { Id: "bank" } bank ? bank with { CapacityAh = 20 } : thing));
+        Finding finding = Find(boat, Lasts, Plan);
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.Contains("not served", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    public static TheoryData<string, string, string> Missing => new()
+    {
+        { "bank", "capacityAh", Lasts }, { "solar", "panels", Lasts }, { "solar", "efficiencyFraction", Chance }, { "converter", "efficiencyFraction", Lasts }, { "inverter", "idleW", Chance },
+        { "freezer", "runningW", Lasts }, { Plan, "reserveFraction", Lasts }, { Plan, "startFraction", Chance }, { Plan, "battery", Lasts }, { Plan, "climate", Lasts }, { Plan, "hours", Chance },
+        { Plan, "useDayCount", Lasts }, { Plan, "lyingW", Lasts }, { Plan, "mostChanceFraction", Chance }, { "ytterskaren", "latitudeDeg", Lasts }, { "ytterskaren", "months", Chance },
+    };
+
+    [Theory]
+    [MemberData(nameof(Missing))]
+    public void MissingInput_IsUnknownAndNamed(string thing, string field, string check)
+    {
+        Finding finding = Find(Without(thing, field), check, Plan);
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains(finding.Inputs, input => input.ThingId == thing && input.Field == field && input.IsMissing);
+    }
+
+    [Fact]
+    public void MonthWithoutSun_TakesTheTable_OnlyNearItsLatitude()
+    {
+        BoatModel Climate(string? table) => With<Climate>("ytterskaren", climate => climate with { Table = table, Months = [.. climate.Months.Select(month => month with { SunWhPerM2 = null })] });
+        Assert.NotEqual(Verdict.Unknown, Find(Climate("uk-shetland"), Lasts, Plan).Verdict);
+        Assert.Equal(Verdict.Unknown, Find(Climate("us-miami"), Lasts, Plan).Verdict);
+        Assert.Equal(Verdict.Unknown, Find(Climate("nowhere"), Lasts, Plan).Verdict);
+        Assert.Equal(Verdict.Unknown, Find(Climate(null), Lasts, Plan).Verdict);
+    }
+
+    [Fact]
+    public void ClimateBrighterThanAClearSky_IsUnknown()
+    {
+        BoatModel boat = With<Climate>("ytterskaren", climate => climate with { Months = [.. climate.Months.Select(month => month with { SunWhPerM2 = 9000 })] });
+        Assert.Equal(Verdict.Unknown, Find(boat, Lasts, Plan).Verdict);
+        Assert.Equal(Verdict.Unknown, Find(boat, Chance, Plan).Verdict);
+    }
+
+    [Fact]
+    public void OverlappingHours_AreUnknown() =>
+        Assert.Equal(Verdict.Unknown, Find(With<DayPlan>(Plan, plan => plan with { Hours = [.. plan.Hours, new PlanHours("at-anchor", 8, 9)] }), Lasts, Plan).Verdict);
+
+    [Fact]
+    public void VisitsOftenerThanTheyLast_AreInTheWay()
+    {
+        Finding finding = Find(With<DayPlan>(Plan, plan => plan with { EveryDayCount = 2 }), Lasts, Plan);
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains(finding.Inputs, input => input is { ThingId: Plan, Field: "everyDayCount", IsMissing: false });
+    }
+
+    // A load of the plan that takes more must not leave more.
+    [Fact]
+    public void LargerLoad_LeavesLess()
+    {
+        double Least(BoatModel boat) => new EnergyView(boat, null, new Memo(), default).Plans.Single(plan => plan.Plan.Id == Plan).Energy!.Worst!.Days.LeastFraction;
+        Assert.True(Least(With<ElectricLoad>("freezer", load => load with { RunningW = 150 })) < Least(Boat));
+    }
+
+    // The starter hangs on a battery of its own.
+    [Fact]
+    public void LoadsOfAnotherBattery_AreNotCounted() =>
+        Assert.DoesNotContain(new EnergyView(Boat, null, new Memo(), default).Plans[0].Input.Input!.Loads, load => load.Id == "starter");
+
+    [Fact]
+    public void RunTimes_MoreThanTheInverterBears_SaysSo()
+    {
+        BoatModel boat = With<Tool>("angle-grinder", tool => tool with { RunningW = 2000 });
+        RunTime run = RunTime.Of(boat, 1000).Single(one => one.ThingId == "angle-grinder");
+        Assert.Equal((null, "more than the inverter's rating"), (run.RunS, run.WhyNot));
+    }
+
+    // 1100 W × 1.05 + 3e-5 × 1100² + 14 W = 1205.3 W.
+    [Fact]
+    public void RunTimes_Grinder_IsSpareOverWhatTheInverterTakes() =>
+        Assert.Equal(3600 * 1000 / 1205.3, RunTime.Of(Boat, 1000).Single(one => one.ThingId == "angle-grinder").RunS!.Value, 1e-6);
+
+    private static Finding Find(BoatModel boat, string check, string subject) =>
+        Engine.Review(boat, TestContext.Current.CancellationToken).Findings.Single(finding => finding.CheckId == check && finding.SubjectId == subject).Shown;
+
+    private static BoatModel With<T>(string id, Func<T, T> change)
+        where T : Thing
+    {
+        Assert.NotNull(Boat.Find<T>(id));
+        return Boat.WithThings(Boat.Things.Select(thing => thing is T own && own.Id == id ? change(own) : thing));
+    }
+
+    private static BoatModel Without(string id, string field) => (id, field) switch
+    {
+        ("bank", _) => With<BatteryBank>(id, bank => bank with { CapacityAh = null }),
+        ("solar", "panels") => With<Charger>(id, charger => charger with { Panels = [] }),
+        ("solar", _) => With<Charger>(id, charger => charger with { EfficiencyFraction = null }),
+        ("converter", _) => With<DcConverter>(id, converter => converter with { EfficiencyFraction = null }),
+        ("inverter", _) => With<Inverter>(id, inverter => inverter with { IdleW = null }),
+        ("freezer", _) => With<ElectricLoad>(id, load => load with { RunningW = null }),
+        ("ytterskaren", "latitudeDeg") => With<Climate>(id, climate => climate with { LatitudeDeg = null }),
+        ("ytterskaren", _) => With<Climate>(id, climate => climate with { Months = [.. climate.Months.Skip(1)] }),
+        (_, "reserveFraction") => With<DayPlan>(id, plan => plan with { ReserveFraction = null }),
+        (_, "startFraction") => With<DayPlan>(id, plan => plan with { StartFraction = null }),
+        (_, "battery") => With<DayPlan>(id, plan => plan with { Battery = null }),
+        (_, "climate") => With<DayPlan>(id, plan => plan with { Climate = null }),
+        (_, "hours") => With<DayPlan>(id, plan => plan with { Hours = [] }),
+        (_, "useDayCount") => With<DayPlan>(id, plan => plan with { UseDayCount = null }),
+        (_, "lyingW") => With<DayPlan>(id, plan => plan with { LyingW = null }),
+        (_, "mostChanceFraction") => With<DayPlan>(id, plan => plan with { MostChanceFraction = null }),
+        _ => throw new ArgumentOutOfRangeException(nameof(field)),
+    };
+}
