@@ -31,17 +31,21 @@ export function listenForUndo(header) {
 
 export function goToField(id) {
   const field = document.getElementById(id);
+  for (let around = field?.parentElement.closest("details"); around; around = around.parentElement.closest("details")) around.open = true;
   field?.scrollIntoView({ block: "center" });
   field?.focus({ preventScroll: true });
 }
 
 // Where the sheet, the chain or the alteration stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
-// It waits until the page has ended its own scrolling to the top.
+// It waits until the page has ended its own scrolling to the top. The head of a sheet stays at the top of the window as one scrolls through the sheet: where the
+// sheet itself begins is what counts.
 const AFTER_TURN_MS = 150;
 function bringIntoView(title) {
   if (title?.id === "sheet-title" || title?.id === "chain-title") setTimeout(() => {
-    const { top, bottom } = title.getBoundingClientRect();
-    if (top < 0 || bottom > window.innerHeight / 2) title.scrollIntoView({ block: "start" });
+    const begins = (title.id === "sheet-title" && title.closest(".side")) || title;
+    begins.scrollTop = 0;
+    const { top } = begins.getBoundingClientRect();
+    if (top < 0 || Math.max(top, title.getBoundingClientRect().bottom) > window.innerHeight / 2) begins.scrollIntoView({ block: "start" });
   }, AFTER_TURN_MS);
 }
 document.addEventListener("focusin", event => bringIntoView(event.target));

@@ -25,7 +25,7 @@ internal static partial class NumberText
         bool isGrouped = others > 0 && Grouped(other).IsMatch(digits);
         if (dividers > 1 || (others > 0 && !isGrouped && (others > 1 || dividers > 0)))
         {
-            refusal = $"'{text}' is not a number here; the decimal separator is '{separator}', as in 1{separator}5";
+            refusal = $"'{text}' is not a number: points and commas stand in it so that it may mean several. Write one point or one comma for the decimals and nothing between the thousands, as in 1{separator}5 or 1234{separator}5";
             return null;
         }
 

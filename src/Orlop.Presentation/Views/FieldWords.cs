@@ -83,7 +83,9 @@ public static class FieldWords
         "footM" => "Foot above the base line",
         "roofM" => "Roof above the base line",
         "means" => "Fuse or breaker",
-        "gates" => "Operating times as of",
+        "gates" => "Kind of operating times",
+        "meltingA2S" => "Melting I²t",
+        "clearingA2S" => "Operating I²t",
         "ownTimes" => "Operating times from its own sheet",
         _ => null,
     };

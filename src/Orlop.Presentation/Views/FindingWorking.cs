@@ -71,7 +71,7 @@ public sealed record FindingWorking
     {
         Thing? thing = boat.Find(input.ThingId);
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field));
-        string label = field is null ? input.Field : field.Type == FieldType.Id ? "" : MissingWords.LabelOf(field, input.Field);
+        string label = field is null ? input.Field : field.Type == FieldType.Id ? "" : MissingWords.LabelOf(thing!, field, input.Field);
         string text = thing is null || field is null || input.IsMissing ? "" : Text(thing, field, boat, view);
         return new InputRow(input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, label, text, input.IsGuess, input.IsMissing, label.Length == 0 ? "" : FieldAsk.Of(label, field));
     }

@@ -3,6 +3,7 @@ using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
+using Orlop.Review.Networks;
 
 namespace Orlop.Presentation.Views;
 
@@ -21,12 +22,25 @@ internal static class MissingWords
     {
         Thing? thing = boat.Find(input.ThingId);
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(input.Field.Split('/', '.')[0]);
-        string label = field is null ? input.Field : LabelOf(field, input.Field);
+        string label = field is null ? input.Field : LabelOf(thing!, field, input.Field);
         return $"{char.ToLowerInvariant(label[0])}{label[1..]} of {thing?.Title ?? input.ThingId}";
     }
 
-    /// <summary>What is missing of a field: its label, or "Way or space of run 1" for where a stretch of a run lies.</summary>
+    /// <summary>
+    /// What is missing of a field: its label, "Way or space of run 1" for where a stretch of a run lies, "Open circuit (the
+    /// curve begins at 50 %; 30 % is needed)" for a charge outside a battery's curve.
+    /// </summary>
     /// <param name="path">The field as the finding names it.</param>
-    public static string LabelOf(FieldSchema field, string path) =>
-        path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}" : FieldWords.Label(field);
+    public static string LabelOf(Thing thing, FieldSchema field, string path) =>
+        path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}"
+        : CurveGap.ChargeFraction(path) is { } charge && thing is BatteryBank { OpenCircuit.Count: > 0 } battery ? $"{FieldWords.Label(field)} ({OutsideCurve(battery, charge)})"
+        : FieldWords.Label(field);
+
+    private static string OutsideCurve(BatteryBank battery, double chargeFraction)
+    {
+        double first = battery.OpenCircuit[0].ChargeFraction, last = battery.OpenCircuit[^1].ChargeFraction;
+        return chargeFraction < first ? $"the curve begins at {Percent(first)}; {Percent(chargeFraction)} is needed" : $"the curve ends at {Percent(last)}; {Percent(chargeFraction)} is needed";
+    }
+
+    private static string Percent(double fraction) => FormattableString.Invariant($"{fraction * 100:0.#}\u00A0%");
 }

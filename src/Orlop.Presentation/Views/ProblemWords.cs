@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Orlop.Boat;
 using Orlop.Boat.Format;
@@ -45,7 +46,25 @@ public sealed partial class ProblemWords
         }
 
         string where = thing is null ? problem.Path : $"{draft}{thing.Title}{Labels(thing, steps)}";
-        return $"{char.ToUpperInvariant(where[0])}{where[1..]}: {Named(problem.Message, thing)} Found: {Named(problem.Found, thing)}. Allowed: {Named(problem.Allowed, thing).Replace("the id of ", "", StringComparison.Ordinal)}.";
+        return $"{char.ToUpperInvariant(where[0])}{where[1..]}: {Named(problem.Message, thing)} Found: {Value(problem.Found)}. Allowed: {Value(problem.Allowed).Replace("the id of ", "", StringComparison.Ordinal)}.";
+
+        // Files write a share as a fraction; people read and type it as a percentage.
+        string Value(string text) => FieldOf(thing, steps) is { Unit.Suffix: "Fraction" }
+            ? Number().Replace(text, number => FormattableString.Invariant($"{double.Parse(number.Value, CultureInfo.InvariantCulture) * 100:0.###}\u00A0%"))
+            : Named(text, thing);
+    }
+
+    private static FieldSchema? FieldOf(Thing? thing, IEnumerable<string> steps)
+    {
+        RecordSchema? schema = thing is null ? null : ThingSchema.Of(thing.GetType());
+        FieldSchema? field = null;
+        foreach (string step in steps.Where(step => !int.TryParse(step, out _)))
+        {
+            field = schema?.Field(step);
+            schema = field?.Record;
+        }
+
+        return field;
     }
 
     private static string Labels(Thing thing, IEnumerable<string> steps)
@@ -89,6 +108,9 @@ public sealed partial class ProblemWords
 
     [GeneratedRegex(@"'(?<id>[a-z][a-z0-9-]*)(?:\.(?<terminal>[^']+))?'")]
     private static partial Regex QuotedId();
+
+    [GeneratedRegex(@"(?<![\w.])-?\d+(?:\.\d+)?(?![\w.]\d|\w)")]
+    private static partial Regex Number();
 
     // Words such as runningW or openCircuitV, as files write the names of fields.
     [GeneratedRegex(@"\b[a-z]+[A-Z][A-Za-z0-9]*\b")]

@@ -44,6 +44,18 @@ public sealed class RecordDraft
         set => _texts[field] = value;
     }
 
+    /// <summary>Something was typed or chosen.</summary>
+    public bool IsTyped => _texts.Values.Any(text => !string.IsNullOrWhiteSpace(text)) || Inner.Values.Any(inner => inner.IsTyped);
+
+    /// <summary>Every field that is asked for has something in it: it may be kept without being asked.</summary>
+    public bool IsFilled => Fields.All(asked => Inner.TryGetValue(asked, out RecordDraft? inner) ? inner.IsFilled : !string.IsNullOrWhiteSpace(this[asked]));
+
+    /// <summary>The fields that the last <see cref="Make"/> refused, in the order of the form, those of inner records by themselves.</summary>
+    /// <param name="id">Start of the ids of its boxes on the page.</param>
+    public IEnumerable<RefusedField> Refused(string id) => Fields.SelectMany(field => Inner.TryGetValue(field, out RecordDraft? inner)
+        ? inner.Refused($"{id}-{field.Name}")
+        : RefusedField.If($"{id}-{field.Name}", FieldWords.Label(field), Refusal(field)));
+
     /// <summary>Why a field was refused by the last <see cref="Make"/>, or null.</summary>
     public string? Refusal(FieldSchema field) => _refusals.GetValueOrDefault(field);
 

@@ -104,6 +104,11 @@ internal static class FindingLines
     // lengthM: length. run/1: way or space of run 1. internalResistanceOhm: internal resistance. cores/plus/areaMm2: area.
     private static string FieldOf(string field)
     {
+        if (CurveGap.ChargeFraction(field) is { } charge)
+        {
+            return FormattableString.Invariant($"open-circuit voltage at {charge * 100:0.#} % charge, outside the points of its curve,");
+        }
+
         if (field.StartsWith("run/", StringComparison.Ordinal))
         {
             return $"way or space of run {field["run/".Length..]}";

@@ -87,7 +87,7 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
         double? openCircuit = fraction is null ? null : OpenCircuitV(battery, fraction.Value);
         if (fraction is not null && openCircuit is null)
         {
-            Gaps.Add(new Gap(battery.Id, new FindingInput(battery.Id, "openCircuit", IsMissing: true)));
+            Gaps.Add(new Gap(battery.Id, new FindingInput(battery.Id, CurveGap.Field(battery, fraction.Value), IsMissing: true)));
         }
 
         Batteries.Add(new Battery(

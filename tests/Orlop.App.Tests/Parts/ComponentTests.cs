@@ -37,6 +37,7 @@ public sealed class ComponentTests : IDisposable
         Assert.Equal("lots", form.Find("#field-main-fuse-ratedA").GetAttribute("value"));
         Assert.Equal("true", form.Find("#field-main-fuse-ratedA").GetAttribute("aria-invalid"));
         Assert.Contains("lots", form.Find("#field-main-fuse-ratedA-note").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Not kept. ", form.Find("#field-main-fuse-ratedA-note").TextContent, StringComparison.Ordinal);
         Assert.Equal(250, Session.Now.Shown.Find<Protection>("main-fuse")!.RatedA.Value);
     }
 

@@ -18,7 +18,11 @@ public sealed class FieldBoxTests : IDisposable
     private readonly BunitContext _page = new();
     private readonly OpenedBoat _boat = new(OpenedBoat.Small);
 
-    public FieldBoxTests() => _page.Services.AddSingleton(_boat.Session);
+    public FieldBoxTests()
+    {
+        _page.JSInterop.Mode = JSRuntimeMode.Loose;
+        _page.Services.AddSingleton(_boat.Session);
+    }
 
     [Fact]
     public void SpaceOfARun_NoSpaceYet_IsMadeOnTheSpotAndChosen()

@@ -33,6 +33,10 @@ public sealed class ReadingRowTests : IDisposable
     public void NotTypedHere_IsShownWithEveryDigitInTheMetersUnit(double expectedV, double voltageV, double? plusMinusV, string shown) =>
         Assert.Equal(shown, Box(expectedV, new Quantity(voltageV, Knowledge.Measured, plusMinusV)));
 
+    // A phone's keypad for decimals has no ±, no minus and no letters.
+    [Fact]
+    public void Box_AsksForNoKeypadOfDigits() => Assert.False(Row(26, 26.8, ReadingStanding.Within).Find("input").HasAttribute("inputmode"));
+
     [Fact]
     public void SignAgainstThePrediction_SaysWhatItMayMean() => Assert.Contains(
         "the sign is turned; left out of the estimate", Row(0.04, -0.0445, ReadingStanding.Turned, "the sign is turned").Find(".stand").TextContent, StringComparison.Ordinal);

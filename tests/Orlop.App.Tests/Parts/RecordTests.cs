@@ -167,6 +167,37 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void AlterationPanel_EditedDraft_IsNotAcceptedBeforeItsReviewIsThere()
+    {
+        Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!, fewer = draft with { Edits = [draft.Edits[0]] };
+        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
+        panel.WaitForState(() => panel.Markup.Contains("Accept with 11 new troubles", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
+        Assert.False(Accept().HasAttribute("disabled"));
+
+        panel.Render(parameters => parameters.Add(one => one.Alteration, fewer));
+        Assert.True(Accept().HasAttribute("disabled"));
+        Assert.Equal("true", panel.Find(".of-review.old").GetAttribute("aria-busy"));
+
+        panel.WaitForState(() => !Accept().HasAttribute("disabled"), TimeSpan.FromSeconds(60));
+        Assert.Empty(panel.FindAll(".of-review.old"));
+
+        AngleSharp.Dom.IElement Accept() => panel.FindAll("button").First(button => button.TextContent.StartsWith("Accept", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task AlterationPanel_NewUnknown_IsAcceptedOnlyOnceAsked()
+    {
+        Alteration untold = new() { Id = "lamp", Name = "A lamp", Edits = [new Edit { Id = "new-lamp", Becomes = new ElectricLoad { Id = "new-lamp", Name = "New lamp", Behaviour = LoadBehaviour.Power, NominalV = 24, Uses = [new LoadUse(Session.Now.AsBuilt.All<Condition>().First().Id, 1)] } }] };
+        Session.EditAsBuilt("draft", ThingChange.Add(untold));
+        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, untold));
+        panel.WaitForState(() => panel.Markup.Contains("that cannot be told…", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
+        await panel.PressNamedAsync("button", "Accept with");
+
+        Assert.Contains("that cannot be told", panel.Find(".ask").TextContent, StringComparison.Ordinal);
+        Assert.Equal(AlterationStatus.Draft, Session.Now.AsBuilt.Find<Alteration>("lamp")!.Status);
+    }
+
+    [Fact]
     public void ReadingsPanel_Typed_IsJudgedAndKept()
     {
         WorkPack pack = Pack();

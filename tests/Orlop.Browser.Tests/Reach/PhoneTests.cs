@@ -20,7 +20,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
 
     // What is touched: not a link in running words, a box that its label around it works, nor what stands in a drawing.
     private const string SmallTargets = $$"""
-        () => [...document.querySelectorAll("button, .button, select, textarea, summary, .circuits a, .foot a, input:not(.upload input), label:has(> input[type=checkbox])")]
+        () => [...document.querySelectorAll("button, .button, select, textarea, summary, .circuits a, .foot a, .untold a, .missing-list a, td a, th a, input:not(.upload input), label:has(> input[type=checkbox])")]
           .filter(target => target.getBoundingClientRect().width > 0 && target.getBoundingClientRect().height < {{LeastOtherTargetPx}} && !target.closest("svg, .message, .layers input, label > input"))
           .map(target => `${target.tagName} ${target.className} ${Math.round(target.getBoundingClientRect().height)} px: ${target.textContent.trim().slice(0, 30)}`)
         """;
@@ -63,6 +63,15 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
         await window.Page.GetByRole(AriaRole.Navigation, new() { Name = "Circuits" }).GetByRole(AriaRole.Link, new() { Name = "Horn" }).TapAsync();
         await Expect(title).ToHaveTextAsync("Horn");
         await Expect(title).ToBeInViewportAsync();
+    }
+
+    [Fact]
+    public async Task AThingTappedFarDownInAChain_OpensWithItsSheetsFirstLinesInView()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?circuit=stern-light", Screens.Phone);
+        await window.Main.Locator(".chain .link").Last.TapAsync();
+        await Expect(window.Page.Locator("#sheet-title")).ToBeInViewportAsync();
+        await Expect(window.Page.GetByText("How it is made dead")).ToBeInViewportAsync();
     }
 
     [Fact]

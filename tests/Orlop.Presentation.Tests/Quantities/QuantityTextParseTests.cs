@@ -100,10 +100,11 @@ public sealed class QuantityTextParseTests
     [Theory]
     [InlineData("1.500 m", "de-DE", "'1.500' may mean 1500 or 1,500")]
     [InlineData("1,234 m", "en-US", "'1,234' may mean 1234 or 1.234; write one of them")]
-    [InlineData("1,2,3 m", "en-US", "the decimal separator is '.', as in 1.5")]
-    [InlineData("1,5.2 m", "en-US", "the decimal separator is '.'")]
-    [InlineData("1.2.3 m", "en-US", "the decimal separator is '.'")]
-    [InlineData("1,2,3 m", "de-DE", "the decimal separator is ','")]
+    [InlineData("1,2,3 m", "en-US", "as in 1.5 or 1234.5")]
+    [InlineData("1.234,5 m", "en-US", "nothing between the thousands")]
+    [InlineData("1,5.2 m", "en-US", "one point or one comma for the decimals")]
+    [InlineData("1.2.3 m", "en-US", "one point or one comma for the decimals")]
+    [InlineData("1,2,3 m", "de-DE", "as in 1,5 or 1234,5")]
     public void Parse_SeparatorThatCouldMeanTwoThings_IsRefused(string text, string culture, string expected)
     {
         QuantityReading reading = QuantityText.Parse(text, "M", DisplayUnits.Metric, CultureInfo.GetCultureInfo(culture));

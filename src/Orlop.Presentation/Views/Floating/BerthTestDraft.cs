@@ -51,6 +51,14 @@ public abstract class BerthTestDraft
     /// <summary>What else is aboard, for this test alone.</summary>
     public List<AboardDraft> Others { get; } = [];
 
+    /// <summary>The fields and rows that cannot be used as they were last read, in the order of the form.</summary>
+    public virtual IEnumerable<RefusedField> Refused =>
+    [
+        .. RefusedField.If("test-name", "Name", NameRefusal),
+        .. RefusedField.If("test-water", "Density of the water", WaterRefusal),
+        .. Others.SelectMany((other, index) => RefusedField.If($"aboard-{index}", other.Name.Length > 0 ? other.Name : $"Thing {index + 1} aboard", other.Refusal)),
+    ];
+
     private protected ValueList<AboardItem> Aboard { get; private set; }
 
     /// <summary>Nothing is aboard, and nothing is listed of which that cannot be told.</summary>
@@ -70,6 +78,9 @@ public abstract class BerthTestDraft
         string[] whys = [.. view.Weight.Trouble.Where(trouble => tests.Any(test => test.Id == trouble.TestId)).Select(trouble => trouble.Message.TrimEnd('.'))];
         return whys.Length == 0 ? null : $"Kept as it is, it will not count: {string.Join("; ", whys)}.";
     }
+
+    private protected static IEnumerable<RefusedField> RefusedMarks(IEnumerable<MarkDraft> marks) =>
+        marks.SelectMany((mark, index) => RefusedField.If($"mark-{index}", mark.Name.Length > 0 ? mark.Name : $"Mark {index + 1}", mark.Refusal));
 
     private protected string NewId() => NewId(Name);
 

@@ -21,6 +21,8 @@ public sealed class FreeboardDraft : BerthTestDraft
     /// <summary>The marks.</summary>
     public List<MarkDraft> Marks { get; }
 
+    public override IEnumerable<RefusedField> Refused => base.Refused.Concat(RefusedMarks(Marks));
+
     /// <summary>Why it cannot be kept as a whole.</summary>
     public string? Refusal { get; private set; }
 

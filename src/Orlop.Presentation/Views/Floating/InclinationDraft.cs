@@ -38,6 +38,14 @@ public sealed class InclinationDraft : BerthTestDraft
     /// <summary>Freeboards of the day.</summary>
     public List<MarkDraft> Marks { get; }
 
+    public override IEnumerable<RefusedField> Refused =>
+    [
+        .. base.Refused,
+        .. RefusedField.If("test-pendulum", "Length of the pendulum", PendulumRefusal),
+        .. Shifts.SelectMany((shift, index) => RefusedField.If($"shift-{index}", shift.Name.Length > 0 ? shift.Name : $"Shift {index + 1}", shift.Refusal)),
+        .. RefusedMarks(Marks),
+    ];
+
     /// <summary>Why it cannot be kept as a whole.</summary>
     public string? Refusal { get; private set; }
 

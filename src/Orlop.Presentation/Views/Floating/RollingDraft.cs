@@ -36,6 +36,13 @@ public sealed class RollingDraft : BerthTestDraft
     /// <summary>Why f cannot be used.</summary>
     public string? FactorRefusal { get; private set; }
 
+    public override IEnumerable<RefusedField> Refused =>
+    [
+        .. base.Refused,
+        .. RefusedField.If("test-factor", "Coefficient f", FactorRefusal),
+        .. Runs.SelectMany((run, index) => RefusedField.If($"run-{index}", $"Run {index + 1}", run.Refusal)),
+    ];
+
     /// <summary>Why it cannot be kept as a whole.</summary>
     public string? Refusal { get; private set; }
 

@@ -33,6 +33,16 @@ public sealed class BerthTestDraftTests
         Assert.Equal(Day, survey.On);
     }
 
+    [Fact]
+    public void Refused_NamesEachFieldAndRowThatCannotBeUsed()
+    {
+        FreeboardDraft draft = Freeboards(Barge.Boat);
+        (draft.Name, draft.Water, draft.Marks[1].Name, draft.Marks[1].Freeboard) = (" ", "wet", "Port quarter", "lots");
+
+        Assert.Null(draft.Make());
+        Assert.Equal([("test-name", "Name"), ("test-water", "Density of the water"), ("mark-1", "Port quarter")], draft.Refused.Select(field => (field.Id, field.Label)));
+    }
+
     // Hog's shape is the same at all four ends, so it cannot be told from draught.
     [Fact]
     public void Freeboards_FourMarks_CannotTellHog() =>
