@@ -38,7 +38,7 @@ internal static class FloatJson
             ["condition"] = facts.Condition.Id,
             ["status"] = facts.Floating is { } floating ? at is { IsLoll: true } ? "loll" : JsonNamingPolicy.KebabCaseLower.ConvertName(floating.Rest.Status.ToString()) : "unknown",
             ["text"] = FloatingWords.Trouble(input.View, facts),
-            ["displacementKg"] = Number(facts.Floating?.Rest.MassKg),
+            ["displacementKg"] = Number(facts.MassKg),
             ["displacementDeviationKg"] = at is null ? null : Number(deviations.MassKg),
             ["draughts"] = new JsonArray([.. facts.Draughts.Select(draught => new JsonObject { ["where"] = draught.Where, ["xM"] = draught.XM, ["draughtM"] = draught.DraughtM })]),
             ["draughtDeviationM"] = at is null ? null : Number(deviations.DraughtM),

@@ -112,7 +112,7 @@ public sealed class StabilityView
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
 
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
-    public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total);
+    public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total ?? Weight.WithoutKg);
 
     /// <summary>Many draws of her weight in a condition, each held against the general criteria; null when her weight or her hull is not known. Takes a second or more: only when asked, and remembered once it is whole.</summary>
     public StabilitySamplingResult? DrawnIn(Condition condition, IProgress<double>? progress = null, CancellationToken token = default)
@@ -142,23 +142,26 @@ public sealed class StabilityView
     {
         WeightLedger ledger = WeightLedger.Of(Boat, condition);
         Liquids liquids = Liquids.Of(Boat, condition, Bodies);
-        WeightTotal? total = Weight.Total?.With(TestEvidence.Changes(Weight.Aboard, [.. ledger.Rows.Select(WeightLedger.Item)]));
+        WeightChange[] changes = [.. TestEvidence.Changes(Weight.Aboard, [.. ledger.Rows.Select(WeightLedger.Item)])];
+        WeightTotal? total = Weight.Total?.With(changes), withoutKg = Weight.WithoutKg?.With(changes);
+        FloatingInput? Afloat(WeightTotal? weight) => weight is { MassKg: > 0 } && Bodies.Hull is not null
+            ? new FloatingInput
+            {
+                Subject = condition.Title,
+                Buoyancy = Bodies.All,
+                MassKg = weight.MassKg,
+                CentreOfGravity = weight.Centre,
+                WaterKgPerM3 = WaterKgPerM3,
+                Tanks = liquids.Tanks,
+            }
+            : null;
         return new LoadedBoat
         {
             Condition = condition,
             Ledger = ledger,
             Total = total,
-            Input = total is { MassKg: > 0 } && Bodies.Hull is not null
-                ? new FloatingInput
-                {
-                    Subject = condition.Title,
-                    Buoyancy = Bodies.All,
-                    MassKg = total.MassKg,
-                    CentreOfGravity = total.Centre,
-                    WaterKgPerM3 = WaterKgPerM3,
-                    Tanks = liquids.Tanks,
-                }
-                : null,
+            Input = Afloat(total),
+            WithoutKg = withoutKg is not null && Afloat(withoutKg) is { } upright ? new AfloatWithoutKg(withoutKg, upright) : null,
             Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : []],
         };
     }

@@ -173,7 +173,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     });
 
     private static WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
-        about?.With(Changes(aboard, BoatWeighing.ItemsOf(test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey or from the bare boat's mass");
+        about?.With(Changes(aboard, BoatWeighing.ItemsOf(test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey that can be read or from the bare boat's mass and centre");
 
     /// <summary>What came and went from one list to another.</summary>
     public static IEnumerable<WeightChange> Changes(ImmutableArray<LedgerItem> was, ImmutableArray<LedgerItem> now)

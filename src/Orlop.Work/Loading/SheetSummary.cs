@@ -47,7 +47,7 @@ internal static class SheetSummary
     private static void Cells(HtmlText html, StabilityView view, FloatingFacts facts, IEnumerable<Finding?> findings, SheetText text)
     {
         string Known(string? words) => words ?? QuantityText.Unknown;
-        SheetTables.Cell(html, "Displacement", Known(facts.Floating is { } floating ? text.Kg(floating.Rest.MassKg) : null));
+        SheetTables.Cell(html, "Displacement", Known(facts.MassKg is { } mass ? text.Kg(mass) : null));
         SheetTables.Cell(html, "Trim", Known(facts.TrimM is { } trim ? text.Trim(trim) : null));
         SheetTables.Cell(html, "Heel", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : null));
         SheetTables.Cell(html, "Least freeboard", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null));

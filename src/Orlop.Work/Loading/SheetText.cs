@@ -22,7 +22,7 @@ internal sealed class SheetText(PaperOptions options)
     /// <summary>How she floats: a name, and what is told of a boat, one line each.</summary>
     public IEnumerable<(string Name, Func<StabilityView, FloatingFacts, string> Told)> FloatingLines()
     {
-        yield return ("Displacement", (_, facts) => facts.Floating is { } floating ? $"{Kg(floating.Rest.MassKg)} {Band(facts, facts.Deviations.MassKg, "Kg")}" : QuantityText.Unknown);
+        yield return ("Displacement", (_, facts) => facts.MassKg is { } mass ? $"{Kg(mass)} {Band(facts, facts.Deviations.MassKg, "Kg")}" : QuantityText.Unknown);
         yield return ("LCG, forward", (view, facts) => Centre(view, facts, total => (total.Centre.XM, total.LcgDeviationM)));
         yield return ("TCG, to port", (view, facts) => Centre(view, facts, total => (total.Centre.YM, total.TcgDeviationM)));
         yield return ("KG, above base", (view, facts) => Centre(view, facts, total => (total.Centre.ZM, total.KgDeviationM)));
@@ -43,7 +43,7 @@ internal sealed class SheetText(PaperOptions options)
     }
 
     /// <summary>"± 0.02 m" where she has a position.</summary>
-    public string Band(FloatingFacts facts, double deviation, string suffix) => facts.Position is null ? "" : FloatingWords.Band(deviation, suffix, Units, Culture);
+    public string Band(FloatingFacts facts, double deviation, string suffix) => facts.Position is null && facts.Draughts.IsEmpty ? "" : FloatingWords.Band(deviation, suffix, Units, Culture);
 
     /// <summary>A height of a mark with its band.</summary>
     public string Freeboard(MarkFreeboard mark) => $"{M(mark.HeightM)} {FloatingWords.Band(mark.DeviationM, "M", Units, Culture)}";

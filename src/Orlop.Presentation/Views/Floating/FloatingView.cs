@@ -56,10 +56,10 @@ public sealed record FloatingView
         FloatingDeviations deviations = facts.Deviations;
         // Numbers that rest on a list with gaps are not sure.
         Verdict? doubt = at is null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
-        string Band(double deviation, string suffix) => at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
+        string Band(double deviation, string suffix) => facts.Draughts.IsEmpty && at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
         Vital Tile(string name, string? value, string of) => new() { Name = name, Value = value ?? QuantityText.Unknown, Of = of, Verdict = doubt };
 
-        yield return Tile(DisplacementName, facts.Floating is { } floating ? QuantityText.Shown(Math.Round(floating.Rest.MassKg), "Kg", units, culture) : null, Band(deviations.MassKg, "Kg"));
+        yield return Tile(DisplacementName, facts.MassKg is { } mass ? QuantityText.Shown(Math.Round(mass), "Kg", units, culture) : null, Band(deviations.MassKg, "Kg"));
         foreach (int index in Enumerable.Range(0, 3))
         {
             DraughtAt? draught = facts.Draughts.ElementAtOrDefault(index);
@@ -69,8 +69,8 @@ public sealed record FloatingView
         }
 
         yield return Tile(TrimName, facts.TrimM is { } trim ? FloatingWords.Trim(trim, units, culture) : null, Band(deviations.TrimM, "M"));
-        yield return Tile(HeelName, at is null ? null : FloatingWords.Heel(at.Attitude.HeelDeg, units, culture), Band(deviations.HeelDeg, "Deg"));
-        yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), Band(deviations.GmM, "M"));
+        yield return Tile(HeelName, at is null ? null : FloatingWords.Heel(at.Attitude.HeelDeg, units, culture), at is null ? "" : Band(deviations.HeelDeg, "Deg"));
+        yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), at is null ? "" : Band(deviations.GmM, "M"));
         (string value, string of) = FloatingWords.Range(boat, facts, units, culture);
         yield return Tile("Range of stability", value, of) with { Verdict = OpeningsGiven.IsAny(boat) ? doubt : Verdict.Unknown };
     }

@@ -25,6 +25,7 @@ public static class FloatingWords
     {
         null when view.Bodies.Problems is [var problem, ..] => $"The hull's lines make no closed surface: {problem}.",
         null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
+        null when facts.Loaded.WithoutKg is not null => $"Her stability is unknown: {WhyUnknown.NoKg}. Displacement, draughts and trim are those of the freeboards.",
         null => "How she floats is unknown: her own weight is not known. The bare boat's mass and centre tell it, or a freeboard survey together with an inclining or a rolling test.",
         { Status: FloatingStatus.Capsizes } => "She capsizes: loaded like this she comes to rest more than 90° from upright.",
         { Status: FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } => "She goes under: loaded like this she weighs more than all the water she can push aside.",

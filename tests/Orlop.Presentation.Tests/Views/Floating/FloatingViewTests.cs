@@ -78,6 +78,28 @@ public sealed class FloatingViewTests
         Assert.Contains(shown.Missing, field => field.ThingId == gone && !field.IsThere);
     }
 
+    // 1.4 m of freeboard on 1.8 m of side is 0.4 m of draught, 12 t of fresh water on 30 m² (closed form); nothing tells KG.
+    [Fact]
+    public void Tiles_OfASurveyAlone_TellDraughtAndTrim_AndNotGm()
+    {
+        FreeboardSurvey survey = new()
+        {
+            Id = "survey",
+            IsBare = true,
+            Marks = [.. new[] { (0.0, 1.5), (0, -1.5), (10, 1.5), (10, -1.5) }.Select((at, index) => new FreeboardMark($"mark {index}", new Place(at.Item1, at.Item2, 1.8), 1.4))],
+        };
+        BoatModel boat = Barge.Boat.WithThings([.. Barge.Boat.Things.Where(thing => thing is not BareBoat), survey]);
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+        Dictionary<string, string> tiles = shown.Tiles.ToDictionary(tile => tile.Name, tile => tile.Value);
+
+        Assert.Equal("12000\u00A0kg", tiles["Displacement"]);
+        Assert.Equal("0.4\u00A0m", tiles["Draught amidships"]);
+        Assert.Equal("level", tiles["Trim"]);
+        Assert.All(new[] { "Heel", "GM", "Range of stability" }, name => Assert.Equal(QuantityText.Unknown, tiles[name]));
+        Assert.All(shown.Tiles, tile => Assert.Equal(Verdict.Unknown, tile.Verdict));
+        Assert.Contains("(KG) is not known", shown.Trouble, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Ledger_RowsAndRest_MakeTheWhole()
     {
