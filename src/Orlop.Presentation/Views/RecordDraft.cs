@@ -13,11 +13,12 @@ public sealed class RecordDraft
 
     private readonly Dictionary<FieldSchema, string> _texts = [];
     private readonly Dictionary<FieldSchema, string> _refusals = [];
+    private readonly Dictionary<FieldSchema, IReadOnlyList<string>> _chosen = [];
 
     public RecordDraft(RecordSchema schema)
     {
         Schema = schema;
-        Fields = [.. schema.Fields.Where(field => (field.IsRequired && field.Type != FieldType.List) || FirstAsked.Contains(field.Name) || IsOneOf(field))];
+        Fields = [.. schema.Fields.Where(field => (field.IsRequired && field.Type != FieldType.List) || FirstAsked.Contains(field.Name) || ChoiceLists.Is(field) || IsOneOf(field))];
         Inner = Fields.Where(field => field.Type is FieldType.Place or FieldType.Box or FieldType.Record)
             .ToDictionary(field => field, field => new RecordDraft(field.Record!));
     }
@@ -44,6 +45,16 @@ public sealed class RecordDraft
         set => _texts[field] = value;
     }
 
+    /// <summary>What was ticked in a list of choices.</summary>
+    public IReadOnlyList<string> Chosen(FieldSchema field) => _chosen.GetValueOrDefault(field, []);
+
+    /// <summary>Ticks these in a list of choices and no others; never refused.</summary>
+    public string? Choose(FieldSchema field, IReadOnlyList<string> ids)
+    {
+        _chosen[field] = ids;
+        return null;
+    }
+
     /// <summary>Why a field was refused by the last <see cref="Make"/>, or null.</summary>
     public string? Refusal(FieldSchema field) => _refusals.GetValueOrDefault(field);
 
@@ -52,7 +63,7 @@ public sealed class RecordDraft
     {
         _refusals.Clear();
         Dictionary<FieldSchema, object?> values = [];
-        foreach (FieldSchema field in Fields)
+        foreach (FieldSchema field in Fields.Where(field => !ChoiceLists.Is(field)))
         {
             if (Inner.TryGetValue(field, out RecordDraft? inner))
             {
@@ -78,6 +89,6 @@ public sealed class RecordDraft
             either.ForEach(field => _refusals[field] = "Choose the way it follows, or the space it lies in where it follows none: one of the two.");
         }
 
-        return _refusals.Count == 0 ? Schema.Make(values) : null;
+        return _refusals.Count == 0 ? _chosen.Aggregate(Schema.Make(values), (made, chosen) => ChoiceLists.With(chosen.Key, made, chosen.Value)) : null;
     }
 }
