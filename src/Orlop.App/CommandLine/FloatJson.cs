@@ -45,7 +45,7 @@ internal static class FloatJson
             ["trimM"] = Number(facts.TrimM),
             ["trimDeg"] = Number(at?.Attitude.TrimDeg),
             ["trimDeviationDeg"] = at is null ? null : Number(deviations.TrimDeg),
-            ["heelDeg"] = Number(at?.Attitude.HeelDeg),
+            ["heelDeg"] = Number(at?.Attitude.HeelDeg ?? facts.CapsizedHeelDeg),
             ["heelDeviationDeg"] = at is null ? null : Number(deviations.HeelDeg),
             ["gmM"] = Number(at?.MetacentricHeightM),
             ["gmDeviationM"] = at is null ? null : Number(deviations.GmM),

@@ -78,6 +78,18 @@ public sealed class BoatWeighingTests
         Assert.Contains("at least 4", Assert.Single(weight.Trouble).Message, StringComparison.Ordinal);
     }
 
+    // One corner 60 mm off shares itself as 15 mm over all four: which one it is cannot be told (closed form: the residual of a plane through four corners is a quarter of the twist).
+    [Fact]
+    public void Survey_OfFourMarks_OneFarOff_NamesNone()
+    {
+        FreeboardSurvey survey = Survey();
+        BoatWeight weight = Weigh(StableBoats.Bare(), survey with { Marks = [survey.Marks[0] with { FreeboardM = 1.32 }, .. survey.Marks.Skip(1)] });
+        string why = Assert.Single(weight.Trouble).Message;
+
+        Assert.Contains("four marks cannot say which: read all again, or add two", why, StringComparison.Ordinal);
+        Assert.DoesNotContain("“", why, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void NoLinesAndNoBareBoat_TellWhatWouldTell()
     {

@@ -20,8 +20,14 @@ public sealed record FloatingFacts
     /// <summary>How she floats; null when her weight or her hull is not known.</summary>
     public FloatingBoat? Floating { get; private init; }
 
-    /// <summary>Where she comes to rest; null when that is not known, or when she goes under.</summary>
-    public FloatingPosition? Position => Floating?.Rest.Position;
+    /// <summary>Where she comes to rest; null when that is not known, when she goes under, or when she capsizes: upside down nothing of it is asked.</summary>
+    public FloatingPosition? Position => Capsizes ? null : Floating?.Rest.Position;
+
+    /// <summary>She comes to rest more than 90° from upright.</summary>
+    public bool Capsizes => Floating?.Rest.Status == FloatingStatus.Capsizes;
+
+    /// <summary>Where she ends when she capsizes, starboard positive; null where she does not.</summary>
+    public double? CapsizedHeelDeg => Capsizes ? Floating!.Rest.Position?.Attitude.HeelDeg : null;
 
     /// <summary>Displacement with liquids; null when it is not known.</summary>
     public double? MassKg { get; private init; }
@@ -71,7 +77,9 @@ public sealed record FloatingFacts
     private static FloatingFacts Of(StabilityView view, LoadedBoat loaded, FloatingBoat floating)
     {
         FloatingFacts facts = new(loaded) { Floating = floating, MassKg = floating.Rest.MassKg, Starboard = Read(floating.Starboard), Port = Read(floating.Port), IsPortWeaker = ReferenceEquals(floating.Weaker, floating.Port) };
-        return floating.Rest.Position is { } position ? facts.At(view, position, loaded) : facts;
+        // The side she goes over to is the one to judge by.
+        facts = facts.CapsizedHeelDeg is { } heel ? facts with { IsPortWeaker = heel < 0 } : facts;
+        return facts.Position is { } position ? facts.At(view, position, loaded) : facts;
     }
 
     // Draughts and trim are read from the boat with her centre at the keel; what would tell of her stability is left out.
