@@ -12,7 +12,11 @@ namespace Orlop.Review;
 /// <param name="Title">A few words: "Cable carries its current".</param>
 /// <param name="About">What is compared with what, in one or two sentences.</param>
 /// <param name="LimitIds">The practice limits it uses.</param>
-public sealed record CheckDescription(string Id, string Title, string About, ImmutableArray<string> LimitIds);
+public sealed record CheckDescription(string Id, string Title, string About, ImmutableArray<string> LimitIds)
+{
+    /// <summary>It holds the boat against a rule of stability or a limit that the owner chose; others look after what the numbers rest on.</summary>
+    public bool IsCriterion { get; init; }
+}
 
 /// <summary>
 /// One discipline of the review: electrics, later hull and others. It takes a boat and a practice and gives findings; it knows nothing of

@@ -38,6 +38,7 @@ internal static class FloatText
             output.WriteLine();
         }
 
+        output.WriteLine(FloatingWords.DeckCaution);
         output.WriteLine(FloatingWords.Caution);
     }
 

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Text.Json.Serialization;
 using Orlop.Boat.Values;
 
 namespace Orlop.Boat.Things;
@@ -42,17 +43,20 @@ public sealed record StationPoint(
     string? Line = null);
 
 /// <summary>What an opening is.</summary>
-public enum OpeningUse { Hatch, Door, Window, Vent, ThroughHull, Other }
+public enum OpeningUse { Hatch, Door, Window, Vent, ThroughHull, Other, Exhaust }
 
 /// <summary>A place where water can come in.</summary>
 [Kind("opening")]
 public sealed record HullOpening : Thing
 {
-    [Description("What it is.")]
+    [Description("What it is. An engine's or a heater's exhaust lets water in as a vent does.")]
     public required OpeningUse Use { get; init; }
 
     [Description("Its lowest edge: where water first comes in. A through-hull: its centre.")]
     public Place? Place { get; init; }
+
+    [Description("Where water must climb to inside before it runs in: top of a swan neck or of a vented loop. It counts in place of the opening itself; empty where there is none.")]
+    public Place? LoopTop { get; init; }
 
     [Description("It keeps water out while it is shut and under.")]
     public bool? IsTightWhenShut { get; init; }
@@ -60,8 +64,16 @@ public sealed record HullOpening : Thing
     [Description("The conditions in which it is shut; open in all others."), RefersTo(typeof(Condition))]
     public ValueList<string> ShutIn { get; init; } = [];
 
-    [Description("A through-hull has a seacock.")]
+    [Description("A through-hull has a seacock. With one it counts as shut tight, unless it is said not to be tight; without one water comes in there as by a vent.")]
     public bool? HasSeacock { get; init; }
+
+    /// <summary>Water can come in: all but a through-hull whose seacock shuts tight.</summary>
+    [JsonIgnore]
+    public bool IsWayIn => Use != OpeningUse.ThroughHull || HasSeacock != true || IsTightWhenShut == false;
+
+    /// <summary>Where water first comes in; null where that is not given.</summary>
+    [JsonIgnore]
+    public Place? WaterEntersAt => LoopTop ?? Place;
 
     [Description("The space that water comes into."), RefersTo(typeof(Space))]
     public string? Space { get; init; }

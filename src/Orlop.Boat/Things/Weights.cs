@@ -53,33 +53,33 @@ public enum Waters { Protected, PartiallyProtected, Exposed }
 [Kind("stability-basis")]
 public sealed record StabilityBasis : Thing
 {
-    [Description("The rules that she is held against.")]
+    [Description("The rules that she is held against. Which of them she must keep, the authority of her waters says; without one nothing of her stability is judged.")]
     public ValueList<StabilityRule> Rules { get; init; } = [];
 
-    [Description("Area above the waterline that the wind meets from the side."), Allowed(0.1, 1000)]
+    [Description("Area above the waterline that the wind meets from the side: hull, houses, rigging, deck load. Wind and rolling and the proof test ask for it."), Allowed(0.1, 1000)]
     public Quantity? WindAreaM2 { get; init; }
 
-    [Description("Height of that area's centre above the base line."), Allowed(0, 30)]
+    [Description("Height of that area's centre above the base line. Wind and rolling and the proof test ask for it."), Allowed(0, 30)]
     public Quantity? WindCentreM { get; init; }
 
-    [Description("Area of bilge keels and bar keel, both sides."), Allowed(0, 100)]
+    [Description("Area of bilge keels and bar keel, both sides; 0 for none. Wind and rolling ask for it: they damp her roll."), Allowed(0, 100)]
     public Quantity? BilgeKeelAreaM2 { get; init; }
 
-    [Description("The bilge is a sharp chine.")]
+    [Description("The bilge is a sharp chine. Wind and rolling ask for it.")]
     public bool? IsSharpBilge { get; init; }
 
-    [Description("Greatest displacement she may have."), Allowed(20, 500_000)]
+    [Description("Greatest displacement she may have, as her papers or her builder say; every condition is held against it."), Allowed(20, 500_000)]
     public Quantity? MostDisplacementKg { get; init; }
 
-    [Description("Most people aboard."), Allowed(0, 500)]
+    [Description("Most people aboard. Everyone at one side and the proof test ask for it."), Allowed(0, 500)]
     public int? PeopleCount { get; init; }
 
-    [Description("Greatest breadth that people can reach from side to side."), Allowed(0.3, 20)]
+    [Description("Greatest breadth that people can reach from side to side. The proof test asks for it."), Allowed(0.3, 20)]
     public Quantity? PeopleBreadthM { get; init; }
 
-    [Description("Length of an open cockpit that water can fill; 0 for none."), Allowed(0, 60)]
+    [Description("Length of an open cockpit that water can fill; 0 for none. The proof test asks for it."), Allowed(0, 60)]
     public Quantity? CockpitLengthM { get; init; }
 
-    [Description("Waters she is used in: protected, partially protected (within 20 nautical miles of a harbour of refuge, from memory), or exposed.")]
+    [Description("Waters she is used in: protected, partially protected (within 20 nautical miles of a harbour of refuge, from memory), or exposed. The proof test asks for it.")]
     public Waters? Waters { get; init; }
 }

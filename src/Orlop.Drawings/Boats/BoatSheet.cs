@@ -44,7 +44,7 @@ internal sealed class BoatSheet
         _options = options;
         _changes = [.. ThingChange.Between(asBuilt, altered).Where(IsShown)];
         _hull = DrawnOutline.LinesOf(_altered);
-        double lengthM = BoatExtents.Of(ViewKind.Profile, _hull, _changes)?.WidthM ?? 1;
+        double lengthM = ExtentOf(ViewKind.Profile)?.WidthM ?? 1;
         _pixelsPerM = options.ScaleDenominatorRatio is { } denominator
             ? 1000 / denominator * DrawingFrame.UnitsPerMm
             : (options.WidthPx - LeftPx - RightPx) / lengthM;
@@ -54,7 +54,7 @@ internal sealed class BoatSheet
     /// <summary>The largest usual scale at which the boat's length fits a width on paper.</summary>
     internal double ScaleFor(double widthMm)
     {
-        double lengthMm = (BoatExtents.Of(ViewKind.Profile, _hull, _changes)?.WidthM ?? 1) * 1000;
+        double lengthMm = (ExtentOf(ViewKind.Profile)?.WidthM ?? 1) * 1000;
         double roomMm = widthMm - ((LeftPx + RightPx) / DrawingFrame.UnitsPerMm);
         return UsualScales.FirstOrDefault(denominator => lengthMm / denominator <= roomMm, UsualScales[^1]);
     }
@@ -90,7 +90,7 @@ internal sealed class BoatSheet
         double top = y + (y > 0 ? GapPx : 0) + TextSize.Height(TextSize.Body);
         List<(double CutXM, Extent Extent)> sections =
         [
-            .. (_options.SectionsXM ?? EvenCuts()).Select(cutXM => (cutXM, BoatExtents.Of(ViewKind.Section, _hull, _changes, cutXM)))
+            .. (_options.SectionsXM ?? EvenCuts()).Select(cutXM => (cutXM, ExtentOf(ViewKind.Section, cutXM)))
                 .Where(section => section.Item2 is not null).Select(section => (section.cutXM, section.Item2!)),
         ];
         if (sections.Count == 0)
@@ -133,6 +133,8 @@ internal sealed class BoatSheet
         return bottom + GapPx;
     }
 
+    private Extent? ExtentOf(ViewKind kind, double? cutXM = null) => BoatExtents.Of(kind, _hull, _changes, cutXM, _options.Marks);
+
     private double CellWidth(Extent extent) => (extent.WidthM * _pixelsPerM) + SectionGapPx;
 
     /// <summary>Four cuts along the hull, at whole metres or feet.</summary>
@@ -150,7 +152,7 @@ internal sealed class BoatSheet
 
     private Box View(ViewKind kind, string title, Spot corner, double? cutXM)
     {
-        if (BoatExtents.Of(kind, _hull, _changes, cutXM) is not { } extent)
+        if (ExtentOf(kind, cutXM) is not { } extent)
         {
             double y = Lines(corner.Y, $"{title}: nothing to draw yet. Give the hull lines or a place to something.", TextSize.Body);
             return new Box(corner.X, corner.Y, 0, y - corner.Y);
@@ -161,14 +163,18 @@ internal sealed class BoatSheet
         _svg.Text(corner.X, corner.Y - 20, title, "strong");
         List<Segment> lines = [];
         HullPainter hullPainter = new(_svg, view, lines);
-        if (Water is { } water)
+        if (_options.Waterline is { } afloat)
         {
-            hullPainter.Water(water, cutXM);
+            hullPainter.Water(afloat, cutXM);
+        }
+        else if (Water is { } typed)
+        {
+            hullPainter.WaterDashed(typed, cutXM);
         }
 
         if (_options.WaterlineAsBuilt is { } asBuilt)
         {
-            hullPainter.WaterAsBuilt(asBuilt, cutXM);
+            hullPainter.WaterDashed(asBuilt, cutXM);
         }
 
         new GridPainter(_svg, _options.Units, _options.Culture).Grid(view);
@@ -275,7 +281,7 @@ internal sealed class BoatSheet
     {
         string[] Names(ChangeKind kind) => [.. _changes.Where(change => change.Kind == kind).Select(change => change.Shown.Title)];
         string Part(string what, string[] names) => names.Length == 0 ? "" : $" {what}: {string.Join(", ", names)}.";
-        return $"{_changes.Count} things, to scale.{Part("Added", Names(ChangeKind.Added))}{Part("Changed", Names(ChangeKind.Altered))}{Part("Taken out", Names(ChangeKind.Gone))}";
+        return $"{_changes.Count} {(_changes.Count == 1 ? "thing" : "things")}, to scale.{Part("Added", Names(ChangeKind.Added))}{Part("Changed", Names(ChangeKind.Altered))}{Part("Taken out", Names(ChangeKind.Gone))}";
     }
 
     private bool IsShown(ThingChange change) => (!_options.ShowsOnlyChanges || change.Kind != ChangeKind.Kept) && change.Shown switch

@@ -38,8 +38,8 @@ internal sealed class HullPainter(SvgWriter svg, BoatView view, List<Segment> li
         svg.End();
     }
 
-    /// <summary>Where the water stood as built.</summary>
-    internal void WaterAsBuilt(Waterline waterline, double? cutXM)
+    /// <summary>A waterline that she does not lie at, without its water: as built beside an alteration, or level at the draught that somebody typed.</summary>
+    internal void WaterDashed(Waterline waterline, double? cutXM)
     {
         if (view.Kind != ViewKind.Plan && Seen(Surface(waterline, cutXM)) is { } surface)
         {

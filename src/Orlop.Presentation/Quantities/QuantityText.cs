@@ -13,6 +13,7 @@ public static class QuantityText
     private const int MillimetreDecimals = 3;
     private const int AngleDecimals = 1;
     private const int MostDecimals = 15;
+    private const double LeastResult = 1e-9;
 
     /// <summary>
     /// Reads typed text for a property with this unit suffix. "about", "~" and "?" say how well it is known, "±" that it was
@@ -66,6 +67,12 @@ public static class QuantityText
 
     private static double Rounded(double value, int decimals)
     {
+        // Rounding left over from reckoning is no length.
+        if (Math.Abs(value) < LeastResult)
+        {
+            return 0;
+        }
+
         double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
         while (rounded == 0 && value != 0 && decimals < MostDecimals)
         {

@@ -19,6 +19,7 @@ public static class FieldGuide
         "isMinusBonded" => "Follow the thick minus lead: bolted to the engine block, a metal hull or an earth plate, it is.",
         "capacityAh" => "On its label, for 20 hours: 100 Ah.",
         "massKg" => "Say how it is known: 20 kg ± 0.5 kg where it was weighed, about 20 kg where it is estimated, 20 kg? where it is guessed. A number alone counts as a guess.",
+        "windAreaM2" or "windCentreM" or "bilgeKeelAreaM2" or "isSharpBilge" or "mostDisplacementKg" or "peopleCount" or "peopleBreadthM" or "cockpitLengthM" or "waters" or "loopTop" => field.Description,
         _ => null,
     };
 

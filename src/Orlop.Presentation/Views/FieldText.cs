@@ -129,7 +129,7 @@ public static class FieldText
 
     private static bool IsName(FieldSchema field) => field is { Type: FieldType.Text, Name: "name" };
 
-    private static string ChoiceId(object choice) => FieldNames.Kebab(choice.ToString()!);
+    internal static string ChoiceId(object choice) => FieldNames.Kebab(choice.ToString()!);
 
     private static string WithMark(Quantity quantity, string text, CultureInfo culture) => quantity.Known switch
     {
@@ -152,12 +152,12 @@ public static class FieldText
 
     private static string List(FieldSchema field, IEnumerable items, DisplayUnits units, CultureInfo culture, BoatModel? boat)
     {
-        List<string> texts = [.. items.Cast<object>().Select(item => field.Record is { } schema ? Record(schema, item, units, culture, boat) : boat?.Find(item.ToString()!)?.Title ?? item.ToString() ?? "")];
+        List<string> texts = [.. items.Cast<object>().Select(item => ChoiceLists.Is(field) ? FieldWords.OfChoice(ChoiceId(item)) : field.Record is { } schema ? Record(schema, item, units, culture, boat) : boat?.Find(item.ToString()!)?.Title ?? item.ToString() ?? "")];
         return texts.Count == 0 ? "—" : string.Join("; ", texts);
     }
 
     private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture, BoatModel? boat) => string.Join(", ",
         schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => inner.Type == FieldType.Id
             ? Show(inner, inner.Get(record), units, culture, boat)
-            : $"{FieldWords.Label(inner).ToLowerInvariant()} {Show(inner, inner.Get(record), units, culture, boat)}"));
+            : $"{FieldWords.InSentence(inner)} {Show(inner, inner.Get(record), units, culture, boat)}"));
 }

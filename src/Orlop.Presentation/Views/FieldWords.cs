@@ -19,6 +19,9 @@ public static class FieldWords
         return isSaid ? field.Label : $"{field.Label} {noun}";
     }
 
+    /// <summary>The label within a sentence: "centre of gravity, forward (LCG)".</summary>
+    public static string InSentence(FieldSchema field) => Label(field) is var label && (label.Length < 2 || char.IsUpper(label[1])) ? label : $"{char.ToLowerInvariant(label[0])}{label[1..]}";
+
     /// <summary>The only texts that make sense in a text field, to be chosen from; empty where any words go.</summary>
     public static IReadOnlyList<string> Known(FieldSchema field) => IsGates(field) ? OperatingGateTable.CurveIds : [];
 
@@ -42,6 +45,11 @@ public static class FieldWords
         "flexible5" => "flexible (class 5)",
         "stranded-tinned2" => "stranded, tinned (class 2)",
         "flexible-tinned5" => "flexible, tinned (class 5)",
+        "general-intact" => "general criteria, areas and levers (2008 IS Code A 2.2)",
+        "weather" => "severe wind and rolling, made for ships of 24 m and more (Res. A.749(18) 3.2)",
+        "simplified-united" => "simplified proof test, people and wind, to 19.8 m (46 CFR 178.330)",
+        "small-craft" => "everyone at one side, small craft to 24 m (ISO 12217-1)",
+        "open-boat" => "everyone at one side, open workboat (MGN 280 11.4)",
         _ => choice.Replace('-', ' '),
     };
 

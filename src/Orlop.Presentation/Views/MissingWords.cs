@@ -21,6 +21,11 @@ internal static class MissingWords
     public static string Of(FindingInput input, BoatModel boat)
     {
         Thing? thing = boat.Find(input.ThingId);
+        if (thing is null && ThingKinds.ByName.ContainsKey(input.ThingId) && ThingSchema.Of(input.ThingId).Field(input.Field) is { } absent)
+        {
+            return $"{FieldWords.InSentence(absent)} of the {Wording.KindOf(input.ThingId)}";
+        }
+
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(input.Field.Split('/', '.')[0]);
         string label = field is null ? input.Field : LabelOf(thing!, field, input.Field);
         return $"{char.ToLowerInvariant(label[0])}{label[1..]} of {thing?.Title ?? input.ThingId}";

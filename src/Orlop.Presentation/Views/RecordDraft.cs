@@ -13,11 +13,12 @@ public sealed class RecordDraft
 
     private readonly Dictionary<FieldSchema, string> _texts = [];
     private readonly Dictionary<FieldSchema, string> _refusals = [];
+    private readonly Dictionary<FieldSchema, IReadOnlyList<string>> _chosen = [];
 
     public RecordDraft(RecordSchema schema)
     {
         Schema = schema;
-        Fields = [.. schema.Fields.Where(field => (field.IsRequired && field.Type != FieldType.List) || FirstAsked.Contains(field.Name) || IsOneOf(field))];
+        Fields = [.. schema.Fields.Where(field => (field.IsRequired && field.Type != FieldType.List) || FirstAsked.Contains(field.Name) || ChoiceLists.Is(field) || IsOneOf(field))];
         Inner = Fields.Where(field => field.Type is FieldType.Place or FieldType.Box or FieldType.Record)
             .ToDictionary(field => field, field => new RecordDraft(field.Record!));
     }
@@ -45,7 +46,7 @@ public sealed class RecordDraft
     }
 
     /// <summary>Something was typed or chosen.</summary>
-    public bool IsTyped => _texts.Values.Any(text => !string.IsNullOrWhiteSpace(text)) || Inner.Values.Any(inner => inner.IsTyped);
+    public bool IsTyped => _texts.Values.Any(text => !string.IsNullOrWhiteSpace(text)) || Inner.Values.Any(inner => inner.IsTyped) || _chosen.Values.Any(chosen => chosen.Count > 0);
 
     /// <summary>Every field that is asked for has something in it: it may be kept without being asked.</summary>
     public bool IsFilled => Fields.All(asked => Inner.TryGetValue(asked, out RecordDraft? inner) ? inner.IsFilled : !string.IsNullOrWhiteSpace(this[asked]));
@@ -56,6 +57,16 @@ public sealed class RecordDraft
         ? inner.Refused($"{id}-{field.Name}")
         : RefusedField.If($"{id}-{field.Name}", FieldWords.Label(field), Refusal(field)));
 
+    /// <summary>What was ticked in a list of choices.</summary>
+    public IReadOnlyList<string> Chosen(FieldSchema field) => _chosen.GetValueOrDefault(field, []);
+
+    /// <summary>Ticks these in a list of choices and no others; never refused.</summary>
+    public string? Choose(FieldSchema field, IReadOnlyList<string> ids)
+    {
+        _chosen[field] = ids;
+        return null;
+    }
+
     /// <summary>Why a field was refused by the last <see cref="Make"/>, or null.</summary>
     public string? Refusal(FieldSchema field) => _refusals.GetValueOrDefault(field);
 
@@ -64,7 +75,7 @@ public sealed class RecordDraft
     {
         _refusals.Clear();
         Dictionary<FieldSchema, object?> values = [];
-        foreach (FieldSchema field in Fields)
+        foreach (FieldSchema field in Fields.Where(field => !ChoiceLists.Is(field)))
         {
             if (Inner.TryGetValue(field, out RecordDraft? inner))
             {
@@ -90,6 +101,6 @@ public sealed class RecordDraft
             either.ForEach(field => _refusals[field] = "Choose the way it follows, or the space it lies in where it follows none: one of the two.");
         }
 
-        return _refusals.Count == 0 ? Schema.Make(values) : null;
+        return _refusals.Count == 0 ? _chosen.Aggregate(Schema.Make(values), (made, chosen) => ChoiceLists.With(chosen.Key, made, chosen.Value)) : null;
     }
 }

@@ -15,6 +15,9 @@ namespace Orlop.Review.Stability;
 /// </summary>
 internal sealed class BoatWeighing
 {
+    // Says no more of KG than that it is not told: the numbers read from it do not rest on it.
+    private const double KeelDeviationM = 0.001;
+
     private readonly BoatModel _boat;
     private readonly HullBodies _bodies;
     private readonly TestEvidence _tests;
@@ -53,10 +56,10 @@ internal sealed class BoatWeighing
         }
     }
 
-    // A place off the water plane depends on KG, KM on displacement: twice round, the second time from the first estimate.
+    // A place off the water plane depends on KG, KM on displacement: twice round, the second time from the first estimate. Without the bare boat's own figures the freeboards begin.
     private BoatWeight Combined(BerthTest reference, BerthTest[] tests, ImmutableArray<LedgerItem> aboard, ImmutableArray<LedgerItem> ledger, LedgerItem? bare, ImmutableArray<FindingInput> missing)
     {
-        WeightTotal? first = ledger.IsEmpty ? null : WeightTotal.Of(ledger);
+        WeightTotal? first = ledger.IsEmpty ? OfFreeboards(reference.Title, tests, aboard) : WeightTotal.Of(ledger);
         ImmutableArray<WeightEvidence> evidence = Evidence(tests, aboard, first);
         if (evidence.IsEmpty)
         {
@@ -70,9 +73,31 @@ internal sealed class BoatWeighing
             outcome = WeightEstimate.Combine(reference.Title, ledger, evidence);
         }
 
-        return outcome.Estimate is { } estimate
-            ? new BoatWeight(WeightTotal.Of(estimate), reference.Id, aboard, estimate.Fits, estimate.Working, [], _trouble.ToImmutable())
-            : new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, .. WhatTestsLack()], [.. _trouble, new TestTrouble(reference.Id, $"{outcome.Missing}; a freeboard survey tells displacement and where her centre lies along and across, an inclining or rolling test KG, the bare boat's own figures all of them")]);
+        return (outcome.Estimate, first) switch
+        {
+            ({ } estimate, _) => new BoatWeight(WeightTotal.Of(estimate), reference.Id, aboard, estimate.Fits, estimate.Working, [], _trouble.ToImmutable()),
+            (_, { } afloat) => new BoatWeight(null, reference.Id, aboard, [], [], [.. missing.Where(input => input.Field == "kgM")], _trouble.ToImmutable()) { WithoutKg = afloat },
+            _ => new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, .. WhatTestsLack()], [.. _trouble, new TestTrouble(reference.Id, $"{outcome.Missing}; a freeboard survey tells displacement and where her centre lies along and across, an inclining or rolling test KG, the bare boat's own figures all of them")]),
+        };
+    }
+
+    // Mass, LCG and TCG from the freeboard surveys alone, the centre taken at the keel: she is upright there, and what is measured afloat comes out again. Null where no survey can be read.
+    private WeightTotal? OfFreeboards(string subject, BerthTest[] tests, ImmutableArray<LedgerItem> aboard)
+    {
+        BerthTest[] surveys = [.. tests.OfType<FreeboardSurvey>()];
+        if (surveys.Length == 0 || _bodies.Hull is not { } hull)
+        {
+            return null;
+        }
+
+        WeightEvidence keel = WeightEvidence.OfKg("keel", hull.Lowest.ZM, KeelDeviationM);
+        WeightTotal? about = null;
+        for (int round = 0; round < 2; round++)
+        {
+            about = WeightEstimate.Combine(subject, [], [.. Evidence(surveys, aboard, about), keel]).Estimate is { } estimate ? WeightTotal.Of(estimate) : null;
+        }
+
+        return about;
     }
 
     // No test counts: the bare boat as typed, if there is one.

@@ -20,7 +20,11 @@ public sealed record BoatWeight(
     ImmutableArray<EvidenceFit> Fits,
     ImmutableArray<WorkingStep> Working,
     ImmutableArray<FindingInput> Missing,
-    ImmutableArray<TestTrouble> Trouble);
+    ImmutableArray<TestTrouble> Trouble)
+{
+    /// <summary>Mass, LCG and TCG where freeboards tell them and nothing tells KG, its own KG no more than the keel's height; null where the total is known, or not even these are.</summary>
+    public WeightTotal? WithoutKg { get; init; }
+}
 
 /// <summary>A berth test that tells nothing, and why.</summary>
 public sealed record TestTrouble(string TestId, string Message);

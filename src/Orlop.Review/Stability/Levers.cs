@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Hull.Floating;
+using Orlop.Review.Findings;
 
 namespace Orlop.Review.Stability;
 
@@ -12,6 +13,9 @@ internal static class Levers
     /// <summary>Levers to one side, 1 for starboard, -1 for port.</summary>
     public static RightingCurve To(int side, FloatingInput boat, ImmutableArray<Opening> openings, double lastDeg = LastDeg) =>
         RightingCurve.Calculate(new RightingInput { Boat = boat, Openings = openings, ToDeg = side * lastDeg, StepDeg = StepDeg });
+
+    /// <summary>A heel as it is said: "heel 2.1° to port".</summary>
+    public static Sentence Heel(double heelDeg) => Sentence.Of($"heel {StabilityLines.Deg(Math.Abs(heelDeg))} {Name(heelDeg < 0 ? -1 : 1)}");
 
     /// <summary>Name of a side.</summary>
     public static string Name(int side) => side < 0 ? "to port" : "to starboard";

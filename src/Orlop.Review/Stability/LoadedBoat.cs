@@ -20,6 +20,14 @@ public sealed record LoadedBoat
     /// <summary>As the engine takes her; null without a weight or a hull.</summary>
     public required FloatingInput? Input { get; init; }
 
+    /// <summary>Where KG alone is not known: what the freeboards tell; null otherwise.</summary>
+    public AfloatWithoutKg? WithoutKg { get; init; }
+
     /// <summary>Everything that is not given and would change the numbers.</summary>
     public required ImmutableArray<FindingInput> Missing { get; init; }
 }
+
+/// <summary>A boat whose mass, LCG and TCG are known and whose KG is not: her draughts and trim can be told, and nothing of her stability.</summary>
+/// <param name="Total">Mass and centre without tank liquids; its KG is no more than the keel's height.</param>
+/// <param name="Input">The same as the engine takes it, to be read for draught and trim alone.</param>
+public sealed record AfloatWithoutKg(WeightTotal Total, FloatingInput Input);

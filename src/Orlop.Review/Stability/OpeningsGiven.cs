@@ -17,12 +17,12 @@ public static class OpeningsGiven
         HullOpening[] openings = [.. All(boat)];
         return openings.Length == 0
             ? [new FindingInput("opening", "place", IsMissing: true)]
-            : [.. openings.Where(opening => opening.Place is null).Select(opening => new FindingInput(opening.Id, "place", IsMissing: true))];
+            : [.. openings.Where(opening => opening.WaterEntersAt is null).Select(opening => new FindingInput(opening.Id, "place", IsMissing: true))];
     }
 
     private static IEnumerable<HullOpening> All(BoatModel boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        return boat.All<HullOpening>().Where(opening => opening.Use != OpeningUse.ThroughHull);
+        return boat.All<HullOpening>().Where(opening => opening.IsWayIn);
     }
 }

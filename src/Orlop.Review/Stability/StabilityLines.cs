@@ -44,7 +44,7 @@ internal static class StabilityLines
             ConditionId = loaded.Condition.Id,
             Verdict = told,
             UseFraction = told == Verdict.Unknown ? null : use?.Fraction,
-            Headline = told == verdict ? headline : Sentence.Of($"{headline}; but {missing[0].ThingId}: {missing[0].Field} is not given{More(missing.Length - 1)}, so this cannot be told"),
+            Headline = told == verdict ? headline : Sentence.Of($"{headline}; but {MissingName.Of(missing[0])} is not given{More(missing.Length - 1)}, so this cannot be told"),
             Working =
             [
                 .. working, .. WeightLines(loaded), .. missing.Select(MissingLine),
@@ -93,7 +93,7 @@ internal static class StabilityLines
     public static string Begun(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static WorkingLine MissingLine(FindingInput input) =>
-        new(input.IsMissing ? "Missing" : "In the way", $"{input.ThingId}: {input.Field} {(input.IsMissing ? "is not given" : "as it is typed")}", null, "");
+        new(input.IsMissing ? "Missing" : "In the way", $"{MissingName.Of(input)} {(input.IsMissing ? "is not given" : "as it is typed")}", null, "");
 
     private static string More(int count) => count == 0 ? "" : FormattableString.Invariant($" (and {count} more)");
 

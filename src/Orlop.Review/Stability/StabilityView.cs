@@ -50,6 +50,9 @@ public sealed class StabilityView
     /// <summary>What she is judged by; null when nothing is chosen.</summary>
     public StabilityBasis? Basis { get; }
 
+    /// <summary>Rules that her stability is held against are chosen.</summary>
+    public bool HasRules => Basis is { Rules.Count: > 0 };
+
     /// <summary>Density of the water she floats in.</summary>
     public double WaterKgPerM3 => Boat.Particulars?.WaterDensityKgPerM3?.Value ?? SeaWaterKgPerM3;
 
@@ -80,8 +83,8 @@ public sealed class StabilityView
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>
     [
         .. Boat.All<HullOpening>()
-            .Where(opening => opening.Use != OpeningUse.ThroughHull && opening.Place is not null && !(opening.IsTightWhenShut == true && opening.ShutIn.Contains(condition.Id)))
-            .Select(opening => new Opening(opening.Id, WeightLedger.At(opening.Place!))),
+            .Where(opening => opening.IsWayIn && opening.WaterEntersAt is not null && !(opening.IsTightWhenShut == true && opening.ShutIn.Contains(condition.Id)))
+            .Select(opening => new Opening(opening.Id, WeightLedger.At(opening.WaterEntersAt!))),
     ];
 
     /// <summary>Where she floats with a thing at another place, for a hand that drags it; null where that is not known, or where the thing has no weight of its own in the condition.</summary>
@@ -112,7 +115,7 @@ public sealed class StabilityView
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
 
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
-    public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total);
+    public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total ?? Weight.WithoutKg);
 
     /// <summary>Many draws of her weight in a condition, each held against the general criteria; null when her weight or her hull is not known. Takes a second or more: only when asked, and remembered once it is whole.</summary>
     public StabilitySamplingResult? DrawnIn(Condition condition, IProgress<double>? progress = null, CancellationToken token = default)
@@ -132,7 +135,7 @@ public sealed class StabilityView
 
     /// <summary>Where the deck edge stands lowest over the water in a condition, and how high; null where she has no position of rest or no lines.</summary>
     public (string Where, double HeightM)? LeastFreeboardIn(Condition condition) =>
-        FloatingIn(condition)?.Rest.Position is { } at && DeckEdge.Lowest(DeckEdge.Of(Boat), at.Attitude) is { } lowest ? (lowest.Place.Id, lowest.HeightM) : null;
+        FloatingIn(condition)?.Rest is { Status: FloatingStatus.Floats, Position: { } at } && DeckEdge.Lowest(DeckEdge.Of(Boat), at.Attitude) is { } lowest ? (lowest.Place.Id, lowest.HeightM) : null;
 
     /// <summary>All tanks with the liquid that a condition puts in them, filled so far as a rule asks.</summary>
     internal ImmutableArray<Orlop.Hull.Floating.Tank> TanksIn(Condition condition, double fillFraction) =>
@@ -142,23 +145,26 @@ public sealed class StabilityView
     {
         WeightLedger ledger = WeightLedger.Of(Boat, condition);
         Liquids liquids = Liquids.Of(Boat, condition, Bodies);
-        WeightTotal? total = Weight.Total?.With(TestEvidence.Changes(Weight.Aboard, [.. ledger.Rows.Select(WeightLedger.Item)]));
+        WeightChange[] changes = [.. TestEvidence.Changes(Weight.Aboard, [.. ledger.Rows.Select(WeightLedger.Item)])];
+        WeightTotal? total = Weight.Total?.With(changes), withoutKg = Weight.WithoutKg?.With(changes);
+        FloatingInput? Afloat(WeightTotal? weight) => weight is { MassKg: > 0 } && Bodies.Hull is not null
+            ? new FloatingInput
+            {
+                Subject = condition.Title,
+                Buoyancy = Bodies.All,
+                MassKg = weight.MassKg,
+                CentreOfGravity = weight.Centre,
+                WaterKgPerM3 = WaterKgPerM3,
+                Tanks = liquids.Tanks,
+            }
+            : null;
         return new LoadedBoat
         {
             Condition = condition,
             Ledger = ledger,
             Total = total,
-            Input = total is { MassKg: > 0 } && Bodies.Hull is not null
-                ? new FloatingInput
-                {
-                    Subject = condition.Title,
-                    Buoyancy = Bodies.All,
-                    MassKg = total.MassKg,
-                    CentreOfGravity = total.Centre,
-                    WaterKgPerM3 = WaterKgPerM3,
-                    Tanks = liquids.Tanks,
-                }
-                : null,
+            Input = Afloat(total),
+            WithoutKg = withoutKg is not null && Afloat(withoutKg) is { } upright ? new AfloatWithoutKg(withoutKg, upright) : null,
             Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : []],
         };
     }

@@ -24,6 +24,9 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     public const double RollingScatter = 0.05;
 
     private const double SeaWaterKgPerM3 = 1025;
+    // Four freeboards and a waterline of three unknowns: what is off is shared evenly among them.
+    private const int FewMarks = 4;
+
     private const double ReactionS = 0.2;
 
     // Fuller than this a tank counts as pressed up: 98 %, as in the tables of the trade (from memory).
@@ -46,7 +49,8 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
 
     /// <summary>Why the marks of a survey cannot all be right; null where they can.</summary>
     public static string? WhyBeyondReason(FreeboardResult read) => read.BeyondReason is { } off
-        ? FormattableString.Invariant($"the marks cannot all be right: “{off.Id}” is most off, {1000 * Math.Abs(off.ResidualM):0} mm {(off.ResidualM > 0 ? "higher" : "lower")} than the waterline that fits best, more than five deviations of its reading; read it again, and the others with it")
+        ? read.Residuals.Length == FewMarks ? FormattableString.Invariant($"the marks cannot all be right: they twist against each other, {1000 * Math.Abs(off.ResidualM):0} mm off a plane waterline at least at one of them; four marks cannot say which: read all again, or add two")
+        : FormattableString.Invariant($"the marks cannot all be right: “{off.Id}” is most off, {1000 * Math.Abs(off.ResidualM):0} mm {(off.ResidualM > 0 ? "higher" : "lower")} than the waterline that fits best, more than five deviations of its reading; read it again, and the others with it")
         : null;
 
     /// <summary>A rolling test, as read.</summary>
@@ -173,7 +177,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     });
 
     private static WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
-        about?.With(Changes(aboard, BoatWeighing.ItemsOf(test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey or from the bare boat's mass");
+        about?.With(Changes(aboard, BoatWeighing.ItemsOf(test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey that can be read or from the bare boat's mass and centre");
 
     /// <summary>What came and went from one list to another.</summary>
     public static IEnumerable<WeightChange> Changes(ImmutableArray<LedgerItem> was, ImmutableArray<LedgerItem> now)

@@ -50,12 +50,13 @@ internal static class SheetBasis
         WeightRow[] bare = [.. AllRows(sheet).Where(LedgerView.IsUnsaid)];
         if (bare.Length > 0)
         {
-            yield return $"Masses taken as guessed, 30 % for one standard deviation, because nothing says how they are known: {bare.Length} things, {text.Kg(bare.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(bare, text)}.";
+            yield return $"Masses taken as guessed, 30 % for one standard deviation, because nothing says how they are known: {Things(bare.Length)}, {text.Kg(bare.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(bare, text)}.";
         }
 
         yield return Tanks(boat);
         yield return Openings(boat);
         yield return "Levers are solved with free trim and liquids that run, to both sides; each side is judged by the weaker. Still water, nothing swings, nothing shifts, no water on deck.";
+        yield return FloatingWords.DeckCaution;
         yield return "A criterion whose band of two standard deviations reaches its limit is unknown. It is settled by the berth test that its line names.";
     }
 
@@ -64,7 +65,7 @@ internal static class SheetBasis
         string day = test.On is { } on ? $", {on.ToString("d MMM yyyy", options.Culture)}" : ", no day given";
         string? trouble = view.Weight.Trouble.FirstOrDefault(trouble => trouble.TestId == test.Id)?.Message;
         return trouble is null
-            ? $"Berth test: {test.Title}{day}, {(test.IsBare ? "nothing of the list aboard" : $"{test.Aboard.Count} things aboard written down")}."
+            ? $"Berth test: {test.Title}{day}, {(test.IsBare ? "nothing of the list aboard" : $"{Things(test.Aboard.Count)} aboard written down")}."
             : $"Berth test that does not count: {test.Title}{day}: {trouble}.";
     }
 
@@ -76,13 +77,15 @@ internal static class SheetBasis
             return "No mass in the list is estimated or guessed.";
         }
 
-        return $"Masses only estimated or guessed, {rows.Length} things, {text.Kg(rows.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(rows, text)}. Weigh them.";
+        return $"Masses only estimated or guessed, {Things(rows.Length)}, {text.Kg(rows.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(rows, text)}. Weigh them.";
     }
 
     private static IEnumerable<WeightRow> AllRows(LoadingSheet sheet) =>
         sheet.Conditions.SelectMany(condition => LedgerView.RowsOf(sheet.Shown, condition.Condition)).DistinctBy(row => row.ThingId).OrderByDescending(row => row.MassKg);
 
     private static string Heaviest(WeightRow[] rows, SheetText text) => string.Join(", ", rows.Take(MostNamedCount).Select(row => $"{row.Title} {text.Kg(row.MassKg)}"));
+
+    private static string Things(int count) => count == 1 ? "1 thing" : $"{count} things";
 
     private static string Tanks(BoatModel boat)
     {
@@ -92,13 +95,13 @@ internal static class SheetBasis
 
     private static string Openings(BoatModel boat)
     {
-        HullOpening[] openings = [.. boat.All<HullOpening>().Where(opening => opening.Use != OpeningUse.ThroughHull)];
+        HullOpening[] openings = [.. boat.All<HullOpening>().Where(opening => opening.IsWayIn)];
         if (openings.Length == 0)
         {
             return "No opening is entered: where water comes in is not known, and no angle of downflooding is in these numbers.";
         }
 
-        string[] placeless = [.. openings.Where(opening => opening.Place is null).Select(opening => opening.Title)];
+        string[] placeless = [.. openings.Where(opening => opening.WaterEntersAt is null).Select(opening => opening.Title)];
         return $"Openings: {string.Join(", ", openings.Select(opening => $"{opening.Title}{(opening.IsTightWhenShut == true ? " (tight when shut)" : opening.IsTightWhenShut == false ? " (not tight)" : " (not said whether tight)")}"))}{(placeless.Length > 0 ? $"; without a place, and so not in the numbers: {string.Join(", ", placeless)}" : "")}.";
     }
 }

@@ -28,7 +28,7 @@ internal static class SheetLedger
 
         if (WeightTotal.Of(fixedRows.Select(WeightLedger.Item)) is { } sum)
         {
-            Sum(html, $"Always aboard, {fixedRows.Length} things: see the last page", sum, text);
+            Sum(html, $"Always aboard, {fixedRows.Length} {(fixedRows.Length == 1 ? "thing" : "things")}: see the last page", sum, text);
         }
 
         foreach (LedgerLine line in ledger.Sums)

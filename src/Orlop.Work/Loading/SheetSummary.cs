@@ -1,6 +1,7 @@
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Presentation.Words;
+using Orlop.Review;
 using Orlop.Review.Findings;
 using Orlop.Review.Stability;
 using Orlop.Work.Paper;
@@ -28,7 +29,7 @@ internal static class SheetSummary
             if (condition.Was is { } was)
             {
                 html.Put("th", condition.Condition.Title, ("scope", "row"), ("rowspan", "2")).Put("td", "as built", ("class", "state"));
-                Cells(html, sheet.AsBuilt!, was, condition.Findings.Select(row => row.Was), text);
+                Cells(html, sheet.AsBuilt!, was, condition.Findings.Where(row => row.Was is not null).Select(row => (row.Check, row.Was!)), text);
                 html.Close().Open("tr").Put("td", "as altered", ("class", "state"));
             }
             else
@@ -37,32 +38,37 @@ internal static class SheetSummary
                 _ = isCompared ? html.Put("td", "new", ("class", "state")) : html;
             }
 
-            Cells(html, sheet.Shown, condition.Now, condition.Findings.Select(row => row.Now), text);
+            Cells(html, sheet.Shown, condition.Now, condition.Findings.Where(row => row.Now is not null).Select(row => (row.Check, row.Now!)), text);
             html.Close();
         }
 
         SheetTables.Close(html);
     }
 
-    private static void Cells(HtmlText html, StabilityView view, FloatingFacts facts, IEnumerable<Finding?> findings, SheetText text)
+    private static void Cells(HtmlText html, StabilityView view, FloatingFacts facts, IEnumerable<(CheckDescription Check, Finding Told)> findings, SheetText text)
     {
         string Known(string? words) => words ?? QuantityText.Unknown;
-        SheetTables.Cell(html, "Displacement", Known(facts.Floating is { } floating ? text.Kg(floating.Rest.MassKg) : null));
+        SheetTables.Cell(html, "Displacement", Known(facts.MassKg is { } mass ? text.Kg(mass) : null));
         SheetTables.Cell(html, "Trim", Known(facts.TrimM is { } trim ? text.Trim(trim) : null));
-        SheetTables.Cell(html, "Heel", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : null));
+        SheetTables.Cell(html, "Heel", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : facts.CapsizedHeelDeg is { } over ? $"{text.Heel(over)}: she capsizes" : null));
         SheetTables.Cell(html, "Least freeboard", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null));
-        SheetTables.Cell(html, "GM", Known(facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : null));
+        SheetTables.Cell(html, "GM", facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : SheetText.NotTold(facts));
         SheetTables.Cell(html, "Range", $"{FloatingWords.Range(view.Boat, facts, text.Units, text.Culture).Value}{(OpeningsGiven.IsAny(view.Boat) ? "" : ", no opening listed")}");
-        SheetTables.Cell(html, "Criteria", Counted([.. findings.OfType<Finding>()]));
+        SheetTables.Cell(html, "Criteria", Counted(view, [.. findings]));
     }
 
-    private static string Counted(IReadOnlyList<Finding> findings)
+    // Criteria are the rules chosen and the owner's limits; of the rest only what fails is told here.
+    private static string Counted(StabilityView view, (CheckDescription Check, Finding Told)[] findings)
     {
+        Finding[] criteria = [.. findings.Where(found => found.Check.IsCriterion).Select(found => found.Told)];
+        int others = findings.Count(found => !found.Check.IsCriterion && found.Told.Verdict == Verdict.Fails);
         string[] counts =
         [
+            .. view.HasRules ? Array.Empty<string>() : ["no stability rules are chosen"],
             .. new[] { Verdict.Fails, Verdict.Tight, Verdict.Unknown, Verdict.Holds }
-                .Select(verdict => (verdict, Count: findings.Count(finding => finding.Verdict == verdict))).Where(group => group.Count > 0)
+                .Select(verdict => (verdict, Count: criteria.Count(finding => finding.Verdict == verdict))).Where(group => group.Count > 0)
                 .Select(group => $"{group.Count} {Wording.Of(group.verdict)}"),
+            .. others == 0 ? Array.Empty<string>() : [$"beside them {others} {(others == 1 ? "check fails" : "checks fail")}"],
         ];
         return counts.Length == 0 ? "nothing checked" : string.Join(", ", counts);
     }

@@ -22,7 +22,7 @@ internal sealed class SheetText(PaperOptions options)
     /// <summary>How she floats: a name, and what is told of a boat, one line each.</summary>
     public IEnumerable<(string Name, Func<StabilityView, FloatingFacts, string> Told)> FloatingLines()
     {
-        yield return ("Displacement", (_, facts) => facts.Floating is { } floating ? $"{Kg(floating.Rest.MassKg)} {Band(facts, facts.Deviations.MassKg, "Kg")}" : QuantityText.Unknown);
+        yield return ("Displacement", (_, facts) => facts.MassKg is { } mass ? $"{Kg(mass)} {Band(facts, facts.Deviations.MassKg, "Kg")}" : QuantityText.Unknown);
         yield return ("LCG, forward", (view, facts) => Centre(view, facts, total => (total.Centre.XM, total.LcgDeviationM)));
         yield return ("TCG, to port", (view, facts) => Centre(view, facts, total => (total.Centre.YM, total.TcgDeviationM)));
         yield return ("KG, above base", (view, facts) => Centre(view, facts, total => (total.Centre.ZM, total.KgDeviationM)));
@@ -34,16 +34,19 @@ internal sealed class SheetText(PaperOptions options)
         }
 
         yield return ("Trim", (_, facts) => facts.TrimM is { } trim ? $"{FloatingWords.Trim(trim, Units, Culture)} {Band(facts, facts.Deviations.TrimM, "M")}" : QuantityText.Unknown);
-        yield return ("Heel", (_, facts) => facts.Position is { } at ? $"{FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)} {Band(facts, facts.Deviations.HeelDeg, "Deg")}" : QuantityText.Unknown);
+        yield return ("Heel", (_, facts) => facts.Position is { } at ? $"{FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)} {Band(facts, facts.Deviations.HeelDeg, "Deg")}" : facts.CapsizedHeelDeg is { } over ? $"{FloatingWords.Heel(over, Units, Culture)}: she capsizes" : QuantityText.Unknown);
         yield return ("Least freeboard", (view, facts) => view.LeastFreeboardIn(facts.Condition) is { } least ? $"{M(least.HeightM)}, {least.Where}" : QuantityText.Unknown);
-        yield return ("GM where she rests", (_, facts) => facts.Position is { } at ? $"{M(at.MetacentricHeightM)} {Band(facts, facts.Deviations.GmM, "M")}, {FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)}" : QuantityText.Unknown);
+        yield return ("GM where she rests", (_, facts) => facts.Position is { } at ? $"{M(at.MetacentricHeightM)} {Band(facts, facts.Deviations.GmM, "M")}, {FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)}" : NotTold(facts));
         yield return ("Greatest lever", (_, facts) => facts.Weaker is { GreatestGzM: { } lever, GreatestGzDeg: { } heel } ? $"{M(lever)} at {FloatingWords.Heel(heel, Units, Culture)}" : QuantityText.Unknown);
         yield return ("Range", (view, facts) => Range(view, facts));
         yield return ("Openings under at", (view, facts) => Flooding(view, facts));
     }
 
+    /// <summary>What stands for a number without a position: unknown, or none of a boat that capsizes.</summary>
+    public static string NotTold(FloatingFacts facts) => facts.Capsizes ? FloatingWords.None : QuantityText.Unknown;
+
     /// <summary>"± 0.02 m" where she has a position.</summary>
-    public string Band(FloatingFacts facts, double deviation, string suffix) => facts.Position is null ? "" : FloatingWords.Band(deviation, suffix, Units, Culture);
+    public string Band(FloatingFacts facts, double deviation, string suffix) => facts.Position is null && facts.Draughts.IsEmpty ? "" : FloatingWords.Band(deviation, suffix, Units, Culture);
 
     /// <summary>A height of a mark with its band.</summary>
     public string Freeboard(MarkFreeboard mark) => $"{M(mark.HeightM)} {FloatingWords.Band(mark.DeviationM, "M", Units, Culture)}";

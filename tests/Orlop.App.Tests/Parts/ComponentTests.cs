@@ -42,6 +42,17 @@ public sealed class ComponentTests : IDisposable
     }
 
     [Fact]
+    public void ThingForm_Rules_AreBoxesToTick()
+    {
+        IRenderedComponent<ThingForm> form = Form("stability-basis");
+        Assert.Contains("MGN 280", form.Find("#field-stability-basis-rules").TextContent, StringComparison.Ordinal);
+        form.Find("#field-stability-basis-rules-open-boat").Change(true);
+        form.Find("#field-stability-basis-rules-general-intact").Change(false);
+
+        Assert.Equal([StabilityRule.SmallCraft, StabilityRule.OpenBoat], Session.Now.AsBuilt.Find<StabilityBasis>("stability-basis")!.Rules);
+    }
+
+    [Fact]
     public void ThingForm_Particulars_AreNotOfferedForRemoval() =>
         Assert.DoesNotContain(Form("particulars").FindAll("button"), button => button.TextContent.StartsWith("Remove ", StringComparison.Ordinal));
 

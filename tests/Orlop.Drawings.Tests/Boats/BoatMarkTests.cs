@@ -30,6 +30,20 @@ public sealed class BoatMarkTests
         Assert.Equal("mark", (string?)drawing.Descendants(DrawnText.Svg + "circle").Last().Parent!.Attribute("class"));
     }
 
+    // Higher than anything of the hull: the frame reaches over it, and the grid with it.
+    [Fact]
+    public void Mark_OverTheHull_IsInsideTheFrame()
+    {
+        XElement low = Draw(), high = Draw(new BoatMark(MarkKind.Weight, "Winch", new Place(5, 0, HighestM + 1.2), "winch", 1));
+
+        Assert.Contains(high.Descendants(DrawnText.Svg + "circle"), circle => ((string?)circle.Attribute("class"))!.Contains("weight", StringComparison.Ordinal) && circle.Number("cy") > 0);
+        Assert.True(HeightOf(high) > HeightOf(low));
+    }
+
+    private static double HighestM => SampleBoats.Example.Things.OfType<Orlop.Boat.Things.HullLines>().SelectMany(lines => lines.Stations).SelectMany(station => station.Points).Max(point => point.HeightM);
+
+    private static double HeightOf(XElement drawing) => double.Parse(((string)drawing.Attribute("viewBox")!).Split(' ')[3], System.Globalization.CultureInfo.InvariantCulture);
+
     [Fact]
     public void Mark_FarOutside_IsLeftOut() =>
         Assert.DoesNotContain(Draw(new BoatMark(MarkKind.Gravity, "Centre of gravity", new Place(500, 0, 0))).Descendants(DrawnText.Svg + "title"), title => title.Value == "Centre of gravity");

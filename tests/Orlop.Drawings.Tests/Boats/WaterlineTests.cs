@@ -54,7 +54,10 @@ public sealed class WaterlineTests
         XElement drawing = DrawnText.Parse(BoatDrawing.Profile(
             SampleBoats.Example, null, new BoatDrawingOptions { Waterline = isKnown ? Waterline.Level(0.7) : null, ShowsTypedDraught = showsTyped, ShowsGear = false, ShowsParts = false, ShowsRuns = false }));
 
-        Assert.Equal(label is null ? 0 : 1, drawing.Descendants(DrawnText.Svg + "line").Count(line => (string?)line.Attribute("class") == "water-line"));
+        string[] waters = [.. drawing.Descendants(DrawnText.Svg + "line").Select(line => (string?)line.Attribute("class")).OfType<string>().Where(style => style.StartsWith("water-line", StringComparison.Ordinal))];
+        Assert.Equal(label is null ? [] : isKnown ? ["water-line"] : ["water-line dashed"], waters);
+        // Water is filled in only where she is known to lie.
+        Assert.Equal(isKnown ? 1 : 0, drawing.Descendants(DrawnText.Svg + "path").Count(path => (string?)path.Attribute("class") == "water"));
         // The name is left out where there is no room for it; another name never stands there.
         Assert.All(drawing.Descendants(DrawnText.Svg + "text").Select(text => text.Value).Where(text => text is "waterline" or "draught as typed"), text => Assert.Equal(label, text));
     }

@@ -26,6 +26,22 @@ public sealed class RecordDraftTests
     }
 
     [Fact]
+    public void Rules_AreTickedInTheWordsOfTheTrade_AndKeptInOrder()
+    {
+        RecordDraft draft = new(ThingSchema.Of("stability-basis"));
+        FieldSchema rules = Field(draft, "rules");
+        draft[Field(draft, "id")] = "rules";
+        draft.Choose(rules, ["open-boat", "general-intact"]);
+        StabilityBasis made = Assert.IsType<StabilityBasis>(draft.Make(DisplayUnits.Metric, Culture));
+
+        Assert.Equal([StabilityRule.GeneralIntact, StabilityRule.OpenBoat], made.Rules);
+        Assert.Equal(["general-intact", "open-boat"], ChoiceLists.Ids(rules, made));
+        Assert.All(rules.Choices, choice => Assert.Contains("(", FieldWords.OfChoice(choice), StringComparison.Ordinal));
+        Assert.DoesNotContain("GeneralIntact", FieldText.Show(rules, made.Rules, DisplayUnits.Metric, Culture), StringComparison.Ordinal);
+        Assert.All(ThingSchema.Of("stability-basis").Fields.Where(field => field.Name is not ("id" or "name" or "note" or "rules")), field => Assert.False(string.IsNullOrEmpty(FieldGuide.How(field)), field.Name));
+    }
+
+    [Fact]
     public void Choice_StartsUntold_AndIsRefusedUntilItIsMade()
     {
         RecordDraft draft = Battery();

@@ -4,7 +4,9 @@ using Orlop.Boat.Values;
 using Orlop.Hull.Measuring;
 using Orlop.Review.Findings;
 using Orlop.Review.Stability;
+using Orlop.Review.Stability.Checks;
 using Xunit;
+using InclinationTest = Orlop.Boat.Things.InclinationTest;
 using FreeboardSurvey = Orlop.Boat.Things.FreeboardSurvey;
 
 namespace Orlop.Review.Tests.Stability;
@@ -76,6 +78,18 @@ public sealed class BoatWeighingTests
         Assert.Contains("at least 4", Assert.Single(weight.Trouble).Message, StringComparison.Ordinal);
     }
 
+    // One corner 60 mm off shares itself as 15 mm over all four: which one it is cannot be told (closed form: the residual of a plane through four corners is a quarter of the twist).
+    [Fact]
+    public void Survey_OfFourMarks_OneFarOff_NamesNone()
+    {
+        FreeboardSurvey survey = Survey();
+        BoatWeight weight = Weigh(StableBoats.Bare(), survey with { Marks = [survey.Marks[0] with { FreeboardM = 1.32 }, .. survey.Marks.Skip(1)] });
+        string why = Assert.Single(weight.Trouble).Message;
+
+        Assert.Contains("four marks cannot say which: read all again, or add two", why, StringComparison.Ordinal);
+        Assert.DoesNotContain("“", why, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void NoLinesAndNoBareBoat_TellWhatWouldTell()
     {
@@ -96,6 +110,56 @@ public sealed class BoatWeighingTests
 
         Assert.InRange(weight.Total!.Centre.ZM, 1.15, 1.2);
         Assert.InRange(weight.Total.KgDeviationM, 0.05, 0.2);
+    }
+
+    // The same box, nothing typed of the bare boat: the freeboards tell 32.8 t at 5 m, the period KG 1.2 m.
+    [Fact]
+    public void SurveyAndRolls_WithoutTheBareBoat_TellAllOfHer()
+    {
+        WeightTotal total = AssertAllTold(Survey(), Rolls(gmM: 2.066667 - 1.2));
+
+        Assert.Equal(1.2, total.Centre.ZM, 0.001);
+    }
+
+    // Moment 200 kg · m on 32.8 t with GM 0.866667 m heels by 200/(32 800 · 0.866667) (closed form). Inclined a month before the survey, and listed after it.
+    [Fact]
+    public void SurveyAndInclining_WithoutTheBareBoat_TellAllOfHer_WhateverTheOrder()
+    {
+        WeightTotal total = AssertAllTold(Survey(), Inclines(gmM: 2.066667 - 1.2));
+        WeightTotal other = AssertAllTold(Inclines(gmM: 2.066667 - 1.2) with { On = new DateOnly(2026, 11, 1) }, Survey());
+
+        Assert.Equal(1.2, total.Centre.ZM, 0.001);
+        Assert.Equal(total.Centre.ZM, other.Centre.ZM, 1e-9);
+    }
+
+    [Fact]
+    public void SurveyAlone_WithoutTheBareBoat_TellsMassAndLcg_AndThatKgIsNotKnown()
+    {
+        StabilityView view = StableBoats.Box(Survey()).View();
+        LoadedBoat loaded = view.LoadedIn(view.Conditions[0]);
+
+        Assert.Empty(view.Weight.Trouble);
+        Assert.Null(view.Weight.Total);
+        Assert.Null(view.FloatingIn(view.Conditions[0]));
+        Assert.Equal(32_800, view.Weight.WithoutKg!.MassKg, 1.0);
+        Assert.Equal(5, view.Weight.WithoutKg.Centre.XM, 0.001);
+        Assert.Equal(32_300, loaded.WithoutKg!.Total.MassKg, 1.0);
+        Assert.Equal([new FindingInput("bare-boat", "kgM", IsMissing: true)], view.Weight.Missing);
+        Assert.Contains("inclining or a rolling test", Assert.Single(new FloatsCheck().Run(view)).Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    private static WeightTotal AssertAllTold(params Thing[] tests)
+    {
+        StabilityView view = StableBoats.Box([StableBoats.Gear("chest", 500, Chest.Place), .. tests]).View();
+
+        Assert.Empty(view.Weight.Trouble);
+        Assert.Empty(view.Weight.Missing);
+        WeightTotal total = view.Weight.Total!;
+        Assert.Equal(32_800, total.MassKg, 10.0);
+        Assert.Equal(5, total.Centre.XM, 0.001);
+        Assert.Equal(0, total.Centre.YM, 0.001);
+        Assert.Equal(2.066667 - 1.2, view.FloatingIn(view.Conditions[0])!.Rest.Position!.MetacentricHeightM, 0.002);
+        return total;
     }
 
     // A slack tank of 4 × 3 m of fresh water takes 1000 · 4 · 27/12 / 32 800 = 0.2744 m off the GM that is rolled with.
@@ -123,6 +187,18 @@ public sealed class BoatWeighingTests
         [
             new FreeboardMark("aft, port", new Place(0, 2, 2), 1.2), new FreeboardMark("aft, starboard", new Place(0, -2, 2), 1.2),
             new FreeboardMark("fore, port", new Place(10, 2, 2), 1.2), new FreeboardMark("fore, starboard", new Place(10, -2, 2), 1.2),
+        ],
+    };
+
+    private static InclinationTest Inclines(double gmM) => new()
+    {
+        Id = "inclines",
+        On = new DateOnly(2026, 9, 1),
+        Aboard = [Chest],
+        WaterDensityKgPerM3 = 1025,
+        Readings =
+        [
+            .. new[] { -2.0, -1, 1, 2, 0 }.Select((metres, index) => new InclinedReading($"shift {index}", 500, metres, DeflectionM: 2 * 500 * metres / (32_800 * gmM), PendulumM: 2)),
         ],
     };
 

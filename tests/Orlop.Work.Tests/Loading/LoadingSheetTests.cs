@@ -47,11 +47,24 @@ public sealed class LoadingSheetTests(LoadingSheetTests.Lifting made) : IClassFi
         foreach (string told in new[]
         {
             "As built", "As altered", "LCG, forward", "KG, above base", "Least freeboard", "Righting levers to", "± two standard deviations", "2008 IS Code part A 2.2", "Does not apply here",
-            "stations", "No deckhouse is counted", "Masses only estimated or guessed", "Wheelhouse door, starboard at", "Always aboard", "matter of life",
+            "stations", "No deckhouse is counted", "Masses only estimated or guessed", "Wheelhouse door, starboard at", "Always aboard", "matter of life", "the deck is closed and watertight from edge to edge",
         })
         {
             Assert.Contains(told, made.Html.Replace('\u00A0', ' '), StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public void Glance_WithoutRules_SaysSo_AndCountsNoOtherCheckAsACriterion()
+    {
+        BoatModel demo = DemoBoat.Read();
+        BoatModel boat = demo.WithThings(demo.Things.Where(thing => thing is not (StabilityBasis or PracticeChoice)));
+        LoadingSheet sheet = LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), boat, null, ["lifting"], hasLevers: false, token: TestContext.Current.CancellationToken);
+        string cell = Regex.Match(LoadingSheetHtml.Render(sheet, new PaperOptions(new DateOnly(2026, 5, 2))), "no stability rules are chosen[^<]*").Value;
+
+        Assert.Equal("no stability rules are chosen", cell);
+        Assert.Contains(sheet.Conditions[0].Findings, row => row is { Check.Id: "floats-at-rest", Now.Verdict: Verdict.Holds });
+        Assert.Contains(sheet.Always, row => row is { Check.Id: "stability-rules-chosen", Now.Verdict: Verdict.Unknown });
     }
 
     [Fact]

@@ -46,7 +46,7 @@ public abstract class BerthTestDraft
     public IReadOnlyList<MissingField> Missing { get; }
 
     /// <summary>What is kept as aboard, in words.</summary>
-    public string AboardText => IsBare ? $"Nothing: the ledger lists nothing in “{_condition.Title}”, and that is what is kept" : string.Create(Culture, $"{_listed.Count} things of the ledger, {QuantityText.Shown(Math.Round(_listed.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks, as in “{_condition.Title}”");
+    public string AboardText => IsBare ? $"Nothing: the ledger lists nothing in “{_condition.Title}”, and that is what is kept" : string.Create(Culture, $"{_listed.Count} {(_listed.Count == 1 ? "thing" : "things")} of the ledger, {QuantityText.Shown(Math.Round(_listed.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks, as in “{_condition.Title}”");
 
     /// <summary>What else is aboard, for this test alone.</summary>
     public List<AboardDraft> Others { get; } = [];

@@ -20,8 +20,17 @@ public sealed record FloatingFacts
     /// <summary>How she floats; null when her weight or her hull is not known.</summary>
     public FloatingBoat? Floating { get; private init; }
 
-    /// <summary>Where she comes to rest; null when that is not known, or when she goes under.</summary>
-    public FloatingPosition? Position => Floating?.Rest.Position;
+    /// <summary>Where she comes to rest; null when that is not known, when she goes under, or when she capsizes: upside down nothing of it is asked.</summary>
+    public FloatingPosition? Position => Capsizes ? null : Floating?.Rest.Position;
+
+    /// <summary>She comes to rest more than 90° from upright.</summary>
+    public bool Capsizes => Floating?.Rest.Status == FloatingStatus.Capsizes;
+
+    /// <summary>Where she ends when she capsizes, starboard positive; null where she does not.</summary>
+    public double? CapsizedHeelDeg => Capsizes ? Floating!.Rest.Position?.Attitude.HeelDeg : null;
+
+    /// <summary>Displacement with liquids; null when it is not known.</summary>
+    public double? MassKg { get; private init; }
 
     /// <summary>Draughts at the hull's after end, middle and forward end; empty without a position, or on her beam ends.</summary>
     public ImmutableArray<DraughtAt> Draughts { get; private init; } = [];
@@ -51,6 +60,11 @@ public sealed record FloatingFacts
     public static FloatingFacts Of(StabilityView view, Condition condition, Memo memo)
     {
         LoadedBoat loaded = view.LoadedIn(condition);
+        if (loaded.WithoutKg is { } afloat)
+        {
+            return memo.Get((view.Bodies, afloat.Input), () => WithoutKg(view, loaded, afloat)) with { Loaded = loaded };
+        }
+
         if (view.FloatingIn(condition) is not { } floating || loaded.Total is not { } total)
         {
             return new FloatingFacts(loaded);
@@ -62,19 +76,40 @@ public sealed record FloatingFacts
 
     private static FloatingFacts Of(StabilityView view, LoadedBoat loaded, FloatingBoat floating)
     {
-        FloatingFacts facts = new(loaded) { Floating = floating, Starboard = Read(floating.Starboard), Port = Read(floating.Port), IsPortWeaker = ReferenceEquals(floating.Weaker, floating.Port) };
-        if (floating.Rest.Position is not { } position || view.Bodies.Hull is not { } hull)
+        FloatingFacts facts = new(loaded) { Floating = floating, MassKg = floating.Rest.MassKg, Starboard = Read(floating.Starboard), Port = Read(floating.Port), IsPortWeaker = ReferenceEquals(floating.Weaker, floating.Port) };
+        // The side she goes over to is the one to judge by.
+        facts = facts.CapsizedHeelDeg is { } heel ? facts with { IsPortWeaker = heel < 0 } : facts;
+        return facts.Position is { } position ? facts.At(view, position, loaded) : facts;
+    }
+
+    // Draughts and trim are read from the boat with her centre at the keel; what would tell of her stability is left out.
+    private static FloatingFacts WithoutKg(StabilityView view, LoadedBoat loaded, AfloatWithoutKg afloat)
+    {
+        FloatingResult rest = Equilibrium.Solve(afloat.Input);
+        FloatingFacts facts = new(loaded) { MassKg = rest.MassKg };
+        if (rest is not { Status: FloatingStatus.Floats, Position: { } position })
         {
             return facts;
+        }
+
+        FloatingFacts told = facts.At(view, position, loaded with { Total = afloat.Total, Input = afloat.Input });
+        return told with { Deviations = told.Deviations with { HeelDeg = double.PositiveInfinity, GmM = double.PositiveInfinity } };
+    }
+
+    private FloatingFacts At(StabilityView view, FloatingPosition position, LoadedBoat weighed)
+    {
+        if (view.Bodies.Hull is not { } hull)
+        {
+            return this;
         }
 
         (double aft, double fore) = (hull.Lowest.XM, hull.Highest.XM);
         (string Where, double XM)[] places = [("aft", aft), ("amidships", (aft + fore) / 2), ("forward", fore)];
         double?[] heights = [.. places.Select(place => position.Attitude.WaterHeightM(place.XM, 0))];
-        return facts with
+        return this with
         {
             Draughts = heights.All(height => height is not null) ? [.. places.Select((place, index) => new DraughtAt(place.Where, place.XM, heights[index]!.Value))] : [],
-            Deviations = FloatingDeviations.Of(loaded, position, aft, fore),
+            Deviations = FloatingDeviations.Of(weighed, position, aft, fore),
         };
     }
 

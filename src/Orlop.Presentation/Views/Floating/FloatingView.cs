@@ -16,6 +16,9 @@ public sealed record FloatingView
     /// <summary>Why there is no position, or what is wrong with it; null where nothing is.</summary>
     public required string? Trouble { get; init; }
 
+    /// <summary>How grave that is: she capsizes or goes under, or it cannot be told.</summary>
+    public required Verdict TroubleVerdict { get; init; }
+
     /// <summary>Displacement, draughts, trim, heel, GM and range.</summary>
     public required IReadOnlyList<Vital> Tiles { get; init; }
 
@@ -45,6 +48,7 @@ public sealed record FloatingView
         {
             Condition = facts.Condition.Title,
             Trouble = FloatingWords.Trouble(view, facts),
+            TroubleVerdict = FloatingWords.TroubleVerdict(facts),
             Tiles = [.. Tiled(view.Boat, facts, units, culture).Select((tile, index) => was is null || before[index].Value == tile.Value ? tile : tile with { Was = before[index].Value })],
             Missing = [.. MissingField.Hull(view.Boat).Concat(MissingField.Of(facts.Loaded.Missing, view.Boat)).Distinct()],
         };
@@ -55,11 +59,11 @@ public sealed record FloatingView
         FloatingPosition? at = facts.Position;
         FloatingDeviations deviations = facts.Deviations;
         // Numbers that rest on a list with gaps are not sure.
-        Verdict? doubt = at is null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
-        string Band(double deviation, string suffix) => at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
-        Vital Tile(string name, string? value, string of) => new() { Name = name, Value = value ?? QuantityText.Unknown, Of = of, Verdict = doubt };
+        Verdict? doubt = FloatingWords.TroubleVerdict(facts) == Verdict.Fails && at is null ? Verdict.Fails : at is null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
+        string Band(double deviation, string suffix) => facts.Draughts.IsEmpty && at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
+        Vital Tile(string name, string? value, string of) => new() { Name = name, Value = value ?? (facts.Capsizes ? FloatingWords.None : QuantityText.Unknown), Of = of, Verdict = doubt };
 
-        yield return Tile(DisplacementName, facts.Floating is { } floating ? QuantityText.Shown(Math.Round(floating.Rest.MassKg), "Kg", units, culture) : null, Band(deviations.MassKg, "Kg"));
+        yield return Tile(DisplacementName, facts.MassKg is { } mass ? QuantityText.Shown(Math.Round(mass), "Kg", units, culture) : null, Band(deviations.MassKg, "Kg"));
         foreach (int index in Enumerable.Range(0, 3))
         {
             DraughtAt? draught = facts.Draughts.ElementAtOrDefault(index);
@@ -69,9 +73,9 @@ public sealed record FloatingView
         }
 
         yield return Tile(TrimName, facts.TrimM is { } trim ? FloatingWords.Trim(trim, units, culture) : null, Band(deviations.TrimM, "M"));
-        yield return Tile(HeelName, at is null ? null : FloatingWords.Heel(at.Attitude.HeelDeg, units, culture), Band(deviations.HeelDeg, "Deg"));
-        yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), Band(deviations.GmM, "M"));
+        yield return Tile(HeelName, (at?.Attitude.HeelDeg ?? facts.CapsizedHeelDeg) is { } heel ? FloatingWords.Heel(heel, units, culture) : null, at is null ? "" : Band(deviations.HeelDeg, "Deg"));
+        yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), at is null ? "" : Band(deviations.GmM, "M"));
         (string value, string of) = FloatingWords.Range(boat, facts, units, culture);
-        yield return Tile("Range of stability", value, of) with { Verdict = OpeningsGiven.IsAny(boat) ? doubt : Verdict.Unknown };
+        yield return Tile("Range of stability", value, of) with { Verdict = OpeningsGiven.IsAny(boat) || doubt == Verdict.Fails ? doubt : Verdict.Unknown };
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Orlop.Boat;
 using Orlop.Hull.Floating;
 using Orlop.Presentation.Quantities;
+using Orlop.Review.Findings;
 using Orlop.Review.Stability;
 
 namespace Orlop.Presentation.Views.Floating;
@@ -16,6 +17,13 @@ public static class FloatingWords
     /// <summary>Standard deviations that ± stands for wherever people read it.</summary>
     public const double BandFactor = 2;
 
+    /// <summary>Stands for a number that a capsized boat has not.</summary>
+    public const string None = "none";
+
+    /// <summary>What every number of stability takes for granted of the deck.</summary>
+    public const string DeckCaution =
+        "Taken as given: the deck is closed and watertight from edge to edge, and every opening not listed is shut. An open boat, a cockpit or a well that fills, is not: there she has less stability than these numbers say, or none.";
+
     private const string NoOpenings = "no opening is listed, so where she floods is not known";
     private const double LeastHeelDeg = 0.05;
     private const double LeastTrimM = 0.0005;
@@ -25,12 +33,20 @@ public static class FloatingWords
     {
         null when view.Bodies.Problems is [var problem, ..] => $"The hull's lines make no closed surface: {problem}.",
         null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
+        null when facts.Loaded.WithoutKg is not null => $"Her stability is unknown: {WhyUnknown.NoKg}. Displacement, draughts and trim are those of the freeboards.",
         null => "How she floats is unknown: her own weight is not known. The bare boat's mass and centre tell it, or a freeboard survey together with an inclining or a rolling test.",
-        { Status: FloatingStatus.Capsizes } => "She capsizes: loaded like this she comes to rest more than 90° from upright.",
+        { Status: FloatingStatus.Capsizes } => $"She capsizes: loaded like this she goes over to {(facts.IsPortWeaker ? "port" : "starboard")} and comes to rest more than 90° from upright.",
         { Status: FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } => "She goes under: loaded like this she weighs more than all the water she can push aside.",
         { Status: FloatingStatus.NotConverged } => "No position of rest was found; nothing may be concluded.",
         { Position.IsLoll: true } => "She is not stable upright: she lies over at this angle, to one side or the other.",
         _ => null,
+    };
+
+    /// <summary>How grave that is.</summary>
+    public static Verdict TroubleVerdict(FloatingFacts facts) => facts.Floating?.Rest switch
+    {
+        { Status: FloatingStatus.Capsizes or FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } or { Position.IsLoll: true } => Verdict.Fails,
+        _ => Verdict.Unknown,
     };
 
     /// <summary>"0.8° to port", "upright".</summary>
@@ -58,6 +74,7 @@ public static class FloatingWords
         string flooding = OpeningsGiven.IsAny(boat) ? "" : $"; {NoOpenings}";
         return facts.Weaker switch
         {
+            _ when facts.Capsizes => (None, $"she goes over {side}"),
             null => (QuantityText.Unknown, ""),
             { LollDeg: null } => ("none", $"{side} she never rights herself"),
             { RangeDeg: null } => ("to 180°", $"{side} she rights herself from any heel{flooding}"),

@@ -45,7 +45,7 @@ public sealed record FreeboardReport(string? Refusal, IReadOnlyList<(string Name
         ];
         if (StabilityView.WhyBeyondReason(read) is { } why)
         {
-            return new FreeboardReport($"It tells nothing: {why}.", [], marks, "Nothing is told of her weight until the marks agree.");
+            return new FreeboardReport($"It tells nothing: {why}.", [], marks.Length == LeastMarkCount ? [.. marks.Select(mark => mark with { Off = "cannot be told", OffRatio = 0 })] : marks, "Nothing is told of her weight until the marks agree.");
         }
 
         string Band(double deviation, string suffix) => FloatingWords.Band(deviation, suffix, units, culture);

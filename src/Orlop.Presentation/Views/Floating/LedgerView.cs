@@ -114,7 +114,10 @@ public sealed record LedgerView
 
         if (loaded.Total is not { } total)
         {
-            yield return new LedgerLine(null, "The whole boat", "", QuantityText.Unknown, "", "", "", "", KnownBy(view));
+            LedgerLine unknown = new(null, "The whole boat", "", QuantityText.Unknown, "", "", "", "", KnownBy(view));
+            yield return loaded.WithoutKg is { } afloat && WithLiquids(afloat.Total, rows) is var floated
+                ? Sum("The whole boat", floated.MassKg, floated.MassDeviationKg, floated.Centre, KnownBy(view), units, culture) with { Z = QuantityText.Unknown }
+                : unknown;
             yield break;
         }
 
@@ -139,6 +142,7 @@ public sealed record LedgerView
     /// <summary>How the boat's own weight is known, in words.</summary>
     public static string KnownBy(StabilityView view) => view.Weight switch
     {
+        { Total: null, WithoutKg: not null } => "displacement, LCG and TCG by the freeboards; the height of her centre (KG) is not known",
         { Total: null } => "her own weight is not known",
         { TestId: null, Trouble.IsEmpty: false } => "bare boat as typed, and the rows; no berth test counts",
         { TestId: null } => "bare boat as typed, and the rows",

@@ -20,7 +20,7 @@ public sealed record MarkFreeboard(string Name, Place Mark, double HeightM, doub
     /// <summary>Every mark; none without a survey or a position of rest.</summary>
     public static IReadOnlyList<MarkFreeboard> Of(StabilityView view, Condition condition)
     {
-        if (SurveyOf(view.Boat) is not { } survey || view.FloatingIn(condition)?.Rest.Position is not { } at)
+        if (SurveyOf(view.Boat) is not { } survey || view.FloatingIn(condition)?.Rest is not { Status: FloatingStatus.Floats, Position: { } at })
         {
             return [];
         }

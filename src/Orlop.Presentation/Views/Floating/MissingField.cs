@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat;
-using Orlop.Boat.Format;
 using Orlop.Boat.Things;
-using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 
 namespace Orlop.Presentation.Views.Floating;
@@ -27,13 +25,9 @@ public sealed record MissingField(string Text, string ThingId, string Field, boo
     public static IEnumerable<MissingField> Hull(BoatModel boat) =>
         boat.All<HullLines>().FirstOrDefault() is { Stations.Count: > 0 } ? [] : [Of(new FindingInput(boat.All<HullLines>().FirstOrDefault()?.Id ?? "hull-lines", "stations", IsMissing: true), boat)];
 
-    // A thing that is not there yet is called by the kind that its id names.
     private static MissingField Of(FindingInput input, BoatModel boat)
     {
         bool isThere = boat.Find(input.ThingId) is not null;
-        string text = !isThere && ThingKinds.ByName.ContainsKey(input.ThingId) && ThingSchema.Of(input.ThingId).Field(input.Field) is { } field
-            ? $"{FieldWords.Label(field).ToLowerInvariant()} of the {Wording.KindOf(input.ThingId)}"
-            : MissingWords.Of(input, boat);
-        return new MissingField(text, input.ThingId, input.Field, isThere);
+        return new MissingField(MissingWords.Of(input, boat), input.ThingId, input.Field, isThere);
     }
 }

@@ -36,9 +36,12 @@ public static class HullWords
         string Placed(HullStation station)
         {
             string least = HullCell.Text(station.Points.Min(point => point.XM), units, culture), most = HullCell.Text(station.Points.Max(point => point.XM), units, culture);
-            return $"station {station.Name} at {(least == most ? least : $"{least} to {most}")}";
+            return $"{Station(station.Name)} at {(least == most ? least : $"{least} to {most}")}";
         }
     }
+
+    // A name may say already what it is.
+    private static string Station(string name) => name.StartsWith("station", StringComparison.OrdinalIgnoreCase) ? name : $"station {name}";
 
     private static string Way(FormDoubt doubt) => Math.Abs(doubt.OutwardM) <= SmallM ? "off" : doubt.OutwardM > 0 ? "outside" : "inside";
 

@@ -27,6 +27,11 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
         }
 
         EvidenceFit[] fits = [.. view.Weight.Fits.Where(fit => fit.Id == test.Id)];
+        if (fits.Length == 0 && view.Weight.WithoutKg is not null)
+        {
+            return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} counts, and whether it agrees cannot be told: {WhyUnknown.NoKg}"), [.. view.Weight.Missing]);
+        }
+
         if (fits.Length == 0)
         {
             return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} is not part of what is known of her weight"), [.. view.Weight.Missing]);

@@ -68,7 +68,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
             { HeightM: <= 0 } under => Sentence.Of($"{DeckEdge.TitleOf(view.Boat, under.Place.Id)} is {M(-under.HeightM)} under water, and she fills on"),
             { } over => Sentence.Of($"{DeckEdge.TitleOf(view.Boat, over.Place.Id)} stays {M(over.HeightM)} above water"),
         };
-        Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(loaded.Condition)} she lies at heel {Deg(at.Attitude.HeelDeg)}, trim {Deg(at.Attitude.TrimDeg)}; {dry}");
+        Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(loaded.Condition)} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, trim {Deg(at.Attitude.TrimDeg)}; {dry}");
         return Judged(Description, space.Id, loaded, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded!.Value, "m")}") : found,
         [
             .. form,

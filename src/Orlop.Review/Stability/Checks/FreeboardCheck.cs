@@ -13,7 +13,10 @@ public sealed class FreeboardCheck : ICheck<StabilityView>
         "freeboard",
         "Freeboard at rest",
         "Height of the lowest place of the deck edge (at the stations, straight between them) and of each opening that is not shut, over the water at rest, against the owner's own limit, in every condition; nothing where the owner set none.",
-        [LimitIds.LeastFreeboardM]);
+        [LimitIds.LeastFreeboardM])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her freeboard", (loaded, at) =>
     {

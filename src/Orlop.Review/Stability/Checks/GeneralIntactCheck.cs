@@ -17,7 +17,10 @@ public sealed class GeneralIntactCheck : ICheck<StabilityView>
         "general-intact",
         "General criteria of stability",
         "Areas under the levers, the lever at 30°, the heel of the greatest lever and GM against 2008 IS Code part A 2.2, where the owner chose them; the worse side, in every condition. Unknown where two standard deviations of the weight reach the limit, and then which berth test would settle it.",
-        []);
+        [])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) =>
         view.Basis?.Rules.Contains(StabilityRule.GeneralIntact) == true ? view.Conditions.SelectMany(condition => Judge(view, condition)) : [];

@@ -24,7 +24,7 @@ public sealed class HullLinesCheck : ICheck<StabilityView>
         foreach (FormDoubt doubt in view.Bodies.Doubts)
         {
             yield return Unknown(Description, $"{lines.Id}.{doubt.SectionId}-{doubt.PointNumber}{(doubt.IsStarboard ? "-starboard" : "")}", null,
-                Sentence.Of($"Point {doubt.PointNumber} of {(doubt.IsStarboard ? "starboard " : "")}station {doubt.SectionId} stands {M(doubt.OffM)} {(doubt.OutwardM < 0 ? "inside" : "outside")} a fair line through its neighbours: measure it again"), [new FindingInput(lines.Id, "stations")]) with
+                Sentence.Of($"Point {doubt.PointNumber} of {(doubt.IsStarboard ? "starboard " : "")}{(doubt.SectionId.StartsWith("station", StringComparison.OrdinalIgnoreCase) ? "" : "station ")}{doubt.SectionId} stands {M(doubt.OffM)} {(doubt.OutwardM < 0 ? "inside" : "outside")} a fair line through its neighbours: measure it again"), [new FindingInput(lines.Id, "stations")]) with
             {
                 Working = [new WorkingLine("Expected", FormattableString.Invariant($"half-breadth {doubt.ExpectedHalfBreadthM:0.###} m, height {doubt.ExpectedHeightM:0.###} m"), null, doubt.Run == FormRun.AlongTheBoat ? "cubic through the stations before and behind" : "cubic through the points below and above")],
             };

@@ -12,7 +12,10 @@ public sealed class LeastGmCheck : ICheck<StabilityView>
         "least-gm",
         "GM at rest",
         "Metacentric height at rest, free surfaces taken off, against the owner's own limit, in every condition; nothing where the owner set none.",
-        [LimitIds.LeastGmM]);
+        [LimitIds.LeastGmM])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her GM", (loaded, at) =>
     {

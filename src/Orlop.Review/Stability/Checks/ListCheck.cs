@@ -12,7 +12,10 @@ public sealed class ListCheck : ICheck<StabilityView>
         "list",
         "List at rest",
         "Heel at rest against the owner's own limit, in every condition; nothing where the owner set none.",
-        [LimitIds.MostListDeg]);
+        [LimitIds.MostListDeg])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her list", (loaded, at) =>
     {

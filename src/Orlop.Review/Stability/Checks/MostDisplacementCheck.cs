@@ -13,7 +13,10 @@ public sealed class MostDisplacementCheck : ICheck<StabilityView>
         "most-displacement",
         "Not over her greatest displacement",
         "Her mass with everything aboard, tank liquids among it, against the greatest displacement that the owner gives, in every condition; nothing where none is given.",
-        []);
+        [])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Basis is { MostDisplacementKg: { } most } basis
         ? view.Conditions.Select(condition => Judge(view, basis, most, condition) with { SubjectId = basis.Id })

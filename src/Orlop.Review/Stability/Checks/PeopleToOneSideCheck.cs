@@ -20,7 +20,10 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         "people-to-one-side",
         "Everyone at one side",
         "Heel with the greatest number of people, 75 kg each, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 - L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept, and over 15 m a GM (MGN 280 11.4).",
-        []);
+        [])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Basis is not { } basis ? [] :
         from rule in new[] { StabilityRule.SmallCraft, StabilityRule.OpenBoat }

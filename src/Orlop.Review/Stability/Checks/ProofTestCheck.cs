@@ -20,7 +20,10 @@ public sealed class ProofTestCheck : ICheck<StabilityView>
         "proof-test",
         "Simplified proof test",
         "The moment of 46 CFR 178.330, the greater of people to one side and wind, put on her as computed: freeboard that may go under, and 14° (from memory); where the owner chose it, with the most people of 83.9 kg (46 CFR 170.090) where the condition lists some and all tanks three-quarters full, on the worse side. To 19.8 m. The test itself is done afloat, before an inspector.",
-        []);
+        [])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view)
     {

@@ -15,7 +15,10 @@ public sealed class RollPeriodCheck : ICheck<StabilityView>
         "roll-period",
         "Natural roll period",
         "T = f B/√GM, f from the boat's own rolling test or 0.80 ± 0.05 (Res. A.749(18) annex 3), against the owner's longest and shortest period, in every condition; nothing where the owner set neither.",
-        [LimitIds.LongestRollPeriodS, LimitIds.ShortestRollPeriodS]);
+        [LimitIds.LongestRollPeriodS, LimitIds.ShortestRollPeriodS])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her roll period", (loaded, at) => Judge(view, loaded, at));
 

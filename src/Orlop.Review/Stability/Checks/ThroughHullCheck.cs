@@ -14,12 +14,12 @@ public sealed class ThroughHullCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "through-hull-shuts",
         "Through-hull has a seacock",
-        "Height of each through-hull over the water at rest, in every condition: below water, or within 0.1 m of it, it must have a seacock (our rule, no source).",
+        "Height of each through-hull and exhaust over the water at rest, in every condition: below water, or within 0.1 m of it, it must have a seacock (our rule, no source). Higher than that says nothing of water that comes in when she heels: without a seacock that shuts tight it is counted among the openings.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) =>
         from fitting in view.Boat.All<HullOpening>()
-        where fitting.Use == OpeningUse.ThroughHull
+        where fitting.Use is OpeningUse.ThroughHull or OpeningUse.Exhaust
         from condition in view.Conditions
         select Judge(view, fitting, view.LoadedIn(condition)) with { SubjectId = fitting.Id };
 
@@ -47,7 +47,7 @@ public sealed class ThroughHullCheck : ICheck<StabilityView>
         Sentence where = height < 0 ? Sentence.Of($"{M(-height)} under water {FindingLines.In(loaded.Condition)}") : Sentence.Of($"{M(height)} over the water {FindingLines.In(loaded.Condition)}");
         return (far, fitting.HasSeacock) switch
         {
-            (Verdict.Holds or Verdict.Tight, _) => Judged(Description, fitting.Id, loaded, far, banded.UseAtLeast(NearM), Sentence.Of($"{fitting.Title} is {where} and needs no seacock"), working),
+            (Verdict.Holds or Verdict.Tight, _) => Judged(Description, fitting.Id, loaded, far, banded.UseAtLeast(NearM), Sentence.Of($"{fitting.Title} is {where}, over the {M(NearM)} within which this rule asks for a seacock; {(fitting.IsWayIn ? "heeled under, it lets water in, and is counted among the openings" : "its seacock shuts it")}"), working),
             (_, null) => Judged(Description, fitting.Id, loaded, Verdict.Unknown, null, Sentence.Of($"{fitting.Title} is {where}, and whether it has a seacock is not given"), working, new FindingInput(fitting.Id, "hasSeacock", IsMissing: true)),
             (Verdict.Fails, _) => Judged(Description, fitting.Id, loaded, Verdict.Fails, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock"), working),
             _ => Judged(Description, fitting.Id, loaded, Verdict.Unknown, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock, {Unsure(banded, "m")}"), working),

@@ -12,7 +12,10 @@ public sealed class TrimCheck : ICheck<StabilityView>
         "trim",
         "Trim at rest",
         "Angle of the base line to the water at rest, by the stern or by the head, against the owner's own limit, in every condition; nothing where the owner set none.",
-        [LimitIds.MostTrimDeg]);
+        [LimitIds.MostTrimDeg])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her trim", (loaded, at) =>
     {

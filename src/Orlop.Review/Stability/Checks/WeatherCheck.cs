@@ -17,7 +17,10 @@ public sealed class WeatherCheck : ICheck<StabilityView>
         "weather",
         "Severe wind and rolling",
         "Heel under a steady wind of 504 Pa, and the reserve of area against a gust after a roll to windward, Res. A.749(18) 3.2, where the owner chose it; the worse side, in every condition. Made for ships of 24 m and more: below that it is indicative, and says where its tables end.",
-        []);
+        [])
+    {
+        IsCriterion = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) =>
         view.Basis is { } basis && basis.Rules.Contains(StabilityRule.Weather) ? view.Conditions.SelectMany(condition => Judge(view, basis, condition)) : [];

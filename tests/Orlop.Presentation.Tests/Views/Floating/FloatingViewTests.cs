@@ -78,6 +78,71 @@ public sealed class FloatingViewTests
         Assert.Contains(shown.Missing, field => field.ThingId == gone && !field.IsThere);
     }
 
+    // 1.4 m of freeboard on 1.8 m of side is 0.4 m of draught, 12 t of fresh water on 30 m² (closed form); nothing tells KG.
+    [Fact]
+    public void Tiles_OfASurveyAlone_TellDraughtAndTrim_AndNotGm()
+    {
+        FreeboardSurvey survey = new()
+        {
+            Id = "survey",
+            IsBare = true,
+            Marks = [.. new[] { (0.0, 1.5), (0, -1.5), (10, 1.5), (10, -1.5) }.Select((at, index) => new FreeboardMark($"mark {index}", new Place(at.Item1, at.Item2, 1.8), 1.4))],
+        };
+        BoatModel boat = Barge.Boat.WithThings([.. Barge.Boat.Things.Where(thing => thing is not BareBoat), survey]);
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+        Dictionary<string, string> tiles = shown.Tiles.ToDictionary(tile => tile.Name, tile => tile.Value);
+
+        Assert.Equal("12000\u00A0kg", tiles["Displacement"]);
+        Assert.Equal("0.4\u00A0m", tiles["Draught amidships"]);
+        Assert.Equal("level", tiles["Trim"]);
+        Assert.All(new[] { "Heel", "GM", "Range of stability" }, name => Assert.Equal(QuantityText.Unknown, tiles[name]));
+        Assert.All(shown.Tiles, tile => Assert.Equal(Verdict.Unknown, tile.Verdict));
+        Assert.Contains("(KG) is not known", shown.Trouble, StringComparison.Ordinal);
+    }
+
+    // 3 t at 1.4 m to port of the centre line: their moment, 4200 kg m, is more than 15 t of a box of 3 m can bring back; she goes over to port.
+    [Fact]
+    public void Tiles_OfABoatThatCapsizes_HaveNoGmAndNoRange_AndSayTheSide()
+    {
+        BoatModel boat = Barge.Boat.With(new Gear { Id = "block", Name = "Block", MassKg = new Quantity(3000, Knowledge.Measured, 1), Place = new Place(5, 1.4, 5) });
+        FloatingFacts facts = Barge.Facts(boat);
+        FloatingView shown = FloatingView.Of(Barge.View(boat), facts, null, DisplayUnits.Metric, Culture);
+        Dictionary<string, string> tiles = shown.Tiles.ToDictionary(tile => tile.Name, tile => tile.Value);
+
+        Assert.True(facts.Capsizes);
+        Assert.True(facts.IsPortWeaker);
+        Assert.Null(facts.Position);
+        Assert.Equal(Verdict.Fails, shown.TroubleVerdict);
+        Assert.Contains("goes over to port", shown.Trouble, StringComparison.Ordinal);
+        Assert.Equal((FloatingWords.None, FloatingWords.None), (tiles["GM"], tiles["Range of stability"]));
+        Assert.EndsWith("to port", tiles["Heel"], StringComparison.Ordinal);
+        Assert.Empty(facts.Draughts);
+        Assert.All(shown.Tiles, tile => Assert.Equal(Verdict.Fails, tile.Verdict));
+    }
+
+    [Fact]
+    public void Survey_OfFourMarksThatTwist_PaintsNone()
+    {
+        FreeboardSurvey survey = new()
+        {
+            Id = "survey",
+            IsBare = true,
+            Marks = [.. new[] { (0.0, 1.5, 1.46), (0, -1.5, 1.4), (10, 1.5, 1.4), (10, -1.5, 1.4) }.Select((at, index) => new FreeboardMark($"mark {index}", new Place(at.Item1, at.Item2, 1.8), at.Item3, 0.002))],
+        };
+        FreeboardReport report = FreeboardReport.Of(Barge.View(Barge.Boat), survey, DisplayUnits.Metric, Culture);
+
+        Assert.Contains("four marks cannot say which", report.Refusal, StringComparison.Ordinal);
+        Assert.Equal(4, report.Marks.Count);
+        Assert.All(report.Marks, mark => Assert.Equal(0, mark.OffRatio));
+    }
+
+    [Fact]
+    public void Missing_OfAThingThatIsNotThere_IsInWords() =>
+        Assert.Equal(["centre of gravity, forward (LCG) of the bare boat"], MissingField.Of([new FindingInput("bare-boat", "lcgM", IsMissing: true)], Barge.Boat.WithThings([])).Select(field => field.Text));
+
+    [Fact]
+    public void Result_ThatIsRoundingOnly_IsNothing() => Assert.Equal("0\u00A0m", QuantityText.Result(-6.12e-18, "M", DisplayUnits.Metric, Culture));
+
     [Fact]
     public void Ledger_RowsAndRest_MakeTheWhole()
     {

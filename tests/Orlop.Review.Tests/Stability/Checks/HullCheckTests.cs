@@ -32,6 +32,41 @@ public sealed class HullCheckTests
     public void ThroughHull_IsNoDownflooding() => Assert.Equal(
         Verdict.Holds, JudgedBox.Of(JudgedBox.Rules(StabilityRule.GeneralIntact), Through(new Place(2, 2, 0.3), true)).Only("general-intact", "particulars.area-to-40").Verdict);
 
+    // A box 0.8 m deep in the water: an outlet at the side, 2 m off and 1.5 m up, goes under at atan(0.7/2) = 19.29° (wall-sided, draught amidships unchanged by heel).
+    [Theory]
+    [InlineData(OpeningUse.ThroughHull, false, null, true)]
+    [InlineData(OpeningUse.ThroughHull, null, null, true)]
+    [InlineData(OpeningUse.ThroughHull, true, false, true)]
+    [InlineData(OpeningUse.Exhaust, null, null, true)]
+    [InlineData(OpeningUse.ThroughHull, true, null, false)]
+    [InlineData(OpeningUse.ThroughHull, true, true, false)]
+    public void ThroughHull_WithoutATightSeacock_FloodsAsAVentDoes(OpeningUse use, bool? hasSeacock, bool? isTight, bool floods)
+    {
+        HullOpening drain = Through(new Place(5, 2, 1.5), hasSeacock) with { Use = use, IsTightWhenShut = isTight };
+        double? flooding = JudgedBox.Of(drain).Floating("at-sea").Port.Features.DownfloodingDeg;
+
+        Assert.Equal(floods, flooding is { } heel && Math.Abs(Math.Abs(heel) - 19.29) < 0.05);
+    }
+
+    // A swan neck at the centre line, 1.9 m up, stays dry where its outlet goes under.
+    [Fact]
+    public void ThroughHull_WithALoop_FloodsOverItsTop()
+    {
+        HullOpening exhaust = Through(new Place(5, 2, 1.5), false) with { LoopTop = new Place(5, 0, 1.9) };
+        double? flooding = JudgedBox.Of(exhaust).Floating("at-sea").Port.Features.DownfloodingDeg;
+
+        Assert.False(flooding is { } heel && Math.Abs(heel) < 30, $"floods at {flooding}");
+    }
+
+    [Fact]
+    public void ThroughHull_HighUp_IsNotApproved()
+    {
+        string said = JudgedBox.Of(Through(new Place(2, 2, 1.5), false)).Only("through-hull-shuts", "drain").Headline.ToString();
+
+        Assert.DoesNotContain("needs no", said, StringComparison.Ordinal);
+        Assert.Contains("lets water in", said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Lines_OfTheBox_Hold() => Assert.Equal(Verdict.Holds, JudgedBox.Of().Only("hull-lines-fair", "hull-lines").Verdict);
 
