@@ -29,7 +29,7 @@ internal static class SafetyLines
             yield return Line(scope, "eye-protection", Sentence.Of($"Eye protection: {Why((drills, "drilling"), (hasBattery, "batteries"), (hasMains, "mains"))}"), null, "visor", "goggle", "glasses", "spectacles");
         }
 
-        if (LiveNearby.Of(scope, isolation) is { IsEmpty: false } live)
+        if (open.Length > 0 && LiveNearby.Of(scope, isolation) is { IsEmpty: false } live)
         {
             yield return Line(scope, "terminal-covers", Sentence.Of($"Insulating covers or rubber mat for what stays live where the work is: {string.Join(", ", live.Select(bank => bank.Title))}"), null, "cover", "boot", "mat");
         }

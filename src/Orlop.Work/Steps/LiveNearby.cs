@@ -11,7 +11,7 @@ internal static class LiveNearby
     /// <summary>Those in a space where something is fitted, moved, taken out or run; none where nothing has to be made dead.</summary>
     public static ImmutableArray<BatteryBank> Of(PackScope scope, WorkIsolation isolation)
     {
-        HashSet<string> spaces = [.. scope.Changes.Where(change => !change.IsBuilt && change.Kind != ChangeKind.Record)
+        HashSet<string> spaces = [.. scope.Changes.Where(change => change.Kind != ChangeKind.Record)
             .SelectMany(change => new[] { change.Edit.Was, change.Edit.Becomes }).OfType<Thing>().SelectMany(SpacesOf)];
         return isolation.Nodes.IsEmpty ? [] : [.. scope.Whole.All<BatteryBank>().Where(bank => bank.Space is { } space && spaces.Contains(space))];
     }
@@ -19,7 +19,7 @@ internal static class LiveNearby
     /// <summary>The step that covers them.</summary>
     public static WorkStep Step(PackScope scope, BatteryBank bank) => new()
     {
-        Key = $"isolate:cover:{bank.Id}",
+        Key = $"cover:{bank.Id}",
         Kind = StepKind.Isolate,
         Text = Sentence.Of($"Cover what stays live where you work: both posts of {scope.Words.Located(bank.Id)}, and every stud or fuse that is wired to them with no switch between."),
         Details =

@@ -57,7 +57,7 @@ public class StepOrderTests
     public void Plan_WorkInTheSpaceOfTheBattery_CoversItsPostsBeforeAnythingIsProvedOrFitted()
     {
         WorkPack pack = DemoBoat.Pack("sampling-winch-second");
-        int cover = Index(pack, Assert.Single(pack.Steps, step => step.Key == "isolate:cover:bank"));
+        int cover = Index(pack, Assert.Single(pack.Steps, step => step.Key == "cover:bank"));
         Assert.True(cover < pack.Steps.ToList().FindIndex(step => step.Kind == StepKind.ProveDead));
         Assert.Contains(pack.Steps[cover].Cautions, caution => caution == Cautions.Battery);
         Assert.Contains(pack.Bring, item => item.Key == "safety:terminal-covers");

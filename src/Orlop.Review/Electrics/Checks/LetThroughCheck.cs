@@ -30,14 +30,15 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
         (FarEnd End, double BearsA2S)[] bears = [.. ends.Select(end => (end, FaultedConductor.Of(view, end.Cable, condition, 1) is { } found ? Bears(found.Conductor) : double.NaN))];
         if (bears.FirstOrDefault(pair => double.IsNaN(pair.BearsA2S)).End is { } unknown)
         {
-            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what {unknown.Cable.Title} behind it bears cannot be told"), view.AmpacityOf(unknown.Cable, condition).Missing);
+            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what {unknown.Cable.Title} behind it bears cannot be told"), view.AmpacityOf(unknown.Cable, condition).Missing is { Length: > 0 } missing
+                ? missing
+                : [new FindingInput(unknown.Cable.Id, "insulationC", IsMissing: unknown.Cable.InsulationC is null)]);
         }
 
         (FarEnd end, double bearsA2S) = bears.MinBy(pair => pair.BearsA2S);
         if (Greatest(view, end, condition) is not { } greatestA)
         {
-            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the greatest fault behind it cannot be told"),
-                [.. view.Boat.All<BatteryBank>().Where(battery => battery.InternalResistanceOhm is null).Select(battery => new FindingInput(battery.Id, "internalResistanceOhm", IsMissing: true))]);
+            return WithoutFault.Of(view, Description, device.Id, condition, device.Title);
         }
 
         if (LetThrough(device, greatestA) is not { } through)

@@ -36,8 +36,7 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
 
         if (pair.GreatestA(view, condition) is not { } greatest)
         {
-            return Unknown(Description, pair.Nearer.Id, condition.Id, Sentence.Of($"{name}: the greatest fault behind them cannot be told"),
-                [.. view.Boat.All<BatteryBank>().Where(battery => battery.InternalResistanceOhm is null).Select(battery => new FindingInput(battery.Id, "internalResistanceOhm", IsMissing: true))]);
+            return WithoutFault.Of(view, Description, pair.Nearer.Id, condition, name);
         }
 
         if (greatest <= pair.Nearer.RatedA.Value)
