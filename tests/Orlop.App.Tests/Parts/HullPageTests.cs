@@ -76,7 +76,7 @@ public sealed class HullPageTests : IDisposable, IAsyncLifetime
         string remark = page.Find(".station-editor p.hint[role=status]").TextContent;
         foreach (int neighbour in new[] { station - 1, station + 1 })
         {
-            Assert.Contains($"station {Lines.Stations[neighbour].Name} at {HullCell.Text(Lines.Stations[neighbour].Points[0].XM, DisplayUnits.Metric, CultureInfo.InvariantCulture)}", remark, StringComparison.Ordinal);
+            Assert.Contains($"{Lines.Stations[neighbour].Name} at {HullCell.Text(Lines.Stations[neighbour].Points[0].XM, DisplayUnits.Metric, CultureInfo.InvariantCulture)}", remark, StringComparison.Ordinal);
         }
 
         page.Find("#station-x").Change(typed);

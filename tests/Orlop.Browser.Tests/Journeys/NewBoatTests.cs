@@ -36,6 +36,10 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await window.GoAsync("/?thing=cabin-lamp-fuse");
         await window.TypeAsync("Rated current", "10 A", "10 A");
         await window.CloseSheetAsync();
+        // Whether the cable reaches is told by the places of its ends; a place is kept once it is whole.
+        await GivePlaceAsync(window, "cabin-lamp-fuse", "3 m", "0.2 m", "1.2 m");
+        await GivePlaceAsync(window, "minus-bar", "3 m", "0.3 m", "1.2 m");
+        await GivePlaceAsync(window, "cabin-lamp", "3.5 m", "0.2 m", "1.6 m");
         await Expect(failing).ToHaveCountAsync(0);
         // What is left says that a battery without an isolator is made dead only at its post.
         await Expect(window.ReviewState).ToContainTextAsync(", 0 unknown");
@@ -101,7 +105,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         ILocator form = window.Page.Locator(".circuit-form");
         await form.GetByRole(AriaRole.Button, new() { Name = "Make the circuit" }).ClickAsync();
         await Expect(form.GetByRole(AriaRole.Alert)).ToContainTextAsync("The circuit cannot be made yet");
-        await form.GetByRole(AriaRole.Alert).GetByRole(AriaRole.Link, new() { Name = "Minus back to" }).ClickAsync();
+        await form.GetByRole(AriaRole.Alert).GetByRole(AriaRole.Button, new() { Name = "Minus back to" }).ClickAsync();
         await Expect(form.GetByLabel("Minus back to", new() { Exact = true })).ToBeFocusedAsync();
         await BoatWindow.TypeAsync(form.GetByLabel("Name", new() { Exact = true }), "Cabin lamp");
         await BoatWindow.TypeAsync(form.GetByLabel("Draws", new() { Exact = true }), "5 A");
@@ -138,6 +142,18 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await window.TypeAsync("Breaking current", "5 kA", "5 kA");
         await window.TypeAsync("Rated voltage", "32 V", "32 V");
         await window.Page.Locator("#field-cabin-lamp-fuse-gates").SelectOptionAsync("blade-type-c");
+    }
+
+    private static async Task GivePlaceAsync(BoatWindow window, string id, string x, string y, string z)
+    {
+        await window.GoAsync($"/?thing={id}");
+        foreach ((string axis, string value) in new[] { ("x", x), ("y", y), ("z", z) })
+        {
+            await BoatWindow.TypeAsync(window.Page.Locator($"#field-{id}-place-{axis}M"), value);
+        }
+
+        await Expect(window.Sheet.GetByText("Not kept yet")).ToHaveCountAsync(0);
+        await window.CloseSheetAsync();
     }
 
     [GeneratedRegex(@"\d fail, \d+ tight, [1-9]\d* unknown")]

@@ -6,8 +6,8 @@ using Orlop.Review.Findings;
 using Orlop.Review.Stability;
 using Orlop.Review.Stability.Checks;
 using Xunit;
-using InclinationTest = Orlop.Boat.Things.InclinationTest;
 using FreeboardSurvey = Orlop.Boat.Things.FreeboardSurvey;
+using InclinationTest = Orlop.Boat.Things.InclinationTest;
 
 namespace Orlop.Review.Tests.Stability;
 

@@ -35,7 +35,7 @@ public class WorkStepTests
     [Fact]
     public void Plan_WhatIsOpened_IsRestoredInReverse()
     {
-        string[] opened = [.. Pack.Steps.Where(step => step.Kind == StepKind.Isolate && step.About.Length > 0).Select(step => step.Key.Split(':', 2)[1])];
+        string[] opened = [.. Pack.Steps.Where(step => step.Kind == StepKind.Isolate && step.About.Length > 0 && step.Key.StartsWith("isolate:", StringComparison.Ordinal)).Select(step => step.Key.Split(':', 2)[1])];
         string[] restored = [.. Pack.Steps.Where(step => step.Key.StartsWith("restore:", StringComparison.Ordinal)).Select(step => step.Key.Split(':', 2)[1])];
         Assert.NotEmpty(opened);
         Assert.Equal(opened.Reverse(), restored);
