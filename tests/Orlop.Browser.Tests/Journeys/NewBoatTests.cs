@@ -147,6 +147,7 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
     private static async Task GivePlaceAsync(BoatWindow window, string id, string x, string y, string z)
     {
         await window.GoAsync($"/?thing={id}");
+        await window.Sheet.GetByRole(AriaRole.Button, new() { Name = "Give place", Exact = true }).ClickAsync();
         foreach ((string axis, string value) in new[] { ("x", x), ("y", y), ("z", z) })
         {
             await BoatWindow.TypeAsync(window.Page.Locator($"#field-{id}-place-{axis}M"), value);
