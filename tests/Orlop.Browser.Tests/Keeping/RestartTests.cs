@@ -54,6 +54,8 @@ public sealed class RestartTests(ChromiumFixture chromium) : PageTest(chromium)
 
         await draft.SelectOptionAsync("");
         await Expect(window.Page.Locator(".draft.on")).ToHaveCountAsync(0);
+        // The page tells the browser to forget it once it is drawn.
+        await window.Page.WaitForFunctionAsync("() => !sessionStorage.getItem('orlop-draft')");
         await RestartAsync();
         await window.ReviewedAsync();
         await Expect(draft).ToHaveValueAsync("");
