@@ -47,10 +47,10 @@ public sealed record InverseTimeCurve(string Id, double KS, double AlphaCoeffici
         Guard.Positive(TimeMultiplierFactor, 100, "", Id);
         if (currentRatio <= 1)
         {
-            return new OpeningTime(null, null, OpeningBasis.NeverOpens, FormattableString.Invariant($"{Id} at {currentRatio:0.###} × setting: at or below the setting it never opens."));
+            return new OpeningTime(null, null, OpeningBasis.NeverOpens, $"{Id} at {currentRatio:0.###} × setting: at or below the setting it never opens.");
         }
 
         var time = TimeMultiplierFactor * ((KS / (Math.Pow(currentRatio, AlphaCoefficient) - 1)) + AddedS);
-        return new OpeningTime(time, time, OpeningBasis.Exact, FormattableString.Invariant($"{Id}: {TimeMultiplierFactor:0.###} × ({KS}/({currentRatio:0.###}^{AlphaCoefficient} - 1) + {AddedS})."));
+        return new OpeningTime(time, time, OpeningBasis.Exact, $"{Id}: {TimeMultiplierFactor:0.###} × ({KS}/({currentRatio:0.###}^{AlphaCoefficient} - 1) + {AddedS}).");
     }
 }

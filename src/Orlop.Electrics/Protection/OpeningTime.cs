@@ -30,5 +30,9 @@ public enum OpeningBasis
 /// <param name="GuaranteedS">
 /// What the gates alone promise: for an earliest time the next gate's earliest, for a latest time the gate before's latest. Null when they promise nothing.
 /// </param>
-/// <param name="Explanation">The gates used, in a sentence.</param>
-public sealed record OpeningTime(double? TimeS, double? GuaranteedS, OpeningBasis Basis, string Explanation);
+/// <param name="Told">The gates used, in a sentence that is put together only where it is read: a band of currents asks for thousands of times.</param>
+public sealed record OpeningTime(double? TimeS, double? GuaranteedS, OpeningBasis Basis, FormattableString Told)
+{
+    /// <summary>The gates used, in a sentence.</summary>
+    public string Explanation => FormattableString.Invariant(Told);
+}

@@ -60,14 +60,14 @@ public sealed class OperatingGates : IOperatingCurve
         Guard.Positive(currentRatio, 10_000, "× rating", Id);
         if (_earliest.IsEmpty || currentRatio > _earliest[^1].CurrentRatio)
         {
-            return new OpeningTime(null, null, OpeningBasis.Unknown, Say(currentRatio, "above the last gate with an earliest time; it may open at once"));
+            return new OpeningTime(null, null, OpeningBasis.Unknown, Say(currentRatio, $"above the last gate with an earliest time; it may open at once"));
         }
 
         var above = _earliest.First(gate => gate.CurrentRatio >= currentRatio);
         var guaranteed = above.EarliestS!.Value;
         if (above.CurrentRatio == currentRatio)
         {
-            return new OpeningTime(guaranteed, guaranteed, OpeningBasis.Exact, Say(currentRatio, "at a gate"));
+            return new OpeningTime(guaranteed, guaranteed, OpeningBasis.Exact, Say(currentRatio, $"at a gate"));
         }
 
         if (above == _earliest[0])
@@ -85,14 +85,14 @@ public sealed class OperatingGates : IOperatingCurve
         Guard.Positive(currentRatio, 10_000, "× rating", Id);
         if (_latest.IsEmpty || currentRatio < _latest[0].CurrentRatio)
         {
-            return new OpeningTime(null, null, OpeningBasis.Unknown, Say(currentRatio, "below the first gate with a latest time; it may never open"));
+            return new OpeningTime(null, null, OpeningBasis.Unknown, Say(currentRatio, $"below the first gate with a latest time; it may never open"));
         }
 
         var below = _latest.Last(gate => gate.CurrentRatio <= currentRatio);
         var guaranteed = below.LatestS!.Value;
         if (below.CurrentRatio == currentRatio)
         {
-            return new OpeningTime(guaranteed, guaranteed, OpeningBasis.Exact, Say(currentRatio, "at a gate"));
+            return new OpeningTime(guaranteed, guaranteed, OpeningBasis.Exact, Say(currentRatio, $"at a gate"));
         }
 
         if (below == _latest[^1])
@@ -127,7 +127,7 @@ public sealed class OperatingGates : IOperatingCurve
         return belowS * Math.Pow(aboveS / belowS, share);
     }
 
-    private static string At(OperatingGate gate, double timeS) => FormattableString.Invariant($"{timeS:0.###} s at {gate.CurrentRatio:0.###} × rating");
+    private static FormattableString At(OperatingGate gate, double timeS) => $"{timeS:0.###} s at {gate.CurrentRatio:0.###} × rating";
 
-    private static string Say(double currentRatio, string what) => FormattableString.Invariant($"{currentRatio:0.###} × rating: {what}");
+    private static FormattableString Say(double currentRatio, FormattableString what) => $"{currentRatio:0.###} × rating: {what}";
 }

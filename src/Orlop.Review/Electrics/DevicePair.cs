@@ -40,7 +40,7 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
     }
 
     /// <summary>The two as the engine takes them; null where the times of one are not known.</summary>
-    public (SeriesDevice Earlier, SeriesDevice Nearer)? Devices => Of(Earlier) is { } earlier && Of(Nearer) is { } nearer ? (earlier, nearer) : null;
+    public (SeriesDevice Earlier, SeriesDevice Nearer)? Devices(ElectricsView view) => Of(view, Earlier) is { } earlier && Of(view, Nearer) is { } nearer ? (earlier, nearer) : null;
 
     /// <summary>
     /// Both are gG fuse-links whose ratings stand as 1.6 to 1 or more: from 16 A the standard promises that the smaller opens first; one below 16 A lets through less still.
@@ -55,8 +55,8 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
 
     private static bool IsFuseLink(Protection device) => device is { Gates: "link-gg", OwnTimes.Count: 0 };
 
-    private static SeriesDevice? Of(Protection device) =>
-        DeviceGates.OnDc(device) is { } gates ? new SeriesDevice(gates, device.RatedA.Value, device.MeltingA2S?.Value, device.ClearingA2S?.Value) : null;
+    private static SeriesDevice? Of(ElectricsView view, Protection device) =>
+        view.GatesOnDc(device) is { } gates ? new SeriesDevice(gates, device.RatedA.Value, device.MeltingA2S?.Value, device.ClearingA2S?.Value) : null;
 
     /// <summary>The greatest bolted fault just behind the nearer device: full battery, every source, cold conductors. Null where there is none to reckon.</summary>
     public double? GreatestA(ElectricsView view, Condition condition)

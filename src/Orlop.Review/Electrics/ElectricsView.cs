@@ -5,6 +5,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
 using Orlop.Electrics.Networks;
+using Orlop.Electrics.Protection;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
@@ -25,6 +26,7 @@ public sealed class ElectricsView
     private readonly ConcurrentDictionary<(string Cable, string Condition), int> _loadedCores = [];
     private readonly ConcurrentDictionary<(string Way, string Condition), int> _loadedInWay = [];
     private readonly ConcurrentDictionary<(string Taker, string Condition), ShortestWay> _ways = [];
+    private readonly ConcurrentDictionary<string, KnownGates> _gates = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, FarEnds> _farEnds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
 
@@ -98,6 +100,11 @@ public sealed class ElectricsView
         SourcesReaching(cable.Cores.SelectMany(core => new[] { core.From.ToString(), core.To.ToString() })).Select(SystemVoltage.NominalV).Max())).NominalV;
 
     private sealed record SystemVolts(double? NominalV);
+
+    private sealed record KnownGates(OperatingGates? Gates);
+
+    /// <summary>The operating times of a fuse or breaker on direct current, looked up once.</summary>
+    internal OperatingGates? GatesOnDc(Protection device) => Cached(_gates, device.Id, () => new KnownGates(DeviceGates.OnDc(device))).Gates;
 
     private sealed record FaultFlows(ImmutableArray<FaultFlow?> Each);
 

@@ -10,10 +10,10 @@ namespace Orlop.Review.Electrics;
 internal sealed record FarEndClearing(Protection Device, FaultClearingResult Result)
 {
     /// <summary>Each device whose times are known, the one that clears it best before the others.</summary>
-    public static ImmutableArray<FarEndClearing> Each(FarEnd end, (HeatedWithstandInput Conductor, double AmpacityA) conductor) =>
+    public static ImmutableArray<FarEndClearing> Each(ElectricsView view, FarEnd end, (HeatedWithstandInput Conductor, double AmpacityA) conductor) =>
     [
         .. from device in end.Before
-           let gates = DeviceGates.OnDc(device)
+           let gates = view.GatesOnDc(device)
            where gates is not null
            let result = FaultClearing.Calculate(new FaultClearingInput
            {

@@ -43,7 +43,7 @@ public static class FaultTable
         }
 
         row = row with { WeakestA = Math.Abs(end.Fault.Fault.CurrentA) };
-        if (FaultedConductor.Of(view, end.Cable, condition, end.ThroughA(end.Edge.Id)) is not { } conductor || FarEndClearing.Each(end, conductor) is not [var best, ..])
+        if (FaultedConductor.Of(view, end.Cable, condition, end.ThroughA(end.Edge.Id)) is not { } conductor || FarEndClearing.Each(view, end, conductor) is not [var best, ..])
         {
             return row;
         }

@@ -74,8 +74,8 @@ public sealed record ProtectionCurves
         double? running = MissingInputs.OfCurrent(view, condition, taker.Id).IsEmpty ? view.Solve(condition, ChargeCase.Normal).LoadA(taker.Id) : null;
         return new ProtectionCurves
         {
-            Devices = [.. last.Before.Select(device => Drawn(device, mostA)).OfType<DeviceCurves>()],
-            WithoutTimes = [.. last.Before.Where(device => DeviceGates.OnDc(device) is null).Select(device => device.Title)],
+            Devices = [.. last.Before.Select(device => Drawn(view, device, mostA)).OfType<DeviceCurves>()],
+            WithoutTimes = [.. last.Before.Where(device => view.GatesOnDc(device) is null).Select(device => device.Title)],
             Conductor = Thinnest(view, ends, condition, mostA),
             Start = StartOf(view, taker, condition, running),
             Overload = OverloadOf(view, taker, condition),
@@ -85,9 +85,9 @@ public sealed record ProtectionCurves
         };
     }
 
-    private static DeviceCurves? Drawn(Protection device, double mostA)
+    private static DeviceCurves? Drawn(ElectricsView view, Protection device, double mostA)
     {
-        if (DeviceGates.OnDc(device) is not { } gates)
+        if (view.GatesOnDc(device) is not { } gates)
         {
             return null;
         }

@@ -45,8 +45,8 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
                 : [new FindingInput(end.Cable.Id, "insulationC", IsMissing: end.Cable.InsulationC is null)]);
         }
 
-        ImmutableArray<FarEndClearing> each = FarEndClearing.Each(end, conductor);
-        FindingInput[] withoutGates = [.. end.Before.Where(device => DeviceGates.OnDc(device) is null).Select(device => new FindingInput(device.Id, "gates", IsMissing: true))];
+        ImmutableArray<FarEndClearing> each = FarEndClearing.Each(view, end, conductor);
+        FindingInput[] withoutGates = [.. end.Before.Where(device => view.GatesOnDc(device) is null).Select(device => new FindingInput(device.Id, "gates", IsMissing: true))];
         if (each.IsEmpty)
         {
             return Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: no operating times are known of {end.Before[^1].Title}, so whether it opens in time cannot be told"), [.. withoutGates]);
@@ -62,7 +62,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
     private Finding Told(ElectricsView view, FarEnd end, Protection device, FaultClearingResult result, Condition condition, string name)
     {
         double fault = end.ThroughA(end.Edge.Id);
-        OperatingGates gates = DeviceGates.OnDc(device)!;
+        OperatingGates gates = view.GatesOnDc(device)!;
         return new Finding
         {
             CheckId = Description.Id,

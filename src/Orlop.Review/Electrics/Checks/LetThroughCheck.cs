@@ -41,7 +41,7 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
             return WithoutFault.Of(view, Description, device.Id, condition, device.Title);
         }
 
-        if (LetThrough(device, greatestA) is not { } through)
+        if (LetThrough(view, device, greatestA) is not { } through)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what it lets through on a hard fault is not known"),
                 [new FindingInput(device.Id, device.Gates is null && device.OwnTimes.Count == 0 ? "gates" : "clearingA2S", IsMissing: true)]);
@@ -73,14 +73,14 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
     private static double Bears(HeatedWithstandInput conductor) =>
         AdiabaticWithstand.LetThroughA2S(conductor.AreaMm2, AdiabaticWithstand.KFactor(conductor.InitialC, conductor.FinalC));
 
-    private static (double A2S, WorkingLine Line)? LetThrough(Protection device, double greatestA)
+    private static (double A2S, WorkingLine Line)? LetThrough(ElectricsView view, Protection device, double greatestA)
     {
         if (device.ClearingA2S is { } typed)
         {
             return (typed.Value, new WorkingLine("It lets through at most", "operating I²t", Energy(typed.Value), typed.Method ?? "its sheet, as typed"));
         }
 
-        if (DeviceGates.OnDc(device) is not { } gates)
+        if (view.GatesOnDc(device) is not { } gates)
         {
             return null;
         }

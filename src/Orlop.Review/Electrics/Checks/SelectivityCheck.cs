@@ -28,7 +28,7 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
     private Finding? Judge(ElectricsView view, DevicePair pair, Condition condition)
     {
         string name = $"{pair.Nearer.Title} behind {pair.Earlier.Title}";
-        if (pair.Devices is not { } devices)
+        if (pair.Devices(view) is not { } devices)
         {
             return Unknown(Description, pair.Nearer.Id, condition.Id, Sentence.Of($"{name}: which opens first cannot be told without the operating times of both"),
                 [.. new[] { pair.Nearer, pair.Earlier }.Where(device => DeviceGates.Of(device) is null).Select(device => new FindingInput(device.Id, "gates", IsMissing: true))]);
