@@ -117,9 +117,18 @@ public sealed class ElectricsView
     internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
         (new NetworkKey(network), string.Join('\n', pairs)), () => new FaultCurrents(FaultCurrent.AtEachIfSound(network, pairs))).Each;
 
-    /// <summary>The weakest fault between each pair of nodes of a network, remembered alike: null where no battery feeds it, none at all when the network has faults.</summary>
-    internal ImmutableArray<FaultFlow?> LeastFaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
-        (new NetworkKey(network), "least", string.Join('\n', pairs)), () => new FaultFlows(FaultCurrent.LeastFlowsIfSound(network, pairs))).Each;
+    /// <summary>
+    /// The weakest fault between each pair of nodes of a network, remembered alike: null where no battery feeds it, none at all when the network has faults. Loads take no part in a fault.
+    /// </summary>
+    internal ImmutableArray<FaultFlow?> LeastFaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs)
+    {
+        Network feeding = network with { Loads = [] };
+        return _memo.Get((new NetworkKey(feeding), "least", string.Join('\n', pairs)), () => new FaultFlows(FaultCurrent.LeastFlowsIfSound(feeding, pairs))).Each;
+    }
+
+    /// <summary>Which of two devices in series opens first at every current, remembered by the two, the greatest fault and what the earlier carries besides.</summary>
+    internal SelectivityResult SelectivityOf(Protection earlier, Protection nearer, SelectivityInput input) =>
+        _memo.Get((earlier, nearer, input.GreatestA, input.BesidesA), () => Selectivity.Between(input));
 
     /// <summary>The far ends of conductors in a condition.</summary>
     internal FarEnds FarEndsIn(Condition condition) => Cached(_farEnds, condition.Id, () => FarEnds.Of(this, condition));

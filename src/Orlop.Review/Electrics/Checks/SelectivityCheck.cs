@@ -45,7 +45,7 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
         }
 
         double besides = Besides(view, pair, condition);
-        SelectivityResult result = Selectivity.Between(new SelectivityInput
+        SelectivityResult result = view.SelectivityOf(pair.Earlier, pair.Nearer, new SelectivityInput
         {
             Subject = pair.Nearer.Id,
             Earlier = devices.Earlier,
@@ -73,7 +73,7 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
             [
                 new WorkingLine("Rating of the nearer", "", A(pair.Nearer.RatedA.Value), "as typed"),
                 new WorkingLine("Rating of the one before", "", A(pair.Earlier.RatedA.Value), "as typed"),
-                new WorkingLine("It carries besides", $"its own current less the nearer's, {In(condition)}; how others' current changes in a fault is left out", A(besidesA), "circuit solved"),
+                new WorkingLine("It carries besides", $"its own current less the nearer's, {In(condition)}, up to a whole ampere; how others' current changes in a fault is left out", A(besidesA), "circuit solved"),
                 .. pair.LeastA is { } least ? new[] { new WorkingLine("Weakest fault behind the nearer", "lowest battery, hot conductors, at the far end", A(least), "as in the check that a fault opens its device") } : [],
                 new WorkingLine("Greatest fault behind the nearer", "full battery, every source, cold conductors", A(greatestA), "as in the check of breaking capacity"),
                 .. pair.IsPromised ? new[] { new WorkingLine("Promised by their standard", "both are gG fuse-links, and the one before is at least 1.6 times the nearer", null, DevicePair.PromiseSource, IsFromMemory: true) } : [],
@@ -125,10 +125,11 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
     private static SelectivityBand? FirstLost(DevicePair pair, SelectivityResult result) =>
         result.Bands.FirstOrDefault(band => !IsFirst(band.Status) && band.ToA > (pair.LeastA ?? 0));
 
+    // Up to a whole ampere: more besides only brings the earlier device sooner, and a small change of a load asks for nothing anew.
     private static double Besides(ElectricsView view, DevicePair pair, Condition condition)
     {
         SolvedNetwork normal = view.Solve(condition, ChargeCase.Normal);
-        return normal.BranchA(pair.Earlier.Id) is { } all && normal.BranchA(pair.Nearer.Id) is { } own ? Math.Max(0, Math.Abs(all) - Math.Abs(own)) : 0;
+        return normal.BranchA(pair.Earlier.Id) is { } all && normal.BranchA(pair.Nearer.Id) is { } own ? Math.Ceiling(Math.Max(0, Math.Abs(all) - Math.Abs(own))) : 0;
     }
 
     private static bool IsFirst(SelectivityStatus status) => status is SelectivityStatus.NearerFirst or SelectivityStatus.NearerFirstAsDrawn or SelectivityStatus.NeitherMustOpen;
