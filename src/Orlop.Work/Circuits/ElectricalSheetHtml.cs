@@ -1,4 +1,3 @@
-using System.Globalization;
 using Orlop.Drawings.Paper;
 using Orlop.Work.Paper;
 
@@ -18,14 +17,10 @@ public static class ElectricalSheetHtml
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(options);
         HtmlText html = new();
-        string date = options.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        string date = PaperPage.Date(options);
         string about = sheet.Alteration is { } alteration ? $"with {alteration.Title}, drafted" : "as built";
-        string foot = $"{sheet.BoatTitle} · {about} · {date}{(options.Revision is { Length: > 0 } revision ? $" · revision {revision}" : "")} · {TitleBlock.Caution}";
-        html.Markup("<!doctype html>\n").Open("html", ("lang", "en")).Open("head")
-            .Void("meta", ("charset", "utf-8")).Void("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"))
-            .Put("title", $"Electrical pages: {sheet.BoatTitle}, {about}")
-            .Open("style").Markup(PackStyle.For(options, foot)).Close().Close()
-            .Open("body").Open("main", ("class", "stability electrical"));
+        string foot = $"{sheet.BoatTitle} · {about} · {date}{PaperPage.Revision(options, " · ")} · {TitleBlock.Caution}";
+        PaperPage.Begin(html, $"Electrical pages: {sheet.BoatTitle}, {about}", foot, options, "stability electrical");
         Head(html, sheet, about, date, options);
         PackText text = new(options);
         CircuitListPages.Write(html, sheet, text);
@@ -33,37 +28,22 @@ public static class ElectricalSheetHtml
         WiringPages.Write(html, sheet, options);
         ProtectionPages.Write(html, sheet, options);
         IsolationSheetPages.Write(html, sheet);
-        return html.Close().Close().Close().ToString();
+        return PaperPage.End(html);
     }
 
     /// <summary>Writes the pages into a folder, which is made if needed. Gives back the file.</summary>
-    public static string Write(ElectricalSheet sheet, PaperOptions options, string folder)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(folder);
-        string html = Render(sheet, options);
-        Directory.CreateDirectory(folder);
-        string file = Path.Combine(folder, FileName);
-        File.WriteAllText(file, html);
-        return file;
-    }
+    public static string Write(ElectricalSheet sheet, PaperOptions options, string folder) => PaperPage.Write(Render(sheet, options), folder, FileName);
 
     private static void Head(HtmlText html, ElectricalSheet sheet, string about, string date, PaperOptions options)
     {
-        html.Put("h1", "Electrical pages").Open("table", ("class", "title")).Open("tbody");
-        (string Name, string Value)[] rows =
-        [
+        html.Put("h1", "Electrical pages");
+        PaperPage.Title(
+            html,
             ("Boat", sheet.BoatTitle),
             ("Is", about),
             ("In", sheet.Condition is { } condition ? $"currents, voltages and faults: {condition.Title}" : "no condition: currents, voltages and faults cannot be told"),
-            ("Date", $"{date}{(options.Revision is { Length: > 0 } revision ? $", revision {revision}" : "")}"),
-            ("Mind", TitleBlock.Caution),
-        ];
-        foreach ((string name, string value) in rows)
-        {
-            html.Open("tr").Put("th", name, ("scope", "row")).Put("td", value).Close();
-        }
-
-        html.Close().Close();
+            ("Date", $"{date}{PaperPage.Revision(options, ", ")}"),
+            ("Mind", TitleBlock.Caution));
         html.Open("div", ("class", "caution"), ("role", "note")).Put("b", "Electric shock, fire.").Text($" {Caution}").Close();
     }
 }

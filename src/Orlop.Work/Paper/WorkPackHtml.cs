@@ -1,4 +1,3 @@
-using System.Globalization;
 using Orlop.Drawings.Paper;
 using Orlop.Review;
 using Orlop.Review.Stability;
@@ -18,11 +17,7 @@ public static class WorkPackHtml
         PackText text = new(options);
         HtmlText html = new();
         string title = $"Work pack: {pack.Alteration.Title}, {pack.BoatTitle}";
-        html.Markup("<!doctype html>\n").Open("html", ("lang", "en")).Open("head")
-            .Void("meta", ("charset", "utf-8")).Void("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"))
-            .Put("title", title)
-            .Open("style").Markup(PackStyle.For(options, Foot(pack, options))).Close().Close()
-            .Open("body").Open("main");
+        PaperPage.Begin(html, title, Foot(pack, options), options);
         Head(html, pack, options);
         Parts(html, pack);
         BringPages.Write(html, pack, text);
@@ -33,7 +28,7 @@ public static class WorkPackHtml
         SourcePage.Write(html, pack);
         DiagramPages.Write(html, pack, options);
         LabelPages.Write(html, pack, options);
-        return html.Close().Close().Close().ToString();
+        return PaperPage.End(html);
     }
 
     /// <summary>An engine that reviews stability alone.</summary>
@@ -56,29 +51,17 @@ public static class WorkPackHtml
         html.Close();
     }
 
-    private static string Date(PaperOptions options) => options.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private static string Revision(PaperOptions options, string before) => options.Revision is { Length: > 0 } revision ? $"{before}revision {revision}" : "";
-
     private static string Foot(WorkPack pack, PaperOptions options) =>
-        $"{pack.BoatTitle} · {pack.Alteration.Title} · {Date(options)}{Revision(options, " · ")} · {TitleBlock.Caution}";
+        $"{pack.BoatTitle} · {pack.Alteration.Title} · {PaperPage.Date(options)}{PaperPage.Revision(options, " · ")} · {TitleBlock.Caution}";
 
     private static void Head(HtmlText html, WorkPack pack, PaperOptions options)
     {
         html.Put("h1", $"Work pack: {pack.Alteration.Title}");
-        html.Open("table", ("class", "title")).Open("tbody");
-        (string Name, string Value)[] rows =
-        [
-            ("Boat", pack.BoatTitle), ("Why", pack.Alteration.Purpose ?? "not said"), ("Date", $"{Date(options)}{Revision(options, ", ")}"),
+        PaperPage.Title(
+            html,
+            ("Boat", pack.BoatTitle), ("Why", pack.Alteration.Purpose ?? "not said"), ("Date", $"{PaperPage.Date(options)}{PaperPage.Revision(options, ", ")}"),
             ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDoneOn(options.On))} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
-            ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."),
-        ];
-        foreach ((string name, string value) in rows)
-        {
-            html.Open("tr").Put("th", name, ("scope", "row")).Put("td", value).Close();
-        }
-
-        html.Close().Close();
+            ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."));
         if (!pack.Clashes.IsEmpty)
         {
             html.Open("div", ("class", "caution")).Put("b", "Do not start.").Text($" The boat has changed since this was drafted: {string.Join("; ", pack.Clashes.Select(clash => clash.Id))}. Settle that first and print again.").Close();
