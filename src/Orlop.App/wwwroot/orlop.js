@@ -38,10 +38,11 @@ export function goToField(id) {
 
 // Where the sheet, the chain or the alteration stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
 // It waits until the page has ended its own scrolling to the top. The head of a sheet stays at the top of the window as one scrolls through the sheet: where the
-// sheet itself begins is what counts.
+// sheet itself begins is what counts. Who has gone on meanwhile, to a field or a button, is not pulled back.
 const AFTER_TURN_MS = 150;
 function bringIntoView(title) {
   if (title?.id === "sheet-title" || title?.id === "chain-title") setTimeout(() => {
+    if (document.activeElement !== title) return;
     const begins = (title.id === "sheet-title" && title.closest(".side")) || title;
     begins.scrollTop = 0;
     const { top } = begins.getBoundingClientRect();
