@@ -65,6 +65,10 @@ public sealed class Memo(int capacity = 4096)
         }
     }
 
+    /// <summary>The result for a key is there and need not be computed.</summary>
+    public bool Knows<T>(object key)
+        where T : class => _entries.TryGetValue((typeof(T), key), out Entry? entry) && entry.Value.IsValueCreated;
+
     private T Computed<T>(Func<T> compute)
         where T : class
     {

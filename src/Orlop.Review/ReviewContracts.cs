@@ -55,6 +55,9 @@ public sealed record ReviewResult
     /// <summary>All findings, paired, in the order of the screen: new trouble, worse, unknown, as before, better, holds, gone.</summary>
     public required ImmutableArray<PairedFinding> Findings { get; init; }
 
+    /// <summary>Checks that are still being worked out: their findings are of the review before. Empty in a whole review.</summary>
+    public ImmutableHashSet<string> Waiting { get; init; } = [];
+
     /// <summary>How many finding groups of the boat as altered have this verdict.</summary>
     public int Count(Verdict verdict) => Findings.Count(finding => finding.After is { } after && after.Worst.Verdict == verdict);
 }

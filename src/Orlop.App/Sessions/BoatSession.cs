@@ -210,7 +210,7 @@ public sealed class BoatSession : IDisposable
         string? failure = null;
         try
         {
-            review = moment.Draft is { } draft ? Engine.Review(moment.AsBuilt, draft, token) : Engine.Review(moment.AsBuilt, token);
+            review = Engine.Review(moment.AsBuilt, moment.Draft, new ReviewStages(moment.Review, stage => Show(now => now with { Review = stage }, token)), token);
         }
         catch (OperationCanceledException)
         {
@@ -221,6 +221,11 @@ public sealed class BoatSession : IDisposable
             failure = $"The review could not be finished: {fault.Message} The findings shown are of an earlier revision; undo the last edit or correct it.";
         }
 
+        Show(now => now with { Review = review ?? now.Review, IsReviewing = false, ReviewFailure = failure }, token);
+    }
+
+    private void Show(Func<BoatSnapshot, BoatSnapshot> become, CancellationToken token)
+    {
         lock (_gate)
         {
             if (token.IsCancellationRequested)
@@ -228,7 +233,7 @@ public sealed class BoatSession : IDisposable
                 return;
             }
 
-            Volatile.Write(ref _now, _now with { Review = review ?? _now.Review, IsReviewing = false, ReviewFailure = failure });
+            Volatile.Write(ref _now, become(_now));
         }
 
         Changed?.Invoke();

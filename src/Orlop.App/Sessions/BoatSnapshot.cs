@@ -21,11 +21,14 @@ public sealed record BoatSnapshot
     /// <summary>Edits of the open draft that no longer fit the boat as built.</summary>
     public IReadOnlyList<Clash> Clashes { get; init; } = [];
 
-    /// <summary>The newest review that is ready; it may be of an earlier moment while <see cref="IsReviewing"/>.</summary>
+    /// <summary>The newest review that is ready; while <see cref="IsReviewing"/> it may be of an earlier moment, or a stage of the newest.</summary>
     public ReviewResult? Review { get; init; }
 
     /// <summary>A review of this moment is being worked out.</summary>
     public bool IsReviewing { get; init; }
+
+    /// <summary>The review is of an earlier moment; of a stage of the newest, what waits is told by <see cref="ReviewResult.Waiting"/>.</summary>
+    public bool IsReviewOld => Review is not null && (ReviewFailure is not null || !ReferenceEquals(Review.AsBuilt, AsBuilt) || Review.AlterationId != Draft?.Id);
 
     /// <summary>The last review could not be finished, and why.</summary>
     public string? ReviewFailure { get; init; }

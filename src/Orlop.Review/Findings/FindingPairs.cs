@@ -12,17 +12,19 @@ public static class FindingPairs
     public static ImmutableArray<PairedFinding> Of(IEnumerable<Finding> before, IEnumerable<Finding> after)
     {
         Dictionary<(string Check, string Subject), FindingGroup> was = Groups(before), becomes = Groups(after);
-        return
-        [
-            .. was.Keys.Union(becomes.Keys)
-                .Select(key => Pair(key.Check, key.Subject, was.GetValueOrDefault(key), becomes.GetValueOrDefault(key)))
-                .OrderBy(pair => pair.Change)
-                .ThenByDescending(pair => Verdicts.Weight(pair.Shown.Verdict))
-                .ThenByDescending(pair => Verdicts.GravityOf(pair.Shown))
-                .ThenBy(pair => pair.CheckId, StringComparer.Ordinal)
-                .ThenBy(pair => pair.SubjectId, StringComparer.Ordinal),
-        ];
+        return InOrder(was.Keys.Union(becomes.Keys)
+            .Select(key => Pair(key.Check, key.Subject, was.GetValueOrDefault(key), becomes.GetValueOrDefault(key))));
     }
+
+    /// <summary>Pairs in the order they are shown.</summary>
+    internal static ImmutableArray<PairedFinding> InOrder(IEnumerable<PairedFinding> pairs) =>
+    [
+        .. pairs.OrderBy(pair => pair.Change)
+            .ThenByDescending(pair => Verdicts.Weight(pair.Shown.Verdict))
+            .ThenByDescending(pair => Verdicts.GravityOf(pair.Shown))
+            .ThenBy(pair => pair.CheckId, StringComparer.Ordinal)
+            .ThenBy(pair => pair.SubjectId, StringComparer.Ordinal),
+    ];
 
     private static Dictionary<(string Check, string Subject), FindingGroup> Groups(IEnumerable<Finding> findings) => findings
         .GroupBy(finding => (finding.CheckId, finding.SubjectId))
