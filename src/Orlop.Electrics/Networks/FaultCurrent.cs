@@ -21,11 +21,6 @@ public sealed record FaultConditions(bool IsHot, bool CountsLimitedSources)
 /// <param name="LimitedA">What limited sources and converters add at their limits.</param>
 public sealed record FaultCurrentResult(double CurrentA, double OpenCircuitV, double SourceOhm, double LimitedA);
 
-/// <summary>A fault, and what flows to it on which way.</summary>
-/// <param name="Fault">The fault itself.</param>
-/// <param name="BranchA">Current of each conductor and contact during it, by id, positive from its first end; none for a contact without resistance, whose two nodes are one.</param>
-public sealed record FaultFlow(FaultCurrentResult Fault, IReadOnlyDictionary<string, double> BranchA);
-
 /// <summary>
 /// Prospective short-circuit current by the theorem of Thévenin: loads removed, batteries behind their internal resistance, limited
 /// sources and converters as currents (a converter's limit is its rated power over its output voltage). Steady state, no inductance.
@@ -54,44 +49,7 @@ public static class FaultCurrent
             throw new ArgumentException(preventing?.Message, nameof(network));
         }
 
-        return Study(wiring, faults, conditions);
+        var prepared = new PreparedFaults(wiring, conditions ?? FaultConditions.Greatest);
+        return [.. faults.Select(fault => prepared.Between(fault.PlusNode, fault.MinusNode))];
     }
-
-    /// <summary>The same as <see cref="AtEach"/>; nothing at all when <see cref="NetworkCheck"/> finds any fault in the network.</summary>
-    /// <exception cref="ArgumentException">A node is not in the network.</exception>
-    public static ImmutableArray<FaultCurrentResult?> AtEachIfSound(
-        Network network, IReadOnlyList<(string PlusNode, string MinusNode)> faults, FaultConditions? conditions = null)
-    {
-        ArgumentNullException.ThrowIfNull(faults);
-        var (found, wiring) = NetworkCheck.Examine(network);
-        return found.IsEmpty && wiring is not null ? Study(wiring, faults, conditions) : [];
-    }
-
-    /// <summary>
-    /// The weakest fault between each pair of nodes, batteries alone and conductors hot, with what flows where; null for a pair that is one node or that no battery feeds. Nothing at all
-    /// when <see cref="NetworkCheck"/> finds any fault in the network. Give the batteries their lowest voltage.
-    /// </summary>
-    /// <exception cref="ArgumentException">A node is not in the network.</exception>
-    public static ImmutableArray<FaultFlow?> LeastFlowsIfSound(Network network, IReadOnlyList<(string PlusNode, string MinusNode)> faults)
-    {
-        ArgumentNullException.ThrowIfNull(faults);
-        var (found, wiring) = NetworkCheck.Examine(network);
-        if (!found.IsEmpty || wiring is null)
-        {
-            return [];
-        }
-
-        var study = new FaultStudy(wiring, FaultConditions.Least);
-        return [.. faults.Select(fault => study.FlowBetween(Junction(wiring, fault.PlusNode), Junction(wiring, fault.MinusNode)))];
-    }
-
-    private static ImmutableArray<FaultCurrentResult?> Study(Wiring wiring, IReadOnlyList<(string PlusNode, string MinusNode)> faults, FaultConditions? conditions)
-    {
-        var study = new FaultStudy(wiring, conditions ?? FaultConditions.Greatest);
-        return [.. faults.Select(f => study.Between(Junction(wiring, f.PlusNode), Junction(wiring, f.MinusNode)))];
-    }
-
-    private static int Junction(Wiring wiring, string node) => wiring.Find(node) is { } number
-        ? wiring.JunctionOfNode[number]
-        : throw new ArgumentException($"Node '{node}' is not in the network.", nameof(node));
 }

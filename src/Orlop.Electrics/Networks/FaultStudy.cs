@@ -9,6 +9,7 @@ internal sealed class FaultStudy
     private readonly Lazy<LinearNetwork> _everySource;
     private readonly double[] _limitA;
     private readonly double[] _conductanceS;
+    private readonly Lazy<Dictionary<string, int>> _branchOf;
 
     public FaultStudy(Wiring wiring, FaultConditions conditions)
     {
@@ -17,6 +18,7 @@ internal sealed class FaultStudy
         _limitA = [.. wiring.LimitedSources.Select(s => s.LimitA), .. wiring.Converters.Select(c => c.RatedW / c.OutputV)];
         var (conductanceS, emfV) = Elements();
         _conductanceS = conductanceS;
+        _branchOf = new Lazy<Dictionary<string, int>>(BranchOf);
         var firstLimited = wiring.Start(BranchKind.LimitedSource);
         _batteriesOnly = new LinearNetwork(wiring, conductanceS[..firstLimited], emfV[..firstLimited]);
         _everySource = new Lazy<LinearNetwork>(() => new LinearNetwork(wiring, conductanceS, emfV));
@@ -49,19 +51,20 @@ internal sealed class FaultStudy
         var response = _batteriesOnly.UnitResponse(plus, minus);
         var (sourceOhm, openV) = (response[plus] - response[minus], _batteriesOnly.OpenV[plus] - _batteriesOnly.OpenV[minus]);
         var currentA = openV / sourceOhm;
-        Dictionary<string, double> branchA = new(StringComparer.Ordinal);
-        for (var k = 0; k < _wiring.Start(BranchKind.Battery); k++)
+        var branchA = new double[_wiring.Start(BranchKind.Battery)];
+        for (var k = 0; k < branchA.Length; k++)
         {
             var (a, b) = (_wiring.Branches[k].A, _wiring.Branches[k].B);
-            if (a != b)
-            {
-                var voltageV = _batteriesOnly.OpenV[a] - _batteriesOnly.OpenV[b] - (currentA * (response[a] - response[b]));
-                branchA[k < _wiring.Conductors.Length ? _wiring.Conductors[k].Id : _wiring.Contacts[k - _wiring.Conductors.Length].Id] = voltageV * _conductanceS[k];
-            }
+            branchA[k] = a == b ? 0 : (_batteriesOnly.OpenV[a] - _batteriesOnly.OpenV[b] - (currentA * (response[a] - response[b]))) * _conductanceS[k];
         }
 
-        return new FaultFlow(new FaultCurrentResult(currentA, openV, sourceOhm, 0), branchA);
+        return new FaultFlow(new FaultCurrentResult(currentA, openV, sourceOhm, 0), _branchOf.Value, branchA);
     }
+
+    private Dictionary<string, int> BranchOf() => _wiring.Conductors.Select(conductor => conductor.Id).Concat(_wiring.Contacts.Select(contact => contact.Id))
+        .Select((id, branch) => (id, branch))
+        .Where(item => _wiring.Branches[item.branch].A != _wiring.Branches[item.branch].B)
+        .ToDictionary(item => item.id, item => item.branch, StringComparer.Ordinal);
 
     private FaultCurrentResult FedByBatteries(int plus, int minus)
     {

@@ -69,8 +69,17 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
 
         string[] nodes = [.. Nearer.TerminalNames.Select(name => Nearer.At(name).ToString())];
         ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. network.Batteries.SelectMany(battery => nodes.Where(node => HasNode(network, node)).Select(node => (node, battery.Minus)))]);
-        return faults.OfType<FaultCurrentResult>().Select(fault => Math.Abs(fault.CurrentA)).DefaultIfEmpty(0).Max() is var most and > 0 ? most : null;
+        return faults.OfType<FaultCurrentResult>().Select(fault => Math.Abs(fault.CurrentA)).DefaultIfEmpty(0).Max() is var most and > 0 ? ToFigures(most) : null;
     }
+
+    // The last bits of a solution move with every other conductor of the network; they ask for nothing anew.
+    private static double ToFigures(double currentA)
+    {
+        double unit = Math.Pow(10, Math.Floor(Math.Log10(currentA)) - FigureCount + 1);
+        return Math.Round(currentA / unit) * unit;
+    }
+
+    private const int FigureCount = 8;
 
     private static bool HasNode(Network network, string node) => network.Contacts.Any(contact => contact.A == node || contact.B == node);
 }

@@ -106,25 +106,24 @@ public sealed class ElectricsView
     /// <summary>The operating times of a fuse or breaker on direct current, looked up once.</summary>
     internal OperatingGates? GatesOnDc(Protection device) => Cached(_gates, device.Id, () => new KnownGates(DeviceGates.OnDc(device))).Gates;
 
-    private sealed record FaultFlows(ImmutableArray<FaultFlow?> Each);
-
-    private sealed record FaultCurrents(ImmutableArray<FaultCurrentResult?> Each);
+    private sealed record Faults(PreparedFaults? Prepared);
 
     /// <summary>
-    /// Greatest bolted fault current between each pair of nodes of a network, remembered by its content, which conditions share: null where the two are
-    /// joined, none at all when the network has faults.
+    /// Greatest bolted fault current between each pair of nodes of a network: null where the two are joined, none at all when the network has faults. Remembered by the network's content, which
+    /// conditions share.
     /// </summary>
-    internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs) => _memo.Get(
-        (new NetworkKey(network), string.Join('\n', pairs)), () => new FaultCurrents(FaultCurrent.AtEachIfSound(network, pairs))).Each;
+    internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IEnumerable<(string Plus, string Minus)> pairs) =>
+        Prepared(network, FaultConditions.Greatest) is { } faults ? [.. pairs.Select(pair => faults.Between(pair.Plus, pair.Minus))] : [];
 
-    /// <summary>
-    /// The weakest fault between each pair of nodes of a network, remembered alike: null where no battery feeds it, none at all when the network has faults. Loads take no part in a fault.
-    /// </summary>
-    internal ImmutableArray<FaultFlow?> LeastFaultsIn(Network network, IReadOnlyList<(string Plus, string Minus)> pairs)
+    /// <summary>The weakest faults in a network, remembered alike; null when it has faults. Loads take no part in a fault.</summary>
+    internal PreparedFaults? LeastFaultsIn(Network network) => Prepared(network, FaultConditions.Least);
+
+    // The same object is found by reference; another of the same content by its key.
+    private PreparedFaults? Prepared(Network network, FaultConditions conditions) => _memo.Get((network, conditions), () =>
     {
         Network feeding = network with { Loads = [] };
-        return _memo.Get((new NetworkKey(feeding), "least", string.Join('\n', pairs)), () => new FaultFlows(FaultCurrent.LeastFlowsIfSound(feeding, pairs))).Each;
-    }
+        return _memo.Get((new NetworkKey(feeding), conditions), () => new Faults(PreparedFaults.OfSound(feeding, conditions)));
+    }).Prepared;
 
     /// <summary>Which of two devices in series opens first at every current, remembered by the two, the greatest fault and what the earlier carries besides.</summary>
     internal SelectivityResult SelectivityOf(Protection earlier, Protection nearer, SelectivityInput input) =>

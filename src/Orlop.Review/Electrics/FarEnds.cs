@@ -18,7 +18,7 @@ namespace Orlop.Review.Electrics;
 internal sealed record FarEnd(WiringEdge Edge, Cable Cable, string NearNode, string PlusNode, string MinusNode, ImmutableArray<Protection> Before, ImmutableArray<string> WayIds, FaultFlow? Fault)
 {
     /// <summary>What flows in an element on the way to the fault, A; all of it where that element has no resistance.</summary>
-    public double ThroughA(string elementId) => Math.Abs(Fault!.BranchA.TryGetValue(elementId, out double currentA) ? currentA : Fault.Fault.CurrentA);
+    public double ThroughA(string elementId) => Math.Abs(Fault!.BranchA(elementId) ?? Fault.Fault.CurrentA);
 }
 
 /// <summary>
@@ -41,14 +41,10 @@ internal sealed class FarEnds
     {
         FarEnds ends = new();
         SolvedNetwork lowest = view.Solve(condition, ChargeCase.Lowest);
-        foreach (IGrouping<Network?, Place> places in Places(view, condition).GroupBy(place => lowest.NetworkOf(place.Edge.Id)))
+        foreach (Place place in Places(view, condition))
         {
-            Place[] each = [.. places];
-            ImmutableArray<FaultFlow?> flows = places.Key is { } network ? view.LeastFaultsIn(network, [.. each.Select(place => (place.Plus, place.Minus))]) : [];
-            for (int k = 0; k < each.Length; k++)
-            {
-                ends._byEdge[each[k].Edge.Id] = new FarEnd(each[k].Edge, (Cable)each[k].Edge.Owner, each[k].Edge.Other(each[k].Plus), each[k].Plus, each[k].Minus, each[k].Before, each[k].WayIds, flows.IsEmpty ? null : flows[k]);
-            }
+            FaultFlow? flow = lowest.NetworkOf(place.Edge.Id) is { } network ? view.LeastFaultsIn(network)?.FlowBetween(place.Plus, place.Minus) : null;
+            ends._byEdge[place.Edge.Id] = new FarEnd(place.Edge, (Cable)place.Edge.Owner, place.Edge.Other(place.Plus), place.Plus, place.Minus, place.Before, place.WayIds, flow);
         }
 
         return ends;
