@@ -78,7 +78,7 @@ public sealed class ElectricsView
 
     /// <summary>The shortest way from a source to a taker in a condition.</summary>
     internal ShortestWay WayTo(Part taker, Condition condition) => Cached(_ways, (taker.Id, condition.Id), () => _memo.Get(
-        (Wiring, _things.Supplying, taker.Id, Poles.Taking(taker)?.Plus, Poles.Taking(taker)?.Minus, condition.Id), () => ShortestWay.Of(Chain.Trace(Boat, Wiring, taker, condition.Id))));
+        (_things.ShapeIn(Wiring, condition.Id), taker.Id), () => ShortestWay.Of(Chain.Trace(Boat, Wiring, taker, condition.Id))));
 
     /// <summary>The source at the end of the shortest way from a load in a condition; null when none feeds it.</summary>
     internal Part? SourceOf(ElectricLoad load, Condition condition) => WayTo(load, condition).SourceId is { } id ? Boat.Find<Part>(id) : null;
