@@ -17,8 +17,8 @@ internal static class IsolationJson
     {
         IsolationResult? plan = IsolationPlans.Plan(boat, thingId);
         IsolationView words = IsolationView.Of(boat, thingId);
-        string? tryAt = plan is null ? null : ProvingPoints.TryMeterAt(boat, plan);
-        PointVoltage? tried = tryAt is { } live ? PointVoltage.At(boat, Wiring.Of(boat), live) : null;
+        LivePoint? tryAt = plan is null ? null : ProvingPoints.TryMeterAt(boat, plan);
+        PointVoltage? tried = tryAt is { } live ? PointVoltage.At(boat, Wiring.Of(boat), live.Node) : null;
         return new JsonObject
         {
             ["isolationFormat"] = FormatVersion,
@@ -40,8 +40,8 @@ internal static class IsolationJson
                 ["beforeV"] = proof.NominalV,
                 ["standsFor"] = List(proof.StandsFor, node => node),
             }),
-            ["tryMeterAt"] = tryAt,
-            ["tryMeter"] = tried is null ? null : new JsonObject { ["meter"] = Meter(tried.IsAc), ["readsV"] = tried.NominalV },
+            ["tryMeterAt"] = tryAt?.Node,
+            ["tryMeter"] = tried is null ? null : new JsonObject { ["against"] = tryAt!.OtherNode, ["meter"] = Meter(tried.IsAc), ["readsV"] = tried.NominalV },
             ["cannotBeMadeDead"] = List(plan?.CannotBeMadeDead ?? [], node => new JsonObject { ["at"] = node.Node, ["source"] = node.SourceId, ["because"] = node.Because }),
             ["caution"] = IsolationView.Caution,
         }.ToJsonString(JsonOutput.Options);

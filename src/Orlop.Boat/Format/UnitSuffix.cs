@@ -21,6 +21,7 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
         new("Year", "", "a year"),
         new("PerW", "1/W", "per watt"),
         new("Ohm", "ohm", "ohms"),
+        new("A2S", "A2s", "ampere squared seconds"),
         new("Mm2", "mm2", "square millimetres"),
         new("Deg", "deg", "degrees of angle"),
         new("Mm", "mm", "millimetres"),

@@ -22,6 +22,9 @@ public sealed record StockItem : Thing
     [Description("Rating, for a fuse, plug or device."), Allowed(0.05, 5000)]
     public Quantity? RatedA { get; init; }
 
+    [Description("Shape or key of a plug, in the words that the plug on board has.")]
+    public string? Keying { get; init; }
+
     [Description("How it is made off, for a termination.")]
     public TerminationMeans? Means { get; init; }
 

@@ -85,11 +85,6 @@ public static class Units
         ? dimension
         : throw new ArgumentOutOfRangeException(nameof(suffix), suffix, $"Not a unit suffix; allowed: {string.Join(", ", BySuffix.Keys.Order(StringComparer.Ordinal))}.");
 
-    /// <summary>The longest suffix that a property's name ends in (<c>MassKgPerM</c> has KgPerM), or null.</summary>
-    public static string? SuffixOf(string propertyName) => BySuffix.Keys
-        .Where(suffix => propertyName.EndsWith(suffix, StringComparison.Ordinal))
-        .MaxBy(suffix => suffix.Length);
-
     private static IEnumerable<Dimension> All()
     {
         Unit[] lengthsInMm = [.. Lengths.Select(unit => unit.InSmaller(1000))];
@@ -135,7 +130,7 @@ public static class Units
         yield return Plain("KgM", "a moment of a mass", "200 kg·m or 1450 lb·ft", 3, KilogramMetre, MassPoundFoot);
         yield return Plain("KgMPerCm", "a moment per centimetre of trim", "60 kg·m/cm or 1100 lb·ft/in", 3, KilogramMetrePerCentimetre, PoundFootPerInch);
         yield return Same("PerW", "a loss coefficient", "0.00002 1/W", [PerWatt], new(3, PerWatt));
-        yield return Same("A2S", "a let-through (I²t)", "12000 A²s", [AmpereSquaredSecond, new("kA²s", 1_000_000, symbols: "kA2s")], new(3, AmpereSquaredSecond));
+        yield return Same("A2S", "a let-through (I²t)", "12000 A²s", [AmpereSquaredSecond], new(3, AmpereSquaredSecond));
     }
 
     private static Dimension Plain(string suffix, string name, string examples, int significantCount, Unit metric, Unit us, params Unit[] more) =>

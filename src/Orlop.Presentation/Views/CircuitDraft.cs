@@ -2,6 +2,7 @@ using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Chains;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 
@@ -115,8 +116,9 @@ public sealed class CircuitDraft
     }
 
     /// <summary>The plan, or null with a refusal for each field that cannot be used.</summary>
-    public CircuitPlan? Plan(DisplayUnits units, CultureInfo culture)
+    public CircuitPlan? Plan(BoatModel boat, DisplayUnits units, CultureInfo culture)
     {
+        ArgumentNullException.ThrowIfNull(boat);
         _refusals.Clear();
         Quantity? Read(string field, string text, string suffix, bool isNeeded)
         {
@@ -153,12 +155,7 @@ public sealed class CircuitDraft
         bool isPower = !QuantityIs(Draws, "A", units, culture);
         Quantity? draws = Read(nameof(Draws), Draws, isPower ? "W" : "A", true);
         Terminal from = End(nameof(From), From), back = End(nameof(Return), Return);
-        if (from.Name is TerminalNames.Minus or TerminalNames.OutMinus && back.Name is TerminalNames.Plus or TerminalNames.OutPlus)
-        {
-            _refusals[nameof(From)] = "This is a minus terminal, and the minus goes back to a plus: the circuit would be the wrong way round. Choose a plus terminal or a bar.";
-            _refusals[nameof(Return)] = "This is a plus terminal. Choose a minus terminal or a bar.";
-        }
-
+        RefuseWrongPoles(boat, from, back);
         Quantity? startRatio = Read(nameof(StartRatio), StartRatio, "Ratio", false);
         CircuitPlan plan = new()
         {
@@ -184,6 +181,26 @@ public sealed class CircuitDraft
             Way = Way.Length == 0 ? null : Way,
         };
         return _refusals.Count == 0 ? plan : null;
+    }
+
+    // What is joined to a plus alone gives current and takes none back; the other way round it is the same.
+    private void RefuseWrongPoles(BoatModel boat, Terminal from, Terminal back)
+    {
+        Wiring wiring = Wiring.Of(boat);
+        if (_refusals.ContainsKey(nameof(From)) || _refusals.ContainsKey(nameof(Return)))
+        {
+            return;
+        }
+
+        if (PolesReached.From(boat, wiring, from.ToString()) is { Plus: [], Minus: [var minusOf, ..] })
+        {
+            _refusals[nameof(From)] = $"This is joined to the minus of {minusOf.Title}: the circuit would be the wrong way round. Choose a plus terminal or a bar that one feeds.";
+        }
+
+        if (PolesReached.From(boat, wiring, back.ToString()) is { Plus: [var plusOf, ..], Minus: [] })
+        {
+            _refusals[nameof(Return)] = $"This is joined to the plus of {plusOf.Title}: no current comes back that way. Choose a minus terminal or a minus bar.";
+        }
     }
 
     private static bool QuantityIs(string text, string suffix, DisplayUnits units, CultureInfo culture) =>

@@ -1,5 +1,6 @@
 using Orlop.Boat.Format;
 using Orlop.Electrics.Protection;
+using Orlop.Presentation.Words;
 
 namespace Orlop.Presentation.Views;
 
@@ -9,7 +10,7 @@ public static class FieldWords
     /// <summary>The field's label in the words of the trade, with the noun that its unit stands for: "Rated current", "Nominal voltage".</summary>
     public static string Label(FieldSchema field)
     {
-        if (TradeLabel(field.Name) is { } label)
+        if ((field.Name == "means" ? MeansLabel(field) : TradeLabel(field.Name)) is { } label)
         {
             return label;
         }
@@ -26,17 +27,7 @@ public static class FieldWords
     public static IReadOnlyList<string> Known(FieldSchema field) => IsGates(field) ? OperatingGateTable.CurveIds : [];
 
     /// <summary>A known text of a field in plain words: "Strip fuse SF51 (ISO 8820-5)".</summary>
-    public static string OfKnown(FieldSchema field, string text) => !IsGates(field) ? text : text switch
-    {
-        "blade-type-c" => "Blade fuse, type C (ISO 8820-3)",
-        "strip-sf30" => "Strip fuse SF30 (ISO 8820-5)",
-        "strip-sf51" => "Strip fuse SF51 (ISO 8820-5)",
-        "link-gg" => "Fuse-link gG (IEC 60269-1)",
-        "breaker-b" => "Breaker, type B (IEC 60898-1)",
-        "breaker-c" => "Breaker, type C (IEC 60898-1)",
-        "breaker-d" => "Breaker, type D (IEC 60898-1)",
-        _ => text,
-    };
+    public static string OfKnown(FieldSchema field, string text) => IsGates(field) ? Wording.OfGates(text) : text;
 
     /// <summary>A choice in plain words: "flexible, tinned (class 5)".</summary>
     public static string OfChoice(string choice) => choice switch
@@ -70,6 +61,13 @@ public static class FieldWords
 
     private static bool IsGates(FieldSchema field) => field is { Type: FieldType.Text, Name: "gates" };
 
+    private static string MeansLabel(FieldSchema field) => field.Choices switch
+    {
+        var choices when choices.Contains("fuse") => "Fuse or breaker",
+        var choices when choices.Contains("ring") => "How it is made off",
+        _ => "Kind",
+    };
+
     private static string? TradeLabel(string field) => field switch
     {
         "xM" => "Forward of the after perpendicular",
@@ -90,7 +88,6 @@ public static class FieldWords
         "halfBreadthM" => "Half-breadth from the centre line",
         "footM" => "Foot above the base line",
         "roofM" => "Roof above the base line",
-        "means" => "Fuse or breaker",
         "gates" => "Kind of operating times",
         "meltingA2S" => "Melting I²t",
         "clearingA2S" => "Operating I²t",

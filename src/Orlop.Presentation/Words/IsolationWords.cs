@@ -36,7 +36,7 @@ public static class IsolationWords
     {
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(bank);
-        return $"Engine stopped and shore lead out, minus first: take every lead off the minus post of {words.Located(bank.Id)}. Cap them and tie them back. All that this battery feeds is off with it.";
+        return $"Engine stopped and shore lead out, minus first: take every lead off the minus post of {words.Located(bank.Id)}. Cap them and tie them back. What this battery alone feeds is off with it; the hull is then joined to none of its posts.";
     }
 
     /// <summary>Why.</summary>

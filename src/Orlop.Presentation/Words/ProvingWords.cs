@@ -29,16 +29,16 @@ public static class ProvingWords
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(plan);
         bool? tried = null;
-        if (ProvingPoints.TryMeterAt(boat, plan) is not { } node)
+        if (ProvingPoints.TryMeterAt(boat, plan) is not { } live)
         {
             yield return "Try the meter, before and after, on a source that you know to be live.";
         }
         else
         {
-            PointVoltage point = PointVoltage.At(boat, Wiring.Of(boat), node);
+            PointVoltage point = PointVoltage.At(boat, Wiring.Of(boat), live.Node);
             tried = point.IsAc;
             string reads = point.NominalV is { } volts ? $"about {Volts(volts)}" : "a voltage";
-            yield return $"Try the meter at {words.Node(node)}, before and after: on {Setting(point.IsAc)} it must read {reads}.{(point.IsAc == true ? Running(words, plan, point) : "")}";
+            yield return $"Try the meter between {words.Node(live.Node)} and {Against(words, live.OtherNode)}, before and after: on {Setting(point.IsAc)} it must read {reads}.{(point.IsAc == true ? Running(words, plan, point) : "")}";
         }
 
         if (tried != true && proofs.Any(proof => proof.IsAc != false))
@@ -58,7 +58,7 @@ public static class ProvingWords
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(proof);
         string before = Before(proof.NominalV);
-        return $"On {Setting(proof.IsAc)}: 0\u00A0V between {words.Node(proof.Node)} and {(proof.OtherNode is { } other ? words.Node(other) : "the hull's bond")}{(before.Length > 0 ? $" ({before})" : "")}.{StandsFor(words, proof)}";
+        return $"On {Setting(proof.IsAc)}: 0\u00A0V between {words.Node(proof.Node)} and {Against(words, proof.OtherNode)}{(before.Length > 0 ? $" ({before})" : "")}.{StandsFor(words, proof)}";
     }
 
     /// <summary>" It proves … too." where a reading stands for other points; else nothing.</summary>
@@ -68,6 +68,8 @@ public static class ProvingWords
         ArgumentNullException.ThrowIfNull(proof);
         return proof.StandsFor.IsEmpty ? "" : $" It proves too, joined by metal: {string.Join("; ", proof.StandsFor.Select(words.Node))}.";
     }
+
+    private static string Against(PartWords words, string? node) => node is null ? "the hull's bond" : words.Node(node);
 
     // With everything switched off an AC point is dead whether the meter works or not.
     private static string Running(PartWords words, IsolationResult plan, PointVoltage point)

@@ -105,4 +105,17 @@ public static class Wording
         $"{condition.Title}: {(condition.EngineRuns ? "engine running" : "engine stopped")}",
         condition.OnShore ? "on shore power" : "no shore power",
         condition.SunShines ? "sun" : "no sun") + ".";
+
+    /// <summary>Listed operating-time gates in plain words: "Strip fuse SF51 (ISO 8820-5)".</summary>
+    public static string OfGates(string id) => id switch
+    {
+        "blade-type-c" => "Blade fuse, type C (ISO 8820-3)",
+        "strip-sf30" => "Strip fuse SF30 (ISO 8820-5)",
+        "strip-sf51" => "Strip fuse SF51 (ISO 8820-5)",
+        "link-gg" => "Fuse-link gG (IEC 60269-1)",
+        "breaker-b" => "Breaker, type B (IEC 60898-1)",
+        "breaker-c" => "Breaker, type C (IEC 60898-1)",
+        "breaker-d" => "Breaker, type D (IEC 60898-1)",
+        _ => id,
+    };
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
@@ -72,25 +73,36 @@ internal static class BringList
 
     private static IEnumerable<PieceNeed> Parts(PackScope scope)
     {
-        Sentence look = Sentence.Of($"Matched by rating alone: check kind, voltage and breaking capacity.");
+        StockItem[] stock = [.. scope.AsBuilt.All<StockItem>()];
         IEnumerable<Part> parts = scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Where(change => !change.IsBuilt).Select(change => change.Thing).OfType<Part>();
-        foreach (var rating in parts.GroupBy(part => (Use: UseOf(part), Kind: Wording.KindOf(part), RatedA: RatingOf(part)?.Value)).Where(rating => rating.Key.Use is not null))
+        foreach (var same in parts.GroupBy(part => (Use: UseOf(part), Kind: Wording.KindOf(part), RatedA: RatingOf(part)?.Value, Spec: PartSpec.Of(part))).Where(same => same.Key.Use is not null))
         {
-            (StockUse? use, string kind, double? ratedA) = rating.Key;
+            (StockUse? use, string kind, double? ratedA, Sentence? spec) = same.Key;
             bool isFuse = use == StockUse.Fuse;
+            string? keying = (same.First() as PlugAndSocket)?.Keying;
             string name = char.ToUpperInvariant(kind[0]) + kind[1..];
+            Sentence rated = ratedA is null ? Sentence.Of($"{name}, rating not given") : Sentence.Of($"{name} {new Amount(ratedA.Value, "A")}");
+            bool HasRating(StockItem item) => ratedA is not null && item.Use == use && item.RatedA?.Value == ratedA;
             yield return new PieceNeed(
-                string.Create(CultureInfo.InvariantCulture, $"part:{kind.Replace(' ', '-')}:{ratedA}"),
+                string.Create(CultureInfo.InvariantCulture, $"part:{kind.Replace(' ', '-')}:{ratedA}{KeyOf(spec)}"),
                 use == StockUse.Fuse ? BringKind.Fuse : use == StockUse.Plug ? BringKind.Plug : BringKind.Device,
-                ratedA is null ? Sentence.Of($"{name}, rating not given") : Sentence.Of($"{name} {new Amount(ratedA.Value, "A")}"),
-                rating.Count() + (isFuse ? Allowances.SpareFuseCount : 0),
-                [.. rating.Select(part => part.Id)],
-                item => ratedA is not null && item.Use == use && item.RatedA?.Value == ratedA)
+                spec is null ? rated : Sentence.Of($"{rated}: {spec}"),
+                same.Count() + (isFuse ? Allowances.SpareFuseCount : 0),
+                [.. same.Select(part => part.Id)],
+                item => HasRating(item) && (keying is null || KeyingWords.AreSame(item.Keying, keying)))
             {
-                Remarks = isFuse ? [look, Sentence.Of($"With {Allowances.SpareFuseCount} to spare.")] : [look],
+                Remarks =
+                [
+                    keying is not null ? Sentence.Of($"Matched by rating and key.") : Sentence.Of($"Matched by rating alone: hold each piece against what stands here before it is packed."),
+                    .. stock.Where(item => item.PieceCount > 0 && HasRating(item) && keying is not null && !KeyingWords.AreSame(item.Keying, keying))
+                        .Select(item => Sentence.Of($"Not counted: {item.Title}; {(item.Keying is null ? "its key is not given" : "it has another key")}.")),
+                    .. isFuse ? new[] { Sentence.Of($"With {Allowances.SpareFuseCount} to spare.") } : [],
+                ],
             };
         }
     }
+
+    private static string KeyOf(Sentence? spec) => spec is null ? "" : $":{string.Concat(spec.ToString().Where(sign => char.IsLetterOrDigit(sign)).Select(char.ToLowerInvariant))}";
 
     // A fuse that is exchanged goes into the holder that is there.
     private static IEnumerable<PieceNeed> Holders(PackScope scope) => scope.Of(ChangeKind.Fit).Where(change => !change.IsBuilt).Select(change => change.Thing).OfType<Protection>()

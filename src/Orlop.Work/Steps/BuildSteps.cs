@@ -75,7 +75,8 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             [
                 .. change.Kind == ChangeKind.Move && thing is Part moved ? Leads.Reach(scope, moved) : [],
                 .. FitDetails(thing),
-                .. thing.Note is { Length: > 0 } note ? new[] { Sentence.Of($"{note}") } : [],
+                // What was noted of the piece that goes says nothing of the one that comes.
+                .. thing.Note is { Length: > 0 } note && !(change.Kind == ChangeKind.Exchange && note == change.Edit.Was?.Note) ? new[] { Sentence.Of($"{note}") } : [],
             ],
             Cautions =
             [
@@ -85,14 +86,18 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         };
     }
 
-    private static ImmutableArray<Sentence> FitDetails(Thing thing) => thing switch
-    {
-        Protection { Means: ProtectionMeans.Fuse } device => [Sentence.Of($"Holder only: the fuse, {new Amount(device.RatedA.Value, "A")}, stays in your pocket until it is switched on.")],
-        Protection device => [Sentence.Of($"{new Amount(device.RatedA.Value, "A")}. Leave it off.")],
-        IsolatorSwitch { IsIsolator: true } => [Sentence.Of($"Leave it open.")],
-        PlugAndSocket { Keying: { } keying } => [Sentence.Of($"{keying}. Leave it apart.")],
-        _ => [],
-    };
+    private static ImmutableArray<Sentence> FitDetails(Thing thing) =>
+    [
+        .. thing is Part part && PartSpec.Of(part) is { } spec ? new[] { Sentence.Of($"{spec}.") } : [],
+        .. thing switch
+        {
+            Protection { Means: ProtectionMeans.Fuse } device => [Sentence.Of($"Holder only: the fuse, {new Amount(device.RatedA.Value, "A")}, stays in your pocket until it is switched on.")],
+            Protection device => [Sentence.Of($"{new Amount(device.RatedA.Value, "A")}. Leave it off.")],
+            IsolatorSwitch { IsIsolator: true } => [Sentence.Of($"Leave it open.")],
+            PlugAndSocket => [Sentence.Of($"Leave it apart.")],
+            _ => Array.Empty<Sentence>(),
+        },
+    ];
 
     private Sentence MoveWords(Thing thing)
     {

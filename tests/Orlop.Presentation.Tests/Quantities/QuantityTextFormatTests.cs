@@ -90,27 +90,6 @@ public sealed class QuantityTextFormatTests
     public void Format_Missing_IsUnknown() => Assert.Equal("unknown", QuantityText.Format(null, "M", DisplayUnits.Metric, English));
 
     [Fact]
-    public void SuffixOf_PropertyNames_TakesTheLongest()
-    {
-        Assert.Equal("KgPerM", Units.SuffixOf("MassKgPerM"));
-        Assert.Equal("M", Units.SuffixOf("LengthM"));
-        Assert.Equal("Mm2", Units.SuffixOf("AreaMm2"));
-        Assert.Null(Units.SuffixOf("Name"));
-    }
-
-    [Fact]
-    public void SuffixOf_EveryQuantityOfTheModel_IsInTheTable()
-    {
-        string[] missing = [.. typeof(Orlop.Boat.Things.Thing).Assembly.GetExportedTypes()
-            .SelectMany(type => type.GetProperties(System.Reflection.BindingFlags.Public | System.Reflection.BindingFlags.Instance | System.Reflection.BindingFlags.DeclaredOnly)
-                .Where(property => property.PropertyType == typeof(Quantity))
-                .Select(property => property.Name))
-            .Where(name => Units.SuffixOf(name) is null)];
-
-        Assert.Empty(missing);
-    }
-
-    [Fact]
     public void BySuffix_EverySuffixOfTheFiles_IsInTheTable() =>
         Assert.Empty(Orlop.Boat.Format.UnitSuffix.All.Select(unit => unit.Suffix).Except([.. Units.BySuffix.Keys, "Year"])); // a year has no unit to choose
 

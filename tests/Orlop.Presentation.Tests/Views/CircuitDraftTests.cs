@@ -1,6 +1,7 @@
 using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views;
 using Xunit;
@@ -11,12 +12,39 @@ public sealed class CircuitDraftTests
 {
     private static readonly CultureInfo Culture = CultureInfo.GetCultureInfo("en");
 
+    private static readonly BoatModel Boat = new()
+    {
+        Things =
+        [
+            new BatteryBank { Id = "bank", Name = "House bank", Chemistry = BatteryChemistry.Gel, NominalV = 12 },
+            new Busbar { Id = "main" }, new Busbar { Id = "panel" }, new Busbar { Id = "minus" },
+            new Link { Id = "strap", From = new Terminal("bank", "+"), To = new Terminal("main", "bar") },
+            new Protection { Id = "fuse", Means = ProtectionMeans.Fuse, RatedA = 30 },
+            new Link { Id = "to-fuse", From = new Terminal("main", "bar"), To = new Terminal("fuse", "in") },
+            new Link { Id = "to-panel", From = new Terminal("fuse", "out"), To = new Terminal("panel", "bar") },
+            new Link { Id = "minus-strap", From = new Terminal("bank", "-"), To = new Terminal("minus", "bar") },
+        ],
+    };
+
+    [Theory]
+    [InlineData("panel.bar", "minus.bar", null, null)]
+    [InlineData("panel.bar", "main.bar", null, "joined to the plus of House bank")]
+    [InlineData("minus.bar", "main.bar", "joined to the minus of House bank", "joined to the plus of House bank")]
+    [InlineData("minus.bar", "bank.-", "joined to the minus of House bank", null)]
+    public void Plan_BarsOfTheWrongPole_AreRefusedByNameOfTheBattery(string from, string back, string? whyFrom, string? whyBack)
+    {
+        CircuitDraft draft = Draft(from, back);
+        Assert.Equal(whyFrom is null && whyBack is null, draft.Plan(Boat, DisplayUnits.Metric, Culture) is not null);
+        Assert.Contains(whyFrom ?? "", draft.Refusal(nameof(CircuitDraft.From)) ?? "", StringComparison.Ordinal);
+        Assert.Contains(whyBack ?? "", draft.Refusal(nameof(CircuitDraft.Return)) ?? "", StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Plan_FromPlusBackToMinus_IsMade()
     {
         CircuitDraft draft = Draft("bank.+", "bank.-");
 
-        Assert.NotNull(draft.Plan(DisplayUnits.Metric, Culture));
+        Assert.NotNull(draft.Plan(Boat, DisplayUnits.Metric, Culture));
         Assert.Equal(0, draft.RefusalCount);
     }
 
@@ -25,9 +53,9 @@ public sealed class CircuitDraftTests
     {
         CircuitDraft draft = Draft("bank.-", "bank.+");
 
-        Assert.Null(draft.Plan(DisplayUnits.Metric, Culture));
+        Assert.Null(draft.Plan(Boat, DisplayUnits.Metric, Culture));
         Assert.Contains("wrong way round", draft.Refusal(nameof(CircuitDraft.From)), StringComparison.Ordinal);
-        Assert.Contains("plus terminal", draft.Refusal(nameof(CircuitDraft.Return)), StringComparison.Ordinal);
+        Assert.Contains("joined to the plus of House bank", draft.Refusal(nameof(CircuitDraft.Return)), StringComparison.Ordinal);
         Assert.Equal(2, draft.RefusalCount);
     }
 
@@ -61,7 +89,7 @@ public sealed class CircuitDraftTests
             draft.OnIn.Add("at-anchor");
         }
 
-        Assert.Equal(isMade, draft.Plan(DisplayUnits.Metric, Culture) is not null);
+        Assert.Equal(isMade, draft.Plan(Boat, DisplayUnits.Metric, Culture) is not null);
         Assert.Equal(isMade, draft.Refusal(nameof(CircuitDraft.OnIn)) is null);
     }
 

@@ -54,7 +54,7 @@ public class IsolationViewTests
         Assert.Contains(view.Proofs, proof => proof.StartsWith("On AC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("(230\u00A0V before)", StringComparison.Ordinal));
         Assert.Contains(view.Proofs, proof => proof.StartsWith("On DC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("V before)", StringComparison.Ordinal));
         Assert.InRange(view.Proofs.Count(proof => proof.StartsWith("On ", StringComparison.Ordinal)), 4, 6);
-        Assert.Matches(@"^Try the meter at .+ before and after: on DC volts it must read about \d+", view.Proofs[0]);
+        Assert.Matches(@"^Try the meter between .+ and .+, before and after: on DC volts it must read about \d+", view.Proofs[0]);
         Assert.Contains(view.Proofs, proof => proof.StartsWith("Try it on AC volts too", StringComparison.Ordinal));
     }
 
@@ -65,7 +65,7 @@ public class IsolationViewTests
 
     [Fact]
     public void Of_ControllerWithCoveredPanels_TriesTheMeterWhereABatteryFeeds() =>
-        Assert.StartsWith("Try the meter at Main isolator, in", IsolationView.Of(Demo, "solar").Proofs[0], StringComparison.Ordinal);
+        Assert.StartsWith("Try the meter between Main isolator, in", IsolationView.Of(Demo, "solar").Proofs[0], StringComparison.Ordinal);
 
     [Fact]
     public void Of_ControllerInLight_IsLiveOnlyIfLightReachesThePanels()

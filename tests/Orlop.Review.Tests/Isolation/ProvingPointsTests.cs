@@ -45,6 +45,23 @@ public sealed class ProvingPointsTests
         Assert.Contains(proofs, proof => proof is { Node: "fuse.in", OtherNode: not "fuse.out" });
     }
 
+    // With the minus off, a meter against the hull or the minus bar reads nothing whether the plus is off or not: what proves it is the post.
+    [Fact]
+    public void MinusLeadsOff_EachPointIsMeasuredAgainstTheBarePost()
+    {
+        ImmutableArray<ProvingPoint> proofs = Of("fuse");
+        Assert.Equal(["fuse.in", "fuse.out"], proofs.Where(proof => proof.OtherNode == "bank.-").Select(proof => proof.Node).Order());
+        Assert.All(proofs.Where(proof => proof.OtherNode == "bank.-"), proof => Assert.Equal((false, 12.0), (proof.IsAc, proof.NominalV)));
+        Assert.DoesNotContain(Of("lamp"), proof => proof.OtherNode == "bank.-");
+    }
+
+    [Fact]
+    public void TryMeterAt_BatteryPost_IsAgainstItsOtherPost()
+    {
+        LivePoint? live = ProvingPoints.TryMeterAt(Boat, IsolationPlans.Plan(Boat, "fuse")!);
+        Assert.Equal(new LivePoint("bank.+", "bank.-"), live);
+    }
+
     private static ImmutableArray<ProvingPoint> Of(string id) => ProvingPoints.Of(Boat, Wiring.Of(Boat), IsolationPlans.Plan(Boat, id)!);
 
     private static Link Strap(string id, string from, string to) => new() { Id = id, From = Terminal.Parse(from), To = Terminal.Parse(to) };

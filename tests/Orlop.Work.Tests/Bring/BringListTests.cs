@@ -96,6 +96,46 @@ public class BringListTests
         Assert.Equal(StockState.InStock, fuse.State);
     }
 
+    // What one reads off the piece in the shop stands in the list, in the shopping list and in the step.
+    [Fact]
+    public void Fuses_KindVoltageAndBreakingCapacity_AreSaid()
+    {
+        WorkPack pack = Boats.Plan(Boats.Small, Boats.Pump with
+        {
+            Edits = [.. Boats.Pump.Edits.Select(edit => edit.Becomes is Protection { Id: "pump-fuse" } fuse ? edit with { Becomes = fuse with { Gates = "link-gg", RatedV = 58, BreakingA = 20000 } } : edit)],
+        });
+        string what = Assert.Single(pack.Bring, item => item.For.Contains("pump-fuse") && item.Kind == BringKind.Fuse).What.ToString();
+        string step = string.Join(' ', pack.Steps.Single(one => one.Builds.Contains("pump-fuse")).Details);
+        Assert.All(["Fuse-link gG", "58 V", "2E+04 A"], said =>
+        {
+            Assert.Contains(said, what, StringComparison.Ordinal);
+            Assert.Contains(said, step, StringComparison.Ordinal);
+        });
+    }
+
+    [Theory]
+    [InlineData("Two-pole 50A housing grey", StockState.InStock)]
+    [InlineData("two-pole 50 A housing, red", StockState.ToBuy)]
+    [InlineData(null, StockState.ToBuy)]
+    public void Plug_IsTakenFromStockOnlyWhereItsKeyIsTheSame(string? keying, StockState state)
+    {
+        BoatModel boat = Boats.Small.WithThings([.. Boats.Small.Things, new StockItem { Id = "housings", Name = "Housings", Use = StockUse.Plug, RatedA = 50, PieceCount = 2, Keying = keying }]);
+        PlugAndSocket plug = new() { Id = "pump-plug", RatedA = 50, Keying = "two-pole 50 A housing, grey", Space = "locker" };
+        WorkPack pack = Boats.Plan(boat, Boats.Pump with { Edits = [.. Boats.Pump.Edits, BoatEdits.Add(plug)] });
+        BringItem item = Assert.Single(pack.Bring, item => item.Kind == BringKind.Plug);
+        Assert.Equal(state, item.State);
+        Assert.Equal(state == StockState.ToBuy, item.Remarks.Any(remark => remark.ToString().StartsWith("Not counted: Housings", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Exchange_NoteOfThePieceThatGoes_IsNotRepeated()
+    {
+        BoatModel noted = Boats.Small.WithThings(Boats.Small.Things.Select(thing => thing.Id == "main-fuse" ? thing with { Note = "Two spares in the locker." } : thing));
+        Thing was = noted.Find("main-fuse")!;
+        WorkPack pack = Boats.Plan(noted, Boats.Pump with { Edits = [BoatEdits.Replace(was, (Protection)was with { RatedA = 80 })] });
+        Assert.DoesNotContain(pack.Steps.Single(step => step.Builds.Contains("main-fuse")).Details, detail => detail.ToString().Contains("spares", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Tools_CrimperTooSmallForFour_IsMissingForFourAndThereForTwoAndAHalf()
     {

@@ -12,12 +12,16 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
     // Boxes that touch as typed are a hair apart in binary.
     private const double TouchM = 1e-9;
 
+    // A run is added up from stretches that were each rounded.
+    private const double RoundingFraction = 0.02;
+    private const double Deviations = 2;
+
     private const string Geometry = "no way is shorter than the straight one";
 
     public CheckDescription Description { get; } = new(
         "cable-reaches",
         "Cable reaches both its ends",
-        "The straight distance between the things that a core ends at against its length one way, tails included. A terminal may sit anywhere on its thing, so the distance is that between the boxes around the two; a thing without a size counts as its centre.",
+        "The straight distance between the things that a core ends at, and the stretches of its run added up, against its length one way, tails included. A terminal may sit anywhere on its thing, so the distance is that between the boxes around the two; a thing without a size counts as its centre.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -27,6 +31,11 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
 
     private Finding Judge(ElectricsView view, Cable cable)
     {
+        if (RunBeyondLength(cable) is { } beyond)
+        {
+            return beyond;
+        }
+
         FindingInput[] missing = [.. cable.Cores.SelectMany(core => MissingOf(view, cable, core)).Distinct()];
         (Core Core, Part From, Part To, double LengthM, double ApartM)[] known =
         [
@@ -60,6 +69,28 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
                 Use(apartM, lengthM),
             ],
             Inputs = [new FindingInput(cable.Id, FieldOf(cable, core)), new FindingInput(from.Id, "place"), new FindingInput(to.Id, "place")],
+        };
+    }
+
+    // The list of cuts goes by the longer of the two, the circuit by the length: where they disagree, one of them is wrong.
+    private Finding? RunBeyondLength(Cable cable)
+    {
+        Quantity? longest = cable.Cores.Select(core => core.LengthM ?? cable.LengthM).OfType<Quantity>().MaxBy(length => length.Value);
+        double runM = cable.Run.Sum(leg => leg.LengthM);
+        double mostM = longest is null ? double.PositiveInfinity : (longest.Value * (1 + RoundingFraction)) + (Deviations * (longest.PlusMinus ?? 0));
+        return runM <= mostM ? null : new Finding
+        {
+            CheckId = Description.Id,
+            SubjectId = cable.Id,
+            Verdict = Verdict.Fails,
+            Headline = Sentence.Of($"{cable.Title}: the stretches of its run add up to {M(runM)}, but its length is {M(longest!.Value)}; one of them is wrong"),
+            Working =
+            [
+                new WorkingLine("Stretches of its run", string.Join(" + ", cable.Run.Select(leg => leg.LengthM.ToString("0.###", CultureInfo.InvariantCulture))), M(runM), "as typed"),
+                new WorkingLine("Length one way", "as it is given", M(longest.Value), ""),
+                Use(runM, longest.Value),
+            ],
+            Inputs = [new FindingInput(cable.Id, "lengthM"), new FindingInput(cable.Id, "run")],
         };
     }
 

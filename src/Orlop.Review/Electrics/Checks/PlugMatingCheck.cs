@@ -1,4 +1,5 @@
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Electrics.Protection;
 using Orlop.Review.Findings;
 using static Orlop.Review.Electrics.FindingLines;
@@ -32,13 +33,17 @@ public sealed class PlugMatingCheck : ICheck<ElectricsView>
                 }
             }
 
-            PlugAndSocket[] twins = [.. plugs.Where(other => other.Id != plug.Id && Mates(plug, other))];
+            PlugAndSocket[] twins = [.. plugs.Where(other => other.Id != plug.Id && KeyingWords.AreSame(plug.Keying, other.Keying))];
             foreach (PlugAndSocket other in twins.Where(other => string.CompareOrdinal(plug.Id, other.Id) < 0))
             {
                 yield return OfPair(view, plug, other);
             }
 
-            if (twins.Length == 0)
+            if (plugs.FirstOrDefault(other => other.Id != plug.Id && KeyingWords.MayBeSame(plug.Keying, other.Keying)) is { } near)
+            {
+                yield return Unknown(Description, plug.Id, null, Sentence.Of($"{plug.Title}: whether it mates with {near.Title} is not known, for “{plug.Keying}” and “{near.Keying}” are nearly the same words"), [new FindingInput(plug.Id, "keying", IsMissing: true)]);
+            }
+            else if (twins.Length == 0)
             {
                 yield return Fits(plug, Sentence.Of($"{plug.Title} fits no other socket on board"),
                     [new WorkingLine("Sockets of the same keying", $"none among {plugs.Count - 1} other {(plugs.Count == 2 ? "plug" : "plugs")}", null, "")]);
@@ -51,10 +56,6 @@ public sealed class PlugMatingCheck : ICheck<ElectricsView>
         new[] { Judge(view, first, second), Judge(view, second, first) }.MaxBy(finding => Verdicts.Weight(finding.Verdict))!
             with
         { SubjectId = first.Id, OtherSubjectId = second.Id };
-
-    private static bool Mates(PlugAndSocket plug, PlugAndSocket other) => IsSame(plug.Keying, other.Keying);
-
-    private static bool IsSame(string? one, string? other) => string.Equals(one?.Trim(), other?.Trim(), StringComparison.OrdinalIgnoreCase);
 
     private Finding Judge(ElectricsView view, PlugAndSocket plug, PlugAndSocket other)
     {
@@ -72,7 +73,7 @@ public sealed class PlugMatingCheck : ICheck<ElectricsView>
         }
 
         double? here = VoltageAt(view, plug), there = VoltageAt(view, other);
-        bool isOtherArrangement = plug.Arrangement is not null && other.Arrangement is not null && !IsSame(plug.Arrangement, other.Arrangement);
+        bool isOtherArrangement = plug.Arrangement is not null && other.Arrangement is not null && !KeyingWords.AreSame(plug.Arrangement, other.Arrangement);
         bool isOtherVoltage = here is { } plugV && there is { } otherV && Math.Abs(plugV - otherV) > SameVoltageFraction * Math.Max(plugV, otherV);
         FeedLimit feed = view.Conditions.Select(condition => view.ReachIn(condition).FeedOf(view.Wiring.Find(other.Id)!)).DefaultIfEmpty(FeedLimit.None).MaxBy(each => each.MostA)!;
         bool isTooStrong = plug.RatedA is { } rated && feed.MostA > rated.Value;

@@ -67,5 +67,22 @@ public sealed class CableReachCheckTests
         Assert.All(findings, finding => Assert.Equal(Verdict.Holds, finding.Verdict));
     }
 
-    private static Finding Of(BoatModel boat, double lengthM) => boat.Change<Cable>("lamp-cable", cable => cable with { LengthM = lengthM }).Worst(Check, "lamp-cable");
+    // The list of cuts goes by the run, the circuit by the length: of two numbers for one thing neither is believed.
+    [Theory]
+    [InlineData(4.0, 4.0, null, Verdict.Holds)]
+    [InlineData(4.0, 4.07, null, Verdict.Holds)]
+    [InlineData(4.0, 4.1, null, Verdict.Fails)]
+    [InlineData(4.0, 4.1, 0.05, Verdict.Holds)]
+    [InlineData(4.0, 3.5, null, Verdict.Holds)]
+    public void StretchesOfTheRun_AreNoLongerThanTheLength(double lengthM, double runM, double? plusMinusM, Verdict verdict)
+    {
+        Finding finding = Placed.Change<Cable>("lamp-cable", cable => cable with
+        {
+            LengthM = new Quantity(lengthM, Knowledge.Measured, plusMinusM),
+            Run = [new RunLeg { Space = "cabin", LengthM = 1 }, new RunLeg { Space = "cabin", LengthM = runM - 1 }],
+        }).Worst(Check, "lamp-cable");
+        Assert.Equal(verdict, finding.Verdict);
+    }
+
+    private static Finding Of(BoatModel boat, double lengthM) => boat.Change<Cable>("lamp-cable", cable => cable with { LengthM = lengthM, Run = [] }).Worst(Check, "lamp-cable");
 }

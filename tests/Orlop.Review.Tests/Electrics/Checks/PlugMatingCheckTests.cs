@@ -18,6 +18,14 @@ public sealed class PlugMatingCheckTests
     public void OtherKeying_Holds() => Assert.Equal(Verdict.Holds, Verdict1(Plug("one"), Plug("two") with { Keying = "red" }));
 
     [Fact]
+    public void SameKeyingWrittenOtherwise_IsTheSame() =>
+        Assert.Equal(Verdict.Fails, Verdict1(Plug("one") with { Keying = "two-pole 120 A housing, red" }, Plug("two") with { Keying = "Two-pole 120A housing red", Arrangement = "plus right" }));
+
+    [Fact]
+    public void KeyingWithASlipOfThePen_IsUnknown() =>
+        Assert.Equal(Verdict.Unknown, Verdict1(Plug("one") with { Keying = "two-pole 120 A housing, red" }, Plug("two") with { Keying = "two-pole 120 A housing, rad" }));
+
+    [Fact]
     public void OutOfReach_Holds() => Assert.Equal(Verdict.Holds, Verdict1(Plug("one"), Plug("two") with { Place = new Place(3, 0, 0) }));
 
     [Fact]
