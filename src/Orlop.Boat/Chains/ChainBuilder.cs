@@ -65,7 +65,7 @@ public static class ChainBuilder
         StartRatio = plan.StartRatio,
         StartS = plan.StartS,
         Drop = plan.Drop,
-        Uses = plan.OnIn.Select(condition => new LoadUse(condition, 1)).ToValueList(),
+        Uses = plan.OnIn.Select(condition => new LoadUse(condition, plan.DutyFraction)).ToValueList(),
     };
 
     private static Cable Cable(ChainParts chain, string words, CircuitPlan plan, Terminal fromPlus, Terminal toPlus, Terminal fromMinus, Terminal toMinus) => new()

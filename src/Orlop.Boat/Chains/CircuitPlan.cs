@@ -27,8 +27,11 @@ public sealed record CircuitPlan
     /// <summary>How much voltage may be lost on the way.</summary>
     public DropClass Drop { get; init; } = DropClass.General;
 
-    /// <summary>Conditions in which the load is on all the time.</summary>
+    /// <summary>Conditions in which the load is on.</summary>
     public ValueList<string> OnIn { get; init; } = [];
+
+    /// <summary>Share of the time that it runs in those, 0 to 1.</summary>
+    public double DutyFraction { get; init; } = 1;
 
     /// <summary>Terminal that feeds it: <c>main-plus.bar</c>, <c>bank.+</c>.</summary>
     public required Terminal From { get; init; }

@@ -18,6 +18,7 @@ public sealed class CircuitDraft
         [nameof(Voltage)] = "12 V or 24 V",
         [nameof(StartRatio)] = "3 or 3.5",
         [nameof(StartTime)] = "1.5 s",
+        [nameof(Duty)] = "20 %",
         [nameof(Rating)] = "10 A",
     };
 
@@ -34,6 +35,9 @@ public sealed class CircuitDraft
     public string StartRatio { get; set; } = "";
 
     public string StartTime { get; set; } = "";
+
+    /// <summary>Share of the time that it runs where it is on; empty for all of it.</summary>
+    public string Duty { get; set; } = "";
 
     public bool IsCritical { get; set; }
 
@@ -166,6 +170,7 @@ public sealed class CircuitDraft
             StartRatio = startRatio,
             StartS = Read(nameof(StartTime), StartTime, "S", startRatio is { Value: > 1 }),
             Drop = IsCritical ? DropClass.Critical : DropClass.General,
+            DutyFraction = DutyOf(Read(nameof(Duty), Duty, "Fraction", false)),
             OnIn = OnIn.Order(StringComparer.Ordinal).ToValueList(),
             From = from,
             Return = back,
@@ -181,6 +186,16 @@ public sealed class CircuitDraft
             Way = Way.Length == 0 ? null : Way,
         };
         return _refusals.Count == 0 ? plan : null;
+    }
+
+    private double DutyOf(Quantity? share)
+    {
+        if (share is { Value: > 1 })
+        {
+            _refusals[nameof(Duty)] = "More than all the time is not possible. Type a share up to 100 %.";
+        }
+
+        return share?.Value ?? 1;
     }
 
     // What is joined to a plus alone gives current and takes none back; the other way round it is the same.

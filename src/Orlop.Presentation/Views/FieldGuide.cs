@@ -1,4 +1,6 @@
+using Orlop.Boat;
 using Orlop.Boat.Format;
+using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 
 namespace Orlop.Presentation.Views;
@@ -17,11 +19,27 @@ public static class FieldGuide
         "internalResistanceOhm" =>
             "From its maker's sheet, or measured: read the volts at the posts, switch on a load of known current, read again after a few seconds. The volts lost over the amperes are the ohms: 0.12 V lost at 30 A is 4 mΩ. The load's wires go on before the meter's, and switching is done at its switch, not at the post.",
         "isMinusBonded" => "Follow the thick minus lead: bolted to the engine block, a metal hull or an earth plate, it is.",
+        "keying" or "arrangement" => field.Description,
         "capacityAh" => "On its label, for 20 hours: 100 Ah.",
         "massKg" => "Say how it is known: 20 kg ± 0.5 kg where it was weighed, about 20 kg where it is estimated, 20 kg? where it is guessed. A number alone counts as a guess.",
         "windAreaM2" or "windCentreM" or "bilgeKeelAreaM2" or "isSharpBilge" or "mostDisplacementKg" or "peopleCount" or "peopleBreadthM" or "cockpitLengthM" or "waters" or "loopTop" => field.Description,
         _ => null,
     };
+
+    /// <summary>The words of a plug's key and poles that are used on board already, to be chosen from: equal words mate. None for other fields.</summary>
+    public static IReadOnlyList<string> UsedWords(FieldSchema field, BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        ArgumentNullException.ThrowIfNull(boat);
+        IEnumerable<PlugAndSocket> plugs = boat.All<PlugAndSocket>();
+        IEnumerable<string?> used = field.Name switch
+        {
+            "keying" => plugs.Select(plug => plug.Keying).Concat(boat.All<StockItem>().Select(item => item.Keying)),
+            "arrangement" => plugs.Select(plug => plug.Arrangement),
+            _ => [],
+        };
+        return [.. used.OfType<string>().Distinct().Order(StringComparer.Ordinal)];
+    }
 
     /// <summary>A value is kept, but how well it is known was not said, and a weight rests on it.</summary>
     public static bool LeavesOpen(FieldSchema field, object? value) => field.Name == "massKg" && value is Quantity { Known: Knowledge.Exact, PlusMinus: null };

@@ -93,6 +93,19 @@ public sealed class CircuitDraftTests
         Assert.Equal(isMade, draft.Refusal(nameof(CircuitDraft.OnIn)) is null);
     }
 
+    [Theory]
+    [InlineData("", 1.0)]
+    [InlineData("20 %", 0.2)]
+    [InlineData("120 %", null)]
+    [InlineData("-3 %", null)]
+    public void Plan_ShareOfTheTime_IsAllUnlessTyped(string duty, double? fraction)
+    {
+        CircuitDraft draft = Draft("bank.+", "bank.-");
+        draft.Duty = duty;
+        Assert.Equal(fraction, draft.Plan(Boat, DisplayUnits.Metric, Culture)?.DutyFraction);
+        Assert.Equal(fraction is null, draft.Refusal(nameof(CircuitDraft.Duty)) is not null);
+    }
+
     private static CircuitDraft Draft(string from, string back) => new()
     {
         Name = "Lamp",
