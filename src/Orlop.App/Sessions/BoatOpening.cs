@@ -1,5 +1,6 @@
 using System.Globalization;
 using Orlop.App.CommandLine;
+using Orlop.Boat.Format;
 using Orlop.Store;
 
 namespace Orlop.App.Sessions;
@@ -36,16 +37,31 @@ internal static class BoatOpening
         string path = Path.Combine(DataFolder(), "sandgrouse.orlop");
         if (!File.Exists(path))
         {
-            BoatStore fresh = BoatStore.CreateFromJson(path, DemoText(), "The demo boat");
-            notes.WriteLine($"No boat was named: this is a fresh copy of the demo boat. Edits are kept in {path}");
-            return fresh;
+            return FreshDemo(path, notes);
         }
 
         BoatStore kept = BoatStore.Open(path);
+        if (IsOutdated(kept))
+        {
+            kept.Dispose();
+            File.Move(path, Path.ChangeExtension(path, ".earlier.orlop"), overwrite: true);
+            return FreshDemo(path, notes);
+        }
+
         DateTimeOffset copied = kept.History.Read(1).At.ToLocalTime();
         notes.WriteLine($"No boat was named: this is your copy of the demo boat from {copied.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, {(kept.Head.Number == 1 ? "not edited yet" : "with your edits since")}. To start afresh, rename or delete {path}");
         return kept;
     }
+
+    private static BoatStore FreshDemo(string path, TextWriter notes)
+    {
+        BoatStore fresh = BoatStore.CreateFromJson(path, DemoText(), "The demo boat");
+        notes.WriteLine($"No boat was named: this is a fresh copy of the demo boat. Edits are kept in {path}");
+        return fresh;
+    }
+
+    // A copy that nobody edited, of a demo boat that has changed since with the program.
+    private static bool IsOutdated(BoatStore kept) => kept.History.Page(count: 2).Count == 1 && BoatJson.Read(DemoText()).Boat is { } newest && !newest.Equals(kept.Head.Boat);
 
     private static string DataFolder()
     {

@@ -41,10 +41,10 @@ internal sealed partial record QuantityMarks(string Value, string? PlusMinus, Kn
             .Replace("short ton", "shortton", StringComparison.OrdinalIgnoreCase),
         " /W"), "°$1");
 
-    /// <summary>A text that was read, with squares and cubes raised: "16 mm2" as "16 mm²".</summary>
+    /// <summary>A text that was read, with squares and cubes raised: "16 mm2" as "16 mm²"; a power of ten, "1.78e2", is left.</summary>
     internal static string Raised(string text) => Power().Replace(text, power => power.Value.EndsWith('2') ? "²" : "³");
 
-    [GeneratedRegex(@"(?<=[\p{L}])\^?[23](?![\d.,\p{L}^])|(?<=A)2(?=s\b)")]
+    [GeneratedRegex(@"(?<=[\p{L}])(?<!\d[eE])\^?[23](?![\d.,\p{L}^])|(?<=A)2(?=s\b)")]
     private static partial Regex Power();
 
     [GeneratedRegex(@"^(about|approximately|approx\.?|circa|ca\.?|guess(ed)?:?|~|≈)\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

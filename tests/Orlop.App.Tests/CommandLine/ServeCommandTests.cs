@@ -7,6 +7,9 @@ using Microsoft.Extensions.Hosting;
 using Orlop.App.CommandLine;
 using Orlop.App.Sessions;
 using Orlop.App.Web;
+using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
 using Orlop.Store;
 using Xunit;
 
@@ -34,6 +37,29 @@ public sealed class ServeCommandTests : IDisposable
         Assert.Contains(again.Path, first.ToString(), StringComparison.Ordinal);
         Assert.Contains($"your copy of the demo boat from {DateTime.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, not edited yet", second.ToString(), StringComparison.Ordinal);
         Assert.Contains($"To start afresh, rename or delete {again.Path}", second.ToString(), StringComparison.Ordinal);
+    }
+
+    // The program has a newer demo boat than the copy: one that nobody edited is laid aside, one with edits is kept.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Demo_CopyOfAnEarlierDemoBoat_IsLaidAsideUnlessEdited(bool isEdited)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "XDG_DATA_HOME is of other systems.");
+        Environment.SetEnvironmentVariable(DataHome, _folder.At("data"));
+        Directory.CreateDirectory(_folder.At("data/orlop"));
+        using (BoatStore earlier = BoatStore.Create(_folder.At("data/orlop/sandgrouse.orlop"), new BoatModel { Things = [new Gear { Id = "chest" }] }, "The demo boat"))
+        {
+            if (isEdited)
+            {
+                earlier.Commit(1, [BoatEdits.Add(new Gear { Id = "mine" })], "Mine");
+                earlier.Undo(2);
+            }
+        }
+
+        using BoatStore opened = BoatOpening.OpenDemo(TextWriter.Null);
+        Assert.Equal(isEdited, opened.Head.Boat.Things.Count == 1);
+        Assert.Equal(!isEdited, File.Exists(_folder.At("data/orlop/sandgrouse.earlier.orlop")));
     }
 
     [Fact]

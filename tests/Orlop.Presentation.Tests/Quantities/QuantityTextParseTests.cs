@@ -216,4 +216,11 @@ public sealed class QuantityTextParseTests
             }
         }
     }
+
+    [Theory]
+    [InlineData("16 mm2", "16 mm²")]
+    [InlineData("12000 A2s", "12000 A²s")]
+    [InlineData("1.78e2 V", "1.78e2 V")]
+    [InlineData("1.78E3", "1.78E3")]
+    public void AsTyped_SquaresAreRaised_PowersOfTenAreLeft(string typed, string shown) => Assert.Equal(shown, QuantityText.AsTyped(typed, CultureInfo.InvariantCulture));
 }
