@@ -74,6 +74,23 @@ public sealed class RecordTests : IDisposable
         Assert.NotNull(OpenSteps.BeforeTick([isolate with { Tick = new StepTick(isolate.Key, Session.Today.AddDays(-1)) }, prove, again], again, Session.Today));
     }
 
+    /// <summary>What makes something live is asked about as what makes it dead is: fitted, run, made off, connected, tested and plugged in before it.</summary>
+    [Fact]
+    public void OpenSteps_SwitchingOnPastOpenWork_NamesWhatIsOpen()
+    {
+        WorkStep weigh = Step("weigh:a", StepKind.Weigh), isolate = Step("isolate:a", StepKind.Isolate), fit = Step("fit:a", StepKind.Fit), connect = Step("connect:a", StepKind.Connect),
+            test = Step("test:open", StepKind.Test), mate = Step("switch-on:plug", StepKind.Energise), close = Step("restore:a", StepKind.Energise), read = Step("commission:a", StepKind.Commission), over = Step("hand-over:record", StepKind.HandOver);
+        WorkStep[] steps = [weigh, isolate, fit, connect, test, mate, close, read, over];
+        string? Asked(WorkStep step, params string[] done) => OpenSteps.BeforeTick([.. steps.Select(one => done.Contains(one.Key) ? one with { Tick = new StepTick(one.Key, Session.Today) } : one)], step, Session.Today);
+
+        Assert.Equal("Steps 3, 4, 5 and 6 before this one are not ticked (fit, connect, test before switching on, plug in and close), and this one makes things live. Tick this one all the same?", Asked(close));
+        Assert.Equal("Step 5 before this one is not ticked (test before switching on), and this one makes things live. Tick this one all the same?", Asked(mate, "fit:a", "connect:a"));
+        Assert.Equal("Step 4 before this one is not ticked (connect). Tick this one all the same?", Asked(read, "fit:a", "test:open"));
+        Assert.Equal("Steps 1 and 8 before this one are not ticked (weigh ashore, measure). Tick this one all the same?", Asked(over, "fit:a", "connect:a", "test:open"));
+        Assert.Null(Asked(close, "fit:a", "connect:a", "test:open", "switch-on:plug"));
+        Assert.Null(OpenSteps.BeforeTick([fit with { BuiltOn = Session.Today }, close], close, Session.Today));
+    }
+
     [Fact]
     public void StepsPanel_StepThatIsRead_SaysWhereItIsTypedIn()
     {
