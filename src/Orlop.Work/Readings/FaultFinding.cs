@@ -6,9 +6,11 @@ using Orlop.Boat.Topology;
 using Orlop.Electrics.Diagnosis;
 using Orlop.Electrics.Networks;
 using Orlop.Presentation.Words;
+using Orlop.Review;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
+using Orlop.Review.Readings;
 
 namespace Orlop.Work.Readings;
 
@@ -25,9 +27,6 @@ public static class FaultFinding
 
     private const double LikelyFraction = 0.01;
 
-    // From this heat on a ring or a lug is too hot to touch within minutes (common practice, no source).
-    private const double HotW = 3;
-
     // Two digits of the finest range of a meter: a smaller difference cannot be read.
     private const double LeastTellingV = 0.0002;
 
@@ -40,12 +39,13 @@ public static class FaultFinding
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(readings);
+        Memo memo = new();
         Wiring wiring = Wiring.Of(boat);
         Practice? practice = Practice.Of(boat.All<PracticeChoice>().FirstOrDefault());
         ImmutableArray<IGrouping<string, Reading>> groups = [.. readings.GroupBy(reading => reading.Condition, StringComparer.Ordinal).Where(group => boat.Find<Condition>(group.Key) is not null)];
         return
         [
-            .. groups.Select((group, index) => Diagnose(boat, wiring, ConditionPrediction.Of(boat, wiring, practice, boat.Find<Condition>(group.Key)!, token), [.. group],
+            .. groups.Select((group, index) => Diagnose(boat, wiring, ConditionPrediction.Of(boat, wiring, practice, boat.Find<Condition>(group.Key)!, memo, token), [.. group],
                 token, progress is null ? null : new PartOfProgress(progress, index, groups.Length))),
         ];
     }
@@ -116,9 +116,9 @@ public static class FaultFinding
     private static Sentence Caution(ImmutableArray<FaultSuspect> suspects)
     {
         double heatW = suspects.Max(suspect => suspect.ExtraHeatW);
-        return heatW >= HotW
-            ? Sentence.Of($"Live and hot: with that resistance about {new Amount(heatW, "W")} turns to heat there. Do not touch it; switch the load off and let it cool. Nothing is opened before it is made dead and proved dead.")
-            : Sentence.Of($"Live: nothing is opened before it is made dead and proved dead. A bad joint may be hot: switch the load off and let it cool.");
+        return heatW >= HotJoint.FromW
+            ? Sentence.Of($"Live and hot: with that resistance about {new Amount(heatW, "W")} turns to heat there. {HotJoint.LetCool}")
+            : Sentence.Of($"{HotJoint.MayBeHot}");
     }
 
     private static NextProbe Probe(PartWords words, NextReading next) => new(next.PlusNode, next.MinusNode,

@@ -6,6 +6,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 using Orlop.Review.Findings;
+using Orlop.Review.Readings;
 using Orlop.Work.Readings;
 using Xunit;
 

@@ -92,6 +92,21 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public async Task StepsPanel_ReadingOutsideItsBand_IsAskedAboutAtTheLastStepAndBeforeItIsRecorded()
+    {
+        await _demo.WhenReviewed();
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int last = Pack().Steps.Length;
+        await panel.SetAsync($"#step-{last} input", true);
+        Assert.StartsWith("A reading is outside what it should be. Minus side, fan heater to bar, commissioning at the berth: 0.597", panel.Find($"#step-{last} .ask p").TextContent.Replace('\u00a0', ' '), StringComparison.Ordinal);
+
+        await panel.InvokeAsync(() => panel.Find(".built input").Change(true));
+        await panel.PressAsync(".built button");
+        Assert.StartsWith("A reading is outside what it should be.", panel.Find(".built .ask p").TextContent, StringComparison.Ordinal);
+        Assert.EndsWith("Record it as built all the same?", panel.Find(".built .ask p").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void StepsPanel_StepThatIsRead_SaysWhereItIsTypedIn()
     {
         IRenderedComponent<StepsPanel> panel = Steps();

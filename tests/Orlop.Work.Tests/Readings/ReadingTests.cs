@@ -3,6 +3,7 @@ using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Diagnosis;
+using Orlop.Review.Readings;
 using Orlop.Work.Readings;
 using Xunit;
 
@@ -236,7 +237,7 @@ public class ReadingTests
 
     private static Reading[] Taken(BoatModel boat, IReadOnlyList<(string Plus, string Minus)> probes)
     {
-        ConditionPrediction truth = ConditionPrediction.Of(boat, Orlop.Boat.Topology.Wiring.Of(boat), null, boat.Find<Condition>("at-anchor")!, default);
+        ConditionPrediction truth = ConditionPrediction.Of(boat, Orlop.Boat.Topology.Wiring.Of(boat), null, boat.Find<Condition>("at-anchor")!, new Review.Memo(), default);
         return [.. probes.Select((probe, index) => Drop($"r{index}", probe.Plus, probe.Minus, truth.Nominal.BetweenV(probe.Plus, probe.Minus)!.Value))];
     }
 
