@@ -128,6 +128,16 @@ public sealed class RecordTests : IDisposable
         Assert.Equal(Pack().Steps.Count(step => step.BuiltOn is not null), panel.FindAll(".step em").Count(told => told.TextContent.StartsWith("recorded as built", StringComparison.Ordinal)));
     }
 
+    /// <summary>The survey after the work is taken in the condition that its step names, whatever was last chosen in the window.</summary>
+    [Fact]
+    public void StepsPanel_Freeboards_LeadToASurveyInTheConditionOfTheStep()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch-second")!, Xunit.TestContext.Current.CancellationToken);
+
+        Assert.Contains("Commissioning at the berth", pack.Steps.Single(step => step.Key == "freeboards:after").Details[0].ToString(), StringComparison.Ordinal);
+        Assert.Contains(Steps(pack).FindAll(".where a"), link => link.GetAttribute("href") == "weights?part=tests&condition=commissioning");
+    }
+
     [Fact]
     public void PhotographPanel_SaysWhereAPhotographGoes()
     {
@@ -274,5 +284,5 @@ public sealed class RecordTests : IDisposable
 
     private WorkPack Pack() => WorkPacks.Plan(Session.Now.AsBuilt, Locker, Xunit.TestContext.Current.CancellationToken);
 
-    private IRenderedComponent<StepsPanel> Steps() => _page.Render<StepsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(panel => panel.Pack, Pack()));
+    private IRenderedComponent<StepsPanel> Steps(WorkPack? pack = null) => _page.Render<StepsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(panel => panel.Pack, pack ?? Pack()));
 }
