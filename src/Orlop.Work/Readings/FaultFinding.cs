@@ -53,7 +53,7 @@ public static class FaultFinding
     private static FaultReport Diagnose(BoatModel boat, Wiring wiring, ConditionPrediction prediction, ImmutableArray<Reading> readings, CancellationToken token, IProgress<double>? progress)
     {
         Evidence evidence = new(prediction, readings);
-        ImmutableArray<string> candidates = evidence.Group is null ? [] : Candidates(boat, wiring, prediction, evidence);
+        (string? taker, ImmutableArray<string> candidates) = evidence.Group is null ? (null, []) : Candidates(boat, wiring, prediction, evidence);
         if (evidence.Group is not { } group || candidates.IsEmpty)
         {
             return new FaultReport
@@ -75,16 +75,24 @@ public static class FaultFinding
                 .Select(suspect => new FaultSuspect(suspect.ElementId, words.Element(suspect.ElementId), suspect.ExtraOhm, suspect.StandardUncertaintyOhm, suspect.WeightFraction, suspect.ExtraHeatW)),
         ];
         Misfit? misfit = WorstMisfit(result, evidence, words);
-        DiagnosisStatus status = misfit is not null ? DiagnosisStatus.NotExplained : result.Status;
+        LoopMisfit? loop = LoopMisfit.Worst(prediction, evidence.Used);
+        DiagnosisStatus status = misfit is not null || loop is not null ? DiagnosisStatus.NotExplained : result.Status;
         return new FaultReport
         {
             ConditionId = prediction.Condition.Id,
+            TakerId = taker,
             Status = status,
-            Headline = misfit?.Text ?? Headline(result, suspects),
+            Headline = (misfit, loop) switch
+            {
+                ({ } one, { } round) => Sentence.Of($"{one.Text} {round.Text}"),
+                ({ } one, null) => one.Text,
+                (null, { } round) => round.Text,
+                _ => Headline(result, suspects),
+            },
             Suspects = status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? suspects : [],
             Caution = status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? Caution(suspects) : null,
             Next = status == DiagnosisStatus.NotToldApart && result.Next is { } next && next.SpreadV >= LeastTellingV ? Probe(words, next) : null,
-            MeasureAgainId = misfit?.ReadingId,
+            MeasureAgainId = misfit?.ReadingId ?? loop?.ReadingId,
             LeftOut = evidence.LeftOut,
             Assumptions = [.. result.Assumptions, .. evidence.Assumed()],
         };
@@ -139,7 +147,7 @@ public static class FaultFinding
     };
 
     // What carries power to the part that most of the probes sit around, and lies within its group.
-    private static ImmutableArray<string> Candidates(BoatModel boat, Wiring wiring, ConditionPrediction prediction, Evidence evidence)
+    private static (string? Taker, ImmutableArray<string> Ids) Candidates(BoatModel boat, Wiring wiring, ConditionPrediction prediction, Evidence evidence)
     {
         SupplyPaths paths = SupplyPaths.Of([.. boat.All<Part>()], wiring, prediction.Condition.Id);
         HashSet<string> near = [.. evidence.Nodes.SelectMany(node => wiring.At(node)).Select(edge => edge.Id), .. evidence.Currents.Select(current => current.ElementId)];
@@ -147,6 +155,6 @@ public static class FaultFinding
             .Where(id => prediction.Nominal.LoadA(id) is not null)
             .OrderByDescending(id => paths.ElementsTo(id).Count(near.Contains)).ThenBy(id => paths.ElementsTo(id).Count).ThenBy(id => id, StringComparer.Ordinal).FirstOrDefault();
         HashSet<string> elements = [.. evidence.Group!.Network.Conductors.Select(item => item.Id), .. evidence.Group.Network.Contacts.Select(item => item.Id)];
-        return taker is null ? [] : [.. paths.ElementsTo(taker).Where(elements.Contains).Order(StringComparer.Ordinal)];
+        return (taker, taker is null ? [] : [.. paths.ElementsTo(taker).Where(elements.Contains).Order(StringComparer.Ordinal)]);
     }
 }
