@@ -44,6 +44,49 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public async Task StepsPanel_DoneStep_IsFoldedToItsLine_AndShownWhenAsked()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int done = Pack().Steps.ToList().FindIndex(step => step.IsDoneOn(Session.Today) && step.Details.Length > 0) + 1, next = Pack().Steps.ToList().FindIndex(step => !step.IsDoneOn(Session.Today)) + 1;
+        string detail = Orlop.Presentation.Words.SentenceText.Of(Pack().Steps[done - 1].Details[0], DisplayUnits.Metric, CultureInfo.GetCultureInfo("en"));
+        Assert.DoesNotContain(detail, panel.Find($"#step-{done}").TextContent, StringComparison.Ordinal);
+        Assert.Equal($"record?alteration=drying-locker&part=steps#step-{next}", panel.FindAll(".actions a").First(link => link.TextContent == $"Next open step: {next}").GetAttribute("href"));
+
+        await panel.PressAsync($"#step-{done} .line > button");
+        Assert.Contains(detail, panel.Find($"#step-{done}").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>What a proof read is kept with its tick; 12.6 V proves nothing dead, whatever the box says.</summary>
+    [Fact]
+    public async Task StepsPanel_ProofsReading_IsKeptWithItsTick_AndALiveOneIsAskedAbout()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int proof = Pack().Steps.ToList().FindIndex(step => step is { Kind: StepKind.ProveDead, WriteDown.MostV: not null }) + 1;
+        await panel.SetAsync($"#noted-{proof}", "12,6 V");
+        Assert.StartsWith("12.6 V is more than 0.5 V: this is not dead.", panel.Find($"#step-{proof} .refusal").TextContent, StringComparison.Ordinal);
+        await panel.SetAsync($"#step-{proof} input", true);
+        Assert.StartsWith("12.6 V is more than 0.5 V", panel.Find($"#step-{proof} .ask p").TextContent, StringComparison.Ordinal);
+
+        await panel.SetAsync($"#noted-{proof}", "0.1 V; 300 mV");
+        Assert.Empty(panel.FindAll($"#step-{proof} .refusal"));
+        await panel.PressAsync($"#step-{proof} .ask button");
+        Assert.Equal("0.1 V; 300 mV", Locker.Ticks.Single(tick => tick.Step == Pack().Steps[proof - 1].Key).Remark);
+    }
+
+    [Theory]
+    [InlineData("0.4; 0,5", false)]
+    [InlineData("0.51", true)]
+    [InlineData("600 mV", true)]
+    [InlineData("nothing", false)]
+    public void StepNote_LargestVoltage_TellsWhetherItIsDead(string note, bool isLive)
+    {
+        WorkStep proof = Step("prove-dead:a", StepKind.ProveDead) with { WriteDown = new WriteDown("V", MostV: 0.5) };
+
+        Assert.Equal(isLive, StepNote.WhyNotDead(proof, note) is not null);
+        Assert.Null(StepNote.WhyNotDead(proof with { WriteDown = new WriteDown("V") }, note));
+    }
+
+    [Fact]
     public async Task StepsPanel_TickPastOpenIsolation_AsksOnceAndTicksOnlyWhenTheOwnerSaysSo()
     {
         int before = Locker.Ticks.Count;
@@ -126,6 +169,20 @@ public sealed class RecordTests : IDisposable
         Assert.Empty(panel.FindAll(".step.done"));
         Assert.Contains(": 0 of ", panel.Find("h2").TextContent, StringComparison.Ordinal);
         Assert.Equal(Pack().Steps.Count(step => step.BuiltOn is not null), panel.FindAll(".step em").Count(told => told.TextContent.StartsWith("recorded as built", StringComparison.Ordinal)));
+    }
+
+    /// <summary>The mass of what the alteration changes is typed into the alteration, not into the thing that is there now.</summary>
+    [Fact]
+    public async Task StepsPanel_Weigh_OpensTheSheetWithinTheAlteration()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch-second")!, Xunit.TestContext.Current.CancellationToken);
+        IRenderedComponent<StepsPanel> panel = Steps(pack);
+        Assert.Null(Session.Now.Draft);
+        await panel.PressNamedAsync(".where a", "Water sampler");
+
+        Assert.Equal("sampling-winch-second", Session.Now.Draft?.Id);
+        Assert.Equal(130, Session.Now.Shown.Find<Deadweight>("hung-sampler")!.MassKg!.Value);
+        Assert.EndsWith("/?thing=hung-sampler&field=massKg", _page.Services.GetRequiredService<Microsoft.AspNetCore.Components.NavigationManager>().Uri, StringComparison.Ordinal);
     }
 
     /// <summary>The survey after the work is taken in the condition that its step names, whatever was last chosen in the window.</summary>
