@@ -33,6 +33,12 @@ public interface IDiscipline
     /// <summary>Its findings rest on this thing. A thing that it does not read is not in the boat it reviews; the practice always is.</summary>
     bool Reads(Thing thing);
 
+    /// <summary>
+    /// What it finds rests on what was done and read in the boat as built: an alteration that is not built changes none of it, and is reviewed with the
+    /// findings of the boat as built.
+    /// </summary>
+    bool IsOfWorkDone => false;
+
     /// <summary>All findings of its checks on a boat, in every condition.</summary>
     IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token);
 }

@@ -3,6 +3,7 @@ using Orlop.Boat.Things;
 using Orlop.Review.Electrics;
 using Orlop.Review.Energy;
 using Orlop.Review.Findings;
+using Orlop.Review.Readings;
 using Orlop.Review.Stability;
 using Xunit;
 
@@ -13,7 +14,7 @@ public sealed class DemoBoatTests
 {
     private static readonly BoatModel Boat = ExampleBoats.Read("sandgrouse");
 
-    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]);
+    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]);
 
     [Theory]
     [InlineData("breaking-capacity", "solar-fuse", Verdict.Fails)]
@@ -23,6 +24,8 @@ public sealed class DemoBoatTests
     [InlineData("battery-lasts-plan", "sampling-days", Verdict.Holds)]
     [InlineData("battery-lasts-plan", "refit-days", Verdict.Fails)]
     [InlineData("voltage-drop", "chart-computer", Verdict.Tight)]
+    [InlineData("reading-agrees", "drying-reading-minus", Verdict.Fails)]
+    [InlineData("reading-agrees", "drying-reading-plus", Verdict.Holds)]
     public void AsBuilt_Finding_IsAsMeant(string checkId, string subjectId, Verdict verdict) =>
         Assert.Equal(verdict, Find(AsBuilt(), checkId, subjectId).After!.Worst.Verdict);
 

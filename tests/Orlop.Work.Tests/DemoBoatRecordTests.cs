@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Diagnosis;
+using Orlop.Review.Readings;
 using Orlop.Work.Readings;
 using Xunit;
 

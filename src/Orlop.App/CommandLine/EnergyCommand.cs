@@ -84,6 +84,11 @@ internal static class EnergyCommand
             output.WriteLine();
         }
 
+        if (!view.Plans.IsEmpty && !view.InNoPlan.IsEmpty)
+        {
+            output.WriteLine($"In no day plan, and in none of these numbers: {string.Join(", ", view.InNoPlan.Select(load => load.Title))}.");
+        }
+
         output.WriteLine(Note);
     }
 

@@ -1,6 +1,7 @@
 using Orlop.Review;
 using Orlop.Review.Electrics;
 using Orlop.Review.Energy;
+using Orlop.Review.Readings;
 using Orlop.Review.Stability;
 
 namespace Orlop.App.CommandLine;
@@ -8,5 +9,5 @@ namespace Orlop.App.CommandLine;
 /// <summary>The disciplines that this program reviews with.</summary>
 internal static class Reviewing
 {
-    public static ReviewEngine NewEngine() => new([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]);
+    public static ReviewEngine NewEngine() => new([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]);
 }

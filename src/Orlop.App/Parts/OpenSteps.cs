@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Work.Paper;
 using Orlop.Work.Steps;
 
 namespace Orlop.App.Parts;
@@ -8,15 +9,25 @@ internal static class OpenSteps
 {
     private const int MostNumbers = 6;
 
+    /// <summary>What is asked before a step is ticked.</summary>
+    public const string TickAllTheSame = "Tick this one all the same?";
+
+    /// <summary>What is asked before parts are recorded as built.</summary>
+    public const string RecordAllTheSame = "Record it as built all the same?";
+
     /// <summary>
-    /// The question before a step is ticked: null where every step before it that makes dead or proves dead is ticked today, for the steps that
-    /// make dead themselves, and for those after the work, which are done with the power on. Before a proof only what makes dead is asked for.
+    /// The question before a step is ticked; null where nothing is open. Work waits for every step before it that makes dead or proves dead, a proof only
+    /// for what makes dead. What makes something live, and what is read or handed over with the power on, waits for what is fitted, run, made off,
+    /// connected and tested before it, and what is closed for what is to be closed before. What is recorded as built is not asked for again.
     /// </summary>
     public static string? BeforeTick(IReadOnlyList<WorkStep> steps, WorkStep step, DateOnly today)
     {
-        int[] open = [.. Numbered(steps).TakeWhile(one => one.Step.Key != step.Key).Where(one => Precedes(one.Step, step) && !one.Step.IsDoneOn(today)).Select(one => one.Number)];
-        return step.Kind is StepKind.Isolate or StepKind.Energise or StepKind.Commission or StepKind.HandOver || open.Length == 0 ? null
-            : $"{Named(open)} before this one, to make the work dead{(step.Kind == StepKind.ProveDead ? "" : " and to prove it")}, {(open.Length == 1 ? "is" : "are")} not ticked today. Tick this one all the same?";
+        (int Number, WorkStep Step)[] open = [.. Numbered(steps).TakeWhile(one => one.Step.Key != step.Key).Where(one => Precedes(one.Step, step) && !one.Step.IsDoneOn(today) && one.Step.BuiltOn is null)];
+        int[] numbers = [.. open.Select(one => one.Number)];
+        string areOpen = $"{(numbers.Length == 1 ? "is" : "are")} not ticked";
+        return numbers.Length == 0 ? null
+            : IsAfterWork(step) ? $"{Named(numbers)} before this one {areOpen} ({string.Join(", ", open.Select(one => Lead(one.Step)).Distinct())}){(step.Kind == StepKind.Energise ? ", and this one makes things live" : "")}. {TickAllTheSame}"
+            : $"{Named(numbers)} before this one, to make the work dead{(step.Kind == StepKind.ProveDead ? "" : " and to prove it")}, {areOpen} today. {TickAllTheSame}";
     }
 
     /// <summary>The question before parts are recorded as built: null where every step that builds them or works on them before is ticked.</summary>
@@ -27,10 +38,24 @@ internal static class OpenSteps
         int last = numbered.Where(one => one.Step.Builds.Any(ids.Contains)).Select(one => one.Number).DefaultIfEmpty(0).Max();
         int[] open = [.. numbered.Where(one => one.Number <= last && !one.Step.IsForOneDay && one.Step.BuiltOn is null && !one.Step.IsDoneOn(today) && (one.Step.Builds.Any(ids.Contains) || one.Step.About.Any(ids.Contains))).Select(one => one.Number)];
         return open.Length == 0 ? null
-            : $"{Named(open)} of what you record {(open.Length == 1 ? "is" : "are")} not ticked. Record it as built all the same?";
+            : $"{Named(open)} of what you record {(open.Length == 1 ? "is" : "are")} not ticked. {RecordAllTheSame}";
     }
 
-    private static bool Precedes(WorkStep one, WorkStep step) => one.Kind == StepKind.Isolate || (one.Kind == StepKind.ProveDead && step.Kind != StepKind.ProveDead);
+    private static bool IsAfterWork(WorkStep step) => step.Kind is StepKind.Energise or StepKind.Commission or StepKind.HandOver;
+
+    private static bool Precedes(WorkStep one, WorkStep step) => step.Kind switch
+    {
+        StepKind.Weigh or StepKind.Isolate => false,
+        StepKind.ProveDead => one.Kind == StepKind.Isolate,
+        StepKind.Energise => IsWork(one) || one.Kind == StepKind.Energise,
+        StepKind.Commission => IsWork(one),
+        StepKind.HandOver => !one.IsForOneDay,
+        _ => one.Kind is StepKind.Isolate or StepKind.ProveDead,
+    };
+
+    private static bool IsWork(WorkStep step) => step.Kind is StepKind.Remove or StepKind.Fit or StepKind.Run or StepKind.MakeOff or StepKind.TestFree or StepKind.Connect or StepKind.Test;
+
+    private static string Lead(WorkStep step) => step.Kind == StepKind.Energise ? "plug in and close" : PackText.Of(step.Kind).ToLowerInvariant();
 
     private static IEnumerable<(int Number, WorkStep Step)> Numbered(IReadOnlyList<WorkStep> steps) => steps.Select((step, index) => (index + 1, step));
 

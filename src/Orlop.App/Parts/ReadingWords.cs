@@ -4,6 +4,7 @@ using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
+using Orlop.Review.Readings;
 using Orlop.Work.Readings;
 
 namespace Orlop.App.Parts;

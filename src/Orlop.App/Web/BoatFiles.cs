@@ -47,7 +47,7 @@ internal static class BoatFiles
             return null;
         }
 
-        return WorkPackHtml.Render(WorkPacks.Plan(session.Now.AsBuilt, found, context.RequestAborted), Paper(session, context), session.Engine);
+        return WorkPackHtml.Render(WorkPacks.Plan(session.Now.AsBuilt, found, context.RequestAborted), Paper(session, context) with { RecordHref = $"/record?alteration={Uri.EscapeDataString(found.Id)}&part=steps" }, session.Engine);
     }
 
     /// <summary>The paper of the reader's units.</summary>

@@ -66,11 +66,9 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
   host.addEventListener("pointerup", finish);
   host.addEventListener("pointercancel", finish);
 
+  // A drawing that was just put in at another size scrolls by itself: that is not where somebody looked.
   host.addEventListener("scroll", () => {
-    host.middle = {
-      x: (host.scrollLeft + host.clientWidth / 2) / host.scrollWidth,
-      y: (host.scrollTop + host.clientHeight / 2) / host.scrollHeight,
-    };
+    if (host.querySelector("svg")?.getAttribute("width") === host.drawnWidth) rememberMiddle(host);
   });
 
   let width = 0;
@@ -158,7 +156,7 @@ function nameOf(view) {
   return ["profile", "plan", "section"].find(name => view?.classList.contains(name)) ?? null;
 }
 
-// Marks the chosen thing; where the drawing has changed its size, brings back what was in the middle and what had the focus.
+// Marks the chosen thing; where the drawing has changed its size, keeps the middle of what is seen, and brings back what had the focus.
 export function drawn(host, chosenId) {
   for (const thing of host.querySelectorAll("g.thing.selected")) thing.classList.remove("selected");
   const chosen = chosenId ? [...host.querySelectorAll(`g.thing[data-id="${CSS.escape(chosenId)}"]`)] : [];
@@ -167,8 +165,9 @@ export function drawn(host, chosenId) {
   const svg = host.querySelector("svg");
   if (!svg || host.classList.contains("unmeasured")) return;
   const width = svg.getAttribute("width");
-  if (host.drawnWidth !== undefined && host.drawnWidth !== width) keepPlace(host, svg, chosen[0]);
+  if (host.drawnWidth !== undefined && host.drawnWidth !== width) keepPlace(host);
   host.drawnWidth = width;
+  rememberMiddle(host);
   if (host.refocus !== undefined) {
     const { id, view } = host.refocus ?? {};
     const again = id ? [...host.querySelectorAll(`g.thing[data-id="${CSS.escape(id)}"]`)].find(thing => viewOf(thing) === view) : host;
@@ -177,12 +176,14 @@ export function drawn(host, chosenId) {
   }
 }
 
-function keepPlace(host, svg, chosen) {
-  let middle = host.middle ?? { x: 0.5, y: 0.25 };
-  if (chosen) {
-    const whole = svg.getBoundingClientRect(), box = chosen.getBoundingClientRect();
-    middle = { x: (box.x + box.width / 2 - whole.x) / whole.width, y: (box.y + box.height / 2 - whole.y) / whole.height };
-  }
-  host.scrollLeft = middle.x * host.scrollWidth - host.clientWidth / 2;
-  host.scrollTop = middle.y * host.scrollHeight - host.clientHeight / 2;
+function rememberMiddle(host) {
+  host.middle = {
+    x: (host.scrollLeft + host.clientWidth / 2) / host.scrollWidth,
+    y: (host.scrollTop + host.clientHeight / 2) / host.scrollHeight,
+  };
+}
+
+function keepPlace(host) {
+  host.scrollLeft = host.middle.x * host.scrollWidth - host.clientWidth / 2;
+  host.scrollTop = host.middle.y * host.scrollHeight - host.clientHeight / 2;
 }

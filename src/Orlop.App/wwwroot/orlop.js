@@ -53,6 +53,11 @@ document.addEventListener("focusin", event => bringIntoView(event.target));
 // A page that was opened at a thing has given it the focus before this was loaded.
 bringIntoView(document.activeElement);
 
+// The next open step comes to the top when the page has ended its own scrolling there; an address that names a place in the page goes to that.
+export function goToStep(id) {
+  if (!location.hash) setTimeout(() => document.getElementById(id)?.scrollIntoView({ block: "start" }), AFTER_TURN_MS);
+}
+
 export function copyText(id) {
   const box = document.getElementById(id);
   box?.select();

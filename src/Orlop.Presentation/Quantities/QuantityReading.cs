@@ -8,5 +8,8 @@ namespace Orlop.Presentation.Quantities;
 /// <param name="Remark">How the text was taken where it left something open: the unit of a bare number.</param>
 public sealed record QuantityReading(Quantity? Quantity, string? Refusal = null, string? Remark = null)
 {
+    /// <summary>The text had two meanings, of which the field's range left this one.</summary>
+    public bool IsOneOfTwo { get; init; }
+
     internal static QuantityReading Refused(string reason) => new(null, reason);
 }

@@ -7,5 +7,8 @@ namespace Orlop.Presentation.Views;
 /// <param name="Remark">How the text was taken, where it left something open.</param>
 public sealed record FieldReading(bool IsGood, object? Value, string? Refusal = null, string? Remark = null)
 {
+    /// <summary>The text had two meanings, of which the field's range left this one: the remark says which.</summary>
+    public bool IsOneOfTwo { get; init; }
+
     internal static FieldReading Refused(string reason) => new(false, null, reason);
 }

@@ -97,7 +97,7 @@ public static class FieldText
     {
         QuantityReading read = Parse(field, text, units, culture);
         return read.Quantity is { } quantity
-            ? InRange(field, text, quantity.Value, quantity, units, culture, read.Remark)
+            ? InRange(field, text, quantity.Value, quantity, units, culture, read.Remark) with { IsOneOfTwo = read.IsOneOfTwo }
             : FieldReading.Refused(read.Refusal ?? $"'{text}' is not understood.");
     }
 
@@ -105,12 +105,16 @@ public static class FieldText
     {
         QuantityReading read = Parse(field, text, units, culture);
         return read.Quantity is { } quantity
-            ? InRange(field, text, quantity.Value, quantity.Value, units, culture, read.Remark)
+            ? InRange(field, text, quantity.Value, quantity.Value, units, culture, read.Remark) with { IsOneOfTwo = read.IsOneOfTwo }
             : FieldReading.Refused(read.Refusal ?? $"'{text}' is not understood.");
     }
 
-    private static QuantityReading Parse(FieldSchema field, string text, DisplayUnits units, CultureInfo culture) =>
-        QuantityText.Parse(text, Suffix(field), units, culture, FieldLimits.Examples(field, units, culture));
+    // Where one mark leaves two meanings, the field's range may leave one.
+    private static QuantityReading Parse(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
+    {
+        QuantityReading Read(string one) => QuantityText.Parse(one, Suffix(field), units, culture, FieldLimits.Examples(field, units, culture));
+        return Read(text) is { Quantity: not null } read ? read : TwoMeanings.OneLeft(text, culture, Read, number => FieldLimits.IsIn(field, number)) ?? Read(text);
+    }
 
     private static FieldReading InRange(FieldSchema field, string text, double number, object value, DisplayUnits units, CultureInfo culture, string? remark = null) =>
         FieldLimits.IsIn(field, number)

@@ -12,12 +12,14 @@ namespace Orlop.Review.Networks;
 /// </summary>
 internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring wiring, Practice? practice, Memo memo, CancellationToken token)
 {
+    private readonly GroupSolver _solver = new(memo, token);
+
     /// <summary>A case, its groups solved when first asked.</summary>
     public SolvedNetwork Solve(NetworkCase networkCase, Condition condition)
     {
         if (networkCase.StartingLoadId is not { } startingId)
         {
-            return new SolvedNetwork(networkCase, Grouped(networkCase, condition, things.PoweredIn(condition.Id)), Solve);
+            return new SolvedNetwork(networkCase, Grouped(networkCase, condition, things.PoweredIn(condition.Id)), _solver.Solve);
         }
 
         NetworkCase runningCase = networkCase with { StartingLoadId = null };
@@ -27,11 +29,11 @@ internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring
         {
             // The same elements as while running, so the same groups: only numbers differ.
             GroupedNetwork grouped = Grouped(runningCase, condition, things.PoweredIn(condition.Id));
-            return new SolvedNetwork(networkCase, grouped, group => Solve(Starting(group, load, running)));
+            return new SolvedNetwork(networkCase, grouped, group => _solver.Solve(Starting(group, load, running)));
         }
 
         ThingSet powered = ThingSet.Of(memo, boat.Things.Where(thing => thing == load || things.PoweredIn(condition.Id).Things.Contains(thing)));
-        return new SolvedNetwork(networkCase, Grouped(networkCase, condition, powered), group => Solve(StartTemperatures.Hold(group, running)));
+        return new SolvedNetwork(networkCase, Grouped(networkCase, condition, powered), group => _solver.Solve(StartTemperatures.Hold(group, running)));
     }
 
     private GroupedNetwork Grouped(NetworkCase networkCase, Condition condition, ThingSet powered)
@@ -39,11 +41,8 @@ internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring
         bool isForGreatestFault = networkCase.Charge == ChargeCase.Full;
         ThingSet parts = isForGreatestFault ? things.Supplying : powered;
         return memo.Get((wiring, things.Around, practice, parts, condition, networkCase), () =>
-            new NetworkBuilder([.. parts.Things.OfType<Part>()], condition, isGreatest => Conductors(condition, isGreatest)).Build(networkCase, Grouping));
+            new NetworkBuilder([.. parts.Things.OfType<Part>()], condition, isGreatest => Conductors(condition, isGreatest)).Build(networkCase, _solver.Grouping));
     }
-
-    // Conditions and charges that differ only in numbers are split in the same way.
-    private NetworkGrouping Grouping(Network network) => memo.Get(new NetworkShape(network), () => NetworkGrouping.Of(network));
 
     private ConductorSet Conductors(Condition condition, bool isForGreatestFault) => memo.Get(
         (wiring, things.Around, practice, condition, isForGreatestFault),
@@ -57,17 +56,4 @@ internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring
         Network asked = at >= 0 && LoadElements.Element(load!, isStarting: true) is { } element ? group with { Loads = group.Loads.SetItem(at, element) } : group;
         return new StartingGroup(StartTemperatures.Hold(asked, running));
     }).Network;
-
-    // The same object is found by reference; another of the same content by its key.
-    private SolvedGroup Solve(Network group) => memo.Get(group, () => new SolvedGroup(group, memo.Get(new NetworkKey(group), () =>
-    {
-        token.ThrowIfCancellationRequested();
-        return Prepared(group)?.Solve(token) ?? NetworkSolver.Solve(group, token);
-    })));
-
-    private sealed record Analysed(PreparedNetwork? Network);
-
-    // Networks of the same elements between the same nodes are analysed once. Null when that analysis does not fit, or the network has faults.
-    private PreparedNetwork? Prepared(Network group) => memo.Get(
-        new NetworkShape(group), () => new Analysed(NetworkCheck.FindFaults(group).IsEmpty ? PreparedNetwork.Of(group) : null)).Network?.With(group);
 }

@@ -7,13 +7,4 @@ namespace Orlop.Review.Networks;
 /// <param name="Built">The network, what nothing feeds left out.</param>
 /// <param name="Grouping">The group of each element and node.</param>
 /// <param name="Groups">The groups, each a network of its own.</param>
-public sealed record GroupedNetwork(BuiltNetwork Built, NetworkGrouping Grouping, ImmutableArray<Network> Groups)
-{
-    /// <summary>Splits a built network.</summary>
-    public static GroupedNetwork Of(BuiltNetwork built)
-    {
-        ArgumentNullException.ThrowIfNull(built);
-        NetworkGrouping grouping = NetworkGrouping.Of(built.Network);
-        return new GroupedNetwork(built, grouping, grouping.Split(built.Network));
-    }
-}
+public sealed record GroupedNetwork(BuiltNetwork Built, NetworkGrouping Grouping, ImmutableArray<Network> Groups);

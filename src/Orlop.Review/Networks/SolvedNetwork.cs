@@ -35,18 +35,6 @@ public sealed class SolvedNetwork
     /// <summary>All groups, solved.</summary>
     public ImmutableArray<SolvedGroup> Groups => [.. Enumerable.Range(0, _solved.Length).Select(Solve)];
 
-    /// <summary>Solves every group of a network at once.</summary>
-    public static SolvedNetwork Of(BuiltNetwork built, Func<Network, NetworkResult> solve)
-    {
-        SolvedNetwork solved = new(built.Case, GroupedNetwork.Of(built), group => new SolvedGroup(group, solve(group)));
-        for (int group = 0; group < solved._solved.Length; group++)
-        {
-            solved.Solve(group);
-        }
-
-        return solved;
-    }
-
     /// <summary>The elements of the group that holds an element, before solving; null when none does.</summary>
     public Network? NetworkOf(string elementId) => _grouped.Grouping.GroupOf(elementId) is { } group ? _grouped.Groups[group] : null;
 

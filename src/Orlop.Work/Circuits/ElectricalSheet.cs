@@ -5,7 +5,9 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
 using Orlop.Review.Practices;
+using Orlop.Review.Readings.Checks;
 
 namespace Orlop.Work.Circuits;
 
@@ -36,6 +38,9 @@ public sealed record ElectricalSheet
     /// <summary>A line for each fuse and breaker, in the boat's order.</summary>
     public required ImmutableArray<ProtectionLine> Protection { get; init; }
 
+    /// <summary>The readings on record that are outside what they should be.</summary>
+    public required ImmutableArray<Finding> ReadingsOutside { get; init; }
+
     /// <summary>What the boat is called.</summary>
     public string BoatTitle => Boat.Particulars?.Title is { Length: > 0 } title ? title : "Boat";
 
@@ -62,6 +67,7 @@ public sealed record ElectricalSheet
             Condition = condition,
             Chains = [.. chains],
             Circuits = [.. chains.Select(chain => CircuitLine.Of(view, chain, condition, faults))],
+            ReadingsOutside = [.. review.Findings.Where(pair => pair.CheckId == ReadingAgreesCheck.Id).Select(pair => pair.After?.Worst).OfType<Finding>().Where(finding => finding.Verdict == Verdict.Fails)],
             Protection = [.. boat.All<Protection>().Select(device => ProtectionLine.Of(device, chains, review))],
         };
     }

@@ -1,4 +1,6 @@
 using Orlop.Drawings.Paper;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
 using Orlop.Work.Paper;
 
 namespace Orlop.Work.Circuits;
@@ -23,6 +25,7 @@ public static class ElectricalSheetHtml
         PaperPage.Begin(html, $"Electrical pages: {sheet.BoatTitle}, {about}", foot, options, "stability electrical");
         Head(html, sheet, about, date, options);
         PackText text = new(options);
+        Readings(html, sheet, options);
         CircuitListPages.Write(html, sheet, text);
         FuseSchedulePages.Write(html, sheet, text);
         WiringPages.Write(html, sheet, options);
@@ -33,6 +36,16 @@ public static class ElectricalSheetHtml
 
     /// <summary>Writes the pages into a folder, which is made if needed. Gives back the file.</summary>
     public static string Write(ElectricalSheet sheet, PaperOptions options, string folder) => PaperPage.Write(Render(sheet, options), folder, FileName);
+
+    // Whoever opens the panel reads first what a meter has shown to be wrong.
+    private static void Readings(HtmlText html, ElectricalSheet sheet, PaperOptions options)
+    {
+        foreach (Finding finding in sheet.ReadingsOutside)
+        {
+            html.Open("div", ("class", "caution"), ("role", "note")).Put("b", "A reading on record is outside what it should be.")
+                .Text($" {SentenceText.Of(finding.Headline, options.Units, options.Culture)}. {finding.Caution}").Close();
+        }
+    }
 
     private static void Head(HtmlText html, ElectricalSheet sheet, string about, string date, PaperOptions options)
     {

@@ -104,8 +104,9 @@ internal static class PackStyle
         .parts a{display:inline-block;padding:2.5mm 3mm 2.5mm 0;color:#000}
         .row{break-inside:avoid;margin:0 0 1mm}
         .row h3{margin:1mm 0 0}
-        @media print{.parts{display:none}}
-        @media screen{body{padding:6mm;margin:0 auto;max-width:200mm}#drawing,.sheet{overflow-x:auto}#drawing .drawing{min-width:150mm}}
+        .screen a{display:inline-block;padding:2.5mm 0;color:#000}
+        @media print{.parts,.screen{display:none}}
+        @media screen{.sign,#sources ul,.stability td.small{font-size:9pt}body{padding:6mm;margin:0 auto;max-width:200mm}#drawing,.sheet{overflow-x:auto}#drawing .drawing{min-width:150mm}}
         @media screen and (max-width:700px){
         body{padding:3mm;overflow-wrap:anywhere}
         h1{font-size:17pt}
@@ -114,6 +115,7 @@ internal static class PackStyle
         .step>*{margin-left:0}
         .step>.head{grid-template-columns:9mm 8mm minmax(0,1fr)}
         .step .sign{grid-column:3;margin-top:2mm}
+        .room{white-space:normal;display:inline}
         main table:not(.title),main table:not(.title) tbody,main table:not(.title) tr.kind{display:block}
         main table:not(.title) thead{display:none}
         main table:not(.title) tr:not(.kind){display:grid;grid-template-columns:10mm minmax(0,1fr) auto;gap:0 2mm;padding:1.5mm 0;border-bottom:.2mm solid #777}
@@ -140,7 +142,7 @@ internal static class PackStyle
         main table.named:not(.title) tbody th{display:block;width:auto;border:0;padding:0;font-size:11pt;font-weight:700}
         main table.named:not(.title) td{grid-row:auto;grid-column:auto;white-space:normal;text-align:left;width:auto;min-width:0;font-size:11pt}
         main table.named:not(.title) th,main table.named:not(.title) td:last-child,main table.named:not(.title) .found,main table.named:not(.title) .state{grid-column:1/-1}
-        main table.named:not(.title) td[data-head]::before{content:attr(data-head);display:block;font-size:8.5pt;font-weight:400;color:#333}
+        main table.named:not(.title) td[data-head]::before{content:attr(data-head);display:block;font-size:9pt;font-weight:400;color:#333}
         main table.named:not(.title) td:empty{display:none}
         main table.named:not(.title) .verdicts[data-head]::before{display:inline;margin-right:2mm}
         main .named .state{font-weight:600}

@@ -2,8 +2,8 @@ using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
+using Orlop.Review.Readings;
 using Orlop.Work.Bring;
-using Orlop.Work.Readings;
 using Orlop.Work.Steps;
 
 namespace Orlop.Work.Paper;

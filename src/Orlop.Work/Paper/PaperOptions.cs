@@ -11,6 +11,9 @@ public sealed record PaperOptions(DateOnly On, string? Revision = null)
 {
     public PaperSize Size { get; init; } = PaperSize.A4;
 
+    /// <summary>Address at which what is done and read is typed in; null for a file, which leads nowhere.</summary>
+    public string? RecordHref { get; init; }
+
     public DisplayUnits Units { get; init; } = DisplayUnits.Metric;
 
     public CultureInfo Culture { get; init; } = CultureInfo.InvariantCulture;

@@ -1,4 +1,4 @@
-using Orlop.Work.Readings;
+using Orlop.Review.Readings;
 using Orlop.Work.Steps;
 using Orlop.Work.Tables;
 

@@ -20,6 +20,7 @@ public static class WorkPackHtml
         PaperPage.Begin(html, title, Foot(pack, options), options);
         Head(html, pack, options);
         Parts(html, pack);
+        WhereTyped(html, options);
         BringPages.Write(html, pack, text);
         StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
@@ -49,6 +50,14 @@ public static class WorkPackHtml
         }
 
         html.Close();
+    }
+
+    // For a screen only, on which somebody may look for a box to tick.
+    private static void WhereTyped(HtmlText html, PaperOptions options)
+    {
+        html.Open("p", ("class", "screen")).Put("b", "Nothing can be typed or ticked on this page: it is for paper and a pencil. ").Text("What is done and read is ticked and typed in under ");
+        _ = options.RecordHref is { } href ? html.Put("a", "Record", ("href", href)) : html.Text("Record");
+        html.Text(", on the computer that runs the program. No other device can reach that: on a phone this page, or a copy of it, is only to be read.").Close();
     }
 
     private static string Foot(WorkPack pack, PaperOptions options) =>

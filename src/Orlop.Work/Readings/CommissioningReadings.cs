@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Orlop.Review;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
+using Orlop.Review.Readings;
 using Orlop.Work.Scope;
 
 namespace Orlop.Work.Readings;
@@ -20,6 +22,7 @@ internal sealed class CommissioningReadings
     private readonly PackScope _scope;
     private readonly HashSet<string> _new;
     private readonly Dictionary<string, ConditionPrediction> _predictions = new(StringComparer.Ordinal);
+    private readonly Memo _memo = new();
     private readonly CancellationToken _token;
 
     private CommissioningReadings(PackScope scope, CancellationToken token)
@@ -119,7 +122,7 @@ internal sealed class CommissioningReadings
     {
         if (!_predictions.TryGetValue(condition.Id, out ConditionPrediction? prediction))
         {
-            _predictions[condition.Id] = prediction = ConditionPrediction.Of(_scope.AsAltered, _scope.AlteredWiring, _scope.Practice, condition, _token);
+            _predictions[condition.Id] = prediction = ConditionPrediction.Of(_scope.AsAltered, _scope.AlteredWiring, _scope.Practice, condition, _memo, _token);
         }
 
         return prediction;

@@ -5,6 +5,7 @@ using Orlop.Boat.Values;
 using Orlop.Electrics.Diagnosis;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
+using Orlop.Review.Readings;
 
 namespace Orlop.Work.Readings;
 

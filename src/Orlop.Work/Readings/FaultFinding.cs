@@ -6,9 +6,11 @@ using Orlop.Boat.Topology;
 using Orlop.Electrics.Diagnosis;
 using Orlop.Electrics.Networks;
 using Orlop.Presentation.Words;
+using Orlop.Review;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
+using Orlop.Review.Readings;
 
 namespace Orlop.Work.Readings;
 
@@ -25,9 +27,6 @@ public static class FaultFinding
 
     private const double LikelyFraction = 0.01;
 
-    // From this heat on a ring or a lug is too hot to touch within minutes (common practice, no source).
-    private const double HotW = 3;
-
     // Two digits of the finest range of a meter: a smaller difference cannot be read.
     private const double LeastTellingV = 0.0002;
 
@@ -40,12 +39,13 @@ public static class FaultFinding
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(readings);
+        Memo memo = new();
         Wiring wiring = Wiring.Of(boat);
         Practice? practice = Practice.Of(boat.All<PracticeChoice>().FirstOrDefault());
         ImmutableArray<IGrouping<string, Reading>> groups = [.. readings.GroupBy(reading => reading.Condition, StringComparer.Ordinal).Where(group => boat.Find<Condition>(group.Key) is not null)];
         return
         [
-            .. groups.Select((group, index) => Diagnose(boat, wiring, ConditionPrediction.Of(boat, wiring, practice, boat.Find<Condition>(group.Key)!, token), [.. group],
+            .. groups.Select((group, index) => Diagnose(boat, wiring, ConditionPrediction.Of(boat, wiring, practice, boat.Find<Condition>(group.Key)!, memo, token), [.. group],
                 token, progress is null ? null : new PartOfProgress(progress, index, groups.Length))),
         ];
     }
@@ -53,7 +53,7 @@ public static class FaultFinding
     private static FaultReport Diagnose(BoatModel boat, Wiring wiring, ConditionPrediction prediction, ImmutableArray<Reading> readings, CancellationToken token, IProgress<double>? progress)
     {
         Evidence evidence = new(prediction, readings);
-        ImmutableArray<string> candidates = evidence.Group is null ? [] : Candidates(boat, wiring, prediction, evidence);
+        (string? taker, ImmutableArray<string> candidates) = evidence.Group is null ? (null, []) : Candidates(boat, wiring, prediction, evidence);
         if (evidence.Group is not { } group || candidates.IsEmpty)
         {
             return new FaultReport
@@ -75,16 +75,24 @@ public static class FaultFinding
                 .Select(suspect => new FaultSuspect(suspect.ElementId, words.Element(suspect.ElementId), suspect.ExtraOhm, suspect.StandardUncertaintyOhm, suspect.WeightFraction, suspect.ExtraHeatW)),
         ];
         Misfit? misfit = WorstMisfit(result, evidence, words);
-        DiagnosisStatus status = misfit is not null ? DiagnosisStatus.NotExplained : result.Status;
+        LoopMisfit? loop = LoopMisfit.Worst(prediction, evidence.Used);
+        DiagnosisStatus status = misfit is not null || loop is not null ? DiagnosisStatus.NotExplained : result.Status;
         return new FaultReport
         {
             ConditionId = prediction.Condition.Id,
+            TakerId = taker,
             Status = status,
-            Headline = misfit?.Text ?? Headline(result, suspects),
+            Headline = (misfit, loop) switch
+            {
+                ({ } one, { } round) => Sentence.Of($"{one.Text} {round.Text}"),
+                ({ } one, null) => one.Text,
+                (null, { } round) => round.Text,
+                _ => Headline(result, suspects),
+            },
             Suspects = status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? suspects : [],
             Caution = status is DiagnosisStatus.Found or DiagnosisStatus.NotToldApart ? Caution(suspects) : null,
             Next = status == DiagnosisStatus.NotToldApart && result.Next is { } next && next.SpreadV >= LeastTellingV ? Probe(words, next) : null,
-            MeasureAgainId = misfit?.ReadingId,
+            MeasureAgainId = misfit?.ReadingId ?? loop?.ReadingId,
             LeftOut = evidence.LeftOut,
             Assumptions = [.. result.Assumptions, .. evidence.Assumed()],
         };
@@ -116,9 +124,9 @@ public static class FaultFinding
     private static Sentence Caution(ImmutableArray<FaultSuspect> suspects)
     {
         double heatW = suspects.Max(suspect => suspect.ExtraHeatW);
-        return heatW >= HotW
-            ? Sentence.Of($"Live and hot: with that resistance about {new Amount(heatW, "W")} turns to heat there. Do not touch it; switch the load off and let it cool. Nothing is opened before it is made dead and proved dead.")
-            : Sentence.Of($"Live: nothing is opened before it is made dead and proved dead. A bad joint may be hot: switch the load off and let it cool.");
+        return heatW >= HotJoint.FromW
+            ? Sentence.Of($"Live and hot: with that resistance about {new Amount(heatW, "W")} turns to heat there. {HotJoint.LetCool}")
+            : Sentence.Of($"{HotJoint.MayBeHot}");
     }
 
     private static NextProbe Probe(PartWords words, NextReading next) => new(next.PlusNode, next.MinusNode,
@@ -139,7 +147,7 @@ public static class FaultFinding
     };
 
     // What carries power to the part that most of the probes sit around, and lies within its group.
-    private static ImmutableArray<string> Candidates(BoatModel boat, Wiring wiring, ConditionPrediction prediction, Evidence evidence)
+    private static (string? Taker, ImmutableArray<string> Ids) Candidates(BoatModel boat, Wiring wiring, ConditionPrediction prediction, Evidence evidence)
     {
         SupplyPaths paths = SupplyPaths.Of([.. boat.All<Part>()], wiring, prediction.Condition.Id);
         HashSet<string> near = [.. evidence.Nodes.SelectMany(node => wiring.At(node)).Select(edge => edge.Id), .. evidence.Currents.Select(current => current.ElementId)];
@@ -147,6 +155,6 @@ public static class FaultFinding
             .Where(id => prediction.Nominal.LoadA(id) is not null)
             .OrderByDescending(id => paths.ElementsTo(id).Count(near.Contains)).ThenBy(id => paths.ElementsTo(id).Count).ThenBy(id => id, StringComparer.Ordinal).FirstOrDefault();
         HashSet<string> elements = [.. evidence.Group!.Network.Conductors.Select(item => item.Id), .. evidence.Group.Network.Contacts.Select(item => item.Id)];
-        return taker is null ? [] : [.. paths.ElementsTo(taker).Where(elements.Contains).Order(StringComparer.Ordinal)];
+        return (taker, taker is null ? [] : [.. paths.ElementsTo(taker).Where(elements.Contains).Order(StringComparer.Ordinal)]);
     }
 }

@@ -29,6 +29,9 @@ public sealed record FaultReport
 {
     public required string ConditionId { get; init; }
 
+    /// <summary>Id of the part that takes the power whose circuit was searched; null where none was.</summary>
+    public string? TakerId { get; init; }
+
     public required DiagnosisStatus Status { get; init; }
 
     /// <summary>What a boat owner reads.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
+using Orlop.Review.Readings;
 
 namespace Orlop.Work.Readings;
 

@@ -159,7 +159,7 @@ internal static class IsolationSteps
             Kind = StepKind.ProveDead,
             Text = Sentence.Of($"Prove dead: {scope.Words.Located(partId)}."),
             Details = details.ToImmutable(),
-            WriteDown = new WriteDown("V"),
+            WriteDown = new WriteDown("V", MostV: DeadV),
             About = [partId],
         };
     }

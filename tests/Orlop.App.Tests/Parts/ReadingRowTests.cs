@@ -6,6 +6,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 using Orlop.Review.Findings;
+using Orlop.Review.Readings;
 using Orlop.Work.Readings;
 using Xunit;
 
@@ -65,6 +66,7 @@ public sealed class ReadingRowTests : IDisposable
         FaultReport report = new()
         {
             ConditionId = "at-anchor",
+            TakerId = "winch",
             Status = Orlop.Electrics.Diagnosis.DiagnosisStatus.Found,
             Headline = Sentence.Of($"As it is."),
             Suspects = [new FaultSuspect("lead", "the lead", 0.03, 0.001, weightFraction, 4)],
@@ -75,7 +77,7 @@ public sealed class ReadingRowTests : IDisposable
             .AddCascadingValue(new Reader(DisplayUnits.Metric, English, _ => { })).Add(one => one.Report, report).Add(one => one.Pack, pack));
 
         Assert.Equal(told, shown.FindAll("td.n")[1].TextContent);
-        Assert.Equal("electrics?thing=lead", shown.Find(".caution a").GetAttribute("href"));
+        Assert.Equal("electrics?circuit=winch&thing=lead", shown.Find(".caution a").GetAttribute("href"));
         Assert.Contains("If one joint or conductor is bad, and the rest is as drawn", shown.Markup, StringComparison.Ordinal);
     }
 

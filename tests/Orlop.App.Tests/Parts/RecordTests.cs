@@ -44,6 +44,49 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public async Task StepsPanel_DoneStep_IsFoldedToItsLine_AndShownWhenAsked()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int done = Pack().Steps.ToList().FindIndex(step => step.IsDoneOn(Session.Today) && step.Details.Length > 0) + 1, next = Pack().Steps.ToList().FindIndex(step => !step.IsDoneOn(Session.Today)) + 1;
+        string detail = Orlop.Presentation.Words.SentenceText.Of(Pack().Steps[done - 1].Details[0], DisplayUnits.Metric, CultureInfo.GetCultureInfo("en"));
+        Assert.DoesNotContain(detail, panel.Find($"#step-{done}").TextContent, StringComparison.Ordinal);
+        Assert.Equal($"record?alteration=drying-locker&part=steps#step-{next}", panel.FindAll(".actions a").First(link => link.TextContent == $"Next open step: {next}").GetAttribute("href"));
+
+        await panel.PressAsync($"#step-{done} .line > button");
+        Assert.Contains(detail, panel.Find($"#step-{done}").TextContent, StringComparison.Ordinal);
+    }
+
+    /// <summary>What a proof read is kept with its tick; 12.6 V proves nothing dead, whatever the box says.</summary>
+    [Fact]
+    public async Task StepsPanel_ProofsReading_IsKeptWithItsTick_AndALiveOneIsAskedAbout()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int proof = Pack().Steps.ToList().FindIndex(step => step is { Kind: StepKind.ProveDead, WriteDown.MostV: not null }) + 1;
+        await panel.SetAsync($"#noted-{proof}", "12,6 V");
+        Assert.StartsWith("12.6 V is more than 0.5 V: this is not dead.", panel.Find($"#step-{proof} .refusal").TextContent, StringComparison.Ordinal);
+        await panel.SetAsync($"#step-{proof} input", true);
+        Assert.StartsWith("12.6 V is more than 0.5 V", panel.Find($"#step-{proof} .ask p").TextContent, StringComparison.Ordinal);
+
+        await panel.SetAsync($"#noted-{proof}", "0.1 V; 300 mV");
+        Assert.Empty(panel.FindAll($"#step-{proof} .refusal"));
+        await panel.PressAsync($"#step-{proof} .ask button");
+        Assert.Equal("0.1 V; 300 mV", Locker.Ticks.Single(tick => tick.Step == Pack().Steps[proof - 1].Key).Remark);
+    }
+
+    [Theory]
+    [InlineData("0.4; 0,5", false)]
+    [InlineData("0.51", true)]
+    [InlineData("600 mV", true)]
+    [InlineData("nothing", false)]
+    public void StepNote_LargestVoltage_TellsWhetherItIsDead(string note, bool isLive)
+    {
+        WorkStep proof = Step("prove-dead:a", StepKind.ProveDead) with { WriteDown = new WriteDown("V", MostV: 0.5) };
+
+        Assert.Equal(isLive, StepNote.WhyNotDead(proof, note) is not null);
+        Assert.Null(StepNote.WhyNotDead(proof with { WriteDown = new WriteDown("V") }, note));
+    }
+
+    [Fact]
     public async Task StepsPanel_TickPastOpenIsolation_AsksOnceAndTicksOnlyWhenTheOwnerSaysSo()
     {
         int before = Locker.Ticks.Count;
@@ -74,6 +117,38 @@ public sealed class RecordTests : IDisposable
         Assert.NotNull(OpenSteps.BeforeTick([isolate with { Tick = new StepTick(isolate.Key, Session.Today.AddDays(-1)) }, prove, again], again, Session.Today));
     }
 
+    /// <summary>What makes something live is asked about as what makes it dead is: fitted, run, made off, connected, tested and plugged in before it.</summary>
+    [Fact]
+    public void OpenSteps_SwitchingOnPastOpenWork_NamesWhatIsOpen()
+    {
+        WorkStep weigh = Step("weigh:a", StepKind.Weigh), isolate = Step("isolate:a", StepKind.Isolate), fit = Step("fit:a", StepKind.Fit), connect = Step("connect:a", StepKind.Connect),
+            test = Step("test:open", StepKind.Test), mate = Step("switch-on:plug", StepKind.Energise), close = Step("restore:a", StepKind.Energise), read = Step("commission:a", StepKind.Commission), over = Step("hand-over:record", StepKind.HandOver);
+        WorkStep[] steps = [weigh, isolate, fit, connect, test, mate, close, read, over];
+        string? Asked(WorkStep step, params string[] done) => OpenSteps.BeforeTick([.. steps.Select(one => done.Contains(one.Key) ? one with { Tick = new StepTick(one.Key, Session.Today) } : one)], step, Session.Today);
+
+        Assert.Equal("Steps 3, 4, 5 and 6 before this one are not ticked (fit, connect, test before switching on, plug in and close), and this one makes things live. Tick this one all the same?", Asked(close));
+        Assert.Equal("Step 5 before this one is not ticked (test before switching on), and this one makes things live. Tick this one all the same?", Asked(mate, "fit:a", "connect:a"));
+        Assert.Equal("Step 4 before this one is not ticked (connect). Tick this one all the same?", Asked(read, "fit:a", "test:open"));
+        Assert.Equal("Steps 1 and 8 before this one are not ticked (weigh ashore, measure). Tick this one all the same?", Asked(over, "fit:a", "connect:a", "test:open"));
+        Assert.Null(Asked(close, "fit:a", "connect:a", "test:open", "switch-on:plug"));
+        Assert.Null(OpenSteps.BeforeTick([fit with { BuiltOn = Session.Today }, close], close, Session.Today));
+    }
+
+    [Fact]
+    public async Task StepsPanel_ReadingOutsideItsBand_IsAskedAboutAtTheLastStepAndBeforeItIsRecorded()
+    {
+        await _demo.WhenReviewed();
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int last = Pack().Steps.Length;
+        await panel.SetAsync($"#step-{last} input", true);
+        Assert.StartsWith("A reading is outside what it should be. Minus side, fan heater to bar, commissioning at the berth: 0.597", panel.Find($"#step-{last} .ask p").TextContent.Replace('\u00a0', ' '), StringComparison.Ordinal);
+
+        await panel.InvokeAsync(() => panel.Find(".built input").Change(true));
+        await panel.PressAsync(".built button");
+        Assert.StartsWith("A reading is outside what it should be.", panel.Find(".built .ask p").TextContent, StringComparison.Ordinal);
+        Assert.EndsWith("Record it as built all the same?", panel.Find(".built .ask p").TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void StepsPanel_StepThatIsRead_SaysWhereItIsTypedIn()
     {
@@ -94,6 +169,30 @@ public sealed class RecordTests : IDisposable
         Assert.Empty(panel.FindAll(".step.done"));
         Assert.Contains(": 0 of ", panel.Find("h2").TextContent, StringComparison.Ordinal);
         Assert.Equal(Pack().Steps.Count(step => step.BuiltOn is not null), panel.FindAll(".step em").Count(told => told.TextContent.StartsWith("recorded as built", StringComparison.Ordinal)));
+    }
+
+    /// <summary>The mass of what the alteration changes is typed into the alteration, not into the thing that is there now.</summary>
+    [Fact]
+    public async Task StepsPanel_Weigh_OpensTheSheetWithinTheAlteration()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch-second")!, Xunit.TestContext.Current.CancellationToken);
+        IRenderedComponent<StepsPanel> panel = Steps(pack);
+        Assert.Null(Session.Now.Draft);
+        await panel.PressNamedAsync(".where a", "Water sampler");
+
+        Assert.Equal("sampling-winch-second", Session.Now.Draft?.Id);
+        Assert.Equal(130, Session.Now.Shown.Find<Deadweight>("hung-sampler")!.MassKg!.Value);
+        Assert.EndsWith("/?thing=hung-sampler&field=massKg", _page.Services.GetRequiredService<Microsoft.AspNetCore.Components.NavigationManager>().Uri, StringComparison.Ordinal);
+    }
+
+    /// <summary>The survey after the work is taken in the condition that its step names, whatever was last chosen in the window.</summary>
+    [Fact]
+    public void StepsPanel_Freeboards_LeadToASurveyInTheConditionOfTheStep()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch-second")!, Xunit.TestContext.Current.CancellationToken);
+
+        Assert.Contains("Commissioning at the berth", pack.Steps.Single(step => step.Key == "freeboards:after").Details[0].ToString(), StringComparison.Ordinal);
+        Assert.Contains(Steps(pack).FindAll(".where a"), link => link.GetAttribute("href") == "weights?part=tests&condition=commissioning");
     }
 
     [Fact]
@@ -120,7 +219,7 @@ public sealed class RecordTests : IDisposable
 
         await panel.PressAsync(".built button");
         Assert.Null(Session.Now.AsBuilt.Find<Alteration>(Locker.Id)!.Edits.First(one => one.Id == edit.Id).BuiltOn);
-        Assert.Matches("^Steps? [0-9]+(, [0-9]+)*( and [0-9]+( more)?)? of what you record (is|are) not ticked", panel.Find(".built .ask p").TextContent);
+        Assert.Matches("Steps? [0-9]+(, [0-9]+)*( and [0-9]+( more)?)? of what you record (is|are) not ticked", panel.Find(".built .ask p").TextContent);
         await panel.PressAsync(".built .ask button");
         Assert.Equal(edit.Becomes, Session.Now.AsBuilt.Find(edit.Id));
         Assert.Equal(AlterationStatus.Built, Locker.Status);
@@ -135,9 +234,10 @@ public sealed class RecordTests : IDisposable
     {
         IRenderedComponent<StepsPanel> panel = Steps();
 
-        Assert.Equal("Drilling and lining burns: as in step 7.", panel.Find(".step .again").TextContent);
+        Assert.Equal("Drilling and lining burns: as in step 9.", panel.Find(".step .again").TextContent);
         Assert.Single(panel.FindAll(".caution"), box => box.TextContent.Contains("Before drilling", StringComparison.Ordinal));
-        Assert.Contains("Before drilling", panel.Find("#step-7 .caution").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Before drilling", panel.Find("#step-9 .caution").TextContent, StringComparison.Ordinal);
+        Assert.Contains("folded", panel.Find("#step-7").ClassList);
     }
 
     [Fact]
@@ -242,5 +342,5 @@ public sealed class RecordTests : IDisposable
 
     private WorkPack Pack() => WorkPacks.Plan(Session.Now.AsBuilt, Locker, Xunit.TestContext.Current.CancellationToken);
 
-    private IRenderedComponent<StepsPanel> Steps() => _page.Render<StepsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(panel => panel.Pack, Pack()));
+    private IRenderedComponent<StepsPanel> Steps(WorkPack? pack = null) => _page.Render<StepsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(panel => panel.Pack, pack ?? Pack()));
 }

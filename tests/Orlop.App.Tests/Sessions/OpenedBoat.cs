@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Review;
 using Orlop.Review.Electrics;
 using Orlop.Review.Energy;
+using Orlop.Review.Readings;
 using Orlop.Review.Stability;
 using Orlop.Store;
 
@@ -17,7 +18,7 @@ internal sealed class OpenedBoat : IDisposable
     public OpenedBoat(BoatModel boat)
     {
         Store = BoatStore.Create(_folder.At("boat.orlop"), boat);
-        Session = new BoatSession(Store, new ReviewEngine([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]));
+        Session = new BoatSession(Store, new ReviewEngine([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]));
     }
 
     public BoatStore Store { get; }

@@ -25,6 +25,29 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     }
 
     [Fact]
+    public async Task Zoom_OfADiagramThatWasScrolled_KeepsTheMiddleOfWhatIsSeen()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?view=diagram&thing=main-fuse");
+        ILocator picture = window.Page.Locator(".picture:not(.unmeasured)"), zoom = window.Page.GetByRole(AriaRole.Group, new() { Name = "Zoom", Exact = true });
+        await Expect(picture).ToHaveCountAsync(1);
+        await zoom.GetByRole(AriaRole.Button, new() { Name = "Zoom in" }).ClickAsync();
+        await picture.EvaluateAsync("picture => { picture.scrollLeft = 0.8 * (picture.scrollWidth - picture.clientWidth); picture.scrollTop = 0.2 * (picture.scrollHeight - picture.clientHeight); }");
+        await window.Page.WaitForTimeoutAsync(200);
+        double[] before = await MiddleAsync(picture);
+        string percent = await zoom.Locator(".percent").InnerTextAsync();
+        await zoom.GetByRole(AriaRole.Button, new() { Name = "Zoom in" }).ClickAsync();
+        await Expect(zoom.Locator(".percent")).Not.ToHaveTextAsync(percent);
+        await window.Page.WaitForTimeoutAsync(200);
+        double[] after = await MiddleAsync(picture);
+
+        Assert.Equal(before[0], after[0], 0.01);
+        Assert.Equal(before[1], after[1], 0.01);
+    }
+
+    private static Task<double[]> MiddleAsync(ILocator picture) => picture.EvaluateAsync<double[]>(
+        "picture => [(picture.scrollLeft + picture.clientWidth / 2) / picture.scrollWidth, (picture.scrollTop + picture.clientHeight / 2) / picture.scrollHeight]");
+
+    [Fact]
     public async Task Zoom_ByButtonAndByKey_DrawsTheBoatLarger_WithLettersOfTheSameSizeAndMoreNames()
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync());

@@ -101,6 +101,19 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     }
 
     [Fact]
+    public async Task AWorkPack_IsNoWiderThanThePhone_AndNoneOfItsWordsIsSmallerThan12Px()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", Screens.Phone);
+        await window.Page.GotoAsync(new Uri(new Uri(window.Page.Url), "/packs/sampling-winch-second").ToString());
+        Assert.InRange(await window.Page.EvaluateAsync<int>("document.scrollingElement.scrollWidth"), 1, Screens.Phone.Width);
+        string[] small = await window.Page.EvaluateAsync<string[]>("""
+            () => [...document.querySelectorAll("main *:not(svg, svg *)")].filter(part => part.offsetWidth > 1 && !part.closest(".sheet") && [...part.childNodes].some(node => node.nodeType === 3 && node.data.trim()))
+              .filter(part => parseFloat(getComputedStyle(part).fontSize) < 11.99).map(part => `${part.tagName} ${part.className}: ${part.textContent.slice(0, 30)}`)
+            """);
+        Assert.Empty(small);
+    }
+
+    [Fact]
     public async Task TheRecord_IsTickedAndReadingsAreTyped_WithTargetsOf48Px()
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/record?alteration=drying-locker&part=steps", Screens.Phone);

@@ -35,7 +35,7 @@ public sealed class FieldTextTests
     [InlineData("protection", "name", " ", "Name: it cannot be left empty. Give a name")]
     [InlineData("alteration", "name", "", "cannot be left empty")]
     [InlineData("particulars", "name", "", "cannot be left empty")]
-    [InlineData("cable", "lengthM", "1,234", "may mean 1234 or 1.234")]
+    [InlineData("bare-boat", "massKg", "1,234", "may mean 1234 or 1.234")]
     [InlineData("cable", "areaMm2", "", "cannot be left empty")]
     [InlineData("cable", "strands", "woven", "flexible (class 5)")]
     [InlineData("reading", "on", "yesterday", "2026-04-30")]
@@ -47,6 +47,20 @@ public sealed class FieldTextTests
 
         Assert.False(read.IsGood);
         Assert.Contains(said, read.Refusal, StringComparison.Ordinal);
+    }
+
+    /// <summary>A mark of two meanings is read where the field's range leaves one of them, and how is told.</summary>
+    [Theory]
+    [InlineData("en", "1,234", 1.234, "Taken as 1.234 m: 1234 m is out of range.")]
+    [InlineData("en", "1,234 m", 1.234, "Taken as 1.234 m: 1234 m is out of range.")]
+    [InlineData("de-DE", "1.234", 1.234, "Taken as 1,234 m: 1234 m is out of range.")]
+    [InlineData("en", "1.234", 1.234, "Taken as 1.234 m.")]
+    public void Read_MarkOfTwoMeanings_IsTakenAsTheOneInRange(string culture, string typed, double lengthM, string remark)
+    {
+        FieldReading read = FieldText.Read(Field("cable", "lengthM"), typed, DisplayUnits.Metric, CultureInfo.GetCultureInfo(culture));
+
+        Assert.Equal((lengthM, remark), (((Quantity)read.Value!).Value, read.Remark));
+        Assert.Equal(lengthM, QuantityText.Parse(((Quantity)read.Value).Typed!, "M", DisplayUnits.Metric, CultureInfo.GetCultureInfo(culture)).Quantity!.Value);
     }
 
     [Fact]

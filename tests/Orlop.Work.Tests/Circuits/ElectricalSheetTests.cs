@@ -2,6 +2,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Readings;
 using Orlop.Work.Circuits;
 using Orlop.Work.Paper;
 using Xunit;
@@ -42,6 +43,17 @@ public sealed class ElectricalSheetTests
         Assert.Contains("Prove it dead before you touch it", html, StringComparison.Ordinal);
         Assert.DoesNotContain("http://", html.Replace("http://www.w3.org", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.DoesNotContain("https://", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Render_ReadingOutsideWhatItShouldBe_IsSaidBeforeTheCircuits()
+    {
+        ElectricalSheet sheet = ElectricalSheet.Make(new ReviewEngine([new ElectricsDiscipline(), new ReadingsDiscipline()]), DemoBoat.Read(), null, "at-anchor", TestContext.Current.CancellationToken);
+        string html = ElectricalSheetHtml.Render(sheet, new PaperOptions(new DateOnly(2026, 11, 29)));
+
+        Assert.Equal("drying-reading-minus", Assert.Single(sheet.ReadingsOutside).SubjectId);
+        Assert.InRange(html.IndexOf("Minus side, fan heater to bar", StringComparison.Ordinal), 1, html.IndexOf("id=\"circuits\"", StringComparison.Ordinal));
+        Assert.Contains("Live and hot. Do not touch it", html, StringComparison.Ordinal);
     }
 
     [Fact]

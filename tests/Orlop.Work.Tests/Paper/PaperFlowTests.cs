@@ -40,6 +40,18 @@ public class PaperFlowTests
     [Fact]
     public void Render_WithoutARevision_SaysNothingOfOne() => Assert.DoesNotContain("revision", WorkPackHtml.Render(Boats.PumpPack, new PaperOptions(Boats.Day)), StringComparison.Ordinal);
 
+    /// <summary>A page of boxes on a screen looks as if it could be ticked; it says where that is done, and leads there where it is served.</summary>
+    [Fact]
+    public void Render_OnAScreen_SaysWhereItIsTypedIn()
+    {
+        string served = WorkPackHtml.Render(Boats.PumpPack, Options with { RecordHref = "/record?alteration=pump&part=steps" });
+
+        Assert.Contains("Nothing can be typed or ticked on this page", Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("href=\"/record", Html, StringComparison.Ordinal);
+        Assert.Contains("href=\"/record?alteration=pump&amp;part=steps\"", served, StringComparison.Ordinal);
+        Assert.Matches("@media print\\{[^}]*\\.screen\\{display:none\\}", Html);
+    }
+
     [Fact]
     public void Render_LabelSheet_NamesBoatAndAlteration() => Assert.Contains("Sandpiper, Pump: cable labels", Html, StringComparison.Ordinal);
 

@@ -23,17 +23,20 @@ public sealed class AboardDraft
     /// <summary>Why it cannot be used; null where it can, or where neither mass nor place is typed yet.</summary>
     public string? Refusal { get; private set; }
 
+    /// <summary>Which of two meanings a text was taken in; null where each has one.</summary>
+    public string? Remark { get; private set; }
+
     // Taken as weighed.
     internal AboardItem? Read(RecordSchema schema, Func<string, bool> isTaken, DisplayUnits units, CultureInfo culture)
     {
-        Refusal = null;
+        (Refusal, Remark) = (null, null);
         if (new[] { Mass, Forward, ToPort, Up }.All(string.IsNullOrWhiteSpace))
         {
             return null;
         }
 
         RecordSchema place = schema.Field("place")!.Record!;
-        (double[] numbers, Refusal) = TypedNumbers.Read(
+        (double[] numbers, Refusal, Remark) = TypedNumbers.Read(
             [("Mass", schema.Field("massKg")!, Mass), ("Forward", place.Field("xM")!, Forward), ("To port", place.Field("yM")!, ToPort), ("Up", place.Field("zM")!, Up)], units, culture);
         Refusal ??= string.IsNullOrWhiteSpace(Name) ? "Say what it is." : null;
         return Refusal is not null ? null : new AboardItem(

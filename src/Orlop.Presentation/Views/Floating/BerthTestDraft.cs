@@ -11,10 +11,10 @@ namespace Orlop.Presentation.Views.Floating;
 /// <summary>A berth test that is being typed in: what every test asks for.</summary>
 public abstract class BerthTestDraft
 {
-    private readonly StabilityView _asBuilt;
-    private readonly Condition _condition;
-    private readonly ValueList<AboardItem> _listed;
-    private readonly bool _isListComplete;
+    private StabilityView _asBuilt;
+    private Condition _condition;
+    private ValueList<AboardItem> _listed = [];
+    private bool _isListComplete;
 
     /// <param name="kind">Name of the kind in files.</param>
     /// <param name="name">A name to begin with.</param>
@@ -23,10 +23,7 @@ public abstract class BerthTestDraft
     {
         (_asBuilt, _condition, Units, Culture) = (asBuilt, condition, units, culture);
         (Name, On, Schema) = (name, on, ThingSchema.Of(kind));
-        _listed = BerthTestGuide.Aboard(asBuilt, condition);
-        Aboard = _listed;
-        _isListComplete = asBuilt.LoadedIn(condition).Ledger.Missing.IsEmpty && Liquids.Of(asBuilt.Boat, condition, asBuilt.Bodies).Missing.IsEmpty;
-        Missing = MissingField.Of([.. asBuilt.LoadedIn(condition).Missing.Where(input => asBuilt.Boat.Find(input.ThingId) is not null)], asBuilt.Boat);
+        ListAboard();
     }
 
     public string Name { get; set; }
@@ -43,10 +40,16 @@ public abstract class BerthTestDraft
     public string? WaterRefusal { get; private set; }
 
     /// <summary>Listed things and liquids without a mass or a place: they are not in what is kept as aboard.</summary>
-    public IReadOnlyList<MissingField> Missing { get; }
+    public IReadOnlyList<MissingField> Missing { get; private set; } = [];
+
+    /// <summary>Name of the condition whose loading the test is kept with.</summary>
+    public string LoadedAs => _condition.Title;
 
     /// <summary>What is kept as aboard, in words.</summary>
-    public string AboardText => IsBare ? $"Nothing: the ledger lists nothing in “{_condition.Title}”, and that is what is kept" : string.Create(Culture, $"{_listed.Count} {(_listed.Count == 1 ? "thing" : "things")} of the ledger, {QuantityText.Shown(Math.Round(_listed.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks, as in “{_condition.Title}”");
+    public string AboardText => IsBare ? "nothing is in the ledger, and that is what is kept" : string.Create(Culture, $"{_listed.Count} {(_listed.Count == 1 ? "thing" : "things")} of the ledger, {QuantityText.Shown(Math.Round(_listed.Sum(item => item.MassKg)), "Kg", Units, Culture)} with liquids in tanks");
+
+    /// <summary>What hangs on a hook in that condition and is kept as aboard; null where nothing does.</summary>
+    public string? HungText => TestLoading.Hung(_asBuilt.Boat, _listed, Units, Culture) is { } hung ? $"On the hook, and counted: {hung}. Is it not hanging there now, it is the wrong condition." : null;
 
     /// <summary>What else is aboard, for this test alone.</summary>
     public List<AboardDraft> Others { get; } = [];
@@ -77,6 +80,29 @@ public abstract class BerthTestDraft
         StabilityView view = new(_asBuilt.Boat.WithThings([.. _asBuilt.Boat.Things, .. tests]), _asBuilt.Practice, new Memo());
         string[] whys = [.. view.Weight.Trouble.Where(trouble => tests.Any(test => test.Id == trouble.TestId)).Select(trouble => trouble.Message.TrimEnd('.'))];
         return whys.Length == 0 ? null : $"Kept as it is, it will not count: {string.Join("; ", whys)}.";
+    }
+
+    /// <summary>The test takes the loading of a condition of a boat as built.</summary>
+    /// <returns>Whether that is another than before.</returns>
+    public bool LoadAs(StabilityView asBuilt, Condition condition)
+    {
+        if (ReferenceEquals(asBuilt.Boat, _asBuilt.Boat) && condition == _condition)
+        {
+            return false;
+        }
+
+        (_asBuilt, _condition) = (asBuilt, condition);
+        ListAboard();
+        return true;
+    }
+
+    private void ListAboard()
+    {
+        LoadedBoat loaded = _asBuilt.LoadedIn(_condition);
+        _listed = BerthTestGuide.Aboard(_asBuilt, _condition);
+        Aboard = _listed;
+        _isListComplete = loaded.Ledger.Missing.IsEmpty && Liquids.Of(_asBuilt.Boat, _condition, _asBuilt.Bodies).Missing.IsEmpty;
+        Missing = MissingField.Of([.. loaded.Missing.Where(input => _asBuilt.Boat.Find(input.ThingId) is not null)], _asBuilt.Boat);
     }
 
     private protected static IEnumerable<RefusedField> RefusedMarks(IEnumerable<MarkDraft> marks) =>

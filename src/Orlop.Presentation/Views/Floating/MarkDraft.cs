@@ -23,6 +23,9 @@ public sealed class MarkDraft
     /// <summary>Why it cannot be used; null where it can, or where nothing is read yet.</summary>
     public string? Refusal { get; internal set; }
 
+    /// <summary>Which of two meanings a text was taken in; null where each has one.</summary>
+    public string? Remark { get; private set; }
+
     /// <summary>Marks to begin with: those of the latest survey, so that readings can be held against each other; at the deck edge where there is none.</summary>
     internal static List<MarkDraft> ToBeginWith(BoatModel boat, DisplayUnits units, CultureInfo culture)
     {
@@ -37,7 +40,7 @@ public sealed class MarkDraft
     /// <summary>The mark as read; null where nothing is read yet, or where something cannot be used.</summary>
     internal FreeboardMark? Read(DisplayUnits units, CultureInfo culture)
     {
-        Refusal = null;
+        (Refusal, Remark) = (null, null);
         if (string.IsNullOrWhiteSpace(Freeboard))
         {
             return null;
@@ -48,7 +51,7 @@ public sealed class MarkDraft
         [
             ("Forward", place.Field("xM")!, Forward), ("To port", place.Field("yM")!, ToPort), ("Up", place.Field("zM")!, Up), ("Height over the water", schema.Field("freeboardM")!, Freeboard),
         ];
-        (double[] numbers, Refusal) = TypedNumbers.Read(cells, units, culture);
+        (double[] numbers, Refusal, Remark) = TypedNumbers.Read(cells, units, culture);
         Refusal ??= string.IsNullOrWhiteSpace(Name) ? "Give the mark a name." : null;
         return Refusal is null ? new FreeboardMark(Name.Trim(), new Place(numbers[0], numbers[1], numbers[2]), numbers[3]) : null;
     }

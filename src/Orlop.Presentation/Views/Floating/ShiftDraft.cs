@@ -25,17 +25,20 @@ public sealed class ShiftDraft
     /// <summary>Why it cannot be used; null where it can, or where nothing is read yet.</summary>
     public string? Refusal { get; private set; }
 
+    /// <summary>Which of two meanings a text was taken in; null where each has one.</summary>
+    public string? Remark { get; private set; }
+
     // A shift without a heel is not read yet.
     internal InclinedReading? Read(bool isByAngle, double? pendulumM, DisplayUnits units, CultureInfo culture)
     {
-        Refusal = null;
+        (Refusal, Remark) = (null, null);
         if (string.IsNullOrWhiteSpace(Heel))
         {
             return null;
         }
 
         RecordSchema schema = ThingSchema.Of("inclining-test").Field("readings")!.Record!;
-        (double[] numbers, Refusal) = TypedNumbers.Read(
+        (double[] numbers, Refusal, Remark) = TypedNumbers.Read(
             [
                 ("Mass", schema.Field("massKg")!, Mass), ("Moved", schema.Field("movedM")!, Moved),
                 (isByAngle ? "Heel" : "Deflection", schema.Field(isByAngle ? "heelDeg" : "deflectionM")!, Heel),

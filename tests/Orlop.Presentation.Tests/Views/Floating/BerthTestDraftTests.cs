@@ -1,6 +1,7 @@
 using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review.Stability;
@@ -75,10 +76,50 @@ public sealed class BerthTestDraftTests
 
         Assert.True(survey.IsBare);
         Assert.Null(draft.WhyNotCounted(survey));
-        Assert.StartsWith("Nothing", draft.AboardText, StringComparison.Ordinal);
+        Assert.StartsWith("nothing", draft.AboardText, StringComparison.Ordinal);
         FreeboardDraft unweighed = Freeboards(Barge.Boat.With(new Gear { Id = "chest", Name = "Chest" }));
         Assert.Contains("what was aboard is not written down", unweighed.WhyNotCounted(survey with { IsBare = false })!, StringComparison.Ordinal);
-        Assert.DoesNotContain("Nothing", unweighed.AboardText, StringComparison.Ordinal);
+        Assert.DoesNotContain("nothing", unweighed.AboardText, StringComparison.Ordinal);
+    }
+
+    /// <summary>A tank on the centre line in three pieces: its centroid, off by rounding, is kept as on it.</summary>
+    [Fact]
+    public void Aboard_PlaceLeftOverFromReckoning_IsKeptToATenthOfAMillimetre()
+    {
+        BoatModel boat = Barge.Boat.With(new Tank { Id = "tank", From = new(1.05, -0.1, 0.2), To = new(2.35, 0.1, 0.7), LiquidKgPerM3 = 1000, FillFraction = 1.0 / 3 });
+        StabilityView view = Barge.View(boat);
+
+        Assert.All(BerthTestGuide.Aboard(view, view.Conditions[0]).SelectMany(item => new[] { item.Place!.XM, item.Place.YM, item.Place.ZM }), lengthM => Assert.Equal(Math.Round(lengthM, 4), lengthM));
+    }
+
+    // What hangs on a hook in the condition is aboard in the test: it is said before anything is measured, and the loading can be changed while it is typed in.
+    [Fact]
+    public void LoadAs_AnotherCondition_TakesItsLoadingAndSaysWhatHangs()
+    {
+        BoatModel boat = Barge.Boat.With(new Condition { Id = "lifting", Name = "Lifting" })
+            .With(new Deadweight { Id = "sampler", Name = "Sampler", Use = DeadweightUse.Hung, MassKg = 130, Place = new Place(5, -2, 3), Aboard = [new DeadweightCount("lifting", 1)] });
+        FreeboardDraft draft = Freeboards(boat);
+        Assert.Null(draft.HungText);
+
+        Assert.True(draft.LoadAs(Barge.View(boat), boat.Find<Condition>("lifting")!));
+        Assert.Equal("Lifting", draft.LoadedAs);
+        Assert.Contains("On the hook, and counted: Sampler, 130\u00A0kg", draft.HungText!, StringComparison.Ordinal);
+        FreeboardSurvey survey = Typed(draft, "1.4 m").Make()!;
+        Assert.Equal("sampler", Assert.Single(survey.Aboard).Id);
+        Assert.Contains("130\u00A0kg aboard and on the hook Sampler, 130\u00A0kg", TestLoading.Doubt(boat, survey, DisplayUnits.Metric, Culture), StringComparison.Ordinal);
+        Assert.False(draft.LoadAs(Barge.View(boat), boat.Find<Condition>("lifting")!));
+    }
+
+    // 1093 m of freeboard no boat has: a comma of three decimals is read, and the row says how.
+    [Theory]
+    [InlineData("1,093", 1.093)]
+    [InlineData("0,845", 0.845)]
+    public void Freeboard_WithADecimalComma_IsReadWhereTheRangeLeavesOneMeaning(string typed, double freeboardM)
+    {
+        FreeboardDraft draft = Typed(Freeboards(Barge.Boat), typed);
+
+        Assert.All(draft.Make()!.Marks, mark => Assert.Equal(freeboardM, mark.FreeboardM, 9));
+        Assert.All(draft.Marks, mark => Assert.Equal(typed == "1,093" ? "Height over the water: taken as 1.093 m: 1093 m is out of range." : null, mark.Remark));
     }
 
     // They tell displacement, draughts and trim; that KG is not known is said where her stability would stand.
@@ -240,16 +281,18 @@ public sealed class BerthTestDraftTests
         Assert.Contains("displacement", InclinationReport.Of(weightless.View, weightless.Make()!, DisplayUnits.Metric, Culture).Refusal!, StringComparison.Ordinal);
     }
 
-    private static FreeboardSurvey Read(string last)
+    private static FreeboardSurvey Read(string last) => Typed(Freeboards(Barge.Boat), "1.4 m", last).Make()!;
+
+    // Marks at the four corners of the deck.
+    private static FreeboardDraft Typed(FreeboardDraft draft, string freeboard, string? last = null)
     {
-        FreeboardDraft draft = Freeboards(Barge.Boat);
         double[] corners = [0, 0, 10, 10];
         for (int i = 0; i < corners.Length; i++)
         {
-            (draft.Marks[i].Forward, draft.Marks[i].ToPort, draft.Marks[i].Up, draft.Marks[i].Freeboard) = ($"{corners[i]}", i % 2 == 0 ? "1.5" : "-1.5", "1.8 m", i == 3 ? last : "1.4 m");
+            (draft.Marks[i].Forward, draft.Marks[i].ToPort, draft.Marks[i].Up, draft.Marks[i].Freeboard) = ($"{corners[i]}", i % 2 == 0 ? "1.5" : "-1.5", "1.8 m", i == 3 ? last ?? freeboard : freeboard);
         }
 
-        return draft.Make()!;
+        return draft;
     }
 
     private static InclinationDraft Shifted(bool isByAngle, BoatModel? boat = null)

@@ -1,6 +1,6 @@
 using Orlop.Review.Findings;
 
-namespace Orlop.Work.Readings;
+namespace Orlop.Review.Readings;
 
 /// <summary>What a reading is expected to be, and the range that is accepted. All three in volts or all three in amperes.</summary>
 /// <param name="Nominal">With every input at its value.</param>

@@ -1,4 +1,4 @@
-namespace Orlop.Work.Readings;
+namespace Orlop.Review.Readings;
 
 /// <summary>How far a good hand-held meter may be off: common practice, no source; the figures of the meter in hand are in its manual.</summary>
 public static class MeterAccuracy

@@ -8,7 +8,7 @@ using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 
-namespace Orlop.Work.Readings;
+namespace Orlop.Review.Readings;
 
 /// <summary>
 /// Predicts readings of a boat in one condition. The network is solved as put down, and once or twice more for each doubt: joints and contacts, lengths and
@@ -51,14 +51,21 @@ public sealed class ConditionPrediction
     /// <summary>The network with every value as put down.</summary>
     public SolvedNetwork Nominal { get; }
 
-    /// <summary>Solves a boat in a condition with all its doubts.</summary>
-    public static ConditionPrediction Of(BoatModel boat, Wiring wiring, Practice? practice, Condition condition, CancellationToken token)
+    /// <summary>A boat in a condition with all its doubts, each circuit solved when something of it is asked.</summary>
+    /// <param name="memo">What was solved so far.</param>
+    public static ConditionPrediction Of(BoatModel boat, Wiring wiring, Practice? practice, Condition condition, Memo memo, CancellationToken token)
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(condition);
         BuiltNetwork built = Build(boat, wiring, practice, condition);
         NetworkDoubts doubts = new(boat, wiring);
-        SolvedNetwork Solve(BuiltNetwork of, Network network) => SolvedNetwork.Of(of with { Network = network }, group => NetworkSolver.Solve(group, token));
+        GroupSolver solver = new(memo, token);
+        SolvedNetwork Solve(BuiltNetwork of, Network network)
+        {
+            NetworkGrouping grouping = solver.Grouping(network);
+            return new SolvedNetwork(of.Case, new GroupedNetwork(of with { Network = network }, grouping, grouping.Split(network)), solver.Solve);
+        }
+
         IEnumerable<ImmutableArray<SolvedNetwork>> charges = Charges(condition).Select(charge => Build(boat, wiring, practice, charge)).Select(of => ImmutableArray.Create(Solve(of, of.Network)));
         SolvedNetwork nominal = Solve(built, built.Network);
         HashSet<string> unknown = [.. UnknownLengths(nominal)];
@@ -76,20 +83,23 @@ public sealed class ConditionPrediction
     /// <summary>Current through an element: a core, a protection, a switch, a load.</summary>
     public Prediction Current(string element) => Of("A", MeterAccuracy.CurrentA, element, network => Through(network, element));
 
-    /// <summary>The two nodes are joined by conductors and devices alone: what is read between them turns its sign with the current.</summary>
-    public bool IsAlongConductors(string plus, string minus)
+    /// <summary>
+    /// The shortest way of conductors and devices from one node to another, closed in the condition: what is read between them is lost on it, and turns its
+    /// sign with the current. Empty where none joins them.
+    /// </summary>
+    public ImmutableArray<WiringEdge> Between(string plus, string minus)
     {
-        HashSet<string> seen = new(StringComparer.Ordinal) { plus };
-        Stack<string> open = new(seen);
-        while (open.TryPop(out string? node))
+        Dictionary<string, ImmutableArray<WiringEdge>> ways = new(StringComparer.Ordinal) { [plus] = [] };
+        Queue<string> open = new([plus]);
+        while (!ways.ContainsKey(minus) && open.TryDequeue(out string? node))
         {
-            foreach (WiringEdge edge in _wiring.At(node).Where(edge => edge.IsClosedIn(Condition.Id) && seen.Add(edge.Other(node))))
+            foreach (WiringEdge edge in _wiring.At(node).Where(edge => edge.IsClosedIn(Condition.Id) && ways.TryAdd(edge.Other(node), ways[node].Add(edge))))
             {
-                open.Push(edge.Other(node));
+                open.Enqueue(edge.Other(node));
             }
         }
 
-        return seen.Contains(minus);
+        return ways.GetValueOrDefault(minus, []);
     }
 
     // Lengths that are not given, of cores that carry something.
@@ -123,7 +133,7 @@ public sealed class ConditionPrediction
 
         if (Missing(nodeOrElement) is { } missing)
         {
-            return new Prediction(null, $"it rests on {missing.Field} of {_boat.Find(missing.ThingId)?.Title ?? missing.ThingId}, which is not given");
+            return new Prediction(null, $"it rests on {missing.Field} of {_boat.Find(missing.ThingId)?.Title ?? missing.ThingId}, which is not given", missing);
         }
 
         double below = 0, above = 0;
@@ -143,7 +153,8 @@ public sealed class ConditionPrediction
         double[] unknown = [.. _unknownLengths.Select(read).Select(value => (value ?? double.PositiveInfinity) - nominal)];
         if (unknown.Any(shift => Math.Abs(shift) > Math.Sqrt(below + above) + meter(nominal)))
         {
-            return new Prediction(null, $"it rests on the length of {_boat.Find(ElementIds.ThingOf(UnknownLengths(Nominal).First()))?.Title}, which is not given");
+            string cable = ElementIds.ThingOf(UnknownLengths(Nominal).First());
+            return new Prediction(null, $"it rests on the length of {_boat.Find(cable)?.Title}, which is not given", new FindingInput(cable, LengthField, IsMissing: true));
         }
 
         below += Math.Pow(unknown.Append(0).Min(), 2);

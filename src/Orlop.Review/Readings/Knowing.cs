@@ -1,6 +1,6 @@
 using Orlop.Boat.Values;
 
-namespace Orlop.Work.Readings;
+namespace Orlop.Review.Readings;
 
 /// <summary>By what factor a value may truly be smaller or larger than it is put down: two standard deviations either way.</summary>
 /// <param name="LeastFactor">Above 0, at most 1.</param>

@@ -5,7 +5,7 @@ using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Networks;
 
-namespace Orlop.Work.Readings;
+namespace Orlop.Review.Readings;
 
 /// <summary>The ways in which a boat's network may truly differ from what is put down: each doubt as the network at its low and its high end.</summary>
 internal sealed class NetworkDoubts(BoatModel boat, Wiring wiring)

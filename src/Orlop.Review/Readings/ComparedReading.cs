@@ -1,7 +1,7 @@
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
 
-namespace Orlop.Work.Readings;
+namespace Orlop.Review.Readings;
 
 /// <summary>How a reading stands against what the boat should give.</summary>
 public enum ReadingStanding
@@ -26,7 +26,8 @@ public enum ReadingStanding
 /// <param name="Expected">Null when it cannot be predicted.</param>
 /// <param name="WhyNot">Why it cannot be compared, or what its sign may mean; null when neither.</param>
 /// <param name="Meant">A thousand times or a thousandth of what was read, where that alone is in the accepted band: one unit was perhaps taken for another. Else null.</param>
-public sealed record ComparedReading(Reading Reading, ReadingStanding Standing, Band? Expected, string? WhyNot, Amount? Meant = null)
+/// <param name="Missing">The input that a comparison waits for; null where it waits for none.</param>
+public sealed record ComparedReading(Reading Reading, ReadingStanding Standing, Band? Expected, string? WhyNot, Amount? Meant = null, FindingInput? Missing = null)
 {
     /// <summary>Why the search for a bad joint does without it; null when it is used.</summary>
     public string? WhyLeftOut => Standing is ReadingStanding.CannotCompare or ReadingStanding.Turned ? WhyNot

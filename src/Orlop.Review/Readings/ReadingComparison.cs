@@ -5,7 +5,7 @@ using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Review.Practices;
 
-namespace Orlop.Work.Readings;
+namespace Orlop.Review.Readings;
 
 /// <summary>Holds readings against what the boat should give in the condition each was taken in.</summary>
 public static class ReadingComparison
@@ -15,6 +15,7 @@ public static class ReadingComparison
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(readings);
+        Memo memo = new();
         Wiring wiring = Wiring.Of(boat);
         Practice? practice = Practice.Of(boat.All<PracticeChoice>().FirstOrDefault());
         Dictionary<string, ConditionPrediction> predictions = new(StringComparer.Ordinal);
@@ -29,7 +30,7 @@ public static class ReadingComparison
 
             if (!predictions.TryGetValue(condition.Id, out ConditionPrediction? prediction))
             {
-                predictions[condition.Id] = prediction = ConditionPrediction.Of(boat, wiring, practice, condition, token);
+                predictions[condition.Id] = prediction = ConditionPrediction.Of(boat, wiring, practice, condition, memo, token);
             }
 
             compared.Add(Compare(reading, prediction));
@@ -39,7 +40,7 @@ public static class ReadingComparison
     }
 
     /// <summary>One reading beside what its condition predicts.</summary>
-    internal static ComparedReading Compare(Reading reading, ConditionPrediction prediction)
+    public static ComparedReading Compare(Reading reading, ConditionPrediction prediction)
     {
         (Quantity? Read, Prediction? Expected) pair = reading switch
         {
@@ -54,7 +55,7 @@ public static class ReadingComparison
 
         if (expected.Band is not { } band)
         {
-            return new ComparedReading(reading, ReadingStanding.CannotCompare, null, expected.WhyNot);
+            return new ComparedReading(reading, ReadingStanding.CannotCompare, null, expected.WhyNot, Missing: expected.Missing);
         }
 
         Band told = band.Suffix == "A" ? band.Forward() : band;
@@ -67,7 +68,7 @@ public static class ReadingComparison
     // Between plus and minus no current turns the sign.
     private static string WhyTurned(Reading reading, ConditionPrediction prediction) => reading switch
     {
-        { Plus: { } plus, Minus: { } minus } when prediction.IsAlongConductors(plus.ToString(), minus.ToString()) => "leads swapped, or current flows the other way",
+        { Plus: { } plus, Minus: { } minus } when !prediction.Between(plus.ToString(), minus.ToString()).IsEmpty => "leads swapped, or current flows the other way",
         { Plus: not null, Minus: not null } => "leads swapped; if they are not, plus and minus are crossed: switch off and look",
         _ => "clamp the other way round, or current flows the other way",
     };
