@@ -23,6 +23,11 @@ public sealed class DemoBoatTests
     [InlineData("battery-lasts-plan", "sampling-days", Verdict.Holds)]
     [InlineData("battery-lasts-plan", "refit-days", Verdict.Fails)]
     [InlineData("voltage-drop", "chart-computer", Verdict.Tight)]
+    [InlineData("space-temperature", "inverter-locker", Verdict.Tight)]
+    [InlineData("space-temperature", "after-locker", Verdict.Holds)]
+    [InlineData("battery-gas", "starter-battery", Verdict.Holds)]
+    [InlineData("charge-temperature", "bank", Verdict.Holds)]
+    [InlineData("bundle-temperature", "house-starboard", Verdict.Holds)]
     public void AsBuilt_Finding_IsAsMeant(string checkId, string subjectId, Verdict verdict) =>
         Assert.Equal(verdict, Find(AsBuilt(), checkId, subjectId).After!.Worst.Verdict);
 
