@@ -1,4 +1,5 @@
 using Orlop.Bench.Energy;
+using Orlop.Bench.Heat;
 using Orlop.Bench.Hulls;
 using Orlop.Bench.Networks;
 using Orlop.Bench.Reviews;
@@ -15,7 +16,9 @@ switch (args)
         return HullBench.Run(Console.Out);
     case ["energy"]:
         return EnergyBench.Run(Console.Out);
+    case ["heat"]:
+        return HeatBench.Run(Console.Out);
     default:
-        Console.Error.WriteLine("Usage: Orlop.Bench network | review | float | hull | energy");
+        Console.Error.WriteLine("Usage: Orlop.Bench network | review | float | hull | energy | heat");
         return 2;
 }

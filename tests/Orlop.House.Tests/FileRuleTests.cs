@@ -67,7 +67,7 @@ public sealed partial class FileRuleTests
     [Fact]
     public void EnginePages_Exist()
     {
-        foreach (string page in new[] { "network", "conductors", "protection", "isolation", "diagnosis", "hull", "review" })
+        foreach (string page in new[] { "network", "conductors", "protection", "isolation", "diagnosis", "heat", "hull", "review" })
         {
             Assert.True(File.Exists(Path.Combine(House.Root, "docs", "engines", $"{page}.md")), $"docs/engines/{page}.md is missing");
         }

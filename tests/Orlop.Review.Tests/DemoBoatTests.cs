@@ -26,6 +26,11 @@ public sealed class DemoBoatTests
     [InlineData("voltage-drop", "chart-computer", Verdict.Tight)]
     [InlineData("reading-agrees", "drying-reading-minus", Verdict.Fails)]
     [InlineData("reading-agrees", "drying-reading-plus", Verdict.Holds)]
+    [InlineData("space-temperature", "inverter-locker", Verdict.Tight)]
+    [InlineData("space-temperature", "after-locker", Verdict.Holds)]
+    [InlineData("battery-gas", "starter-battery", Verdict.Holds)]
+    [InlineData("charge-temperature", "bank", Verdict.Holds)]
+    [InlineData("bundle-temperature", "house-starboard", Verdict.Holds)]
     public void AsBuilt_Finding_IsAsMeant(string checkId, string subjectId, Verdict verdict) =>
         Assert.Equal(verdict, Find(AsBuilt(), checkId, subjectId).After!.Worst.Verdict);
 

@@ -11,6 +11,10 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
     [
         new("KgPerM3", "kg/m3", "kilograms per cubic metre"),
         new("Fraction", "", "a fraction from 0 to 1"),
+        new("WPerM2K", "W/(m2 K)", "watts per square metre and kelvin"),
+        new("WPerMK", "W/(m K)", "watts per metre and kelvin"),
+        new("WPerM2", "W/m2", "watts per square metre"),
+        new("M3PerH", "m3/h", "cubic metres per hour"),
         new("WhPerM2", "Wh/m2", "watt-hours per square metre"),
         new("KgPerM", "kg/m", "kilograms per metre"),
         new("Factor", "", "a bare factor"),
@@ -22,6 +26,7 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
         new("PerW", "1/W", "per watt"),
         new("Ohm", "ohm", "ohms"),
         new("A2S", "A2s", "ampere squared seconds"),
+        new("Cm2", "cm2", "square centimetres"),
         new("Mm2", "mm2", "square millimetres"),
         new("Deg", "deg", "degrees of angle"),
         new("Mm", "mm", "millimetres"),

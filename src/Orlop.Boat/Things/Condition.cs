@@ -22,6 +22,9 @@ public sealed record Condition : Thing
     [Description("Lowest state of charge at which this condition must still work."), Allowed(0, 1)]
     public Quantity? LowestChargeFraction { get; init; }
 
+    [Description("Air outside, as warm as it is to be reckoned with, for the heat of spaces."), Allowed(-60, 60)]
+    public Quantity? OutsideC { get; init; }
+
     [Description("How she is taken to move in this condition, for accelerations and tilt at any place of her; nothing else reads it. Left out where nobody stated it.")]
     public StatedMotion? Motion { get; init; }
 }

@@ -53,6 +53,9 @@ public sealed record ElectricLoad : Part
     [Description("It is on only while the sun is down, where a day's energy is reckoned (an anchor light).")]
     public bool? IsOnlyInDark { get; init; }
 
+    [Description("Share of its power that stays as heat where it stands; left out, all of it: the most that can."), Allowed(0, 1)]
+    public Quantity? HeatFraction { get; init; }
+
     [Description("The conditions in which it is on, and for what share of the time.")]
     public ValueList<LoadUse> Uses { get; init; } = [];
 

@@ -23,6 +23,18 @@ public abstract record Part : Thing
     [Description("Mass."), Allowed(0, 10_000)]
     public Quantity? MassKg { get; init; }
 
+    [JsonPropertyOrder(94)]
+    [Description("Temperature of the air around it up to which it carries its full rating."), Allowed(-40, 200)]
+    public Quantity? FullRatingC { get; init; }
+
+    [JsonPropertyOrder(95)]
+    [Description("Share of its rating that it loses for each kelvin over that."), Allowed(0, 1)]
+    public Quantity? LostPerKFraction { get; init; }
+
+    [JsonPropertyOrder(96)]
+    [Description("Greatest temperature of the air around it that it may stand in; it carries nothing beyond."), Allowed(-40, 250)]
+    public Quantity? MostAmbientC { get; init; }
+
     /// <summary>Names of its terminals.</summary>
     [JsonIgnore]
     public abstract IReadOnlyList<string> TerminalNames { get; }

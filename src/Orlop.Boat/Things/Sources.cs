@@ -44,6 +44,15 @@ public sealed record BatteryBank : Part
     [Description("Share of the nameplate capacity that a year takes."), Allowed(0, 0.5)]
     public Quantity? LossPerYearFraction { get; init; }
 
+    [Description("Least temperature at which it may be charged, of a lithium battery: 0 °C is usual for lithium iron phosphate (from memory)."), Allowed(-60, 60)]
+    public Quantity? LeastChargeC { get; init; }
+
+    [Description("Greatest temperature at which it may be charged."), Allowed(0, 100)]
+    public Quantity? MostChargeC { get; init; }
+
+    [Description("Its own guard stops the charge outside those temperatures.")]
+    public bool? StopsCharge { get; init; }
+
     [Description("Its minus post is bonded to the hull, the engine block or an earth plate. A bonded minus needs no fuse of its own; one that is not needs protection in both poles.")]
     public bool? IsMinusBonded { get; init; }
 
@@ -76,7 +85,7 @@ public sealed record Charger : Part
     [Description("Its panels, for a solar charger: what lies in one plane is one row.")]
     public ValueList<SolarPanel> Panels { get; init; } = [];
 
-    [Description("Output over what its panels could give, for a solar charger."), Allowed(0.3, 1)]
+    [Description("Output over input power; of a solar charger, over what its panels could give."), Allowed(0.3, 1)]
     public Quantity? EfficiencyFraction { get; init; }
 
     /// <summary>Output posts, and shore terminals where it has them.</summary>

@@ -80,6 +80,6 @@ internal sealed partial class Terms
         return other is null ? $"'{named}' is no unit that is known here" : $"'{term}' is {other.Name}";
     }
 
-    [GeneratedRegex(@"\G\s*(?<number>" + NumberText.Pattern + @")\s*(?<unit>['""%×]|°(?:[CF]\b)?|k?A[2²]s\b|/?[\p{L}]+(?:[/·-][\p{L}]+)*(?:\^?[23](?![\d.,\p{L}])|[²³])?)?\s*", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\G\s*(?<number>" + NumberText.Pattern + @")\s*(?<unit>['""%×]|°(?:[CF]\b)?|k?A[2²]s\b|m[3³]/h\b|W/m[2²]K\b|/?[\p{L}]+(?:[/·-][\p{L}]+)*(?:\^?[23](?![\d.,\p{L}])|[²³])?)?\s*", RegexOptions.CultureInvariant)]
     private static partial Regex Term();
 }

@@ -92,6 +92,8 @@ public static class Units
         yield return new("M", "a length", "1.2 m, 120 cm, 3 ft 6 in or 42 in", Lengths, new(4, Metre), new(4, Foot));
         yield return new("Mm", "a length", "16 mm, 1.6 cm or 5/8 in", lengthsInMm, new(4, lengthsInMm[1]), new(3, lengthsInMm[2]));
         yield return Plain("M2", "an area", "1.2 m² or 12 ft²", 3, SquareMetre, SquareFoot);
+        yield return Plain("Cm2", "a free area", "40 cm² or 6 in²", 3, new Unit("cm²", 1, symbols: "cm2 cm^2"), new Unit("in²", 6.4516m, symbols: "in2 in^2"), new Unit("mm²", 0.01m, symbols: "mm2 mm^2"));
+        yield return Plain("M3PerH", "a flow of air", "20 m³/h or 12 cfm", 3, new Unit("m³/h", 1, symbols: "m3/h"), new Unit("cfm", 60 * 0.3048m * 0.3048m * 0.3048m));
         yield return Plain("M3", "a volume", "0.2 m³, 200 L or 53 gal", 3, CubicMetre, CubicFoot, new("L", 0.001m, words: "l litre litres liter liters"), new("gal", 0.003785411784m, words: "gal gallon gallons"));
         yield return Plain("Mm2", "a conductor's cross-section", "16 mm² or 10 AWG", 3, SquareMillimetre, SquareMillimetre,
             new Unit("kcmil", Pi / 4 * 0.645160m, words: "kcmil mcm"));
@@ -110,6 +112,9 @@ public static class Units
         yield return Same("Ah", "a battery capacity", "280 Ah", [Amperehour, new("mAh", 0.001m)], new(3, Amperehour));
         yield return Same("Wh", "an energy", "640 Wh or 1.2 kWh", [Watthour, Kilowatthour], new(3, Watthour, FromValue(Kilowatthour, 10_000)));
         yield return Same("WhPerM2", "light on an area", "4.2 kWh/m² or 4200 Wh/m²", [new("Wh/m²", 1, symbols: "Wh/m2"), new("kWh/m²", 1000, symbols: "kWh/m2"), new("MJ/m²", 1000, 3.6m, symbols: "MJ/m2")], new(3, new Unit("Wh/m²", 1)));
+        yield return Same("WPerM2", "sun on an area", "800 W/m²", [new("W/m²", 1, symbols: "W/m2")], new(3, new Unit("W/m²", 1)));
+        yield return Same("WPerM2K", "a transmittance (U)", "5.5 W/m²K", [new("W/m²K", 1, symbols: "W/m2K")], new(3, new Unit("W/m²K", 1)));
+        yield return Same("WPerMK", "a conductivity", "0.13 W/mK", [new("W/mK", 1)], new(3, new Unit("W/mK", 1)));
         yield return Same("J", "an energy", "500 J", [new("J", 1)], new(3, new Unit("J", 1)));
         yield return Same("F", "a capacitance", "0.01 F or 10000 µF", [Farad, new("mF", 0.001m), Microfarad], new(3, Farad, BelowValue(Microfarad, 1)));
         yield return Same("S", "a time", "1.5 s, 90 min or 2 h", [Second, new("ms", 0.001m), Minute, new("h", 3600, words: "h hr hrs hour hours", then: Minute), new("d", 86_400, words: "d day days")], new(3, Second));

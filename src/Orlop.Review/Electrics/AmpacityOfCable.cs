@@ -16,7 +16,7 @@ internal sealed record AmpacityOfCable(AmpacityResult? Result, double AmbientC, 
 {
     public static AmpacityOfCable Of(ElectricsView view, Cable cable, Condition condition)
     {
-        Surroundings surroundings = CoreSurroundings.Of(view.Boat, view.Practice, cable, condition);
+        Surroundings surroundings = CoreSurroundings.Of(view.Boat, view.Air, cable, condition);
         ImmutableArray<FindingInput> missing = surroundings.Missing;
         if (cable.InsulationC is null)
         {

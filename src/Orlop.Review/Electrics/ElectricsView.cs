@@ -3,9 +3,11 @@ using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Electrics.Heat;
 using Orlop.Electrics.Isolation;
 using Orlop.Electrics.Networks;
 using Orlop.Electrics.Protection;
+using Orlop.Review.Heat;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
@@ -27,6 +29,8 @@ public sealed class ElectricsView
     private readonly ConcurrentDictionary<(string Way, string Condition), int> _loadedInWay = [];
     private readonly ConcurrentDictionary<(string Taker, string Condition), ShortestWay> _ways = [];
     private readonly ConcurrentDictionary<string, KnownGates> _gates = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, SpaceWarmths> _warmths = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(string Way, string Condition), BundleWarmth> _bundles = [];
     private readonly ConcurrentDictionary<string, FarEnds> _farEnds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
 
@@ -39,7 +43,8 @@ public sealed class ElectricsView
         Wiring = memo.Get(_things.Wired, () => Wiring.Of(boat));
         Conditions = [.. boat.All<Condition>()];
         Grounding = memo.Get((Wiring, _things.Supplying), () => Grounding.Of(boat, Wiring));
-        _cases = new CaseNetworks(boat, _things, Wiring, practice, memo, token);
+        Air = new SpaceAir(boat, practice, WarmthsIn);
+        _cases = new CaseNetworks(boat, _things, Wiring, practice, Air, memo, token);
     }
 
     public BoatModel Boat { get; }
@@ -50,6 +55,9 @@ public sealed class ElectricsView
     public Wiring Wiring { get; }
 
     public ImmutableArray<Condition> Conditions { get; }
+
+    /// <summary>The temperature of the air in each space.</summary>
+    internal SpaceAir Air { get; }
 
     /// <summary>Which nodes stay at the hull's potential.</summary>
     public Grounding Grounding { get; }
@@ -82,6 +90,15 @@ public sealed class ElectricsView
 
     /// <summary>The source at the end of the shortest way from a load in a condition; null when none feeds it.</summary>
     internal Part? SourceOf(ElectricLoad load, Condition condition) => WayTo(load, condition).SourceId is { } id ? Boat.Find<Part>(id) : null;
+
+    /// <summary>How warm the described spaces get in a condition.</summary>
+    internal SpaceWarmths WarmthsIn(Condition condition) => Cached(_warmths, condition.Id, () => new SpaceWarmths(this, condition));
+
+    /// <summary>How warm the cables of a way get together in a condition.</summary>
+    internal BundleWarmth BundleIn(Way way, Condition condition) => Cached(_bundles, (way.Id, condition.Id), () => BundleWarmth.Of(this, way, condition));
+
+    /// <summary>Cables together, remembered by content.</summary>
+    internal BundleResult HeatOf(BundleInput input) => _memo.Get(input, () => BundleHeat.Steady(input));
 
     /// <summary>What a cable may carry in a condition.</summary>
     internal AmpacityOfCable AmpacityOf(Cable cable, Condition condition) =>

@@ -2,6 +2,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Networks;
+using Orlop.Review.Heat;
 using Orlop.Review.Practices;
 
 namespace Orlop.Review.Networks;
@@ -10,7 +11,7 @@ namespace Orlop.Review.Networks;
 /// The networks of a boat's cases, each remembered by the things it is made from: a condition in which an edited thing has no part is not
 /// built again, and equal groups are solved once.
 /// </summary>
-internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring wiring, Practice? practice, Memo memo, CancellationToken token)
+internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring wiring, Practice? practice, SpaceAir air, Memo memo, CancellationToken token)
 {
     private readonly GroupSolver _solver = new(memo, token);
 
@@ -40,13 +41,16 @@ internal sealed class CaseNetworks(BoatModel boat, ElectricThings things, Wiring
     {
         bool isForGreatestFault = networkCase.Charge == ChargeCase.Full;
         ThingSet parts = isForGreatestFault ? things.Supplying : powered;
-        return memo.Get((wiring, things.Around, practice, parts, condition, networkCase), () =>
+        return memo.Get((wiring, things.Around, practice, parts, condition, networkCase, AirKey(condition, isForGreatestFault)), () =>
             new NetworkBuilder([.. parts.Things.OfType<Part>()], condition, isGreatest => Conductors(condition, isGreatest)).Build(networkCase, _solver.Grouping));
     }
 
     private ConductorSet Conductors(Condition condition, bool isForGreatestFault) => memo.Get(
-        (wiring, things.Around, practice, condition, isForGreatestFault),
-        () => new ConductorElements(boat, practice, condition, isForGreatestFault).Of(wiring));
+        (wiring, things.Around, practice, condition, isForGreatestFault, AirKey(condition, isForGreatestFault)),
+        () => new ConductorElements(boat, air, practice, condition, isForGreatestFault).Of(wiring));
+
+    // The greatest fault is reckoned with cold conductors, whatever surrounds them.
+    private string AirKey(Condition condition, bool isForGreatestFault) => isForGreatestFault ? "" : air.KeyIn(condition);
 
     private sealed record StartingGroup(Network Network);
 

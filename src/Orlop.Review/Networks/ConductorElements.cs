@@ -6,6 +6,7 @@ using Orlop.Boat.Values;
 using Orlop.Electrics.Conductors;
 using Orlop.Electrics.Networks;
 using Orlop.Review.Findings;
+using Orlop.Review.Heat;
 using Orlop.Review.Practices;
 
 namespace Orlop.Review.Networks;
@@ -15,7 +16,7 @@ internal sealed record ConductorSet(
     ImmutableArray<Conductor> Conductors, ImmutableArray<Contact> Contacts, ImmutableArray<Gap> Gaps, IReadOnlyDictionary<string, FindingInput> Assumed);
 
 /// <summary>Turns edges of the wiring into conductors and contacts of the engine.</summary>
-internal sealed class ConductorElements(BoatModel boat, Practice? practice, Condition condition, bool isForGreatestFault)
+internal sealed class ConductorElements(BoatModel boat, SpaceAir air, Practice? practice, Condition condition, bool isForGreatestFault)
 {
     /// <summary>Length that stands in for one that is not given, so that the network stays whole; its results are told as unknown. Nothing, for the greatest fault.</summary>
     private const double StandInLengthM = 1;
@@ -128,7 +129,7 @@ internal sealed class ConductorElements(BoatModel boat, Practice? practice, Cond
 
     private (ConductorHeating? Heating, ImmutableArray<FindingInput> Missing) HeatingOf(Cable cable)
     {
-        Surroundings surroundings = CoreSurroundings.Of(boat, practice, cable, condition);
+        Surroundings surroundings = CoreSurroundings.Of(boat, air, cable, condition);
         ImmutableArray<FindingInput> missing = surroundings.Missing;
         if (cable.InsulationC is null)
         {

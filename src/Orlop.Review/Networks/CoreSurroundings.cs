@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
+using Orlop.Review.Heat;
 using Orlop.Review.Practices;
 
 namespace Orlop.Review.Networks;
@@ -11,16 +12,16 @@ namespace Orlop.Review.Networks;
 /// <param name="SpaceId">The space that sets it.</param>
 /// <param name="IsEngineSpace">That space is an engine space with the engine running.</param>
 /// <param name="Missing">What is not given.</param>
-public sealed record Surroundings(double? AmbientC, string? SpaceId, bool IsEngineSpace, ImmutableArray<FindingInput> Missing);
+internal sealed record Surroundings(double? AmbientC, string? SpaceId, bool IsEngineSpace, ImmutableArray<FindingInput> Missing);
 
 /// <summary>Finds what is around a cable along its run. The hottest stretch counts for its whole length.</summary>
-public static class CoreSurroundings
+internal static class CoreSurroundings
 {
     // Ampacity is reckoned up to here.
     private const double HottestC = 300;
 
     /// <summary>The hottest stretch of a cable in a condition.</summary>
-    public static Surroundings Of(BoatModel boat, Practice? practice, Cable cable, Condition condition)
+    public static Surroundings Of(BoatModel boat, SpaceAir air, Cable cable, Condition condition)
     {
         if (cable.Run.Count == 0)
         {
@@ -38,7 +39,7 @@ public static class CoreSurroundings
                 continue;
             }
 
-            Surroundings here = Of(practice, space, condition);
+            Surroundings here = air.Of(space, condition);
             missing.AddRange(here.Missing);
             if (here.AmbientC is { } ambient && (hottest.AmbientC is null || ambient > hottest.AmbientC))
             {
@@ -57,10 +58,13 @@ public static class CoreSurroundings
         return new FindingInput(cable.Id, FormattableString.Invariant($"run/{index + 1}"), IsMissing: true);
     }
 
-    /// <summary>A space in a condition; an engine space with the engine running is at least as hot as the practice says.</summary>
-    public static Surroundings Of(Practice? practice, Space space, Condition condition)
+    /// <summary>A space in a condition as its owner typed it; an engine space with the engine running is at least as hot as the practice says.</summary>
+    public static Surroundings Typed(Practice? practice, Space space, Condition condition) =>
+        AtLeastEngine(practice, space, condition, condition.EngineRuns && space.EngineRunningC is { } running ? running.Value : space.AmbientC?.Value);
+
+    /// <summary>A space at a temperature, and no less than the practice reckons with in an engine space while the engine runs.</summary>
+    public static Surroundings AtLeastEngine(Practice? practice, Space space, Condition condition, double? ambient)
     {
-        double? ambient = condition.EngineRuns && space.EngineRunningC is { } running ? running.Value : space.AmbientC?.Value;
         bool isHotEngine = space.Use == SpaceUse.Engine && condition.EngineRuns;
         double? floor = isHotEngine ? practice?.Find(LimitIds.EngineSpaceC)?.Value : null;
         if (isHotEngine && practice is not null && floor is null)

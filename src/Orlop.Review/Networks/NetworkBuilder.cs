@@ -5,6 +5,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Networks;
 using Orlop.Review.Findings;
+using Orlop.Review.Heat;
 using Orlop.Review.Practices;
 
 namespace Orlop.Review.Networks;
@@ -20,7 +21,7 @@ public sealed class NetworkBuilder
     private readonly Func<bool, ConductorSet> _conductors;
 
     public NetworkBuilder(BoatModel boat, Wiring wiring, Practice? practice, Condition condition)
-        : this([.. boat.All<Part>()], condition, isForGreatestFault => new ConductorElements(boat, practice, condition, isForGreatestFault).Of(wiring))
+        : this([.. boat.All<Part>()], condition, isForGreatestFault => new ConductorElements(boat, SpaceAir.Of(boat, practice), practice, condition, isForGreatestFault).Of(wiring))
     {
     }
 

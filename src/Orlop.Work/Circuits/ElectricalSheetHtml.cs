@@ -30,6 +30,7 @@ public static class ElectricalSheetHtml
         FuseSchedulePages.Write(html, sheet, text);
         WiringPages.Write(html, sheet, options);
         ProtectionPages.Write(html, sheet, options);
+        HeatPages.Write(html, sheet, text, options);
         IsolationSheetPages.Write(html, sheet);
         return PaperPage.End(html);
     }

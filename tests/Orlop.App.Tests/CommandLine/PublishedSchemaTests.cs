@@ -56,6 +56,8 @@ public sealed class PublishedSchemaTests : IDisposable
     [InlineData("faults", "sampling-winch")]
     [InlineData("energy", null)]
     [InlineData("energy", "sampling-winch")]
+    [InlineData("heat", null)]
+    [InlineData("heat", "sampling-winch")]
     public async Task FloatWeightsFaultsAndEnergy(string command, string? alteration)
     {
         CommandRun run = await CommandRun.WithInput(BoatJson.Write(AfloatBoat.Read()), alteration is null ? [command, "-", "--json"] : [command, "-", "--json", "-a", alteration]);

@@ -21,9 +21,9 @@ public sealed class ThingTableTests
     [Fact]
     public void Export_Gear_IsATableWithUnitsInItsHeader() => Assert.Equal(
         """"
-        id,name,mass_kg,mass_kg_known,mass_kg_plus_minus,place_x_m,place_y_m,place_z_m,size_length_m,size_breadth_m,size_height_m,place_deviation_m,space,note
-        anchor,"Anchor, ""big""",25,,,11,0,2.5,,,,,,
-        chain,,60,measured,2,,,,,,,,,
+        id,name,mass_kg,mass_kg_known,mass_kg_plus_minus,place_x_m,place_y_m,place_z_m,size_length_m,size_breadth_m,size_height_m,place_deviation_m,space,heat_w,heat_in,note
+        anchor,"Anchor, ""big""",25,,,11,0,2.5,,,,,,,,
+        chain,,60,measured,2,,,,,,,,,,,
 
         """",
         ThingTable.Export(Boat, "gear"));

@@ -45,6 +45,17 @@ public sealed class ElectricalSheetTests
         Assert.DoesNotContain("https://", html, StringComparison.Ordinal);
     }
 
+    // The locker that is too warm, and each way with what table and network say of its cables.
+    [Fact]
+    public void Render_Heat_HasSpacesWithTheirCurves_AndWays()
+    {
+        string html = ElectricalSheetHtml.Render(Demo, new PaperOptions(new DateOnly(2026, 11, 29)));
+        string heat = html[html.IndexOf("id=\"heat\"", StringComparison.Ordinal)..];
+        Assert.Contains("Temperature, Inverter locker", heat, StringComparison.Ordinal);
+        Assert.Contains("Copper by the network", heat, StringComparison.Ordinal);
+        Assert.Contains("Port side lining", heat, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Render_ReadingOutsideWhatItShouldBe_IsSaidBeforeTheCircuits()
     {

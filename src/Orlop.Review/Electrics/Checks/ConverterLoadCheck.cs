@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
+using Orlop.Review.Heat;
 using Orlop.Review.Networks;
 using static Orlop.Review.Electrics.FindingLines;
 
@@ -12,7 +13,7 @@ public sealed class ConverterLoadCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "converter-carries-load",
         "Inverter or converter bears its loads",
-        "Output of an inverter or DC converter against its rating, running; and while each load behind it starts, against the overload that it bears for as long as that start lasts.",
+        "Output of an inverter or DC converter against its rating, running; and while each load behind it starts, against the overload that it bears for as long as that start lasts. Where its sheet says how warm its air may be, the rating is what it carries there.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -30,22 +31,29 @@ public sealed class ConverterLoadCheck : ICheck<ElectricsView>
         }
 
         double ratedW = part is Inverter inverter ? inverter.RatedW.Value : ((DcConverter)part).OutputV.Value * ((DcConverter)part).RatedA.Value;
-        yield return Running(view, part, condition, ratedW);
+        Derating derating = Derating.Of(view, part, condition);
+        yield return Running(view, part, condition, ratedW, derating);
         foreach (ElectricLoad load in LoadsBehind(view, part, condition).Where(Starts.HasOne))
         {
-            yield return Starting(view, part, condition, load, ratedW);
+            yield return Starting(view, part, condition, load, ratedW, derating);
         }
     }
 
     private static IEnumerable<ElectricLoad> LoadsBehind(ElectricsView view, Part part, Condition condition) =>
         view.Boat.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, condition.Id) && view.PathsIn(condition).TakersBehind(part.Id).Contains(load.Id));
 
-    private Finding Running(ElectricsView view, Part part, Condition condition, double ratedW)
+    private Finding Running(ElectricsView view, Part part, Condition condition, double nominalW, Derating derating)
     {
+        double ratedW = derating.ShareFraction * nominalW;
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, part.Id);
         if (Output(view, part, condition, null) is not (var solved, var outputW))
         {
             return NotSolved(Description, part.Id, condition, part.Title);
+        }
+
+        if (derating.Missing.Length > 0 && outputW <= ratedW)
+        {
+            return Hot(part, condition, derating);
         }
 
         if (missing.Length > 0 && outputW <= ratedW)
@@ -64,12 +72,19 @@ public sealed class ConverterLoadCheck : ICheck<ElectricsView>
             Working =
             [
                 new WorkingLine("Output", "everything on that it feeds", new Amount(outputW, "W"), Solved(solved, part.Id)),
-                new WorkingLine("Rating", "continuous", new Amount(ratedW, "W"), "as typed"),
+                new WorkingLine("Rating", "continuous", new Amount(nominalW, "W"), "as typed"),
+                .. Lines(derating, nominalW),
                 Use(outputW, ratedW),
             ],
             Inputs = [new FindingInput(part.Id, part is Inverter ? "ratedW" : "ratedA")],
         };
     }
+
+    private Finding Hot(Part part, Condition condition, Derating derating) =>
+        Unknown(Description, part.Id, condition.Id, Sentence.Of($"{part.Title}: what it carries in the air where it stands {In(condition)} cannot be told"), derating.Missing);
+
+    private static IEnumerable<WorkingLine> Lines(Derating derating, double nominalW) => derating.Working.IsEmpty ? []
+        : derating.Working.Append(new WorkingLine("Rating there", Formula.Of("{0} × {1}", v => v[0] * v[1], derating.ShareFraction, nominalW), new Amount(derating.ShareFraction * nominalW, "W"), ""));
 
     // The greater of normal and lowest charge: a charger on its output takes work off it.
     private static (SolvedNetwork Solved, double OutputW)? Output(ElectricsView view, Part part, Condition condition, string? startingId)
@@ -80,8 +95,9 @@ public sealed class ConverterLoadCheck : ICheck<ElectricsView>
         return both.All(each => each.OutputW is not null) ? both.Select(each => (each.Solved, each.OutputW!.Value)).MaxBy(each => each.Value) : null;
     }
 
-    private Finding Starting(ElectricsView view, Part part, Condition condition, ElectricLoad load, double ratedW)
+    private Finding Starting(ElectricsView view, Part part, Condition condition, ElectricLoad load, double nominalW, Derating derating)
     {
+        double ratedW = derating.ShareFraction * nominalW;
         if (Starts.IsRatioMissing(load))
         {
             return Starts.RatioUnknown(Description, part.Id, condition.Id, load);
@@ -98,6 +114,11 @@ public sealed class ConverterLoadCheck : ICheck<ElectricsView>
             ? inverter.Overloads.Where(overload => overload.DurationS >= leastS).Select(overload => overload.RatingRatio).DefaultIfEmpty(1).Max()
             : 1;
         double allowedW = ratio * ratedW;
+        if (derating.Missing.Length > 0 && outputW <= allowedW)
+        {
+            return Hot(part, condition, derating);
+        }
+
         if (load.StartS is null && outputW <= allowedW)
         {
             return Unknown(Description, part.Id, condition.Id, Sentence.Of($"{load.Title}: how long its start lasts is not known"), [new FindingInput(load.Id, "startS", IsMissing: true)]);
@@ -122,6 +143,7 @@ public sealed class ConverterLoadCheck : ICheck<ElectricsView>
             Working =
             [
                 new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), Solved(solved, part.Id)),
+                .. Lines(derating, nominalW),
                 new WorkingLine("Bears", $"{Formula.Of("{0} × {1}", v => v[0] * v[1], ratio, ratedW)}, {(load.StartS is { } lasts ? $"for at least {N(lasts.Value)} s" : "for however short a time")}", new Amount(allowedW, "W"), "as typed"),
                 Use(outputW, allowedW),
             ],

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Review.Findings;
+using Orlop.Review.Heat;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 using static Orlop.Review.Electrics.FindingLines;
@@ -14,7 +15,7 @@ public sealed class DeviceLoadCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "device-carries-load",
         "Fuse or breaker is big enough for its load",
-        "The running current through a fuse or breaker against the share of its rating that the practice lets it carry for long.",
+        "The running current through a fuse or breaker against the share of its rating that the practice lets it carry for long; of what it carries in the air where it stands, where its sheet says so.",
         [LimitIds.LoadOverDeviceFraction]);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -39,11 +40,17 @@ public sealed class DeviceLoadCheck : ICheck<ElectricsView>
         string fullest = poles.MaxBy(id => LoadedCurrents.GreatestA(view, condition, id))!;
         Limit? limit = view.Practice?.Find(LimitIds.LoadOverDeviceFraction);
         // More than its whole rating is too much by any practice.
-        double share = limit?.Value ?? 1, allowed = share * device.RatedA.Value;
+        Derating derating = Derating.Of(view, device, condition);
+        double share = limit?.Value ?? 1, rated = derating.ShareFraction * device.RatedA.Value, allowed = share * rated;
         Verdict verdict = Verdicts.Of(current, allowed);
         if (limit is null && verdict != Verdict.Fails)
         {
             return NoLimit(Description, device.Id, condition.Id, device.Title, LimitIds.LoadOverDeviceFraction);
+        }
+
+        if (derating.Missing.Length > 0 && verdict != Verdict.Fails)
+        {
+            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what it carries in the air where it stands {In(condition)} cannot be told"), derating.Missing);
         }
 
         ImmutableArray<FindingInput> missing = MissingInputs.OfCurrent(view, condition, poles);
@@ -64,10 +71,11 @@ public sealed class DeviceLoadCheck : ICheck<ElectricsView>
             [
                 new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest), fullest)),
                 new WorkingLine("Rating", "", A(device.RatedA.Value), "as typed"),
+                .. derating.Working,
                 limit is null
                     ? new WorkingLine("Share it may carry for long", "the practice gives none; by any, its whole rating at most", Fraction(share), "")
                     : Line(limit, "Share it may carry for long", "Fraction"),
-                new WorkingLine("Allowed", Formula.Of("{0} × {1}", v => v[0] * v[1], share, device.RatedA.Value), A(allowed), ""),
+                new WorkingLine("Allowed", Formula.Of("{0} × {1}", v => v[0] * v[1], share, rated), A(allowed), ""),
                 Use(current, allowed),
             ],
             Inputs = [new FindingInput(device.Id, "ratedA")],
