@@ -48,6 +48,7 @@ public static class OrlopCommand
         {
             ServeCommand.Make(streams),
             ReviewCommand.Make(streams),
+            MendCommand.Make(streams),
             PackCommand.Make(streams),
             IsolateCommand.Make(streams),
             FloatCommand.Make(streams),

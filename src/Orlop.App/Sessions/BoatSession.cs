@@ -111,7 +111,7 @@ public sealed class BoatSession : IDisposable
     }
 
     // What the owner plans by, and what was found out, is never part of a draft.
-    private static bool IsDrafted(Thing thing) => thing is not (Alteration or Reading or Photograph or BerthTest or Condition or PracticeChoice or StockItem or Tool);
+    private static bool IsDrafted(Thing thing) => thing is not (Alteration or Reading or Photograph or BerthTest or Condition or PracticeChoice or StockItem or CataloguePart or Tool);
 
     private EditResult EditDraft(string summary, IReadOnlyList<ThingChange> changes)
     {

@@ -9,6 +9,7 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
     /// <summary>The whole list. A longer suffix is tried before a shorter one that it ends in.</summary>
     public static IReadOnlyList<UnitSuffix> All { get; } =
     [
+        new("MoneyPerM", "", "the owner's currency per metre"),
         new("KgPerM3", "kg/m3", "kilograms per cubic metre"),
         new("Fraction", "", "a fraction from 0 to 1"),
         new("WPerM2K", "W/(m2 K)", "watts per square metre and kelvin"),
@@ -18,6 +19,7 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
         new("WhPerM2", "Wh/m2", "watt-hours per square metre"),
         new("KgPerM", "kg/m", "kilograms per metre"),
         new("Factor", "", "a bare factor"),
+        new("Money", "", "the owner's currency"),
         new("Month", "", "a month, 1 to 12"),
         new("Ratio", "", "a bare ratio"),
         new("Count", "", "a whole number"),

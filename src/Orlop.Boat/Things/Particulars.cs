@@ -33,6 +33,12 @@ public sealed record Particulars : Thing
 
     [Description("Density of the water she lies in."), Allowed(990, 1040)]
     public Quantity? WaterDensityKgPerM3 { get; init; }
+
+    [Description("Currency of the owner's prices: EUR, SEK. Without one, prices are in the catalogue's own units.")]
+    public string? Currency { get; init; }
+
+    [Description("How many of it the built-in catalogue's unit of price is worth; its prices are typical figures in a unit of about a euro. 1 when left out."), Allowed(0.0001, 1_000_000)]
+    public Quantity? CurrencyRatio { get; init; }
 }
 
 /// <summary>Lines good enough to draw the boat: profile, plan and a few sections. Measured from the after perpendicular and the base line.</summary>

@@ -36,6 +36,9 @@ public sealed record StockItem : Thing
 
     [Description("Where it lies.")]
     public string? Where { get; init; }
+
+    [Description("Id of the catalogue part that it is one of. Mending takes from stock only what says so: size and rating alone do not tell insulation, breaking capacity or key.")]
+    public string? Catalogue { get; init; }
 }
 
 /// <summary>Work a tool is taken along for.</summary>

@@ -128,6 +128,8 @@ public static class Units
         yield return Same("Ratio", "a ratio", "5.2 or 520 %", [One, new("×", 1, words: "x times"), Percent], new(3, One));
         yield return Same("Factor", "a factor", "0.85 or 85 %", [One, Percent], new(3, One));
         yield return Same("Coefficient", "a coefficient", "0.3", [One], new(3, One));
+        yield return Same("Money", "a price", "12.50", [One], new(5, One));
+        yield return Same("MoneyPerM", "a price per metre", "3.20", [One], new(4, One));
         yield return Same("Count", "a number of pieces", "12", [One, new("pieces", 1, words: "pc pcs piece pieces")], new(6, One));
         yield return Plain("MRad", "an area under righting levers", "0.055 m·rad or 0.18 ft·rad", 3, MetreRadian, FootRadian);
         yield return Plain("MPerS2", "an acceleration", "2 m/s² or 6.5 ft/s²", 3, new Unit("m/s²", 1, symbols: "m/s2"), new Unit("ft/s²", 0.3048m, symbols: "ft/s2"));

@@ -96,6 +96,7 @@ public static class Wording
         "reading" => "reading",
         "photograph" => "photograph",
         "stock" => "stock",
+        "catalogue-part" => "catalogue part",
         "tool" => "tool",
         _ => throw new ArgumentOutOfRangeException(nameof(kindName), kindName, "Not a kind of thing."),
     };

@@ -40,7 +40,7 @@ internal static class Consumables
     // In lengths whose length nobody gave, so whether it is enough cannot be told.
     private static BringItem HeatShrink(int crimps, ImmutableArray<StockItem> stock)
     {
-        Amount needed = new(CutList.RoundedUpM(crimps * Allowances.SleeveM), "M");
+        Amount needed = new(Allowances.Cut.RoundedUpM(crimps * Allowances.SleeveM), "M");
         return new BringItem
         {
             Key = "heat-shrink",

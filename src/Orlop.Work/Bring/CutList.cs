@@ -4,6 +4,7 @@ using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
+using Orlop.Review.Mending;
 using Orlop.Work.Scope;
 using Orlop.Work.Tables;
 
@@ -15,9 +16,6 @@ namespace Orlop.Work.Bring;
 /// </summary>
 internal static class CutList
 {
-    /// <summary>An estimated length is cut longer by this many of its standard deviations.</summary>
-    private const double CautionRatio = 2;
-
     public static ImmutableArray<CableCut> Of(PackScope scope)
     {
         Dictionary<string, double> leftM = scope.AsBuilt.All<StockItem>()
@@ -30,9 +28,6 @@ internal static class CutList
 
     /// <summary>The two sizes are the same conductor, within 2 %.</summary>
     public static bool IsSameSize(double areaMm2, double otherMm2) => Math.Abs(areaMm2 - otherMm2) <= 0.02 * areaMm2;
-
-    /// <summary>Length to cut for a run, with its allowance, rounded up; a tenth of a millimetre is no reason to round up.</summary>
-    public static double RoundedUpM(double lengthM) => Math.Round(Math.Ceiling((lengthM - 1e-4) / Allowances.CutStepM) * Allowances.CutStepM, 6);
 
     private static StockItem? Take(PackScope scope, Dictionary<string, double> leftM, CableCut cut, double lengthM)
     {
@@ -79,11 +74,10 @@ internal static class CutList
         double alongRunM = cable.Run.Sum(leg => leg.LengthM);
         double? givenM = lengths.Any(length => length is null) ? null : lengths.Max(length => length!.Value);
         double? runM = givenM is null && cable.Run.Count == 0 ? null : Math.Max(givenM ?? 0, alongRunM);
-        double unsureM = CautionRatio * lengths.Max(length => length?.PlusMinus ?? 0);
-        double allowanceM = (2 * Allowances.EndTailM) + Allowances.ServiceLoopM + unsureM;
+        double deviationM = lengths.Max(length => length?.PlusMinus ?? 0), unsureM = CutAllowance.UnsureM(deviationM), allowanceM = Allowances.Cut.AllowanceM(deviationM);
         Sentence? remark = runM is null
             ? Sentence.Of($"Neither a length nor a run is given: measure on board before cutting.")
             : unsureM > 0 ? Sentence.Of($"Length not measured to better than {new Amount(unsureM, "M")}: measure on board before cutting.") : null;
-        return new CableCut(key, title, cable.Id, cable.AreaMm2.Value, coreCount, runM, allowanceM, runM is null ? null : RoundedUpM(runM.Value + allowanceM), null, remark);
+        return new CableCut(key, title, cable.Id, cable.AreaMm2.Value, coreCount, runM, allowanceM, runM is null ? null : Allowances.Cut.CutM(runM.Value, deviationM), null, remark);
     }
 }

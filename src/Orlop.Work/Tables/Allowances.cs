@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Orlop.Review.Mending;
 
 namespace Orlop.Work.Tables;
 
@@ -19,6 +20,9 @@ public static class Allowances
 
     /// <summary>Cut lengths are rounded up to this, in metres.</summary>
     public static double CutStepM => Values["cut-step"];
+
+    /// <summary>What a cable is cut longer than its run.</summary>
+    public static CutAllowance Cut { get; } = new(EndTailM, ServiceLoopM, CutStepM);
 
     /// <summary>Between supports of a cable, in metres.</summary>
     public static double ClipSpacingM => Values["clip-spacing"];

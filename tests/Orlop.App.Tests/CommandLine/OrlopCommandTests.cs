@@ -11,7 +11,7 @@ public sealed class OrlopCommandTests
         CommandRun run = await CommandRun.Of("--help");
 
         Assert.Equal(ExitCode.Good, run.Code);
-        Assert.All(["serve", "review", "pack", "isolate", "export", "import", "new"], command => Assert.Contains(command, run.Out, StringComparison.Ordinal));
+        Assert.All(["serve", "review", "mend", "pack", "isolate", "export", "import", "new"], command => Assert.Contains(command, run.Out, StringComparison.Ordinal));
     }
 
     [Theory]

@@ -104,6 +104,18 @@ public sealed class PublishedSchemaTests : IDisposable
         MustFit("pack", await File.ReadAllTextAsync(Path.Combine(_folder.At("pack"), "pack.json"), TestContext.Current.CancellationToken));
     }
 
+    [Theory]
+    [InlineData("cost")]
+    [InlineData("mass")]
+    public async Task Mend(string aim)
+    {
+        JsonElement mended = MustFit("mend", (await CommandRun.WithInput(MendCommandTests.WeakFuse(), "mend", "-", "--for", aim, "--json")).Out);
+
+        Assert.Equal(("cleared", aim), (mended.GetProperty("outcome").GetString(), mended.GetProperty("for").GetString()));
+        Assert.Equal(1, mended.GetProperty("set").GetProperty("changes").GetArrayLength());
+        Assert.Equal("nothing-fails", MustFit("mend", (await CommandRun.Of("mend", Repository.At("examples", "one-circuit.json"), "--json")).Out).GetProperty("outcome").GetString());
+    }
+
     [Fact]
     public async Task Export()
     {

@@ -1,0 +1,64 @@
+using System.Text.Json.Nodes;
+using Orlop.Boat;
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Orlop.Review.Mending;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary>A proposal as JSON for other programs, in the model's units; its form is <c>docs/mend.schema.json</c>.</summary>
+internal static class MendJson
+{
+    private const int FormatVersion = 1;
+
+    public static string Write(BoatModel asBuilt, string? alterationId, MendResult result) => new JsonObject
+    {
+        ["mendFormat"] = FormatVersion,
+        ["boat"] = asBuilt.Particulars?.Title ?? "",
+        ["alteration"] = alterationId,
+        ["for"] = result.Aim == MendAim.Cost ? "cost" : "mass",
+        ["currency"] = asBuilt.Particulars?.Currency,
+        ["outcome"] = result.Outcome switch
+        {
+            MendOutcome.NothingFails => "nothing-fails",
+            MendOutcome.Cleared => "cleared",
+            MendOutcome.NotCleared => "not-cleared",
+            _ => "not-found",
+        },
+        ["isProved"] = result.IsProved,
+        ["leastMoney"] = result.LeastMoney,
+        ["leastKg"] = result.LeastKg,
+        ["things"] = result.SlotCount,
+        ["sets"] = result.SetCount,
+        ["reviewed"] = result.ReviewedCount,
+        ["targets"] = Findings(result.Targets),
+        ["beyond"] = Findings(result.Beyond),
+        ["set"] = result.Set is { } set ? Of(set) : null,
+    }.ToJsonString(JsonOutput.Options);
+
+    private static JsonArray Findings(IEnumerable<Finding> findings) =>
+        new([.. findings.Select(finding => new JsonObject { ["check"] = finding.CheckId, ["subject"] = finding.SubjectId, ["headline"] = Text(finding.Headline) })]);
+
+    private static JsonObject Of(MendSet set) => new()
+    {
+        ["priceMoney"] = set.Cost.PriceMoney,
+        ["addedKg"] = set.Cost.AddedKg,
+        ["before"] = Counts(set.Before),
+        ["after"] = Counts(set.After),
+        ["changes"] = new JsonArray([.. set.Changes.Select(change => new JsonObject
+        {
+            ["thing"] = change.ThingId,
+            ["what"] = Text(change.What),
+            ["priceMoney"] = change.Cost.PriceMoney,
+            ["addedKg"] = change.Cost.AddedKg,
+            ["catalogue"] = change.CatalogueId,
+            ["stock"] = new JsonArray([.. change.StockIds.Select(id => JsonValue.Create(id))]),
+        })]),
+    };
+
+    private static JsonObject Counts(IReadOnlyDictionary<Verdict, int> counts) =>
+        new(Enum.GetValues<Verdict>().Select(verdict => KeyValuePair.Create<string, JsonNode?>(Wording.Of(verdict), counts.GetValueOrDefault(verdict))));
+
+    private static string Text(Sentence sentence) => SentenceText.Of(sentence, DisplayUnits.Metric, UnitsOption.Culture);
+}

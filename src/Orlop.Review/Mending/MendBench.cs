@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
+
+namespace Orlop.Review.Mending;
+
+/// <summary>What the makers of choices work with: the draft, how she is joined, the catalogue, the stock, what is cut besides.</summary>
+internal sealed class MendBench
+{
+    private readonly ImmutableArray<Chain> _chains;
+    private readonly Dictionary<string, HashSet<int>> _chainsOf = new(StringComparer.Ordinal);
+
+    public MendBench(BoatModel draft, Catalogue catalogue, CutAllowance cut, MendAim aim)
+    {
+        (Draft, Catalogue, Cut, Aim, Shelf) = (draft, catalogue, cut, aim, new StockShelf(draft));
+        Wiring = Wiring.Of(draft);
+        string?[] conditions = [.. draft.All<Condition>().Select(condition => condition.Id), null];
+        _chains = [.. draft.All<Part>().SelectMany(part => conditions.Select(condition => Chain.Trace(draft, Wiring, part, condition))).OfType<Chain>().Where(chain => chain.Source is not null)];
+        for (int at = 0; at < _chains.Length; at++)
+        {
+            foreach (string id in ThingsOf(_chains[at]))
+            {
+                (_chainsOf.TryGetValue(id, out HashSet<int>? of) ? of : _chainsOf[id] = []).Add(at);
+            }
+        }
+    }
+
+    public BoatModel Draft { get; }
+
+    public Wiring Wiring { get; }
+
+    public Catalogue Catalogue { get; }
+
+    public CutAllowance Cut { get; }
+
+    public MendAim Aim { get; }
+
+    public StockShelf Shelf { get; }
+
+    /// <summary>The chains that a thing is on, each way once.</summary>
+    public IEnumerable<Chain> ChainsOf(string thingId) => _chainsOf.TryGetValue(thingId, out HashSet<int>? of)
+        ? of.Order().Select(at => _chains[at]).DistinctBy(chain => string.Join(' ', chain.Out.Concat(chain.Back).Select(item => item.Thing.Id)))
+        : [];
+
+    /// <summary>A change of the thing can bear on the finding: they are on one chain, or the finding is about the thing, a battery, or what a change added.</summary>
+    public bool IsRelated(Objection objection, string thingId) => objection.IsOf(thingId)
+        || objection.ThingIds.Any(id => Draft.Find(id) is null or BatteryBank || (_chainsOf.TryGetValue(id, out HashSet<int>? of) && _chainsOf.TryGetValue(thingId, out HashSet<int>? mine) && of.Overlaps(mine)));
+
+    /// <summary>The choice as bought, where its price and mass are known, and as taken from stock, where there is enough for it alone.</summary>
+    public IEnumerable<MendOption> Ways(MendOption bought)
+    {
+        CataloguePart part = bought.Part!;
+        bool isKnown = part.Use == CatalogueUse.Cable ? part.PriceMoneyPerM is not null && part.MassKgPerM is not null : part.PriceMoney is not null && part.MassKg is not null;
+        if (isKnown)
+        {
+            yield return bought;
+        }
+
+        MendOption taken = bought with { IsFromStock = true, Cost = bought.Cost with { PriceMoney = 0 } };
+        if (Shelf.Of(part).Any() && Shelf.Has(part, [taken]))
+        {
+            yield return taken;
+        }
+    }
+
+    /// <summary>The slot of these choices by rising weight, the least of them only where there are too many; null where there is none but to leave it.</summary>
+    public MendSlot? Slot(string id, SlotKind kind, string thingId, MendTraits kept, IEnumerable<MendOption> options)
+    {
+        MendOption keep = new() { What = new([]), Apply = boat => boat, Traits = kept, IsKept = true };
+        MendOption[] all = [.. options.Where(option => option.Traits != kept).OrderBy(option => MendWeight.Of(option, Aim)).Take(MendSlot.MostOptionCount - 1)];
+        return all.Length == 0 ? null : new MendSlot(id, kind, thingId, [keep, .. all]);
+    }
+
+    /// <summary>The boat with a thing of hers changed.</summary>
+    public static BoatModel Change<T>(BoatModel boat, string id, Func<T, Thing> change)
+        where T : Thing => boat.WithThings(boat.Things.Select(thing => thing.Id == id && thing is T of ? change(of) : thing));
+
+    /// <summary>The note of a thing that a generic part stands in.</summary>
+    public static string NoteOf(CataloguePart part) => $"Generic part: {part.Title}.";
+
+    /// <summary>What is heavier than before, in kg; what is not known weighs nothing.</summary>
+    public static double AddedKg(double? becomesKg, double? wasKg) => Math.Max(0, (becomesKg ?? 0) - (wasKg ?? 0));
+
+    /// <summary>How far a size is from the one that is there; nothing where that is not known.</summary>
+    public static double StepFactor(double? sizeIs, double? sizeWas) => sizeIs is > 0 && sizeWas is > 0 ? Math.Abs(Math.Log(sizeIs.Value / sizeWas.Value)) : 0;
+
+    // The source alone is on every chain: it joins nothing that its bars do not.
+    private static IEnumerable<string> ThingsOf(Chain chain) => chain.Out.Concat(chain.Back)
+        .SelectMany(item => new[] { item.Thing.Id, ElementIds.ThingOf(item.EnteredAt), ElementIds.ThingOf(item.LeftAt) })
+        .Append(chain.Taker.Id).Where(id => id != chain.Source!.Id).Distinct();
+
+    /// <summary>Mass of a part where it has a place to act at; a mass without one would only make her weight unknown.</summary>
+    public static Quantity? MassAt(Part part, CataloguePart made) => part.Place is null ? part.MassKg : made.MassKg ?? part.MassKg;
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Orlop.Boat.Topology;
+using Orlop.Review.Findings;
+
+namespace Orlop.Review.Mending;
+
+/// <summary>A finding for whose sake a set of changes is not good enough.</summary>
+/// <param name="Finding">The finding with the changes.</param>
+internal sealed record Objection(Finding Finding)
+{
+    // What a little more or less current makes no difference to; the time of a fuse goes with a high power of its current.
+    private const double ClearUseFraction = 1.15;
+    private const double ClearStartFraction = 1.5;
+
+    /// <summary>Check and subject.</summary>
+    public (string CheckId, string SubjectId) Key => (Finding.CheckId, Finding.SubjectId);
+
+    /// <summary>Ids of the things it is about.</summary>
+    public ImmutableArray<string> ThingIds { get; } =
+        Finding.OtherSubjectId is { } other ? [ElementIds.ThingOf(Finding.SubjectId), ElementIds.ThingOf(other)] : [ElementIds.ThingOf(Finding.SubjectId)];
+
+    /// <summary>It is about this thing.</summary>
+    public bool IsOf(string thingId) => ThingIds.Contains(thingId);
+
+    /// <summary>It is so far beyond its limit that the small change of current which a conductor elsewhere makes does not matter.</summary>
+    public bool IsClear => Finding.Verdict == Verdict.Unknown
+        || Finding.UseFraction is not { } use || use >= (Finding.CheckId == "start-opens-device" ? ClearStartFraction : ClearUseFraction);
+}

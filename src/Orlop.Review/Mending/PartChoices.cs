@@ -1,0 +1,115 @@
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+
+namespace Orlop.Review.Mending;
+
+/// <summary>What may stand in the place of a fuse, breaker, switch, plug or bar.</summary>
+internal static class PartChoices
+{
+    // What is far from the rating that is there is not looked at.
+    private const double LeastRatingFraction = 0.3;
+    private const double MostRatingFraction = 4;
+
+    /// <summary>The slot of a part; null where nothing can stand in its place.</summary>
+    public static MendSlot? Slot(MendBench bench, Part part) => part switch
+    {
+        // One that opens on a residual current is there for more than its rating.
+        Protection { ResidualA: null } device => bench.Slot($"device:{device.Id}", SlotKind.Device, device.Id, Traits(device), Of(bench, device)),
+        PlugAndSocket plug => bench.Slot($"plug:{plug.Id}", SlotKind.Contact, plug.Id, Traits(plug), Of(bench, plug)),
+        IsolatorSwitch { IsTwoPole: false } device => bench.Slot($"switch:{device.Id}", SlotKind.Contact, device.Id, Traits(device), Of(bench, device)),
+        Busbar bar => bench.Slot($"bar:{bar.Id}", SlotKind.Contact, bar.Id, new MendTraits { RatedA = bar.RatedA?.Value }, Of(bench, bar)),
+        _ => null,
+    };
+
+    private static MendTraits Traits(Protection device) => new()
+    {
+        RatedA = device.RatedA.Value,
+        RatedV = device.RatedV?.Value,
+        BreakingA = device.BreakingA?.Value,
+        Gates = device.OwnTimes.Count > 0 ? "own" : device.Gates,
+        ResistanceOhm = device.ResistanceOhm?.Value,
+    };
+
+    private static MendTraits Traits(PlugAndSocket plug) => new()
+    {
+        RatedA = plug.RatedA?.Value,
+        RatedV = plug.RatedV?.Value,
+        ResistanceOhm = plug.ContactOhm?.Value,
+        Keying = plug.Keying,
+        Arrangement = plug.Arrangement,
+    };
+
+    private static MendTraits Traits(IsolatorSwitch device) => new() { RatedA = device.RatedA?.Value, ResistanceOhm = device.ResistanceOhm?.Value };
+
+    /// <summary>What the rules compare of a part.</summary>
+    internal static MendTraits Traits(CataloguePart part) => new()
+    {
+        RatedA = part.RatedA?.Value,
+        RatedV = part.RatedV?.Value,
+        BreakingA = part.BreakingA?.Value,
+        Gates = part.Gates,
+        ResistanceOhm = part.ResistanceOhm?.Value,
+        Keying = part.Keying,
+        Arrangement = part.Arrangement,
+    };
+
+    private static IEnumerable<MendOption> Of(MendBench bench, Protection device)
+    {
+        CatalogueUse use = device.Means == ProtectionMeans.Fuse ? CatalogueUse.Fuse : CatalogueUse.Breaker;
+        return Like(bench, device, use, device.RatedA.Value, part => part.IsTwoPole == device.IsTwoPole, (was, part) => was with
+        {
+            RatedA = part.RatedA!,
+            RatedV = part.RatedV,
+            BreakingA = part.BreakingA,
+            Gates = part.Gates,
+            OwnTimes = [],
+            MeltingA2S = null,
+            ClearingA2S = null,
+            ResistanceOhm = part.ResistanceOhm,
+            MassKg = MendBench.MassAt(was, part),
+            Note = MendBench.NoteOf(part),
+        });
+    }
+
+    private static IEnumerable<MendOption> Of(MendBench bench, PlugAndSocket plug) => Like(bench, plug, CatalogueUse.Plug, plug.RatedA?.Value, _ => true, (was, part) => was with
+    {
+        RatedA = part.RatedA,
+        RatedV = part.RatedV,
+        ContactOhm = part.ResistanceOhm,
+        Keying = part.Keying,
+        Arrangement = part.Arrangement,
+        MassKg = MendBench.MassAt(was, part),
+        Note = MendBench.NoteOf(part),
+    });
+
+    private static IEnumerable<MendOption> Of(MendBench bench, IsolatorSwitch device) => Like(bench, device, CatalogueUse.Switch, device.RatedA?.Value, _ => true, (was, part) => was with
+    {
+        RatedA = part.RatedA,
+        ResistanceOhm = part.ResistanceOhm,
+        MassKg = MendBench.MassAt(was, part),
+        Note = MendBench.NoteOf(part),
+    });
+
+    private static IEnumerable<MendOption> Of(MendBench bench, Busbar bar) => Like(bench, bar, CatalogueUse.Busbar, bar.RatedA?.Value, _ => true, (was, part) => was with
+    {
+        RatedA = part.RatedA,
+        MassKg = MendBench.MassAt(was, part),
+        Note = MendBench.NoteOf(part),
+    }).Select(option => option with { Traits = new MendTraits { RatedA = option.Traits.RatedA } });
+
+    private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands)
+        where T : Part =>
+        from made in bench.Catalogue.Parts
+        where made.Use == use && made.RatedA is not null && fits(made)
+            && (ratedA is not { } rated || (made.RatedA.Value >= LeastRatingFraction * rated && made.RatedA.Value <= MostRatingFraction * rated))
+        from option in bench.Ways(new MendOption
+        {
+            What = ratedA is { } was ? Sentence.Of($"{part.Title}: {made.Title} in place of {new Amount(was, "A")}") : Sentence.Of($"{part.Title}: {made.Title}"),
+            Apply = boat => MendBench.Change<T>(boat, part.Id, now => stands(now, made)),
+            Cost = new MendCost(made.PriceMoney?.Value ?? 0, MendBench.AddedKg(made.MassKg?.Value, part.MassKg?.Value)),
+            Traits = Traits(made),
+            StepFactor = MendBench.StepFactor(made.RatedA?.Value, ratedA),
+            Part = made,
+        })
+        select option;
+}

@@ -1,0 +1,64 @@
+using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
+using Orlop.Review.Findings;
+using Orlop.Review.Mending;
+using Xunit;
+
+namespace Orlop.Review.Tests.Mending;
+
+/// <summary>The demo's winch draft, mended: what the set is like, not what it says.</summary>
+public sealed class DemoMendTests
+{
+    private static readonly BoatModel Boat = ExampleBoats.Read("sandgrouse");
+    private static readonly Alteration Winch = Boat.Find<Alteration>("sampling-winch")!;
+    private static readonly BoatModel Draft = AlteredBoat.Of(Boat, Winch).Boat;
+    private static readonly Lazy<MendResult> Mended = new(() =>
+        Mender.Find(new MendRequest { Draft = Draft, Catalogue = Catalogue.Of(Draft), Cut = MendBoats.Cut }, null, CancellationToken.None));
+
+    [Fact]
+    public void WinchDraft_Mended_LeavesNoElectricalFindingThatFails_AndNoneNewlyUnknown()
+    {
+        Assert.Equal((MendOutcome.Cleared, true, 0), (Mended.Value.Outcome, Mended.Value.IsProved, Mended.Value.Beyond.Length));
+        Assert.True(MendBoats.Verdicts(Draft).Values.Count(verdict => verdict == Verdict.Fails) >= 10);
+        Assert.True(MendBoats.IsMended(Mended.Value.Set!.Boat, Draft));
+        Assert.Equal(0, Mended.Value.Set.After.GetValueOrDefault(Verdict.Fails));
+    }
+
+    [Fact]
+    public void WinchDraft_EveryChange_IsNeeded()
+    {
+        BoatModel mended = Mended.Value.Set!.Boat;
+        Assert.All(Mended.Value.Set.Changes, change =>
+        {
+            BoatModel without = mended.WithThings(mended.Things.Select(thing => thing.Id == change.ThingId ? Draft.Find(thing.Id)! : thing));
+            Assert.NotEqual(mended, without);
+            Assert.False(MendBoats.IsMended(without, Draft), change.What.ToString());
+        });
+    }
+
+    [Fact]
+    public void WinchDraft_Cost_IsTheSumOfItsChanges_AndStockIsFree()
+    {
+        MendSet set = Mended.Value.Set!;
+        Assert.Equal(set.Changes.Sum(change => change.Cost.PriceMoney), set.Cost.PriceMoney, 9);
+        Assert.Equal(set.Cost.PriceMoney, Mended.Value.LeastMoney!.Value, 2);
+        Assert.Contains(set.Changes, change => change.StockIds.Length > 0);
+        Assert.All(set.Changes.Where(change => change.StockIds.Length > 0), change => Assert.Equal(0, change.Cost.PriceMoney));
+        Assert.All(set.Changes.SelectMany(change => change.StockIds), id => Assert.NotNull(Boat.Find<StockItem>(id)));
+    }
+
+    [Fact]
+    public void WinchDraft_PutIntoANewDraft_TouchesNeitherTheBoatNorTheDraft()
+    {
+        Alteration tried = Mended.Value.Set!.PutInto(Boat, MendDraft.Of(Winch, "winch-mended", "Winch, mended"));
+        EditOutcome outcome = AlteredBoat.Of(Boat, tried);
+        Assert.Empty(outcome.Clashes);
+        Assert.True(MendBoats.IsMended(outcome.Boat, Draft));
+        Assert.Equal(Winch, Boat.Find<Alteration>("sampling-winch"));
+    }
+
+    [Fact]
+    public void EveryStockItemThatNamesACataloguePart_NamesOneThatIsThere() => Assert.All(
+        Boat.All<StockItem>().Where(item => item.Catalogue is not null), item => Assert.NotNull(Catalogue.Of(Boat).Find(item.Catalogue!)));
+}

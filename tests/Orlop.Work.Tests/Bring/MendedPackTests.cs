@@ -1,0 +1,39 @@
+using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Things;
+using Orlop.Review.Mending;
+using Orlop.Work.Bring;
+using Orlop.Work.Tables;
+using Xunit;
+
+namespace Orlop.Work.Tests.Bring;
+
+/// <summary>What a mended draft asks to be brought.</summary>
+public sealed class MendedPackTests
+{
+    [Fact]
+    public void PartThatIsBought_StandsOnTheBringList()
+    {
+        BoatModel boat = DemoBoat.Read();
+        MendSet set = Mender.Find(
+            new MendRequest { Draft = boat, Catalogue = Catalogue.Of(boat), Cut = Allowances.Cut, Only = [("breaking-capacity", "solar-fuse")] }, null, TestContext.Current.CancellationToken).Set!;
+        Assert.Empty(Assert.Single(set.Changes).StockIds);
+        Alteration draft = set.PutInto(boat, MendDraft.Of(null, "solar", "Solar fuse"));
+        BringItem fuse = Assert.Single(Pack(boat, draft).Bring, item => item.Kind == BringKind.Fuse);
+        Assert.Contains("solar-fuse", fuse.For);
+        Assert.True(fuse.ToBuy!.Value > 0);
+    }
+
+    [Fact]
+    public void CableFromStock_IsCutFromTheReelOfTheProposal()
+    {
+        BoatModel boat = DemoBoat.Read();
+        MendSet set = Mender.Find(
+            new MendRequest { Draft = boat, Catalogue = Catalogue.Of(boat), Cut = Allowances.Cut, Only = [("voltage-drop", "stern-light")] }, null, TestContext.Current.CancellationToken).Set!;
+        MendChange cable = Assert.Single(set.Changes);
+        CableCut cut = Assert.Single(Pack(boat, set.PutInto(boat, MendDraft.Of(null, "stern", "Stern light"))).Cuts, cut => cut.CableId == cable.ThingId);
+        Assert.Equal(Assert.Single(cable.StockIds), cut.StockId);
+    }
+
+    private static WorkPack Pack(BoatModel boat, Alteration draft) => WorkPacks.Plan(BoatEdits.Apply(boat, [BoatEdits.Add(draft)]).Boat, draft);
+}
