@@ -4,6 +4,7 @@ using Orlop.Review.Electrics;
 using Orlop.Review.Energy;
 using Orlop.Review.Practices;
 using Orlop.Review.Stability;
+using Orlop.Review.Ways;
 using Xunit;
 
 namespace Orlop.Review.Tests;
@@ -27,7 +28,7 @@ public sealed class CheckListTests
     {
         StringBuilder page = new("# Checks and limits\n\nWritten from the code by `CheckListTests`; do not edit by hand. What a verdict is: [engines/review.md](engines/review.md).\n\n");
         page.Append("| check | title | what it compares | limits |\n|---|---|---|---|\n");
-        foreach (CheckDescription check in new ReviewEngine([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]).Checks)
+        foreach (CheckDescription check in new ReviewEngine([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline(), new WaysDiscipline()]).Checks)
         {
             page.Append(CultureInfo.InvariantCulture, $"| `{check.Id}` | {check.Title} | {check.About} | {string.Join(", ", check.LimitIds.Select(id => $"`{id}`"))} |\n");
         }

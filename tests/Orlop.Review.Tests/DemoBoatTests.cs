@@ -3,7 +3,9 @@ using Orlop.Boat.Things;
 using Orlop.Review.Electrics;
 using Orlop.Review.Energy;
 using Orlop.Review.Findings;
+using Orlop.Review.Practices;
 using Orlop.Review.Stability;
+using Orlop.Review.Ways;
 using Xunit;
 
 namespace Orlop.Review.Tests;
@@ -13,7 +15,7 @@ public sealed class DemoBoatTests
 {
     private static readonly BoatModel Boat = ExampleBoats.Read("sandgrouse");
 
-    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]);
+    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline(), new WaysDiscipline()]);
 
     [Theory]
     [InlineData("breaking-capacity", "solar-fuse", Verdict.Fails)]
@@ -23,6 +25,8 @@ public sealed class DemoBoatTests
     [InlineData("battery-lasts-plan", "sampling-days", Verdict.Holds)]
     [InlineData("battery-lasts-plan", "refit-days", Verdict.Fails)]
     [InlineData("voltage-drop", "chart-computer", Verdict.Tight)]
+    [InlineData("compass-field", "steering-compass", Verdict.Holds)]
+    [InlineData("apart-from-ac", "house-port", Verdict.Holds)]
     public void AsBuilt_Finding_IsAsMeant(string checkId, string subjectId, Verdict verdict) =>
         Assert.Equal(verdict, Find(AsBuilt(), checkId, subjectId).After!.Worst.Verdict);
 
@@ -32,6 +36,17 @@ public sealed class DemoBoatTests
         ReviewResult review = AsBuilt();
         int trouble = review.Count(Verdict.Fails) + review.Count(Verdict.Unknown) + review.Count(Verdict.Tight);
         Assert.InRange(trouble, 5, review.Findings.Length / 20);
+    }
+
+    // Behind the lining, where nobody has measured it: up to the roof and through the gland there.
+    [Fact]
+    public void AnchorLightCable_WhoseLengthNobodyKnows_FindsItsWay()
+    {
+        Memo memo = new();
+        CableRoute route = RouteFinder.Find(new WaysView(Boat, Practice.Of(Boat, memo), memo, TestContext.Current.CancellationToken), Boat.Find<Cable>("anchor-light-cable")!).Routes[0];
+
+        Assert.Equal(["wheelhouse", "mast-way", "roof-gland", "house-roof"], route.Stretches.Select(stretch => stretch.Way?.Id ?? stretch.Space!.Id));
+        Assert.InRange(route.LengthM, 4, 4.6);
     }
 
     [Fact]

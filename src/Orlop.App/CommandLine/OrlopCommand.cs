@@ -54,6 +54,7 @@ public static class OrlopCommand
             WeightsCommand.Make(streams),
             FaultsCommand.Make(streams),
             EnergyCommand.Make(streams),
+            RouteCommand.Make(streams),
             ExportCommand.Make(streams),
             ImportCommand.Make(streams),
             NewCommand.Make(streams),
