@@ -11,14 +11,11 @@ public static class Allowances
     /// <summary>Where they come from.</summary>
     public static string Source => Table.Source;
 
-    /// <summary>At each end of a cable, to strip, make off and make off again twice, in metres.</summary>
-    public static double EndTailM => Values["end-tail"];
-
-    /// <summary>A loop in each cable that lets it be pulled back, in metres.</summary>
-    public static double ServiceLoopM => Values["service-loop"];
-
     /// <summary>Cut lengths are rounded up to this, in metres.</summary>
     public static double CutStepM => Values["cut-step"];
+
+    /// <summary>A remainder of a reel as long as this is kept, in metres.</summary>
+    public static double UsefulOffcutM => Values["useful-offcut"];
 
     /// <summary>Between supports of a cable, in metres.</summary>
     public static double ClipSpacingM => Values["clip-spacing"];
