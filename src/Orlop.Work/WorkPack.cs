@@ -28,8 +28,14 @@ public sealed record WorkPack
     /// <summary>What to bring for what is not built yet.</summary>
     public required ImmutableArray<BringItem> Bring { get; init; }
 
-    /// <summary>The lengths to cut for what is not built yet, longest first.</summary>
-    public required ImmutableArray<CableCut> Cuts { get; init; }
+    /// <summary>What to cut for what is not built yet, and from which reels and offcuts.</summary>
+    public required CutPlan Cutting { get; init; }
+
+    /// <summary>The lengths to cut, longest first.</summary>
+    public ImmutableArray<CableCut> Cuts => Cutting.Cuts;
+
+    /// <summary>Where the cables go that are not built yet, and through which holes.</summary>
+    public required ImmutableArray<CableWay> Ways { get; init; }
 
     /// <summary>The steps, in order, those already done among them.</summary>
     public required ImmutableArray<WorkStep> Steps { get; init; }

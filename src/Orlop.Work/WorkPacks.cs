@@ -25,7 +25,8 @@ public static class WorkPacks
         ArgumentNullException.ThrowIfNull(alteration);
         PackScope scope = new(asBuilt, alteration);
         ImmutableArray<CableEnd> ends = CableEnds.Of(scope);
-        ImmutableArray<CableCut> cuts = CutList.Of(scope);
+        CutPlan cutting = CutList.Of(scope);
+        ImmutableArray<CableCut> cuts = cutting.Cuts;
         ImmutableArray<WorkLabel> labels = WorkLabels.Of(scope);
         ImmutableArray<PredictedReading> readings = CommissioningReadings.Of(scope, token);
         WorkIsolation isolation = WorkIsolation.Of(scope);
@@ -44,7 +45,8 @@ public static class WorkPacks
             Alteration = alteration,
             Clashes = scope.Clashes,
             Bring = BringList.Of(scope, cuts, ends, isolation, weights),
-            Cuts = cuts,
+            Cutting = cutting,
+            Ways = CableWay.Of(scope),
             Steps = [.. WithOwnKeys(steps).Select(step => step with { Tick = alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key) })],
             Ends = ends,
             Labels = labels,

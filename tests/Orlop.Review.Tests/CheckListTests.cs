@@ -5,6 +5,7 @@ using Orlop.Review.Energy;
 using Orlop.Review.Practices;
 using Orlop.Review.Readings;
 using Orlop.Review.Stability;
+using Orlop.Review.Ways;
 using Xunit;
 
 namespace Orlop.Review.Tests;
@@ -28,7 +29,7 @@ public sealed class CheckListTests
     {
         StringBuilder page = new("# Checks and limits\n\nWritten from the code by `CheckListTests`; do not edit by hand. What a verdict is: [engines/review.md](engines/review.md).\n\n");
         page.Append("| check | title | what it compares | limits |\n|---|---|---|---|\n");
-        foreach (CheckDescription check in new ReviewEngine([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]).Checks)
+        foreach (CheckDescription check in new ReviewEngine([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline(), new WaysDiscipline()]).Checks)
         {
             page.Append(CultureInfo.InvariantCulture, $"| `{check.Id}` | {check.Title} | {check.About} | {string.Join(", ", check.LimitIds.Select(id => $"`{id}`"))} |\n");
         }

@@ -3,8 +3,10 @@ using Orlop.Boat.Things;
 using Orlop.Review.Electrics;
 using Orlop.Review.Energy;
 using Orlop.Review.Findings;
+using Orlop.Review.Practices;
 using Orlop.Review.Readings;
 using Orlop.Review.Stability;
+using Orlop.Review.Ways;
 using Xunit;
 
 namespace Orlop.Review.Tests;
@@ -14,7 +16,7 @@ public sealed class DemoBoatTests
 {
     private static readonly BoatModel Boat = ExampleBoats.Read("sandgrouse");
 
-    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]);
+    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline(), new WaysDiscipline()]);
 
     [Theory]
     [InlineData("breaking-capacity", "solar-fuse", Verdict.Fails)]
@@ -31,6 +33,8 @@ public sealed class DemoBoatTests
     [InlineData("battery-gas", "starter-battery", Verdict.Holds)]
     [InlineData("charge-temperature", "bank", Verdict.Holds)]
     [InlineData("bundle-temperature", "house-starboard", Verdict.Holds)]
+    [InlineData("compass-field", "steering-compass", Verdict.Holds)]
+    [InlineData("apart-from-ac", "house-port", Verdict.Holds)]
     public void AsBuilt_Finding_IsAsMeant(string checkId, string subjectId, Verdict verdict) =>
         Assert.Equal(verdict, Find(AsBuilt(), checkId, subjectId).After!.Worst.Verdict);
 
@@ -40,6 +44,17 @@ public sealed class DemoBoatTests
         ReviewResult review = AsBuilt();
         int trouble = review.Count(Verdict.Fails) + review.Count(Verdict.Unknown) + review.Count(Verdict.Tight);
         Assert.InRange(trouble, 5, review.Findings.Length / 20);
+    }
+
+    // Behind the lining, where nobody has measured it: up to the roof and through the gland there.
+    [Fact]
+    public void AnchorLightCable_WhoseLengthNobodyKnows_FindsItsWay()
+    {
+        Memo memo = new();
+        CableRoute route = RouteFinder.Find(new WaysView(Boat, Practice.Of(Boat, memo), memo, TestContext.Current.CancellationToken), Boat.Find<Cable>("anchor-light-cable")!).Routes[0];
+
+        Assert.Equal(["wheelhouse", "mast-way", "roof-gland", "house-roof"], route.Stretches.Select(stretch => stretch.Way?.Id ?? stretch.Space!.Id));
+        Assert.InRange(route.LengthM, 4, 4.6);
     }
 
     [Fact]

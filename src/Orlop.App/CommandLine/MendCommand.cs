@@ -5,6 +5,7 @@ using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Views;
 using Orlop.Review.Mending;
+using Orlop.Review.Ways;
 using Orlop.Work.Tables;
 
 namespace Orlop.App.CommandLine;
@@ -48,7 +49,7 @@ internal static class MendCommand
                 {
                     Draft = model,
                     Catalogue = Catalogue.Of(model),
-                    Cut = Allowances.Cut,
+                    Cut = Allowances.Cut(RouteRules.Of(model)),
                     Aim = parsed.GetValue(aim) == "mass" ? MendAim.Mass : MendAim.Cost,
                 },
                 new MendTold(streams.Error), token);

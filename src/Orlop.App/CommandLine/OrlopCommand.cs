@@ -56,6 +56,7 @@ public static class OrlopCommand
             FaultsCommand.Make(streams),
             EnergyCommand.Make(streams),
             HeatCommand.Make(streams),
+            RouteCommand.Make(streams),
             ExportCommand.Make(streams),
             ImportCommand.Make(streams),
             NewCommand.Make(streams),

@@ -7,6 +7,7 @@ const THING = "g.thing[data-id]";
 
 // A click opens a thing, a drag moves it. Distances go to the server in metres of the view that was dragged in.
 export function listenToDrawing(frame, host, page, canDrag, hasWater) {
+  if (!host) return; // The page was left while this was fetched.
   let drag = null;
   const water = hasWater ? movingWater(frame, host, page) : null;
 
@@ -158,6 +159,7 @@ function nameOf(view) {
 
 // Marks the chosen thing; where the drawing has changed its size, keeps the middle of what is seen, and brings back what had the focus.
 export function drawn(host, chosenId) {
+  if (!host) return;
   for (const thing of host.querySelectorAll("g.thing.selected")) thing.classList.remove("selected");
   const chosen = chosenId ? [...host.querySelectorAll(`g.thing[data-id="${CSS.escape(chosenId)}"]`)] : [];
   for (const thing of chosen) thing.classList.add("selected");

@@ -37,6 +37,7 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
         new("Ah", "Ah", "ampere-hours"),
         new("Wh", "Wh", "watt-hours"),
         new("Nm", "Nm", "newton metres"),
+        new("UT", "uT", "microteslas"),
         new("M", "m", "metres"),
         new("A", "A", "amperes"),
         new("V", "V", "volts"),

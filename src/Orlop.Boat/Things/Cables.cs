@@ -37,6 +37,15 @@ public sealed record Cable : Thing
 
     [Description("Where it runs, in order from its first end.")]
     public ValueList<RunLeg> Run { get; init; } = [];
+
+    [Description("Distance between the centres of its cores; left out, half the outer diameter."), Allowed(0.2, 500)]
+    public Quantity? CoreSpacingMm { get; init; }
+
+    [Description("Length of a full twist of its cores; left out, they run straight."), Allowed(5, 2000)]
+    public Quantity? TwistPitchMm { get; init; }
+
+    [Description("Least radius it may be bent to, inside the cable; left out, the practice's multiple of its outer diameter."), Allowed(1, 5000)]
+    public Quantity? LeastBendMm { get; init; }
 }
 
 /// <summary>One core of a cable.</summary>

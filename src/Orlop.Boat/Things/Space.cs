@@ -113,23 +113,3 @@ public sealed record Gear : Thing
     [Description("The conditions in which it gives that heat off; in all when none is named."), RefersTo(typeof(Condition))]
     public ValueList<string> HeatIn { get; init; } = [];
 }
-
-/// <summary>How a way is made.</summary>
-public enum WayKind { Deckhead, Lining, Tray, Conduit, Gland, Bilge }
-
-/// <summary>A route that cables may take.</summary>
-[Kind("way")]
-public sealed record Way : Thing
-{
-    [Description("How it is made.")]
-    public required WayKind Means { get; init; }
-
-    [Description("Its line, from one end to the other.")]
-    public ValueList<Place> Points { get; init; } = [];
-
-    [Description("The space that sets its temperature: the hottest it passes."), RefersTo(typeof(Space))]
-    public string? Space { get; init; }
-
-    [Description("Inner diameter of a conduit."), Allowed(3, 300)]
-    public Quantity? InnerDiameterMm { get; init; }
-}

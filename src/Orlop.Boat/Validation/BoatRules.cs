@@ -21,6 +21,7 @@ internal static class BoatRules
         CheckSingle<HullLines>("hull-lines", entries, problems);
         CheckSingle<BareBoat>("bare-boat", entries, problems);
         CheckSingle<StabilityBasis>("stability-basis", entries, problems);
+        CheckSingle<WayPreferences>("way-preferences", entries, problems);
     }
 
     private static void CheckSingle<T>(string kind, IReadOnlyList<ThingEntry> entries, ProblemList problems)

@@ -40,6 +40,9 @@ public sealed record BoatDrawingOptions
     /// <summary>Points marked over all else.</summary>
     public ValueList<BoatMark> Marks { get; init; } = [];
 
+    /// <summary>Ways that a cable may take, the best first, drawn over all else.</summary>
+    public ValueList<DrawnRoute> Routes { get; init; } = [];
+
     /// <summary>The thing whose name is placed first.</summary>
     public string? SelectedId { get; init; }
 

@@ -45,6 +45,7 @@ internal static class BoatExtents
         {
             Part part => part.Place,
             Gear gear => gear.Place,
+            Compass compass => compass.Place,
             _ => null,
         };
         return place is not null && double.IsFinite(place.XM) && double.IsFinite(place.YM) && double.IsFinite(place.ZM) ? place : null;

@@ -180,6 +180,11 @@ internal sealed class BoatSheet
         new GridPainter(_svg, _options.Units, _options.Culture).Grid(view);
         Hull(hullPainter, view, cutXM);
         double bottom = Things(new ThingPainter(_svg, view, _options, cutXM, lines), view);
+        if (cutXM is null)
+        {
+            new RoutePainter(_svg, view).Routes(_options.Routes);
+        }
+
         new MarkPainter(_svg, view, _options.IsInteractive).Marks(_options.Marks);
         _svg.End();
         return view.Frame with { Height = bottom - view.Frame.Y };
@@ -222,7 +227,7 @@ internal sealed class BoatSheet
         }
 
         _svg.End();
-        painter.Things(_changes.Where(change => change.Shown is Gear or Part).OrderBy(change => change.Kind == ChangeKind.Kept ? 0 : 1).ThenByDescending(change => Area(change.Shown)));
+        painter.Things(_changes.Where(change => change.Shown is Gear or Part or Compass).OrderBy(change => change.Kind == ChangeKind.Kept ? 0 : 1).ThenByDescending(change => Area(change.Shown)));
         ThingLabels labels = new(_svg, view, _options, Water);
         (double bottom, IReadOnlyList<string> named) = labels.Draw(painter.Drawn, painter.DrawnSpaces, painter.Obstacles);
         _drawnIds.UnionWith(painter.Drawn.Concat(painter.DrawnSpaces).Select(thing => thing.Change.Id));
@@ -287,7 +292,7 @@ internal sealed class BoatSheet
     private bool IsShown(ThingChange change) => (!_options.ShowsOnlyChanges || change.Kind != ChangeKind.Kept) && change.Shown switch
     {
         Gear => _options.ShowsGear,
-        Part => _options.ShowsParts,
+        Part or Compass => _options.ShowsParts,
         Way or Cable => _options.ShowsRuns,
         Space => _options.ShowsSpaces,
         _ => false,

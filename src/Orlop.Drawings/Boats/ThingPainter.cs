@@ -1,5 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Drawings.Changes;
 using Orlop.Drawings.Svg;

@@ -24,6 +24,9 @@ internal static class DrawingFrame
         .drawing .space{fill:none;stroke:var(--soft,{{Palette.Soft}});stroke-width:1;stroke-dasharray:2 3}
         .drawing .way{fill:none;stroke:var(--way,{{Palette.Way}});stroke-width:2.6;stroke-linejoin:round;stroke-linecap:round}
         .drawing .run{fill:none;stroke:var(--ink,{{Palette.Ink}});stroke-width:1.2;stroke-linejoin:round}
+        .drawing .route{fill:none;stroke:var(--draft,{{Palette.Draft}});stroke-width:3.2;stroke-linejoin:round;stroke-linecap:round}
+        .drawing .route.next{stroke-width:2.6;stroke-dasharray:10 6}
+        .drawing .route.third{stroke-width:2.6;stroke-dasharray:1.5 6}
         .drawing .kept{fill:var(--sheet,{{Palette.Sheet}});fill-opacity:.8;stroke:var(--ink,{{Palette.Ink}});stroke-width:1.1}
         .drawing .kept.gear{fill:var(--gear,{{Palette.Gear}})}
         .drawing .view .run{stroke:var(--soft,{{Palette.Soft}});stroke-width:.9}

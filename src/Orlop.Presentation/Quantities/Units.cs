@@ -61,6 +61,7 @@ public static class Units
     private static readonly Unit Amperehour = new("Ah", 1, words: "ah");
     private static readonly Unit Watthour = new("Wh", 1, words: "wh");
     private static readonly Unit Kilowatthour = new("kWh", 1000, words: "kwh");
+    private static readonly Unit Microtesla = new("µT", 1, symbols: "uT", words: "microtesla");
     private static readonly Unit Degree = new("°", 1, words: "deg degree degrees");
     private static readonly Unit SquareMetre = new("m²", 1, symbols: "m2 m^2");
     private static readonly Unit SquareFoot = new("ft²", 0.3048m * 0.3048m, symbols: "ft2 ft^2");
@@ -123,6 +124,7 @@ public static class Units
         yield return Same("Hz", "a frequency", "50 Hz", [new("Hz", 1, words: "hz")], new(3, new Unit("Hz", 1)));
         yield return Plain("C", "a temperature", "90 °C, 90 C or 194 F", 3, Celsius, Fahrenheit, new Unit("K", 1, 1, -273.15m));
         yield return Plain("K", "a difference of temperature", "10 K or 18 °F", 3, Kelvin, FahrenheitDifference, new Unit("°C", 1, words: "c °c"));
+        yield return Same("UT", "a magnetic field", "18 µT or 180 mG", [Microtesla, new("nT", 0.001m, words: "nt"), new("mG", 0.1m, words: "mg milligauss")], new(3, Microtesla));
         yield return Same("Deg", "an angle", "12°, 12 deg or 0.2 rad", [Degree, new("rad", 180, Pi, words: "rad")], new(3, Degree));
         yield return Same("Fraction", "a share", "30 %", [Percent], new(3, Percent));
         yield return Same("Ratio", "a ratio", "5.2 or 520 %", [One, new("×", 1, words: "x times"), Percent], new(3, One));

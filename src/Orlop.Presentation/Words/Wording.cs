@@ -75,6 +75,8 @@ public static class Wording
         "load" => "load",
         "cable" => "cable",
         "way" => "cable way",
+        "way-preferences" => "way preferences",
+        "compass" => "compass",
         "space" => "space",
         "gear" => "gear",
         "hull-outline" => "lines for drawing",

@@ -119,7 +119,7 @@ internal static class FindingLines
         return string.Concat(name[..^(unit?.Length ?? 0)].Select(sign => char.IsUpper(sign) ? $" {char.ToLowerInvariant(sign)}" : sign.ToString()));
     }
 
-    private static readonly string[] UnitEnds = ["Fraction", "M3PerH", "Ratio", "Count", "Mm2", "Ohm", "Ah", "Kg", "Mm", "A", "V", "W", "C", "S", "M"];
+    private static readonly string[] UnitEnds = ["Fraction", "M3PerH", "Ratio", "Count", "Mm2", "Ohm", "Deg", "Ah", "Kg", "Mm", "UT", "A", "V", "W", "C", "S", "M"];
 
     private static string SuffixOf(string unit) => unit switch
     {

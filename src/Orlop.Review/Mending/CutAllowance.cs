@@ -19,8 +19,8 @@ public sealed record CutAllowance(double EndTailM, double ServiceLoopM, double S
     public double AllowanceM(double? deviationM) => (2 * EndTailM) + ServiceLoopM + UnsureM(deviationM);
 
     /// <summary>Length to cut for a run, in metres.</summary>
-    public double CutM(double runM, double? deviationM) => RoundedUpM(runM + AllowanceM(deviationM));
+    public double CutM(double runM, double? deviationM) => RoundedUpM(runM + AllowanceM(deviationM), StepM);
 
-    /// <summary>A length rounded up to the next step, in metres.</summary>
-    public double RoundedUpM(double lengthM) => Math.Round(Math.Ceiling((lengthM - NothingM) / StepM) * StepM, 6);
+    /// <summary>A length rounded up to the next step, both in metres, the step above 0.</summary>
+    public static double RoundedUpM(double lengthM, double stepM) => Math.Round(Math.Ceiling((lengthM - NothingM) / stepM) * stepM, 6);
 }

@@ -64,6 +64,24 @@ public static class LimitIds
     /// <summary>Residual current at which the device ahead of AC outlets must open.</summary>
     public const string ResidualA = "residual-a";
 
+    /// <summary>Share of a conduit's inside that one cable may take.</summary>
+    public const string ConduitFillOneFraction = "conduit-fill-one-fraction";
+
+    /// <summary>Share of a conduit's inside that two cables may take.</summary>
+    public const string ConduitFillTwoFraction = "conduit-fill-two-fraction";
+
+    /// <summary>Share of a conduit's inside that three cables and more may take.</summary>
+    public const string ConduitFillMoreFraction = "conduit-fill-more-fraction";
+
+    /// <summary>Share of the inside of a short conduit that any number of cables may take.</summary>
+    public const string ConduitFillShortFraction = "conduit-fill-short-fraction";
+
+    /// <summary>Least radius of a bend over the outer diameter of the cable.</summary>
+    public const string BendOverDiameterRatio = "bend-over-diameter-ratio";
+
+    /// <summary>Greatest distance between the supports of a cable.</summary>
+    public const string SupportSpacingM = "support-spacing-m";
+
     /// <summary>Greatest list at rest.</summary>
     public const string MostListDeg = "most-list-deg";
 
@@ -88,6 +106,7 @@ public static class LimitIds
         CriticalDropFraction, GeneralDropFraction, LeastVoltageFraction, GreatestVoltageFraction, DeviceOverAmpacityBelow50VRatio,
         DeviceOverAmpacityFrom50VRatio, DeviceUsesDeratedAmpacityFlag, UnprotectedM, UnprotectedSheathedM, UnprotectedFromBatteryM, LoadOverDeviceFraction, TableAmbientC,
         EngineSpaceC, GroupingFromV, SmallestConductorMm2, SmallestSheathedConductorMm2, RingsPerStudCount, ResidualA,
+        ConduitFillOneFraction, ConduitFillTwoFraction, ConduitFillMoreFraction, ConduitFillShortFraction, BendOverDiameterRatio, SupportSpacingM,
     ];
 
     /// <summary>Those that no practice gives and an owner may set: where one is not set, nothing is held against it.</summary>

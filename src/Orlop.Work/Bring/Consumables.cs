@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
+using Orlop.Review.Mending;
 using Orlop.Work.Ends;
 using Orlop.Work.Labels;
 using Orlop.Work.Scope;
@@ -40,7 +41,7 @@ internal static class Consumables
     // In lengths whose length nobody gave, so whether it is enough cannot be told.
     private static BringItem HeatShrink(int crimps, ImmutableArray<StockItem> stock)
     {
-        Amount needed = new(Allowances.Cut.RoundedUpM(crimps * Allowances.SleeveM), "M");
+        Amount needed = new(CutAllowance.RoundedUpM(crimps * Allowances.SleeveM, Allowances.CutStepM), "M");
         return new BringItem
         {
             Key = "heat-shrink",

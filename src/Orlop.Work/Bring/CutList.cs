@@ -2,45 +2,78 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Orlop.Numerics.Packing;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Mending;
+using Orlop.Review.Ways;
 using Orlop.Work.Scope;
 using Orlop.Work.Tables;
 
 namespace Orlop.Work.Bring;
 
 /// <summary>
-/// What to cut for the cables that are not built yet, and from which reel: the longest piece first, each from the shortest reel of its size
-/// that still holds it (best fit decreasing), a reel whose colour goes with the core before any other.
+/// What to cut for the cables that are not built yet, and from which reel or offcut: as much as there is, each core from a reel whose colour goes with it where that
+/// can be, and so that the least is thrown away; a reel that need not be cut into is left whole.
 /// </summary>
 internal static class CutList
 {
-    public static ImmutableArray<CableCut> Of(PackScope scope)
+    public static CutPlan Of(PackScope scope)
     {
-        Dictionary<string, double> leftM = scope.AsBuilt.All<StockItem>()
-            .Where(item => item is { Use: StockUse.Cable, LengthM: not null, AreaMm2: not null })
-            .ToDictionary(item => item.Id, item => item.LengthM!.Value, StringComparer.Ordinal);
-        IEnumerable<CableCut> cuts = scope.Of(ChangeKind.Cable).Where(change => !change.IsBuilt).SelectMany(change => Cuts((Cable)change.Thing))
-            .OrderByDescending(cut => cut.CutM ?? double.MaxValue);
-        return [.. cuts.Select(cut => cut.CutM is { } lengthM ? From(Take(scope, leftM, cut, lengthM), cut) : cut)];
+        RouteRules rules = RouteRules.Of(scope.AsBuilt);
+        CableCut[] cuts = [.. scope.Of(ChangeKind.Cable).Where(change => !change.IsBuilt).SelectMany(change => Cuts((Cable)change.Thing, rules)).OrderByDescending(cut => cut.CutM ?? double.MaxValue)];
+        StockItem[] stock = [.. scope.AsBuilt.All<StockItem>().Where(item => item is { Use: StockUse.Cable, LengthM: not null, AreaMm2: not null })];
+        Dictionary<string, StockItem> takes = new(StringComparer.Ordinal);
+        bool isLeast = true;
+        foreach (CableCut[] alike in BySize([.. cuts.Where(cut => cut.CutM is not null)]))
+        {
+            StockItem[] reels = [.. stock.Where(item => alike.Any(cut => IsSameSize(cut.AreaMm2, item.AreaMm2!.Value)))];
+            CuttingPlan plan = CuttingStock.Plan(new CuttingInput
+            {
+                Stocks = [.. reels.Select(item => item.LengthM!.Value)],
+                Pieces = [.. alike.Select(cut => cut.CutM!.Value)],
+                UsefulLength = Allowances.UsefulOffcutM,
+                Misfit = (piece, reel) => IsSameSize(alike[piece].AreaMm2, reels[reel].AreaMm2!.Value) ? CoreColour.Misfit(alike[piece].CoreId, CoreColour.Of(reels[reel])) : null,
+            });
+            isLeast &= plan.IsProven;
+            foreach ((int piece, int? reel) in plan.StockOf.Index().Where(pair => pair.Item is not null))
+            {
+                takes[alike[piece].Key] = reels[reel!.Value];
+            }
+        }
+
+        return new CutPlan([.. cuts.Select(cut => From(takes.GetValueOrDefault(cut.Key), cut))], [.. Reels(cuts, takes)], isLeast);
+    }
+
+    private static IEnumerable<ReelPlan> Reels(CableCut[] cuts, Dictionary<string, StockItem> takes) =>
+        cuts.Where(cut => takes.ContainsKey(cut.Key)).GroupBy(cut => takes[cut.Key].Id).Select(reel =>
+        {
+            StockItem item = takes[reel.First().Key];
+            ReelPlan plan = new(item.Id, item.Title, item.Where, item.LengthM!.Value, [.. reel.Select(cut => (cut.Key, cut.CutM!.Value))], IsKept: false);
+            return plan with { IsKept = plan.LeftM >= Allowances.UsefulOffcutM };
+        });
+
+    // Sizes that are the same conductor share their reels.
+    private static List<CableCut[]> BySize(IReadOnlyList<CableCut> cuts)
+    {
+        List<List<CableCut>> groups = [];
+        foreach (CableCut cut in cuts)
+        {
+            List<CableCut>? alike = groups.Find(group => IsSameSize(group[0].AreaMm2, cut.AreaMm2));
+            if (alike is null)
+            {
+                groups.Add(alike = []);
+            }
+
+            alike.Add(cut);
+        }
+
+        return [.. groups.Select(group => group.ToArray())];
     }
 
     /// <summary>The two sizes are the same conductor, within 2 %.</summary>
     public static bool IsSameSize(double areaMm2, double otherMm2) => Math.Abs(areaMm2 - otherMm2) <= 0.02 * areaMm2;
 
-    private static StockItem? Take(PackScope scope, Dictionary<string, double> leftM, CableCut cut, double lengthM)
-    {
-        StockItem? reel = scope.AsBuilt.All<StockItem>()
-            .Where(item => leftM.TryGetValue(item.Id, out double left) && left >= lengthM && IsSameSize(cut.AreaMm2, item.AreaMm2!.Value))
-            .OrderBy(item => CoreColour.Misfit(cut.CoreId, CoreColour.Of(item))).ThenBy(item => leftM[item.Id]).ThenBy(item => item.Id, StringComparer.Ordinal).FirstOrDefault();
-        if (reel is not null)
-        {
-            leftM[reel.Id] -= lengthM;
-        }
-
-        return reel;
-    }
 
     private static CableCut From(StockItem? reel, CableCut cut)
     {
@@ -59,25 +92,27 @@ internal static class CutList
         };
     }
 
-    private static IEnumerable<CableCut> Cuts(Cable cable)
+    private static IEnumerable<CableCut> Cuts(Cable cable, RouteRules rules)
     {
         if (cable.IsSheathed || cable.Cores.Count <= 1)
         {
-            return [Cut(cable.Id, cable.Title, cable, Math.Max(1, cable.Cores.Count), [.. cable.Cores.Select(core => core.LengthM ?? cable.LengthM).DefaultIfEmpty(cable.LengthM)]) with { CoreId = cable.Cores.Count == 1 ? cable.Cores[0].Id : null }];
+            return [Cut(cable.Id, cable.Title, cable, rules, Math.Max(1, cable.Cores.Count), [.. cable.Cores.Select(core => core.LengthM ?? cable.LengthM).DefaultIfEmpty(cable.LengthM)]) with { CoreId = cable.Cores.Count == 1 ? cable.Cores[0].Id : null }];
         }
 
-        return cable.Cores.Select(core => Cut(ElementIds.Core(cable, core), $"{cable.Title}, {PartWords.CoreName(core.Id)}", cable, 1, [core.LengthM ?? cable.LengthM]) with { CoreId = core.Id });
+        return cable.Cores.Select(core => Cut(ElementIds.Core(cable, core), $"{cable.Title}, {PartWords.CoreName(core.Id)}", cable, rules, 1, [core.LengthM ?? cable.LengthM]) with { CoreId = core.Id });
     }
 
-    private static CableCut Cut(string key, string title, Cable cable, int coreCount, Quantity?[] lengths)
+    private static CableCut Cut(string key, string title, Cable cable, RouteRules rules, int coreCount, Quantity?[] lengths)
     {
         double alongRunM = cable.Run.Sum(leg => leg.LengthM);
         double? givenM = lengths.Any(length => length is null) ? null : lengths.Max(length => length!.Value);
         double? runM = givenM is null && cable.Run.Count == 0 ? null : Math.Max(givenM ?? 0, alongRunM);
-        double deviationM = lengths.Max(length => length?.PlusMinus ?? 0), unsureM = CutAllowance.UnsureM(deviationM), allowanceM = Allowances.Cut.AllowanceM(deviationM);
+        double deviationM = lengths.Max(length => length?.PlusMinus ?? 0), unsureM = CutAllowance.UnsureM(deviationM);
+        CutAllowance allowance = Allowances.Cut(rules);
+        double allowanceM = allowance.AllowanceM(deviationM);
         Sentence? remark = runM is null
             ? Sentence.Of($"Neither a length nor a run is given: measure on board before cutting.")
             : unsureM > 0 ? Sentence.Of($"Length not measured to better than {new Amount(unsureM, "M")}: measure on board before cutting.") : null;
-        return new CableCut(key, title, cable.Id, cable.AreaMm2.Value, coreCount, runM, allowanceM, runM is null ? null : Allowances.Cut.CutM(runM.Value, deviationM), null, remark);
+        return new CableCut(key, title, cable.Id, cable.AreaMm2.Value, coreCount, runM, allowanceM, runM is null ? null : allowance.CutM(runM.Value, deviationM), null, remark);
     }
 }

@@ -91,6 +91,32 @@ internal static class BringPages
                 .Put("td", cut.StockId is { } reel ? pack.AsBuilt.Find(reel)?.Title ?? reel : cut.CutM is null ? "–" : "no reel is long enough: buy").Close();
         }
 
-        html.Close().Close().Close();
+        html.Close().Close();
+        Reels(html, pack, text);
+        html.Close();
+    }
+
+    private static void Reels(HtmlText html, WorkPack pack, PackText text)
+    {
+        if (pack.Cutting.Reels.IsEmpty)
+        {
+            return;
+        }
+
+        html.Put("h3", "From each reel and offcut").Open("table", ("class", "reels")).Open("thead").Open("tr")
+            .Put("th", "Reel", ("scope", "col")).Put("th", "Where it lies", ("scope", "col")).Put("th", "Cut from it", ("scope", "col")).Put("th", "Left of it", ("scope", "col"))
+            .Close().Close().Open("tbody");
+        foreach (ReelPlan reel in pack.Cutting.Reels)
+        {
+            html.Open("tr").Put("td", $"{reel.Title}, {M(reel.HadM)}").Put("td", reel.Where ?? "place not given")
+                .Put("td", string.Join(" + ", reel.Pieces.Select(piece => M(piece.LengthM))))
+                .Put("td", $"{M(Math.Round(reel.LeftM, 2))}, {(reel.IsKept ? "to keep" : "too short to keep")}").Close();
+        }
+
+        html.Close().Close().Put("p", pack.Cutting.IsLeastWaste
+            ? "No other way of cutting leaves less to buy or throws less away."
+            : "Not every way of cutting was looked at: another may throw less away.", ("class", "small"));
+
+        string M(double lengthM) => text.Of(new Review.Findings.Amount(lengthM, "M"));
     }
 }

@@ -33,6 +33,9 @@ public static class PackJson
             ["clashes"] = Texts(pack.Clashes.Select(clash => clash.Id)),
             ["bring"] = List(pack.Bring, item => Of(item, text)),
             ["cuts"] = List(pack.Cuts, Of),
+            ["reels"] = List(pack.Cutting.Reels, Of),
+            ["isLeastWaste"] = pack.Cutting.IsLeastWaste,
+            ["ways"] = List(pack.Ways, Of),
             ["steps"] = List(pack.Steps, step => Of(step, text, options.On)),
             ["ends"] = List(pack.Ends, Of),
             ["labels"] = List(pack.Labels, label => Of(label, text)),
@@ -65,6 +68,23 @@ public static class PackJson
         ["stock"] = cut.StockId,
         ["core"] = cut.CoreId,
         ["markAs"] = cut.MarkAs,
+    };
+
+    private static JsonObject Of(ReelPlan reel) => new()
+    {
+        ["stock"] = reel.StockId,
+        ["hadM"] = reel.HadM,
+        ["pieces"] = List(reel.Pieces, piece => new JsonObject { ["cut"] = piece.Key, ["lengthM"] = piece.LengthM }),
+        ["leftM"] = reel.LeftM,
+        ["isKept"] = reel.IsKept,
+    };
+
+    private static JsonObject Of(CableWay way) => new()
+    {
+        ["cable"] = way.CableId,
+        ["legs"] = List(way.Legs, leg => new JsonObject { ["where"] = leg.Where, ["lengthM"] = leg.LengthM }),
+        ["holes"] = List(way.Holes, hole => new JsonObject { ["way"] = hole.Way.Id, ["where"] = hole.Hole.Where, ["guard"] = hole.Hole.Guard is { } guard ? Word(guard) : null, ["isMade"] = hole.Hole.IsMade }),
+        ["toOpen"] = Texts(way.ToOpen),
     };
 
     private static JsonObject Of(WorkStep step, PackText text, DateOnly day) => new()

@@ -22,6 +22,7 @@ public static class WorkPackHtml
         Parts(html, pack);
         WhereTyped(html, options);
         BringPages.Write(html, pack, text);
+        WayPages.Write(html, pack, text);
         StepPages.Write(html, pack, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
@@ -40,7 +41,7 @@ public static class WorkPackHtml
     {
         (string Id, string Name, bool IsIn)[] parts =
         [
-            ("bring", "Bring", true), ("cut", "Cut", !pack.Cuts.IsEmpty), ("steps", "Steps", true), ("ends", "Make-up list", !pack.Ends.IsEmpty),
+            ("bring", "Bring", true), ("cut", "Cut", !pack.Cuts.IsEmpty), ("ways", "Ways and holes", !pack.Ways.IsEmpty), ("steps", "Steps", true), ("ends", "Make-up list", !pack.Ends.IsEmpty),
             ("readings", "Readings", !pack.Readings.IsEmpty), ("freeboards", "Freeboards", pack.Weights.IsFelt), ("drawing", "Diagram", !pack.Ends.IsEmpty), ("labels", "Labels", !pack.Labels.IsEmpty),
         ];
         html.Open("nav", ("class", "parts"), ("aria-label", "Parts of the pack"));

@@ -122,7 +122,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         ImmutableArray<CableCut> ofCable = [.. cuts.Where(cut => cut.CableId == cable.Id)];
         ImmutableArray<Space> spaces = [.. cable.Run.Select(leg => leg.Space ?? (leg.Way is null ? null : scope.Whole.Find<Way>(leg.Way)?.Space))
             .OfType<string>().Select(id => scope.Whole.Find<Space>(id)).OfType<Space>().Distinct()];
-        bool passesGland = cable.Run.Any(leg => leg.Way is { } way && scope.Whole.Find<Way>(way)?.Means is WayKind.Gland or WayKind.Conduit);
+        bool passesGland = cable.Run.Any(leg => leg.Way is { } way && scope.Whole.Find<Way>(way)?.Means is WayKind.Gland or WayKind.Conduit) || Review.Ways.PassedHole.On(cable, scope.Whole).Any(hole => !hole.Hole.IsMade);
         return new WorkStep
         {
             Key = $"run:{cable.Id}",

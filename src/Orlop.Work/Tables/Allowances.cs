@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Orlop.Review.Mending;
+using Orlop.Review.Ways;
 
 namespace Orlop.Work.Tables;
 
@@ -12,17 +13,18 @@ public static class Allowances
     /// <summary>Where they come from.</summary>
     public static string Source => Table.Source;
 
-    /// <summary>At each end of a cable, to strip, make off and make off again twice, in metres.</summary>
-    public static double EndTailM => Values["end-tail"];
-
-    /// <summary>A loop in each cable that lets it be pulled back, in metres.</summary>
-    public static double ServiceLoopM => Values["service-loop"];
-
     /// <summary>Cut lengths are rounded up to this, in metres.</summary>
     public static double CutStepM => Values["cut-step"];
 
-    /// <summary>What a cable is cut longer than its run.</summary>
-    public static CutAllowance Cut { get; } = new(EndTailM, ServiceLoopM, CutStepM);
+    /// <summary>What a cable is cut longer than its run, by the owner's rules of runs.</summary>
+    public static CutAllowance Cut(RouteRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(rules);
+        return new CutAllowance(rules.TailM, rules.LoopM, CutStepM);
+    }
+
+    /// <summary>A remainder of a reel as long as this is kept, in metres.</summary>
+    public static double UsefulOffcutM => Values["useful-offcut"];
 
     /// <summary>Between supports of a cable, in metres.</summary>
     public static double ClipSpacingM => Values["clip-spacing"];

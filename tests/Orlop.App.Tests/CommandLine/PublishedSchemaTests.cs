@@ -67,6 +67,21 @@ public sealed class PublishedSchemaTests : IDisposable
     }
 
     [Theory]
+    [InlineData(null, "anchor-light-cable")]
+    [InlineData(null, "panel-feed", "stern-light-cable", "kettle-cable")]
+    [InlineData("sampling-winch-second", "winch-feed", "winch-tail")]
+    public async Task Route(string? alteration, params string[] cables)
+    {
+        CommandRun run = await CommandRun.Of(["route", Demo, .. cables, "--json", .. alteration is null ? [] : new[] { "-a", alteration }]);
+
+        Assert.Equal(ExitCode.Good, run.Code);
+        JsonElement found = MustFit("route", run.Out);
+        Assert.Equal(cables, found.GetProperty("cables").EnumerateArray().Select(cable => cable.GetProperty("cable").GetString()));
+        Assert.All(found.GetProperty("cables").EnumerateArray(), cable => Assert.NotEmpty(cable.GetProperty("routes").EnumerateArray()));
+        Assert.Equal(cables.Length > 1, found.GetProperty("together").ValueKind == JsonValueKind.Object);
+    }
+
+    [Theory]
     [InlineData("hydrostatics", "sandgrouse.json")]
     [InlineData("gz", "box-barge.json")]
     [InlineData("kn", "box-barge.json")]

@@ -6,6 +6,7 @@ using Orlop.Review.Electrics;
 using Orlop.Review.Energy;
 using Orlop.Review.Readings;
 using Orlop.Review.Stability;
+using Orlop.Review.Ways;
 using Orlop.Store;
 
 namespace Orlop.App.Tests.Sessions;
@@ -18,7 +19,7 @@ internal sealed class OpenedBoat : IDisposable
     public OpenedBoat(BoatModel boat)
     {
         Store = BoatStore.Create(_folder.At("boat.orlop"), boat);
-        Session = new BoatSession(Store, new ReviewEngine([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline()]));
+        Session = new BoatSession(Store, new ReviewEngine([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline(), new WaysDiscipline()]));
     }
 
     public BoatStore Store { get; }

@@ -11,7 +11,7 @@ internal sealed class RandomBoat
     private static readonly string[] Texts =
         ["winch", "port side, aft", "he said \"tight\"", "two\nlines", "a\r\nb", "tab\there", " space before", "=1+1", "Ω 200 µm²", "½ 🔧 kit", "semi;colon", "\\slash/", "'", "null", "12"];
 
-    private static readonly Type[] OneOfAKind = [typeof(Particulars), typeof(PracticeChoice), typeof(HullLines), typeof(BareBoat), typeof(StabilityBasis)];
+    private static readonly Type[] OneOfAKind = [typeof(Particulars), typeof(PracticeChoice), typeof(HullLines), typeof(BareBoat), typeof(StabilityBasis), typeof(WayPreferences)];
 
     private readonly Random _random;
     private readonly List<(string Id, Type Kind)> _ids = [];

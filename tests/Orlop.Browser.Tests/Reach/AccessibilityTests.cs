@@ -12,7 +12,7 @@ public sealed class AccessibilityTests(ChromiumFixture chromium) : PageTest(chro
     // A finding open, a form open, a draft open, a new circuit, the diagram, each part of the record, a page that is not there.
     private static readonly string[] States =
     [
-        "/", "/?thing=solar-fuse", "/?thing=bank", "/electrics?circuit=stern-light", "/electrics?circuit=stern-light&thing=stern-light-cable", "/electrics?new=circuit",
+        "/", "/?thing=solar-fuse", "/?thing=bank", "/electrics?circuit=stern-light", "/electrics?circuit=stern-light&thing=stern-light-cable", "/electrics?new=circuit", "/electrics?view=ways&cable=stern-light-cable&with=drying-feed",
         "/electrics?view=diagram&thing=main-fuse", "/weights?condition=at-anchor", "/weights?part=ledger&thing=tool-chests", "/weights?part=hull", "/weights/hull", "/weights?part=tests", "/alterations?alteration=drying-locker", "/record?alteration=drying-locker&part=steps",
         "/record?alteration=drying-locker&part=readings", "/record?alteration=drying-locker&part=photographs", "/record?part=history", "/not-found",
     ];
@@ -26,7 +26,7 @@ public sealed class AccessibilityTests(ChromiumFixture chromium) : PageTest(chro
     // Where the small size lays things out otherwise.
     private static readonly string[] PhoneStates =
     [
-        "/", "/?thing=bank", "/electrics?circuit=stern-light", "/electrics?new=circuit", "/weights", "/weights?part=ledger", "/weights/hull", "/weights?part=tests", "/record?alteration=drying-locker&part=steps",
+        "/", "/?thing=bank", "/electrics?circuit=stern-light", "/electrics?new=circuit", "/electrics?view=ways&cable=stern-light-cable", "/weights", "/weights?part=ledger", "/weights/hull", "/weights?part=tests", "/record?alteration=drying-locker&part=steps",
         "/record?alteration=drying-locker&part=readings", "/record?alteration=drying-locker&part=photographs",
     ];
 

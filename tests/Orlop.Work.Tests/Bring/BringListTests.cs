@@ -2,8 +2,8 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
+using Orlop.Review.Ways;
 using Orlop.Work.Bring;
-using Orlop.Work.Tables;
 using Xunit;
 
 namespace Orlop.Work.Tests.Bring;
@@ -17,7 +17,7 @@ public class BringListTests
     {
         CableCut cut = Assert.Single(Pack.Cuts, cut => cut.CableId == "pump-cable");
         Assert.Equal(5, cut.RunM);
-        Assert.Equal((2 * Allowances.EndTailM) + Allowances.ServiceLoopM, cut.AllowanceM, 9);
+        Assert.Equal((2 * RouteRules.Of(Pack.AsBuilt).TailM) + RouteRules.Of(Pack.AsBuilt).LoopM, cut.AllowanceM, 9);
         Assert.Equal(5.5, cut.CutM!.Value, 9);
         Assert.Equal("reel-4", cut.StockId);
     }

@@ -2,6 +2,7 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Review.Mending;
+using Orlop.Review.Ways;
 using Orlop.Work.Bring;
 using Orlop.Work.Tables;
 using Xunit;
@@ -16,7 +17,7 @@ public sealed class MendedPackTests
     {
         BoatModel boat = DemoBoat.Read();
         MendSet set = Mender.Find(
-            new MendRequest { Draft = boat, Catalogue = Catalogue.Of(boat), Cut = Allowances.Cut, Only = [("breaking-capacity", "solar-fuse")] }, null, TestContext.Current.CancellationToken).Set!;
+            new MendRequest { Draft = boat, Catalogue = Catalogue.Of(boat), Cut = Allowances.Cut(RouteRules.Of(boat)), Only = [("breaking-capacity", "solar-fuse")] }, null, TestContext.Current.CancellationToken).Set!;
         Assert.Empty(Assert.Single(set.Changes).StockIds);
         Alteration draft = set.PutInto(boat, MendDraft.Of(null, "solar", "Solar fuse"));
         BringItem fuse = Assert.Single(Pack(boat, draft).Bring, item => item.Kind == BringKind.Fuse);
@@ -29,7 +30,7 @@ public sealed class MendedPackTests
     {
         BoatModel boat = DemoBoat.Read();
         MendSet set = Mender.Find(
-            new MendRequest { Draft = boat, Catalogue = Catalogue.Of(boat), Cut = Allowances.Cut, Only = [("voltage-drop", "stern-light")] }, null, TestContext.Current.CancellationToken).Set!;
+            new MendRequest { Draft = boat, Catalogue = Catalogue.Of(boat), Cut = Allowances.Cut(RouteRules.Of(boat)), Only = [("voltage-drop", "stern-light")] }, null, TestContext.Current.CancellationToken).Set!;
         MendChange cable = Assert.Single(set.Changes);
         CableCut cut = Assert.Single(Pack(boat, set.PutInto(boat, MendDraft.Of(null, "stern", "Stern light"))).Cuts, cut => cut.CableId == cable.ThingId);
         Assert.Equal(Assert.Single(cable.StockIds), cut.StockId);

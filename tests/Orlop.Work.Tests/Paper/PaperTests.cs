@@ -40,7 +40,7 @@ public partial class PaperTests
     {
         XElement page = Page(Html);
         string[] targets = [.. page.Descendants("nav").Single().Elements("a").Select(link => link.Attribute("href")!.Value[1..])];
-        Assert.Equal(["bring", "cut", "steps", "ends", "readings", "drawing", "labels"], targets);
+        Assert.Equal(["bring", "cut", "ways", "steps", "ends", "readings", "drawing", "labels"], targets);
         Assert.Subset(page.Descendants().Attributes("id").Select(id => id.Value).ToHashSet(), targets.ToHashSet());
         Assert.Contains("@media print{.parts{display:none}}", Html, StringComparison.Ordinal);
     }

@@ -1,16 +1,23 @@
-using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 
-namespace Orlop.Drawings.Boats;
+namespace Orlop.Boat.Topology;
 
 /// <summary>The line a cable takes: from part to part, along its ways where it has any, straight where it is loose.</summary>
-internal static class RunLine
+public static class RunLine
 {
-    /// <summary>The points of the line; fewer than two where too little is known to draw it.</summary>
-    internal static IReadOnlyList<Place> Of(Cable cable, BoatModel boat)
+    /// <summary>The points of the line of its first core; fewer than two where too little is known to draw it.</summary>
+    public static IReadOnlyList<Place> Of(Cable cable, BoatModel boat)
     {
-        Core? core = cable.Cores.Count == 0 ? null : cable.Cores[0];
+        ArgumentNullException.ThrowIfNull(cable);
+        return Of(cable, cable.Cores.Count == 0 ? null : cable.Cores[0], boat);
+    }
+
+    /// <summary>The points of the line of one of its cores; fewer than two where too little is known to draw it.</summary>
+    public static IReadOnlyList<Place> Of(Cable cable, Core? core, BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(cable);
+        ArgumentNullException.ThrowIfNull(boat);
         Place? end = core is null ? null : boat.Find<Part>(core.To.Part)?.Place;
         List<Place> line = [];
         if (core is not null && boat.Find<Part>(core.From.Part)?.Place is { } start)
@@ -50,7 +57,8 @@ internal static class RunLine
     private static Place NearestOf(ValueList<Place> candidates, ValueList<Place> way) =>
         candidates.MinBy(candidate => Nearest(way, candidate).Place.DistanceM(candidate))!;
 
-    private static (double At, Place Place) Nearest(ValueList<Place> way, Place to)
+    /// <summary>The point of a line that is nearest to a place, and how far along it lies: whole numbers at its points.</summary>
+    public static (double At, Place Place) Nearest(ValueList<Place> way, Place to)
     {
         (double At, Place Place) best = (0, way[0]);
         for (int index = 1; index < way.Count; index++)

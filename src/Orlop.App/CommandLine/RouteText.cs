@@ -1,0 +1,78 @@
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
+using Orlop.Review.Ways;
+
+namespace Orlop.App.CommandLine;
+
+/// <summary>Routes of cables as lines of text.</summary>
+internal static class RouteText
+{
+    private const string Note = "Along the ways as drawn, with slack; a cable is measured on board before it is cut. Costs are in dry metres along a way, by the owner's preferences. Whether a wall can be drilled, and what lies behind it, is for eyes and hands.";
+
+    public static void Write(TextWriter output, IReadOnlyList<CableRoutes> options, JointRoutes? together, DisplayUnits units)
+    {
+        foreach (CableRoutes each in options)
+        {
+            output.WriteLine(each.Cable.Title);
+            foreach (FindingInput missing in each.Missing)
+            {
+                output.WriteLine($"  {(missing.IsMissing ? "not given" : "in the way")}: {missing.ThingId}, {missing.Field}");
+            }
+
+            if (each.Missing.IsEmpty && each.Routes.IsEmpty)
+            {
+                output.WriteLine("  no way is drawn from the one part to the other");
+            }
+
+            foreach ((int index, CableRoute route) in each.Routes.Index())
+            {
+                Write(output, index + 1, route, units);
+            }
+
+            foreach (WayLeftOut left in each.LeftOut)
+            {
+                output.WriteLine($"  not looked at: {left.Way.Title}: {left.Why}");
+            }
+
+            output.WriteLine();
+        }
+
+        if (together is not null)
+        {
+            output.WriteLine($"Planned together: {Length(together.TogetherM, units)} instead of {Length(together.ApartM, units)} each for itself");
+            foreach ((Boat.Things.Cable cable, CableRoute route) in together.Routes)
+            {
+                output.WriteLine($"  {cable.Title}: {route.Words}, {Length(route.CutM, units)} to cut");
+            }
+
+            output.WriteLine($"  to open: {List(together.ToOpen.Select(way => way.Opened!).Distinct())}");
+            output.WriteLine($"  holes to make: {List(together.NewHoles.Select(RouteWords.Of))}");
+            output.WriteLine();
+        }
+
+        output.WriteLine(Note);
+    }
+
+    private static void Write(TextWriter output, int number, CableRoute route, DisplayUnits units)
+    {
+        output.WriteLine($"  {number}. {route.Words}");
+        output.WriteLine($"     {Length(route.LengthM, units)} from terminal to terminal, {Length(route.CutM, units)} to cut, {Length(route.OutAndBackM, units)} there and back; wet {Length(route.WetM, units)}, engine space {Length(route.InM(Boat.Things.SpaceUse.Engine), units)}, beside the other kind of current {Length(route.BesideAcM, units)}");
+        output.WriteLine($"     costs {Length(route.CostM, units)}: {string.Join(", ", route.Costs.Select(cost => $"{RouteWords.Of(cost.Kind)} {Length(cost.WorthM, units)}"))}");
+        output.WriteLine($"     bends {route.BendCount}{(route.LeastBendMm is { } bend ? $", radius at least {Text(bend, "Mm", units)}" : "")}; supports {(route.SupportCount is { } count ? count : "not known")}");
+        output.WriteLine($"     holes: {List(route.Holes.Select(RouteWords.Of))}");
+        output.WriteLine($"     edges that may chafe: {List(route.Chafes.Select(hole => hole.Hole.Where))}");
+        output.WriteLine($"     to open: {List(route.ToOpen.Select(way => way.Opened!).Distinct())}");
+        output.WriteLine($"     conduits: {List(route.Fills.Select(fill => RouteWords.Of(fill, units, UnitsOption.Culture).Replace('\u00A0', ' ')))}");
+        if (!route.Missing.IsEmpty)
+        {
+            output.WriteLine($"     not given: {string.Join("; ", route.Missing.Select(missing => $"{missing.ThingId}, {missing.Field}"))}");
+        }
+    }
+
+    private static string List(IEnumerable<string> words) => string.Join("; ", words) is { Length: > 0 } list ? list : "none";
+
+    private static string Length(double lengthM, DisplayUnits units) => Text(Math.Round(lengthM, 2), "M", units);
+
+    private static string Text(double value, string suffix, DisplayUnits units) => QuantityText.Format(value, suffix, units, UnitsOption.Culture).Replace('\u00A0', ' ');
+}

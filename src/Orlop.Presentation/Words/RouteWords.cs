@@ -1,0 +1,52 @@
+using System.Globalization;
+using Orlop.Boat.Things;
+using Orlop.Presentation.Quantities;
+using Orlop.Review.Ways;
+
+namespace Orlop.Presentation.Words;
+
+/// <summary>The words people read for routes of cables: on pages, on paper and on the command line.</summary>
+public static class RouteWords
+{
+    /// <summary>What a route costs for, in a word or two.</summary>
+    public static string Of(CostKind kind) => kind switch
+    {
+        CostKind.Length => "length",
+        CostKind.Bilge => "in the bilge",
+        CostKind.Wet => "in wet spaces",
+        CostKind.Engine => "in the engine space",
+        CostKind.Outside => "on the open deck",
+        CostKind.NotKnown => "where nobody said what it is like",
+        CostKind.BesideAc => "beside the other kind of current",
+        CostKind.Loose => "loose",
+        CostKind.Low => "low",
+        CostKind.NewHoles => "holes to be made",
+        CostKind.MadeHoles => "holes that are there",
+        _ => "openings",
+    };
+
+    /// <summary>What keeps the edge of a hole off a cable.</summary>
+    public static string Of(EdgeGuard? guard) => guard switch
+    {
+        EdgeGuard.Bare => "bare edge",
+        EdgeGuard.Grommet => "grommet",
+        EdgeGuard.Gland => "gland",
+        EdgeGuard.Sealed => "sealed",
+        _ => "nobody looked at its edge",
+    };
+
+    /// <summary>A hole: where it is, what guards it, whether it has to be made.</summary>
+    public static string Of(PassedHole hole)
+    {
+        ArgumentNullException.ThrowIfNull(hole);
+        return $"{hole.Hole.Where} ({(hole.Hole.IsMade ? Of(hole.Hole.Guard) : $"to be made, {Of(hole.Hole.Guard)}")})";
+    }
+
+    /// <summary>How full a conduit gets: "Conduit through the after bulkhead 34 %, 40 % allowed".</summary>
+    public static string Of(RouteFill fill, DisplayUnits units, CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(fill);
+        string full = fill.FillFraction is { } share ? QuantityText.Shown(share, "Fraction", units, culture) : "not known how full";
+        return fill.MostFraction is { } most ? $"{fill.Way.Title} {full}, {QuantityText.Shown(most, "Fraction", units, culture)} allowed" : $"{fill.Way.Title} {full}";
+    }
+}
