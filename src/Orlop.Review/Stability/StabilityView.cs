@@ -108,9 +108,6 @@ public sealed class StabilityView
     /// <summary>A freeboard survey as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public FreeboardResult Read(Orlop.Boat.Things.FreeboardSurvey survey) => new TestEvidence(Boat, Bodies).Read(survey);
 
-    /// <summary>Why the marks of a survey cannot all be right, which is most off and by how much; null where they can.</summary>
-    public static string? WhyBeyondReason(FreeboardResult read) => TestEvidence.WhyBeyondReason(read);
-
     /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
 
