@@ -79,12 +79,13 @@ public sealed class StabilityView
     /// <summary>How sure what is read of her at rest in a condition is.</summary>
     internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition), FloatingIn(condition)?.Rest))).Value;
 
-    /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut.</summary>
+    /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut; of an open boat the corners of her deck edge too.</summary>
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>
     [
         .. Boat.All<HullOpening>()
             .Where(opening => opening.IsWayIn && opening.WaterEntersAt is not null && !(opening.IsTightWhenShut == true && opening.ShutIn.Contains(condition.Id)))
             .Select(opening => new Opening(opening.Id, WeightLedger.At(opening.WaterEntersAt!))),
+        .. OpeningsGiven.IsOverEdge(Boat) ? DeckEdge.Of(Boat) : [],
     ];
 
     /// <summary>Where she floats with a thing at another place, for a hand that drags it; null where that is not known, or where the thing has no weight of its own in the condition.</summary>
