@@ -38,7 +38,8 @@ internal static class FloatText
             output.WriteLine();
         }
 
-        output.WriteLine(FloatingWords.DeckCaution);
+        output.WriteLine(Plain(FloatingWords.Water(view, units, culture)));
+        output.WriteLine(FloatingWords.Deck(view.Boat));
         output.WriteLine(FloatingWords.Caution);
     }
 

@@ -43,13 +43,13 @@ public sealed record StationPoint(
     string? Line = null);
 
 /// <summary>What an opening is.</summary>
-public enum OpeningUse { Hatch, Door, Window, Vent, ThroughHull, Other, Exhaust }
+public enum OpeningUse { Hatch, Door, Window, Vent, ThroughHull, Other, Exhaust, Well }
 
 /// <summary>A place where water can come in.</summary>
 [Kind("opening")]
 public sealed record HullOpening : Thing
 {
-    [Description("What it is. An engine's or a heater's exhaust lets water in as a vent does.")]
+    [Description("What it is. An engine's or a heater's exhaust lets water in as a vent does; a well or a cockpit over the lowest place of its coaming.")]
     public required OpeningUse Use { get; init; }
 
     [Description("Its lowest edge: where water first comes in. A through-hull: its centre.")]

@@ -6,6 +6,9 @@ namespace Orlop.Boat.Things;
 /// <summary>What the hull is made of.</summary>
 public enum HullMaterial { Steel, Aluminium, Grp, Wood, Other }
 
+/// <summary>Whether the deck keeps water out.</summary>
+public enum DeckKind { Closed, PartlyOpen, Open }
+
 /// <summary>What is said of the boat as a whole. There is one, with the id <c>particulars</c>.</summary>
 [Kind("particulars")]
 public sealed record Particulars : Thing
@@ -27,6 +30,9 @@ public sealed record Particulars : Thing
 
     [Description("What the hull is made of; a metal hull matters to bonding and faults. Left out, it is not known.")]
     public HullMaterial? Material { get; init; }
+
+    [Description("Deck: closed and watertight from edge to edge; partly open, with a cockpit or a well that water can fill; or open. Water comes into an open boat over the deck edge, into a partly open one over the coaming of the well that is listed among the openings, or over the deck edge where none is. Left out, it is not known where water comes in.")]
+    public DeckKind? Deck { get; init; }
 
     [Description("Year of build."), Allowed(1800, 2100)]
     public int? BuiltYear { get; init; }

@@ -77,7 +77,7 @@ public sealed record StabilityBasis : Thing
     [Description("Greatest breadth that people can reach from side to side. The proof test asks for it."), Allowed(0.3, 20)]
     public Quantity? PeopleBreadthM { get; init; }
 
-    [Description("Length of an open cockpit that water can fill; 0 for none. The proof test asks for it."), Allowed(0, 60)]
+    [Description("Length of an open cockpit that water can fill; 0 for none. The proof test alone asks for it: that she is open at all is said of her deck in the particulars."), Allowed(0, 60)]
     public Quantity? CockpitLengthM { get; init; }
 
     [Description("Waters she is used in: protected, partially protected (within 20 nautical miles of a harbour of refuge, from memory), or exposed. The proof test asks for it.")]

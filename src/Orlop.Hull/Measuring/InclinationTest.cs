@@ -28,16 +28,20 @@ public static class InclinationTest
         var intercept = meanY - (slope * meanX);
         double[] residuals = [.. x.Zip(y, (a, b) => b - intercept - (slope * a))];
         var squares = residuals.Sum(residual => residual * residual);
-        var free = Fit(input, slope, Math.Sqrt(squares / (n - 2) / sumXx), intercept, n - 2);
+        // No line is surer than its readings were fine: readings that were rounded alike fit each other without being exact.
+        var readTo = input.Readings.Average(reading => reading.ReadToRatio * reading.ReadToRatio);
+        var variance = Math.Max(squares / (n - 2), slope * slope * readTo);
+        var free = Fit(input, slope, Math.Sqrt(variance / sumXx), intercept, n - 2);
         var (rawXx, rawXy) = (x.Sum(value => value * value), x.Zip(y, (a, b) => a * b).Sum());
         var forced = rawXy / rawXx;
         var forcedSquares = x.Zip(y, (a, b) => b - (forced * a)).Sum(residual => residual * residual);
-        var origin = Fit(input, forced, Math.Sqrt(forcedSquares / (n - 1) / rawXx), 0, n - 1);
+        var origin = Fit(input, forced, Math.Sqrt(Math.Max(forcedSquares / (n - 1), forced * forced * readTo) / rawXx), 0, n - 1);
         return new InclinationResult(origin, free, sumYy > 0 ? 1 - (squares / sumYy) : 0,
-            Band(x, free, Math.Sqrt(squares / (n - 2)), meanX, sumXx), Outliers(input, x, residuals, meanX, sumXx, squares), Cautions(x),
+            Band(x, free, Math.Sqrt(variance), meanX, sumXx), Outliers(input, x, residuals, meanX, sumXx, squares, slope * slope * readTo), Cautions(x),
         [
             new WorkingStep("Δ·GM", FormattableString.Invariant($"Σ(M·tan)/Σ(tan²), {n} readings"), forced, "kg m", "least squares through the origin"),
             new WorkingStep("Δ·GM", FormattableString.Invariant($"Σ(dM·dtan)/Σ(dtan²), {n} readings"), slope, "kg m", "least squares with intercept"),
+            new WorkingStep("s(tan)", "how finely a heel is read, of one reading: no line is taken as surer", Math.Sqrt(readTo), "", "as stated with the readings"),
             new WorkingStep("GM", FormattableString.Invariant($"{slope:0.###}/{input.DisplacementKg:0.#}"), free.GmM, "m", "GM = w·d/(Δ·tan φ)"),
             new WorkingStep("s(GM)", "slope's and displacement's shares, combined as squares", free.GmDeviationM, "m", "propagation of errors"),
         ]);
@@ -64,7 +68,7 @@ public static class InclinationTest
     }
 
     // Residual over its own deviation with the reading itself left out of the estimate.
-    private static ImmutableArray<string> Outliers(InclinationInput input, double[] x, double[] residuals, double meanX, double sumXx, double squares)
+    private static ImmutableArray<string> Outliers(InclinationInput input, double[] x, double[] residuals, double meanX, double sumXx, double squares, double leastVariance)
     {
         var n = x.Length;
         var limit = StudentT.TwoSided(OutlierProbability / n, n - 3);
@@ -72,7 +76,7 @@ public static class InclinationTest
         for (var i = 0; i < n; i++)
         {
             var share = 1 - (1.0 / n) - ((x[i] - meanX) * (x[i] - meanX) / sumXx);
-            var others = (squares - (residuals[i] * residuals[i] / share)) / (n - 3);
+            var others = Math.Max((squares - (residuals[i] * residuals[i] / share)) / (n - 3), leastVariance);
             if (share > 1e-9 && Math.Abs(residuals[i]) > 1e-12 * Math.Abs(input.Readings.Max(reading => reading.MomentKgM)) && residuals[i] * residuals[i] > limit * limit * others * share)
             {
                 outliers.Add(input.Readings[i].Id);
@@ -113,6 +117,7 @@ public static class InclinationTest
         {
             Guard.InRange(reading.MomentKgM, -1e9, 1e9, "kg m", reading.Id);
             Guard.InRange(reading.HeelTangentRatio, -0.3, 0.3, "", reading.Id);
+            Guard.InRange(reading.ReadToRatio, 0, 0.1, "", reading.Id);
         }
 
         if (input.Readings.Select(reading => reading.HeelTangentRatio).Distinct().Count() < 2)

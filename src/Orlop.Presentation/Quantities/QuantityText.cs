@@ -17,11 +17,15 @@ public static class QuantityText
 
     /// <summary>
     /// Reads typed text for a property with this unit suffix. "about", "~" and "?" say how well it is known, "±" that it was
-    /// measured. A number without a unit is in the field's display unit, which the remark states.
+    /// measured. Lengths may be feet-inches-eighths (7-10-4), times minutes and seconds (0:16.2). A number without a unit is in the field's display unit, which the remark states.
     /// </summary>
     /// <param name="examples">What a refusal names to be typed instead; where left out, that of any property with the suffix.</param>
-    public static QuantityReading Parse(string text, string suffix, DisplayUnits units, CultureInfo culture, string? examples = null) =>
-        new QuantityParser(Units.ForSuffix(suffix), units, culture, examples ?? Units.ForSuffix(suffix).Examples).Read(text);
+    public static QuantityReading Parse(string text, string suffix, DisplayUnits units, CultureInfo culture, string? examples = null)
+    {
+        QuantityParser parser = new(Units.ForSuffix(suffix), units, culture, examples ?? Units.ForSuffix(suffix).Examples);
+        return TradeNotation.Plain(text, suffix, culture) is not { } plain ? parser.Read(text)
+            : parser.Read(plain) is { Quantity: { } quantity } read ? read with { Quantity = quantity with { Typed = null } } : parser.Read(plain);
+    }
 
     /// <summary>What someone typed, unit and digits as they are, with the one decimal mark of the culture and with mm² for mm2.</summary>
     public static string AsTyped(string typed, CultureInfo culture) => QuantityMarks.Raised(NumberText.WithMark(typed, culture));

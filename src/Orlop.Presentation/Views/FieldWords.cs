@@ -7,12 +7,19 @@ namespace Orlop.Presentation.Views;
 /// <summary>What a field and its choices are called on forms and in comparisons.</summary>
 public static class FieldWords
 {
+    private const string MassOfOne = "Mass of one";
+
     /// <summary>The field's label in the words of the trade, with the noun that its unit stands for: "Rated current", "Nominal voltage".</summary>
     public static string Label(FieldSchema field)
     {
         if ((field.Name == "means" ? MeansLabel(field) : TradeLabel(field.Name)) is { } label)
         {
             return label;
+        }
+
+        if (field is { Name: "massKg", Description: { } said } && said.StartsWith(MassOfOne, StringComparison.Ordinal))
+        {
+            return MassOfOne;
         }
 
         string? noun = field.Unit?.Suffix switch { "A" => "current", "V" => "voltage", "W" => "power", "S" => "time", _ => null };
@@ -83,6 +90,9 @@ public static class FieldWords
         "heavePeriodS" => "Period of the heave",
         "rollPeriodS" => "Period of the roll (empty: from GM and beam)",
         "motion" => "Stated motion",
+        "isBare" => "Nothing of the list was aboard",
+        "deviationM" => "One standard deviation of the reading",
+        "pieceCount" => "How many",
         "liquidKgPerM3" => "Liquid's density",
         "aftXM" => "After end of the foot, forward of the after perpendicular",
         "foreXM" => "Forward end of the foot, forward of the after perpendicular",

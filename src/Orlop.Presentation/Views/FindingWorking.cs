@@ -70,11 +70,15 @@ public sealed record FindingWorking
     internal static InputRow Input(FindingInput input, BoatModel boat, FindingsView view)
     {
         Thing? thing = boat.Find(input.ThingId);
-        FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field));
-        string label = field is null ? input.Field : field.Type == FieldType.Id ? "" : MissingWords.LabelOf(thing!, field, input.Field);
+        // A thing that is not there yet is named by its kind, and its field as on the form that adds it.
+        bool isKind = thing is null && ThingKinds.ByName.ContainsKey(input.ThingId);
+        FieldSchema? field = thing is not null ? ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field)) : isKind ? ThingSchema.Of(input.ThingId).Field(FirstStep(input.Field)) : null;
+        string label = field is null ? input.Field : field.Type == FieldType.Id ? "" : thing is null ? FieldWords.Label(field) : MissingWords.LabelOf(thing, field, input.Field);
         string text = thing is null || field is null || input.IsMissing ? "" : Text(thing, field, boat, view);
-        return new InputRow(input.ThingId, FirstStep(input.Field), thing?.Title ?? input.ThingId, label, text, input.IsGuess, input.IsMissing, label.Length == 0 ? "" : FieldAsk.Of(label, field));
+        return new InputRow(input.ThingId, FirstStep(input.Field), thing?.Title ?? (isKind ? Capital(Wording.KindOf(input.ThingId)) : input.ThingId), label, text, input.IsGuess, input.IsMissing, label.Length == 0 ? "" : FieldAsk.Of(label, field));
     }
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     // That it is there at all is told by what it is; a list by how much it holds: the sheet shows the rest.
     private static string Text(Thing thing, FieldSchema field, BoatModel boat, FindingsView view) => (field.Type, field.Get(thing)) switch

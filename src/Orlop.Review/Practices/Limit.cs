@@ -85,6 +85,9 @@ public static class LimitIds
     /// <summary>Greatest list at rest.</summary>
     public const string MostListDeg = "most-list-deg";
 
+    /// <summary>Greatest heel while a weight hangs from a hook.</summary>
+    public const string MostLiftingHeelDeg = "most-lifting-heel-deg";
+
     /// <summary>Greatest trim at rest, by the stern or by the head.</summary>
     public const string MostTrimDeg = "most-trim-deg";
 
@@ -110,5 +113,5 @@ public static class LimitIds
     ];
 
     /// <summary>Those that no practice gives and an owner may set: where one is not set, nothing is held against it.</summary>
-    public static IReadOnlyList<string> OwnersOnly { get; } = [MostListDeg, MostTrimDeg, LeastFreeboardM, LeastGmM, LongestRollPeriodS, ShortestRollPeriodS];
+    public static IReadOnlyList<string> OwnersOnly { get; } = [MostListDeg, MostLiftingHeelDeg, MostTrimDeg, LeastFreeboardM, LeastGmM, LongestRollPeriodS, ShortestRollPeriodS];
 }

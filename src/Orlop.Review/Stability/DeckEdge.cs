@@ -14,6 +14,9 @@ internal static class DeckEdge
     /// <summary>Corners of the deck edge; none without lines.</summary>
     public static ImmutableArray<Opening> Of(BoatModel boat) => [.. Side(boat, 1), .. Side(boat, -1)];
 
+    /// <summary>Corners of the deck edge and the openings through which water comes in a condition, each once.</summary>
+    public static Opening[] WithOpenings(StabilityView view, Condition condition) => [.. Of(view.Boat).Concat(view.OpeningsIn(condition)).DistinctBy(place => place.Id)];
+
     /// <summary>Half-breadth of the deck edge at a place along the boat, on one side; that of the nearest end beyond the stations. Null without lines.</summary>
     public static double? HalfBreadthM(BoatModel boat, double xM, int side)
     {

@@ -5,19 +5,42 @@ using Orlop.Review.Findings;
 
 namespace Orlop.Review.Stability;
 
-/// <summary>Whether the places through which water comes in are written down: a boat of which none is given floods nowhere, and nothing that rests on that may hold.</summary>
+/// <summary>
+/// Whether the places through which water comes in are written down. A boat of which none is given floods nowhere, one of which nobody said whether she is decked may flood over
+/// her side, and nothing that rests on either may hold.
+/// </summary>
 public static class OpeningsGiven
 {
-    /// <summary>An opening through which water can come in is listed; without one, where she floods is not known.</summary>
-    public static bool IsAny(BoatModel boat) => All(boat).Any();
+    /// <summary>Where she floods is known: whether her deck is closed, and over the deck edge or through an opening that is listed.</summary>
+    public static bool IsAny(BoatModel boat) => WhyNot(boat) is null;
 
-    /// <summary>Openings without a place, or that there is none at all.</summary>
+    /// <summary>Why it is not known where she floods, within a sentence; null where it is.</summary>
+    public static string? WhyNot(BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return boat.Particulars?.Deck is null ? "whether her deck is closed is not said, so where she floods is not known"
+            : IsOverEdge(boat) || All(boat).Any() ? null
+            : "no opening is listed, so where she floods is not known";
+    }
+
+    /// <summary>Water comes in over the deck edge: she is open, or partly, and the coaming of no well is listed.</summary>
+    public static bool IsOverEdge(BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return boat.Particulars?.Deck is DeckKind.Open
+            || (boat.Particulars?.Deck is DeckKind.PartlyOpen && !All(boat).Any(opening => opening is { Use: OpeningUse.Well, WaterEntersAt: not null }));
+    }
+
+    /// <summary>Whether her deck is closed, openings without a place, or that there is none at all.</summary>
     public static ImmutableArray<FindingInput> Missing(BoatModel boat)
     {
         HullOpening[] openings = [.. All(boat)];
-        return openings.Length == 0
-            ? [new FindingInput("opening", "place", IsMissing: true)]
-            : [.. openings.Where(opening => opening.WaterEntersAt is null).Select(opening => new FindingInput(opening.Id, "place", IsMissing: true))];
+        return
+        [
+            .. boat.Particulars?.Deck is null ? [new FindingInput(boat.Particulars?.Id ?? "particulars", "deck", IsMissing: true)] : Array.Empty<FindingInput>(),
+            .. openings.Length == 0 && !IsOverEdge(boat) ? [new FindingInput("opening", "place", IsMissing: true)] : Array.Empty<FindingInput>(),
+            .. openings.Where(opening => opening.WaterEntersAt is null).Select(opening => new FindingInput(opening.Id, "place", IsMissing: true)),
+        ];
     }
 
     private static IEnumerable<HullOpening> All(BoatModel boat)

@@ -1,6 +1,7 @@
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Hull.Measuring;
+using Orlop.Review.Findings;
 
 namespace Orlop.Review.Stability;
 
@@ -20,6 +21,10 @@ internal static class PeopleAboard
     /// <summary>Conditions that list people.</summary>
     public static Condition[] Manned(StabilityView view) => [.. view.Conditions.Where(condition => Of(view, view.LoadedIn(condition)).Length > 0)];
 
+    /// <summary>Where people are listed, or a first row of them that is still to be made.</summary>
+    public static FindingInput Unlisted(StabilityView view) =>
+        new(view.Boat.All<Deadweight>().FirstOrDefault(deadweight => deadweight.Use == DeadweightUse.People)?.Id ?? "deadweight", "aboard", IsMissing: true);
+
     /// <summary>The boat with so many in place of those listed, and where they are: from the middle of those listed, moved as asked.</summary>
     public static (LoadedBoat Boat, Place At) With(StabilityView view, LoadedBoat loaded, double massKg, Func<Place, Place> moved)
     {
@@ -30,6 +35,17 @@ internal static class PeopleAboard
         LedgerItem all = new("people", massKg, 0, WeightLedger.At(at), default);
         WeightTotal total = loaded.Total!.With([.. people.Select(row => new WeightChange(WeightLedger.Item(row), null)), new WeightChange(null, all)]);
         return (loaded with { Total = total, Input = loaded.Input! with { MassKg = total.MassKg, CentreOfGravity = total.Centre } }, at);
+    }
+
+    /// <summary>The boat as listed; and, where people are listed and the rules give a greater number, with so many of them where the listed ones are. Each with how to say it.</summary>
+    public static IEnumerable<(LoadedBoat Boat, string With)> ListedAndMost(StabilityView view, LoadedBoat loaded)
+    {
+        yield return (loaded, "");
+        double listed = Of(view, loaded).Sum(row => row.MassKg);
+        if (view.Basis?.PeopleCount is { } most && listed > 0 && most * PersonKg > listed)
+        {
+            yield return (With(view, loaded, most * PersonKg, middle => middle).Boat, $" and {most} people aboard");
+        }
     }
 
     /// <summary>The boat with so many at one side, as far forward and as high as those listed, and where they are.</summary>

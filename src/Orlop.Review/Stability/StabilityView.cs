@@ -79,12 +79,13 @@ public sealed class StabilityView
     /// <summary>How sure what is read of her at rest in a condition is.</summary>
     internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition), FloatingIn(condition)?.Rest))).Value;
 
-    /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut.</summary>
+    /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut; of an open boat the corners of her deck edge too.</summary>
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>
     [
         .. Boat.All<HullOpening>()
             .Where(opening => opening.IsWayIn && opening.WaterEntersAt is not null && !(opening.IsTightWhenShut == true && opening.ShutIn.Contains(condition.Id)))
             .Select(opening => new Opening(opening.Id, WeightLedger.At(opening.WaterEntersAt!))),
+        .. OpeningsGiven.IsOverEdge(Boat) ? DeckEdge.Of(Boat) : [],
     ];
 
     /// <summary>Where she floats with a thing at another place, for a hand that drags it; null where that is not known, or where the thing has no weight of its own in the condition.</summary>
@@ -107,9 +108,6 @@ public sealed class StabilityView
 
     /// <summary>A freeboard survey as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public FreeboardResult Read(Orlop.Boat.Things.FreeboardSurvey survey) => new TestEvidence(Boat, Bodies).Read(survey);
-
-    /// <summary>Why the marks of a survey cannot all be right, which is most off and by how much; null where they can.</summary>
-    public static string? WhyBeyondReason(FreeboardResult read) => TestEvidence.WhyBeyondReason(read);
 
     /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);

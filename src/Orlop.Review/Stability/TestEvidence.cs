@@ -24,8 +24,10 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     public const double RollingScatter = 0.05;
 
     private const double SeaWaterKgPerM3 = 1025;
-    // Four freeboards and a waterline of three unknowns: what is off is shared evenly among them.
-    private const int FewMarks = 4;
+
+    // How finely a heel is read, one standard deviation: a pendulum on its batten to 1 mm, an angle to 0.1° (common practice, no source).
+    private const double BattenDeviationM = 0.0005;
+    private const double AngleDeviationDeg = 0.05;
 
     private const double ReactionS = 0.2;
 
@@ -47,12 +49,6 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     /// <summary>A freeboard survey, as read by the engine.</summary>
     public FreeboardResult Read(FreeboardSurvey survey) => FreeboardSurveyOf(survey);
 
-    /// <summary>Why the marks of a survey cannot all be right; null where they can.</summary>
-    public static string? WhyBeyondReason(FreeboardResult read) => read.BeyondReason is { } off
-        ? read.Residuals.Length == FewMarks ? FormattableString.Invariant($"the marks cannot all be right: they twist against each other, {1000 * Math.Abs(off.ResidualM):0} mm off a plane waterline at least at one of them; four marks cannot say which: read all again, or add two")
-        : FormattableString.Invariant($"the marks cannot all be right: “{off.Id}” is most off, {1000 * Math.Abs(off.ResidualM):0} mm {(off.ResidualM > 0 ? "higher" : "lower")} than the waterline that fits best, more than five deviations of its reading; read it again, and the others with it")
-        : null;
-
     /// <summary>A rolling test, as read.</summary>
     public RollingReading Read(RollingTest rolling)
     {
@@ -64,8 +60,8 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         return new RollingReading(period, periodDeviation, factor, gm, 2 * gm * Together(scatter / factor, periodDeviation / period));
     }
 
-    /// <summary>The mean period of a rolling test in s, and one standard deviation.</summary>
-    public static (double PeriodS, double DeviationS) PeriodOf(RollingTest rolling)
+    // In s, and one standard deviation.
+    private static (double PeriodS, double DeviationS) PeriodOf(RollingTest rolling)
     {
         if (rolling.Runs.Count == 0)
         {
@@ -83,7 +79,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     private IEnumerable<WeightEvidence> Of(FreeboardSurvey survey, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
     {
         FreeboardResult read = FreeboardSurveyOf(survey);
-        if (WhyBeyondReason(read) is { } why)
+        if (SpoiltTest.Marks(read) is { } why)
         {
             throw new ArgumentException(why);
         }
@@ -110,6 +106,11 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     private IEnumerable<WeightEvidence> Of(RollingTest rolling, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
     {
         RollingReading read = Read(rolling);
+        if (SpoiltTest.Runs(rolling) is { } why)
+        {
+            throw new ArgumentException(why);
+        }
+
         return GmEvidence(rolling, read.GmM, read.GmDeviationM, aboard, about);
     }
 
@@ -122,7 +123,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
             Subject = inclining.Title,
             DisplacementKg = then.MassKg,
             DisplacementDeviationKg = then.MassDeviationKg,
-            Readings = [.. inclining.Readings.Where(reading => !reading.IsLeftOut).Select(reading => new InclinationReading(reading.Name, reading.MassKg * reading.MovedM, TangentOf(reading)))],
+            Readings = [.. inclining.Readings.Where(reading => !reading.IsLeftOut).Select(reading => new InclinationReading(reading.Name, reading.MassKg * reading.MovedM, TangentOf(reading), ReadToOf(reading)))],
         };
         InclinationResult fit = Orlop.Hull.Measuring.InclinationTest.Calculate(input);
         LineFit line = fit.WithIntercept;
@@ -135,7 +136,13 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
 
     private IEnumerable<WeightEvidence> Of(InclinationTest inclining, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
     {
-        LineFit line = Read(inclining, aboard, about).Fit.WithIntercept;
+        InclinationResult fit = Read(inclining, aboard, about).Fit;
+        if (SpoiltTest.Shifts(fit) is { } why)
+        {
+            throw new ArgumentException(why);
+        }
+
+        LineFit line = fit.WithIntercept;
         return GmEvidence(inclining, line.GmM, line.GmDeviationM, aboard, about);
     }
 
@@ -145,6 +152,8 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         { HeelDeg: null, DeflectionM: { } deflection, PendulumM: { } pendulum } => deflection / pendulum,
         _ => throw new ArgumentException($"reading “{reading.Name}” needs either a pendulum's deflection and length, or the heel as an angle"),
     };
+
+    private static double ReadToOf(InclinedReading reading) => reading.PendulumM is { } pendulum ? BattenDeviationM / pendulum : AngleDeviationDeg * Math.PI / 180;
 
     private double KmPerKg(BerthTest test, WeightTotal then)
     {

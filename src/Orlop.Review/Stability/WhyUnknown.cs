@@ -20,7 +20,7 @@ public static class WhyUnknown
         {
             (null, _) when view.Bodies.Problems is [var first, ..] => ($"the hull's lines make no closed surface: {first}", (ImmutableArray<FindingInput>)[new FindingInput(Lines(view), "stations")]),
             (null, _) => ("the hull's lines are not given", [new FindingInput(Lines(view), "stations", IsMissing: true)]),
-            _ when loaded.WithoutKg is not null => (NoKg, loaded.Missing),
+            _ when loaded.WithoutKg is not null => (view.Weight.Trouble is [var spoilt, ..] ? $"{NoKg}, and {view.Boat.Find(spoilt.TestId)?.Title ?? spoilt.TestId} does not count: {spoilt.Message}" : NoKg, loaded.Missing),
             _ => ("her own weight is not known: a freeboard survey tells it", loaded.Missing),
         };
         return StabilityLines.Unknown(check, SubjectOf(view), loaded.Condition.Id, Sentence.Of($"{what} {Electrics.FindingLines.In(loaded.Condition)} cannot be told: {why}"), missing);

@@ -1,7 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Views.Floating;
-using Orlop.Presentation.Words;
 using Orlop.Review.Stability;
 using Orlop.Work.Paper;
 
@@ -39,7 +38,7 @@ internal static class SheetBasis
             : $"Hull: {lines.Title}, {lines.Stations.Count} stations{(lines.StarboardStations.Count > 0 ? ", both sides measured" : ", both sides taken as alike")}{(lines.Note is { Length: > 0 } note ? $"; {note.TrimEnd('.')}" : "; who measured them is not written down")}.";
         yield return view.Bodies.Doubts.IsEmpty ? "No measured point stands off the run of its neighbours." : $"{view.Bodies.Doubts.Length} measured points stand off the run of their neighbours: measure them again.";
         yield return lines is { TightHouses.Count: > 0 } ? $"Deckhouses that hold her up: {string.Join(", ", lines.TightHouses.Select(house => house.Name))}; they must be shut." : "No deckhouse is counted.";
-        yield return $"Water: {text.Density(view.WaterKgPerM3)}{(boat.Particulars?.WaterDensityKgPerM3 is { } density ? $", {Wording.Of(density.Known)}" : ", taken as sea water: none is given")}.";
+        yield return FloatingWords.Water(view, options.Units, options.Culture);
         yield return $"Her own weight: {LedgerView.KnownBy(view)}.";
         foreach (BerthTest test in boat.All<BerthTest>().OrderBy(test => test.On))
         {
@@ -56,7 +55,7 @@ internal static class SheetBasis
         yield return Tanks(boat);
         yield return Openings(boat);
         yield return "Levers are solved with free trim and liquids that run, to both sides; each side is judged by the weaker. Still water, nothing swings, nothing shifts, no water on deck.";
-        yield return FloatingWords.DeckCaution;
+        yield return FloatingWords.Deck(boat);
         yield return "A criterion whose band of two standard deviations reaches its limit is unknown. It is settled by the berth test that its line names.";
     }
 
@@ -98,7 +97,7 @@ internal static class SheetBasis
         HullOpening[] openings = [.. boat.All<HullOpening>().Where(opening => opening.IsWayIn)];
         if (openings.Length == 0)
         {
-            return "No opening is entered: where water comes in is not known, and no angle of downflooding is in these numbers.";
+            return OpeningsGiven.IsOverEdge(boat) ? "No opening is entered: water comes in over the deck edge." : "No opening is entered: where water comes in is not known, and no angle of downflooding is in these numbers.";
         }
 
         string[] placeless = [.. openings.Where(opening => opening.WaterEntersAt is null).Select(opening => opening.Title)];

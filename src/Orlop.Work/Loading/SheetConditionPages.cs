@@ -53,7 +53,7 @@ internal static class SheetConditionPages
         }
 
         SheetTables.Close(html);
-        html.Put("p", "± is two standard deviations, from the errors of her weight alone; errors of the lines are not in it. Forward is from the after perpendicular; draughts are from the base line at the place x along it; lever and range are of the weaker side, each criterion below of the side that is worse for it. GM is where she rests, free surfaces taken off; the criterion asks for it upright.", ("class", "small"));
+        html.Put("p", "± is two standard deviations, from the errors of her weight alone; errors of the lines are not in it. Forward is from the after perpendicular; draughts are from the base line at the place x along it; the lever is of the side where it is smaller, the range of the side where it is shorter, each criterion below of the side that is worse for it. GM is where she rests, free surfaces taken off; the criterion asks for it upright.", ("class", "small"));
     }
 
     private static void Marks(HtmlText html, LoadingSheet sheet, SheetCondition condition, SheetText text)

@@ -53,7 +53,7 @@ internal static class SheetSummary
         SheetTables.Cell(html, "Heel", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : facts.CapsizedHeelDeg is { } over ? $"{text.Heel(over)}: she capsizes" : null));
         SheetTables.Cell(html, "Least freeboard", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null));
         SheetTables.Cell(html, "GM", facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : SheetText.NotTold(facts));
-        SheetTables.Cell(html, "Range", $"{FloatingWords.Range(view.Boat, facts, text.Units, text.Culture).Value}{(OpeningsGiven.IsAny(view.Boat) ? "" : ", no opening listed")}");
+        SheetTables.Cell(html, "Range", $"{FloatingWords.Range(view.Boat, facts, text.Units, text.Culture).Value}{(OpeningsGiven.IsAny(view.Boat) ? "" : ", where she floods is not known")}");
         SheetTables.Cell(html, "Criteria", Counted(view, [.. findings]));
     }
 

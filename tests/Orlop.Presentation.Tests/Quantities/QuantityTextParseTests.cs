@@ -8,6 +8,23 @@ namespace Orlop.Presentation.Tests.Quantities;
 /// <summary>Factors: SI Brochure, 9th edition, and NIST SP 811 (2008), appendix B. Wire gauge: NBS Handbook 100.</summary>
 public sealed class QuantityTextParseTests
 {
+    // 7 ft 10 in and four eighths are 94.5 in of 25.4 mm; a stopwatch's 1:02.5 is 62.5 s.
+    [Theory]
+    [InlineData("7-10-4", "M", 94.5 * 0.0254)]
+    [InlineData("-0-3-0+", "M", -3.0625 * 0.0254)]
+    [InlineData("0:16.2", "S", 16.2)]
+    [InlineData("1:02,5", "S", 62.5)]
+    public void Parse_TradeNotation_IsALengthOrATime(string typed, string suffix, double expected) =>
+        Assert.Equal(expected, QuantityText.Parse(typed, suffix, DisplayUnits.Metric, CultureInfo.InvariantCulture).Quantity!.Value, 1e-12);
+
+    [Theory]
+    [InlineData("7-12-4", "M")]
+    [InlineData("0:76", "S")]
+    [InlineData("0:16.2", "M")]
+    [InlineData("7-10-4", "Kg")]
+    public void Parse_TradeNotationOfSomethingElse_IsRefused(string typed, string suffix) =>
+        Assert.Null(QuantityText.Parse(typed, suffix, DisplayUnits.Metric, CultureInfo.InvariantCulture).Quantity);
+
     private static readonly CultureInfo English = CultureInfo.GetCultureInfo("en-US");
     private static readonly CultureInfo German = CultureInfo.GetCultureInfo("de-DE");
 

@@ -148,7 +148,7 @@ public sealed class ReviewViewTests
         IReadOnlyList<UntoldInput> untold = View(new ReviewResult { AsBuilt = Fused, AsAltered = Fused, Findings = FindingPairs.Of(findings, findings) }).Untold;
 
         Assert.Equal(
-            [("practice: type in the least-gm", false, "2 checks wait for it alone"), ("Winch fuse: type in the rated current", true, "1 check waits for it alone, 3 in all"), ("chest: type in the mass", true, "2 checks wait for it and for more")],
+            [("Practice: type in the least-gm", false, "2 checks wait for it alone"), ("Winch fuse: type in the rated current", true, "1 check waits for it alone, 3 in all"), ("chest: type in the mass", true, "2 checks wait for it and for more")],
             untold.Select(one => (one.Text, one.IsThere, one.Waiting)));
     }
 

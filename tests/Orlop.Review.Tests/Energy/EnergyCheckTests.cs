@@ -27,7 +27,7 @@ public sealed class EnergyCheckTests
     [Fact]
     public void InNoPlan_NamesWhatNoPlanHasOn()
     {
-        ElectricLoad winch = new() { Id = "winch", NominalV = 24, Uses = [new LoadUse("lifting", 0.25)] }, counted = winch with { Id = "counted", Uses = [new LoadUse(Boat.All<DayPlan>().First().Hours[0].Condition, 1)] },
+        ElectricLoad winch = new() { Id = "winch", Behaviour = LoadBehaviour.Power, NominalV = 24, Uses = [new LoadUse("lifting", 0.25)] }, counted = winch with { Id = "counted", Uses = [new LoadUse(Boat.All<DayPlan>().First().Hours[0].Condition, 1)] },
             never = counted with { Id = "never", Uses = [new LoadUse(counted.Uses[0].Condition, 0)] };
         string[] ids = [.. new EnergyView(Boat.With(winch, counted, never), null, new Memo(), default).InNoPlan.Select(load => load.Id)];
 

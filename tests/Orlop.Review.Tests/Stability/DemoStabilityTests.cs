@@ -131,6 +131,16 @@ public sealed class DemoStabilityTests
     }
 
     [Fact]
+    public void Range_AtTheBerth_IsShorterToStarboard_WhereTheDoorIs()
+    {
+        FloatingBoat floating = Boat.Floating("at-berth");
+
+        Assert.Equal(63.6, floating.Starboard.Features.RangeDeg!.Value, 0.05);
+        Assert.Equal("wheelhouse-door", floating.Starboard.Features.DownfloodingOpening);
+        Assert.Equal(84.3, floating.Port.Features.RangeDeg!.Value, 0.05);
+    }
+
+    [Fact]
     public void FirstWinchDraft_HeelsHerWhileLifting() =>
         Assert.InRange(Altered("sampling-winch").Rest("lifting").Attitude.HeelDeg, 5, 7);
 

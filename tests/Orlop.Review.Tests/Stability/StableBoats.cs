@@ -15,7 +15,7 @@ internal static class StableBoats
     {
         Things =
         [
-            new Particulars { Id = "particulars", LengthOverAllM = 10, BeamM = 4, WaterDensityKgPerM3 = 1025 },
+            new Particulars { Id = "particulars", LengthOverAllM = 10, BeamM = 4, Deck = DeckKind.Closed, WaterDensityKgPerM3 = 1025 },
             new Condition { Id = "in-use", Name = "In use" },
             new HullLines { Id = "hull-lines", Stations = [Station("after end", 0), Station("fore end", 10)] },
             .. more,

@@ -8,7 +8,7 @@ namespace Orlop.Presentation.Views.Floating;
 /// <summary>One criterion over many draws of her weight, in words.</summary>
 /// <param name="Subject">What is asked.</param>
 /// <param name="Least">The least that is asked.</param>
-/// <param name="Holds">"holds in 97 of 100 draws".</param>
+/// <param name="Holds">"holds in 97 % of the draws".</param>
 /// <param name="Mean">Mean and two standard deviations of the draws.</param>
 public sealed record DrawnLine(string Subject, string Least, string Holds, string Mean);
 
@@ -31,28 +31,28 @@ public sealed record DrawsView(IReadOnlyList<DrawnLine> Lines, string All)
         Dictionary<string, string> subjects = GeneralCriteria.Check(curve).ToDictionary(criterion => criterion.Id, criterion => criterion.Subject, StringComparer.Ordinal);
         return new DrawsView(
             [.. drawn.Shares.Select(share => Line(share, subjects.GetValueOrDefault(share.Id, share.Id), units, culture))],
-            $"All of them together hold in {OfHundred(drawn.MeetsAllFraction ?? 0, culture)} draws.");
+            $"All of them together hold in {Share(drawn.MeetsAllFraction ?? 0, culture)} of the draws.");
     }
 
     private static DrawnLine Line(SampledShare share, string subject, DisplayUnits units, CultureInfo culture)
     {
         string suffix = share.Unit switch { "m rad" => "MRad", "°" => "Deg", _ => "M" };
         string Shown(double value) => QuantityText.Shown(suffix == "Deg" ? Math.Round(value, 1) : Math.Round(value, 3), suffix, units, culture);
-        string unknown = share.UnknownFraction > 0 ? $", cannot be told in {OfHundred(share.UnknownFraction, culture)}" : "";
+        string unknown = share.UnknownFraction > 0 ? $", cannot be told in {Share(share.UnknownFraction, culture)}" : "";
         return new DrawnLine(
-            $"{char.ToUpper(subject[0], culture)}{subject[1..]}", Shown(share.Least), $"holds in {OfHundred(share.MeetsFraction, culture)} draws{unknown}",
+            $"{char.ToUpper(subject[0], culture)}{subject[1..]}", Shown(share.Least), $"holds in {Share(share.MeetsFraction, culture)} of the draws{unknown}",
             share is { Mean: { } mean, Deviation: { } deviation } ? $"{Shown(mean)} ± {Shown(FloatingWords.BandFactor * deviation)}" : QuantityText.Unknown);
     }
 
     // Nothing is rounded up to all of them, nor down to none.
-    private static string OfHundred(double fraction, CultureInfo culture)
+    private static string Share(double fraction, CultureInfo culture)
     {
         double hundred = fraction * 100;
         return hundred switch
         {
-            < 100 and > 99.9 => "more than 99.9 of 100",
-            > 0 and < 0.1 => "fewer than 0.1 of 100",
-            _ => string.Create(culture, $"{Math.Round(hundred, 1):0.#} of 100"),
+            < 100 and > 99.9 => "more than 99.9\u00A0%",
+            > 0 and < 0.1 => "less than 0.1\u00A0%",
+            _ => string.Create(culture, $"{Math.Round(hundred, 1):0.#}\u00A0%"),
         };
     }
 }

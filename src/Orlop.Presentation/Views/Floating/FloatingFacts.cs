@@ -9,6 +9,8 @@ namespace Orlop.Presentation.Views.Floating;
 /// <summary>How a boat floats in one condition, in the model's units: what pages, drawings and the command line tell in their own words.</summary>
 public sealed record FloatingFacts
 {
+    private const double SameDeg = 1e-6;
+
     private FloatingFacts(LoadedBoat loaded) => Loaded = loaded;
 
     /// <summary>The condition.</summary>
@@ -49,6 +51,10 @@ public sealed record FloatingFacts
 
     /// <summary>Port is the side to judge by.</summary>
     public bool IsPortWeaker { get; private init; }
+
+    /// <summary>The range is shorter to port; the weaker side where there is nothing to choose.</summary>
+    public bool IsPortShorter => Port is { } port && Starboard is { } starboard && Math.Abs(RangeText.Deg(port) - RangeText.Deg(starboard)) > SameDeg
+        ? RangeText.Deg(port) < RangeText.Deg(starboard) : IsPortWeaker;
 
     /// <summary>What is read from the weaker side.</summary>
     public RightingFeatures? Weaker => IsPortWeaker ? Port : Starboard;

@@ -36,6 +36,7 @@ public sealed record FloatingView
     private const string TrimName = "Trim";
     private const string HeelName = "Heel";
     private const string GmName = "GM";
+    private const double OtherHeelDeg = 1;
 
     /// <summary>The view of one boat.</summary>
     /// <param name="view">The boat as shown.</param>
@@ -49,10 +50,15 @@ public sealed record FloatingView
             Condition = facts.Condition.Title,
             Trouble = FloatingWords.Trouble(view, facts),
             TroubleVerdict = FloatingWords.TroubleVerdict(facts),
-            Tiles = [.. Tiled(view.Boat, facts, units, culture).Select((tile, index) => was is null || before[index].Value == tile.Value ? tile : tile with { Was = before[index].Value })],
-            Missing = [.. MissingField.Hull(view.Boat).Concat(MissingField.Of(facts.Loaded.Missing, view.Boat)).Distinct()],
+            Tiles = [.. Tiled(view.Boat, facts, units, culture).Select((tile, index) => was is null || before[index].Value == tile.Value ? tile : tile with { Was = WasOf(before[index], facts, was, units, culture) })],
+            Missing = [.. MissingField.Hull(view.Boat).Concat(MissingField.Of(facts.Loaded.Missing, view.Boat)).Concat(MissingField.Deck(view.Boat)).Distinct()],
         };
     }
+
+    // A GM at one heel is no measure of a GM at another: where she lay is said with it.
+    private static string WasOf(Vital before, FloatingFacts facts, FloatingFacts was, DisplayUnits units, CultureInfo culture) =>
+        before.Name == GmName && facts.Position is { } now && was.Position is { } then && Math.Abs(now.Attitude.HeelDeg - then.Attitude.HeelDeg) >= OtherHeelDeg
+            ? $"{before.Value}, {FloatingWords.Heel(then.Attitude.HeelDeg, units, culture)}" : before.Value;
 
     private static IEnumerable<Vital> Tiled(BoatModel boat, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
     {
@@ -74,7 +80,7 @@ public sealed record FloatingView
 
         yield return Tile(TrimName, facts.TrimM is { } trim ? FloatingWords.Trim(trim, units, culture) : null, Band(deviations.TrimM, "M"));
         yield return Tile(HeelName, (at?.Attitude.HeelDeg ?? facts.CapsizedHeelDeg) is { } heel ? FloatingWords.Heel(heel, units, culture) : null, at is null ? "" : Band(deviations.HeelDeg, "Deg"));
-        yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), at is null ? "" : Band(deviations.GmM, "M"));
+        yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), at is null ? "" : $"{Band(deviations.GmM, "M")}{FloatingWords.At(at.Attitude.HeelDeg, units, culture)}");
         (string value, string of) = FloatingWords.Range(boat, facts, units, culture);
         yield return Tile("Range of stability", value, of) with { Verdict = OpeningsGiven.IsAny(boat) || doubt == Verdict.Fails ? doubt : Verdict.Unknown };
     }

@@ -1,7 +1,10 @@
 using System.Globalization;
 using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Hull.Floating;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Stability;
 
@@ -20,16 +23,54 @@ public static class FloatingWords
     /// <summary>Stands for a number that a capsized boat has not.</summary>
     public const string None = "none";
 
-    /// <summary>What every number of stability takes for granted of the deck.</summary>
-    public const string DeckCaution =
-        "Taken as given: the deck is closed and watertight from edge to edge, and every opening not listed is shut. An open boat, a cockpit or a well that fills, is not: there she has less stability than these numbers say, or none.";
-
-    private const string NoOpenings = "no opening is listed, so where she floods is not known";
     private const double LeastHeelDeg = 0.05;
+    private const double LeastDensityKgPerM3 = 1;
+    private const double FarFromUprightDeg = 1;
     private const double LeastTrimM = 0.0005;
 
-    /// <summary>Why there is no floating position, or what is wrong with it; null where she floats upright enough.</summary>
-    public static string? Trouble(StabilityView view, FloatingFacts facts) => facts.Floating?.Rest switch
+    /// <summary>Why there is no floating position, or what is wrong with it and which berth tests do not count; null where she floats upright enough and all count.</summary>
+    public static string? Trouble(StabilityView view, FloatingFacts facts)
+    {
+        string[] said = [.. new[] { OfRest(view, facts) }.OfType<string>(), .. NotCounted(view)];
+        return said.Length == 0 ? null : string.Join(" ", said);
+    }
+
+    /// <summary>What every number of stability takes for granted of the deck.</summary>
+    public static string Deck(BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return boat.Particulars?.Deck switch
+        {
+            DeckKind.Closed => "Taken as given: the deck is closed and watertight from edge to edge, and every opening not listed is shut. A cockpit or a well that fills is not: there she has less stability than these numbers say, or none.",
+            DeckKind.Open => "She is open: water is taken to come in where the deck edge first goes under, and nothing beyond that heel is hers. A sea, a wash or people at the side bring water in sooner.",
+            DeckKind.PartlyOpen when OpeningsGiven.IsOverEdge(boat) => "She is partly open, and no coaming of her well is listed among the openings: water is taken to come in where the deck edge first goes under. A sea or a wash brings it in sooner.",
+            DeckKind.PartlyOpen => "She is partly open: water is taken to come in over the coaming of the well that is listed; the rest of the deck is taken as closed and watertight. A sea or a wash brings it in sooner.",
+            _ => "Whether her deck is closed is not said. Levers are drawn as if it were, and where she floods is unknown: an open boat, a cockpit or a well that fills has less stability than these numbers say, or none.",
+        };
+    }
+
+    /// <summary>The water that she floats in, and where that number is from; a survey in other water is named.</summary>
+    public static string Water(StabilityView view, DisplayUnits units, CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        string Density(double kgPerM3) => QuantityText.Shown(kgPerM3, "KgPerM3", units, culture);
+        Quantity? given = view.Boat.Particulars?.WaterDensityKgPerM3;
+        string[] others =
+        [
+            .. view.Boat.All<BerthTest>().Where(test => test.WaterDensityKgPerM3 is { } measured && Math.Abs(measured.Value - view.WaterKgPerM3) >= LeastDensityKgPerM3)
+                .Select(test => $"{test.Title} was made in {Density(test.WaterDensityKgPerM3!.Value)}"),
+        ];
+        return $"Water: {Density(view.WaterKgPerM3)}{(given is null ? ", taken as sea water: none is given" : $", {Wording.Of(given.Known)}")}{(others.Length == 0 ? "" : $"; {string.Join("; ", others)}")}.";
+    }
+
+    /// <summary>Each berth test that does not count, with why: "Inclining in May does not count: …".</summary>
+    public static IEnumerable<string> NotCounted(StabilityView view)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        return view.Weight.Trouble.Select(trouble => $"{view.Boat.Find(trouble.TestId)?.Title ?? trouble.TestId} does not count: {trouble.Message.TrimEnd('.')}.");
+    }
+
+    private static string? OfRest(StabilityView view, FloatingFacts facts) => facts.Floating?.Rest switch
     {
         null when view.Bodies.Problems is [var problem, ..] => $"The hull's lines make no closed surface: {problem}.",
         null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
@@ -54,6 +95,9 @@ public static class FloatingWords
         ? "upright"
         : $"{Degrees(Math.Abs(heelDeg), units, culture)} to {(heelDeg > 0 ? "starboard" : "port")}";
 
+    /// <summary>", at 13.2° to starboard": where she rests, for a number that holds only there; empty near upright.</summary>
+    public static string At(double heelDeg, DisplayUnits units, CultureInfo culture) => Math.Abs(heelDeg) < FarFromUprightDeg ? "" : $", at {Heel(heelDeg, units, culture)}";
+
     /// <summary>"0.12 m by the stern", "level".</summary>
     public static string Trim(double trimM, DisplayUnits units, CultureInfo culture) => Math.Abs(trimM) < LeastTrimM
         ? "level"
@@ -67,21 +111,21 @@ public static class FloatingWords
     /// <summary>"0.05 m": two standard deviations, to two digits, as they stand in a column under ±.</summary>
     public static string Half(double deviation, string suffix, DisplayUnits units, CultureInfo culture) => QuantityText.Shown(TwoDigits(BandFactor * deviation), suffix, units, culture);
 
-    /// <summary>Stability's range on its weaker side: how far, and what ends it.</summary>
+    /// <summary>Stability's range on the side where it is shorter: how far, what ends it, and how far it is to the other side.</summary>
     public static (string Value, string Of) Range(BoatModel boat, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
     {
-        string side = facts.IsPortWeaker ? "to port" : "to starboard";
-        string flooding = OpeningsGiven.IsAny(boat) ? "" : $"; {NoOpenings}";
-        return facts.Weaker switch
+        ArgumentNullException.ThrowIfNull(facts);
+        string SideOf(bool isPort) => isPort ? "to port" : "to starboard";
+        if (facts is not { Port: { } port, Starboard: { } starboard } || facts.Capsizes)
         {
-            _ when facts.Capsizes => (None, $"she goes over {side}"),
-            null => (QuantityText.Unknown, ""),
-            { LollDeg: null } => ("none", $"{side} she never rights herself"),
-            { RangeDeg: null } => ("to 180°", $"{side} she rights herself from any heel{flooding}"),
-            { DownfloodingDeg: { } heel, DownfloodingOpening: { } opening } features when Math.Abs(heel) <= Math.Abs(features.VanishingDeg ?? double.MaxValue) =>
-                (Degrees(features.RangeDeg!.Value, units, culture), $"{side}, until {boat.Find(opening)?.Title ?? opening} goes under"),
-            var features => (Degrees(features.RangeDeg!.Value, units, culture), $"{side}, where stability vanishes{flooding}"),
-        };
+            return facts.Capsizes ? (None, $"she goes over {SideOf(facts.IsPortWeaker)}") : (QuantityText.Unknown, "");
+        }
+
+        bool isPort = facts.IsPortShorter;
+        (RightingFeatures shorter, RightingFeatures other) = isPort ? (port, starboard) : (starboard, port);
+        string how = RangeText.EndOf(boat, shorter, SideOf(isPort), units, culture);
+        string flooding = OpeningsGiven.WhyNot(boat) is not { } why || shorter.LollDeg is null ? "" : $"; {why}";
+        return (RangeText.LengthOf(shorter, units, culture), $"{how}; {RangeText.LengthOf(other, units, culture)} {SideOf(!isPort)}{flooding}");
     }
 
     /// <summary>A length to the millimetre.</summary>

@@ -20,7 +20,6 @@ public sealed record MarkReport(string Name, string Read, string Off, double Off
 /// <param name="Agreement">How well the marks agree.</param>
 public sealed record FreeboardReport(string? Refusal, IReadOnlyList<(string Name, string Value)> Facts, IReadOnlyList<MarkReport> Marks, string Agreement)
 {
-    private const double PoorRatio = 2;
     private const int LeastMarkCount = 4;
 
     /// <summary>Reads a survey, saved or being typed.</summary>
@@ -43,7 +42,7 @@ public sealed record FreeboardReport(string? Refusal, IReadOnlyList<(string Name
             .. survey.Marks.Zip(read.Residuals, (mark, residual) => new MarkReport(
                 mark.Name, FloatingWords.Metres(mark.FreeboardM, units, culture), Off(residual.ResidualM, units, culture), residual.ResidualM / mark.DeviationM)),
         ];
-        if (StabilityView.WhyBeyondReason(read) is { } why)
+        if (SpoiltTest.Marks(read) is { } why)
         {
             return new FreeboardReport($"It tells nothing: {why}.", [], marks.Length == LeastMarkCount ? [.. marks.Select(mark => mark with { Off = "cannot be told", OffRatio = 0 })] : marks, "Nothing is told of her weight until the marks agree.");
         }
@@ -61,7 +60,7 @@ public sealed record FreeboardReport(string? Refusal, IReadOnlyList<(string Name
             marks,
             read.MisfitRatio switch
             {
-                > PoorRatio => string.Create(culture, $"The marks disagree by more than they should, and every ± is made {read.MisfitRatio:0.#} times wider for it: read those that are far off again, or look at the lines there."),
+                > SpoiltTest.MostMisfitRatio => string.Create(culture, $"The marks disagree by more than they should, and every ± is made {read.MisfitRatio:0.#} times wider for it: read those that are far off again, or look at the lines there. Until then it agrees with nothing."),
                 _ when survey.Marks.Count == LeastMarkCount => "Four marks show no more than whether they twist: two more show hog or sag, and a slip of the tape.",
                 _ => "The marks agree as well as they were read.",
             });

@@ -9,8 +9,8 @@ namespace Orlop.Presentation.Views.Floating;
 /// <summary>What an inclining test says, in words.</summary>
 /// <param name="Refusal">Why it says nothing; null where it says something.</param>
 /// <param name="Facts">Names and numbers: GM, KG, displacement, how well the line fits.</param>
-/// <param name="Remarks">What the test lacks, and readings far off the line.</param>
-/// <param name="Found">The numbers, to be drawn; null where it says nothing.</param>
+/// <param name="Remarks">What is left out, and what the test lacks.</param>
+/// <param name="Found">The numbers, to be drawn; null where they cannot be worked out.</param>
 public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Name, string Value)> Facts, IReadOnlyList<string> Remarks, InclinationFound? Found)
 {
     private const double LeastFreeSurfaceM = 0.0005;
@@ -35,6 +35,12 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
         LineFit line = found.Fit.WithIntercept;
         InclinationInput input = found.Input;
         string freeSurface = found.FreeSurfaceM < LeastFreeSurfaceM ? "" : $", slack tanks' {Metres(found.FreeSurfaceM)} of GM put back";
+        string[] remarks = [.. WhatToMind(found.Fit, leftOut)];
+        if (SpoiltTest.Shifts(found.Fit) is { } why)
+        {
+            return new InclinationReport($"It tells nothing: {why}.", [], remarks, found);
+        }
+
         return new InclinationReport(
             null,
             [
@@ -44,7 +50,7 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
                 ("Moment for a heel of tan 1", $"{QuantityText.Shown(Math.Round(line.SlopeKgM), "KgM", units, culture)} {Band(line.SlopeDeviationKgM, "KgM")}"),
                 ("Share the line explains, r²", found.Fit.DeterminationCoefficient.ToString("0.####", culture)),
             ],
-            [.. WhatToMind(found.Fit, leftOut)],
+            remarks,
             found);
     }
 
@@ -53,11 +59,6 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
         if (leftOut.Length > 0)
         {
             yield return $"Left out, and kept in the file: {string.Join(", ", leftOut)}.";
-        }
-
-        if (fit.Outliers is { IsEmpty: false } outliers)
-        {
-            yield return $"{string.Join(", ", outliers)}: too far off the line for chance. Read it again, find what moved, or leave it out if you know that it is wrong; until then the test agrees with nothing.";
         }
 
         foreach (string caution in fit.Cautions)

@@ -25,6 +25,10 @@ public sealed record MissingField(string Text, string ThingId, string Field, boo
     public static IEnumerable<MissingField> Hull(BoatModel boat) =>
         boat.All<HullLines>().FirstOrDefault() is { Stations.Count: > 0 } ? [] : [Of(new FindingInput(boat.All<HullLines>().FirstOrDefault()?.Id ?? "hull-lines", "stations", IsMissing: true), boat)];
 
+    /// <summary>Whether the deck is closed, where there is a hull and nobody has said.</summary>
+    public static IEnumerable<MissingField> Deck(BoatModel boat) =>
+        boat.Particulars is { Deck: null } particulars && boat.All<HullLines>().Any(lines => lines.Stations.Count > 0) ? [Of(new FindingInput(particulars.Id, "deck", IsMissing: true), boat)] : [];
+
     private static MissingField Of(FindingInput input, BoatModel boat)
     {
         bool isThere = boat.Find(input.ThingId) is not null;

@@ -7,18 +7,26 @@ namespace Orlop.Presentation.Views.Floating;
 
 /// <summary>What a rolling test says, in words.</summary>
 /// <param name="Refusal">Why it says nothing; null where it says something.</param>
-/// <param name="Facts">Names and numbers: period, coefficient, GM.</param>
+/// <param name="Facts">Names and numbers: each run; period, coefficient, GM where it says something.</param>
 public sealed record RollingReport(string? Refusal, IReadOnlyList<(string Name, string Value)> Facts)
 {
     /// <summary>Reads a test, saved or being typed.</summary>
     public static RollingReport Of(StabilityView view, RollingTest test, DisplayUnits units, CultureInfo culture)
     {
+        ArgumentNullException.ThrowIfNull(test);
+        (string, string)[] runs = [.. test.Runs.Select((run, index) => ($"Run {index + 1}", RunText(run, units, culture)))];
+        if (SpoiltTest.Runs(test) is { } why)
+        {
+            return new RollingReport($"It tells nothing: {why}.", runs);
+        }
+
         try
         {
             RollingReading read = view.Read(test);
             string Band(double deviation, string suffix) => FloatingWords.Band(deviation, suffix, units, culture);
             return new RollingReport(null,
             [
+                .. runs,
                 ("Period of one whole roll", $"{QuantityText.Shown(Math.Round(read.PeriodS, 2), "S", units, culture)} {Band(read.PeriodDeviationS, "S")}"),
                 ("Coefficient f", $"{QuantityText.Shown(read.RollingFactor, "Factor", units, culture)}{(test.RollingFactor is null ? ", of small fishing boats: put in her own as soon as an inclining test gives it" : "")}"),
                 ("GM", $"{FloatingWords.Metres(read.GmM, units, culture)} {Band(read.GmDeviationM, "M")}"),
@@ -26,7 +34,10 @@ public sealed record RollingReport(string? Refusal, IReadOnlyList<(string Name, 
         }
         catch (ArgumentException refused)
         {
-            return new RollingReport($"It tells nothing yet: {refused.Message.TrimEnd('.')}.", []);
+            return new RollingReport($"It tells nothing yet: {refused.Message.TrimEnd('.')}.", runs);
         }
     }
+
+    private static string RunText(TimedRolls run, DisplayUnits units, CultureInfo culture) =>
+        $"{run.RollCount} {(run.RollCount == 1 ? "roll" : "rolls")} in {QuantityText.Shown(run.TimeS, "S", units, culture)}, {QuantityText.Shown(Math.Round(run.TimeS / run.RollCount, 2), "S", units, culture)} each";
 }

@@ -24,8 +24,7 @@ public static class HullCell
     public static string? Read(string field, string typed, DisplayUnits units, CultureInfo culture, out double m)
     {
         ArgumentNullException.ThrowIfNull(typed);
-        string length = FeetInchesEighths.Read(typed.Trim()) is { } threefold ? $"{threefold.ToString("R", culture)} m" : typed;
-        FieldReading read = FieldText.Read(Point.Field(field)!, length, units, culture);
+        FieldReading read = FieldText.Read(Point.Field(field)!, typed, units, culture);
         m = read.IsGood && read.Value is double value ? value : 0;
         return read.IsGood ? null : read.Refusal;
     }

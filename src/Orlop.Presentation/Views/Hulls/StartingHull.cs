@@ -1,5 +1,6 @@
 using System.Globalization;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Hull.Surfaces;
 using Orlop.Presentation.Quantities;
 
@@ -59,6 +60,23 @@ public sealed class StartingHull(DisplayUnits units, CultureInfo culture)
         return LengthRefusal is null && BeamRefusal is null && DepthRefusal is null
             ? HullEdit.Of(StartingForm.Create("hull", Shape, lengthM, beamM, depthM), before, MillimetreDecimals)
             : null;
+    }
+
+    /// <summary>The particulars with the sizes that were typed where they said none; null where nothing of them is empty, or there are none.</summary>
+    public Particulars? Fill(Particulars? particulars)
+    {
+        if (particulars is null or { LengthOverAllM: not null, BeamM: not null, DepthM: not null })
+        {
+            return null;
+        }
+
+        Quantity? Typed(string text) => QuantityText.Parse(text, "M", units, culture).Quantity;
+        return particulars with
+        {
+            LengthOverAllM = particulars.LengthOverAllM ?? Typed(Length),
+            BeamM = particulars.BeamM ?? Typed(Beam),
+            DepthM = particulars.DepthM ?? Typed(Depth),
+        };
     }
 
     private string? Read(string typed, double leastM, double mostM, string name, out double m)

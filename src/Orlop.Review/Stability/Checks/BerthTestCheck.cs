@@ -2,7 +2,7 @@ using Orlop.Boat.Things;
 using Orlop.Hull.Measuring;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;
-using InclinationTest = Orlop.Boat.Things.InclinationTest;
+using FreeboardSurvey = Orlop.Boat.Things.FreeboardSurvey;
 
 namespace Orlop.Review.Stability.Checks;
 
@@ -14,7 +14,7 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "berth-test-agrees",
         "Berth test agrees with the rest",
-        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason and where a shift of an inclining test is too far off its line for chance and not left out; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which.",
+        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Boat.All<BerthTest>().Select(test => Judge(view, test)).OfType<Finding>();
@@ -39,11 +39,11 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
 
         double worst = fits.Max(fit => Math.Abs(fit.StandardisedRatio));
         Verdict verdict = Verdicts.Of(worst, MostDeviations);
-        if (verdict != Verdict.Fails && test is InclinationTest inclining && view.Read(inclining).Fit.Outliers is { IsEmpty: false } outliers)
+        if (verdict != Verdict.Fails && test is FreeboardSurvey survey && view.Read(survey).MisfitRatio is var misfit && misfit > SpoiltTest.MostMisfitRatio)
         {
             return Unknown(
-                Description, test.Id, null, Sentence.Of($"Whether {test.Title} agrees cannot be told: {string.Join(", ", outliers)} too far off its line for chance; read again, or leave out what is known to be wrong"),
-                [new FindingInput(test.Id, "readings")]);
+                Description, test.Id, null, Sentence.Of($"Whether {test.Title} agrees cannot be told: its own marks disagree, and every ± of it is made {FormattableString.Invariant($"{misfit:0.#}")} times wider for it; read those that are far off again, or look at the lines there"),
+                [new FindingInput(test.Id, "marks")]);
         }
 
         string said = verdict == Verdict.Fails ? "disagrees with the rest of the evidence: one of them is wrong, measure again" : "agrees with the rest of the evidence";

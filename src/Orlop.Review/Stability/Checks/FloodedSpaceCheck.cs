@@ -7,13 +7,13 @@ using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
 
-/// <summary>With one space open to the sea she stays afloat, and no opening of another space comes under.</summary>
+/// <summary>With one space open to the sea she stays afloat, and neither deck edge nor an opening of another space comes under.</summary>
 public sealed class FloodedSpaceCheck : ICheck<StabilityView>
 {
     public CheckDescription Description { get; } = new(
         "one-space-flooded",
         "Afloat with one space flooded",
-        "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and each opening that is not shut and does not lead to that space above water (our rule, no source).",
+        "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and the deck edge and each opening that is not shut and does not lead to that space above water (our rule, no source: by how much is not asked). Where the rules give the most people and the condition lists fewer, with them aboard too; the worse counts.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) =>
@@ -35,46 +35,55 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
             return Unknown(Description, space.Id, loaded.Condition.Id, Sentence.Of($"Nothing of {space.Title} lies inside the hull, so what flooding it does cannot be told"), [new FindingInput(space.Id, "from")]);
         }
 
-        FloatingInput flooded = loaded.Input! with { Flooded = [new FloodedSpace(space.Id, cut.Body, space.PermeabilityFraction!.Value)] };
-        FloatingResult rest = Equilibrium.Solve(flooded);
-        IEnumerable<WorkingLine> form =
+        WorkingLine[] form =
         [
-            new WorkingLine("Space", FormattableString.Invariant($"{cut.VolumeM3:0.###} m³ inside the hull, {100 * cut.InsideFraction:0} % of its box"), null, "box cut by the hull's surface; the skin has no thickness"),
-            new WorkingLine("Water can fill", "share of it", new Amount(space.PermeabilityFraction.Value, "Fraction"), "as typed"),
+            new("Space", FormattableString.Invariant($"{cut.VolumeM3:0.###} m³ inside the hull, {100 * cut.InsideFraction:0} % of its box"), null, "box cut by the hull's surface; the skin has no thickness"),
+            new("Water can fill", "share of it", new Amount(space.PermeabilityFraction!.Value, "Fraction"), "as typed"),
+            .. PeopleAboard.Of(view, loaded).Length > 0 ? Array.Empty<WorkingLine>() : [new WorkingLine("Remark", "nobody is listed aboard in this condition, so nobody is in these numbers", null, "")],
         ];
-        if (rest is not { Status: FloatingStatus.Floats, Position: { IsStable: true } at })
-        {
-            Verdict verdict = rest.Status == FloatingStatus.NotConverged ? Verdict.Unknown : Verdict.Fails;
-            string end = rest.Status switch
-            {
-                FloatingStatus.Sinks => "she sinks",
-                FloatingStatus.Capsizes => "she capsizes",
-                FloatingStatus.NotConverged => "no position of rest was found",
-                FloatingStatus.DoesNotFloat => "she does not float even whole",
-                _ => "she does not lie steady",
-            };
-            return Judged(Description, space.Id, loaded, verdict, null, Sentence.Of($"With {space.Title} flooded {FindingLines.In(loaded.Condition)} {end}"), [.. form, new WorkingLine("Ends", rest.Message, null, "lost buoyancy")]);
-        }
+        FloodedSpace body = new(space.Id, cut.Body, space.PermeabilityFraction.Value);
+        return PeopleAboard.ListedAndMost(view, loaded)
+            .Select(load => (Load: load, End: Equilibrium.Solve(load.Boat.Input! with { Flooded = [body] })))
+            .Select(flooded => flooded.End is { Status: FloatingStatus.Floats, Position: { IsStable: true } at }
+                ? Steady(view, space, flooded.Load, body, flooded.End, at, form)
+                : (Height: double.NegativeInfinity, Told: Ended(space, flooded.Load, flooded.End, form)))
+            .MinBy(flooded => flooded.Height).Told;
+    }
 
-        Opening[] openings = [.. view.OpeningsIn(loaded.Condition).Where(opening => view.Boat.Find<HullOpening>(opening.Id)?.Space != space.Id)];
-        (Opening Place, double HeightM)? lowest = DeckEdge.Lowest(openings, at.Attitude), edge = DeckEdge.Lowest(DeckEdge.Of(view.Boat), at.Attitude);
-        Banded? banded = lowest is { } low
-            ? new Banded(low.HeightM, ResultDeviation.Of(loaded, boat => Equilibrium.Solve(boat with { Flooded = flooded.Flooded }, at.Attitude) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(low.Place.Place) : null))
-            : null;
-        Verdict told = banded?.AtLeast(0) ?? Verdict.Holds;
-        Sentence dry = lowest switch
+    private Finding Ended(Space space, (LoadedBoat Boat, string With) load, FloatingResult rest, WorkingLine[] form)
+    {
+        Verdict verdict = rest.Status == FloatingStatus.NotConverged ? Verdict.Unknown : Verdict.Fails;
+        string end = rest.Status switch
         {
-            null => Sentence.Of($"no opening of another space is open"),
-            { HeightM: <= 0 } under => Sentence.Of($"{DeckEdge.TitleOf(view.Boat, under.Place.Id)} is {M(-under.HeightM)} under water, and she fills on"),
-            { } over => Sentence.Of($"{DeckEdge.TitleOf(view.Boat, over.Place.Id)} stays {M(over.HeightM)} above water"),
+            FloatingStatus.Sinks => "she sinks",
+            FloatingStatus.Capsizes => "she capsizes",
+            FloatingStatus.NotConverged => "no position of rest was found",
+            FloatingStatus.DoesNotFloat => "she does not float even whole",
+            _ => "she does not lie steady",
         };
-        Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(loaded.Condition)} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, trim {Deg(at.Attitude.TrimDeg)}; {dry}");
-        return Judged(Description, space.Id, loaded, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded!.Value, "m")}") : found,
+        return Judged(Description, space.Id, load.Boat, verdict, null, Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{load.With} {end}"), [.. form, new WorkingLine("Ends", rest.Message, null, "lost buoyancy")]);
+    }
+
+    private (double Height, Finding Told) Steady(StabilityView view, Space space, (LoadedBoat Boat, string With) load, FloodedSpace body, FloatingResult rest, FloatingPosition at, WorkingLine[] form)
+    {
+        Opening[] places = [.. DeckEdge.WithOpenings(view, load.Boat.Condition).Where(place => view.Boat.Find<HullOpening>(place.Id) is not { } opening || opening.Space != space.Id)];
+        (Opening lowest, double height) = DeckEdge.Lowest(places, at.Attitude)!.Value;
+        Banded banded = new(height, ResultDeviation.Of(load.Boat, boat =>
+            Equilibrium.Solve(boat with { Flooded = [body] }, at.Attitude) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(lowest.Place) : null));
+        Verdict told = banded.AtLeast(0);
+        string title = DeckEdge.TitleOf(view.Boat, lowest.Id);
+        Sentence dry = height <= 0
+            ? Sentence.Of($"{title} is {M(-height)} under water, and she may fill on")
+            : Sentence.Of($"lowest of deck edge and openings, {title} stays {M(height)} above water; no limit says how much is enough");
+        Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{load.With} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, trim {Deg(at.Attitude.TrimDeg)}; {dry}");
+        return (height, Judged(Description, space.Id, load.Boat, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "m")}") : found,
         [
             .. form,
-            .. edge is { } deck ? [new WorkingLine("Lowest of the deck edge", deck.Place.Id, M(deck.HeightM), "height over the water, flooded")] : Array.Empty<WorkingLine>(),
-            .. openings.Select(opening => new WorkingLine(DeckEdge.TitleOf(view.Boat, opening.Id), "height over the water, flooded", M(at.Attitude.HeightAboveWaterM(opening.Place)), "lost buoyancy")),
+            new WorkingLine("Asked at least", "limit of the rule", M(0), "our rule, no source: above water, by how much is not asked"),
+            .. places.OrderBy(place => at.Attitude.HeightAboveWaterM(place.Place))
+                .Select(place => new WorkingLine(DeckEdge.TitleOf(view.Boat, place.Id), "height over the water, flooded", M(at.Attitude.HeightAboveWaterM(place.Place)), "lost buoyancy")),
             .. rest.Working().Select(Line),
-        ], OpeningsGiven.Missing(view.Boat));
+            BandLine(banded, "m"),
+        ], OpeningsGiven.Missing(view.Boat)));
     }
 }

@@ -20,7 +20,7 @@ public sealed class FreeboardCheck : ICheck<StabilityView>
 
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her freeboard", (loaded, at) =>
     {
-        Opening[] places = [.. DeckEdge.Of(view.Boat), .. view.OpeningsIn(loaded.Condition)];
+        Opening[] places = DeckEdge.WithOpenings(view, loaded.Condition);
         (Opening lowest, double height) = DeckEdge.Lowest(places, at.Attitude)!.Value;
         Banded banded = new(height, view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeightAboveWaterM(lowest.Place)));
         Sentence found = height < 0

@@ -1,8 +1,9 @@
-using System.Collections.Immutable;
+using Orlop.Boat.Things;
 using Orlop.Hull.Floating;
 using Orlop.Hull.Working;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
+using Orlop.Review.Practices;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -15,8 +16,8 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "hung-weight",
         "She bears the weight on the hook",
-        "Heel at rest with a weight hung from its hook against the heel at which the deck edge or an opening goes under; GM and what is left of her range with it (our rule, no source).",
-        []);
+        "Heel at rest with a weight hung from its hook against the owner's own limit of heel while lifting, and against the heel at which the deck edge or an opening goes under (our rule, no source), whichever is less; GM and what is left of her range with it. Unknown where the owner set no limit: that the deck edge is dry is not enough to lift by.",
+        [LimitIds.MostLiftingHeelDeg]);
 
     public IEnumerable<Finding> Run(StabilityView view) => HungWeight.In(view).Select(hung => Judge(view, hung) with { SubjectId = hung.Deadweight.Id, Caution = Lifting + Caution });
 
@@ -37,23 +38,29 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
 
         double heel = at.Attitude.HeelDeg;
         int side = heel < 0 ? -1 : 1;
-        ImmutableArray<Opening> openings = view.OpeningsIn(loaded.Condition);
-        RightingFeatures wet = Levers.To(side, loaded.Input!, [.. DeckEdge.Of(view.Boat), .. openings]).Features;
+        RightingFeatures wet = Levers.To(side, loaded.Input!, [.. DeckEdge.WithOpenings(view, loaded.Condition)]).Features;
         double under = Math.Abs(wet.DownfloodingDeg ?? Levers.LastDeg);
+        Limit? own = view.Practice?.Find(LimitIds.MostLiftingHeelDeg);
+        double most = Math.Min(own?.Value ?? double.PositiveInfinity, under);
         Banded banded = new(Math.Abs(heel), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeelDeg));
-        Verdict told = under == 0 ? Verdict.Fails : banded.AtMost(under);
+        Verdict told = under == 0 ? Verdict.Fails : banded.AtMost(most);
         Sentence first = wet.DownfloodingDeg is null ? Sentence.Of($"nothing goes under to {Deg(under)}") : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, wet.DownfloodingOpening)} goes under at {Deg(under)}");
         double left = RangeLeftDeg(side > 0 ? floating.Starboard : floating.Port, Math.Abs(heel));
-        Sentence found = Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she heels {Deg(Math.Abs(heel))} {Levers.Name(side)}; {first}; GM {M(at.MetacentricHeightM)}, {Deg(left)} of range left");
-        return Judged(Description, id, loaded, told, banded.UseAtMost(under), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
+        Sentence found = Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she heels {Deg(Math.Abs(heel))} {Levers.Name(side)}, {Asked(own)}; {first}; GM {M(at.MetacentricHeightM)}, {Deg(left)} of range left");
+        return Judged(Description, id, loaded, told, banded.UseAtMost(most), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
         [
             new WorkingLine("On the hook", hung.Item is { } item ? $"acts at {item.Place}, the point it hangs from, at every heel" : "", hung.Item is { } weight ? Kg(weight.MassKg) : null, "mechanics of a freely hanging weight"),
             .. floating.Rest.Working().Select(Line),
+            own is null
+                ? new WorkingLine("Allowed", "no limit of heel while lifting is set by the owner", null, "no limit set; deck edge and openings dry: our rule, no source")
+                : new WorkingLine("Allowed", "the owner's limit of heel while lifting", Deg(own.Value), $"{own.Source}; deck edge and openings dry: our rule, no source"),
             Line(new WorkingStep("Goes under", "first of deck edge and openings on that side", under, "°", "levers solved with the weight hung")),
             Line(new WorkingStep("Range left", "from this heel to where she no longer rights herself, or an opening goes under", left, "°", "levers solved with the weight hung")),
             BandLine(banded, "°"),
-        ], OpeningsGiven.Missing(view.Boat));
+        ], [.. own is null ? [new FindingInput(view.Boat.All<PracticeChoice>().FirstOrDefault()?.Id ?? "practice", "own", IsMissing: true)] : Array.Empty<FindingInput>(), .. OpeningsGiven.Missing(view.Boat)]);
     }
+
+    private static Sentence Asked(Limit? own) => own is null ? Sentence.Of($"no limit of heel while lifting is set") : Sentence.Of($"at most {Deg(own.Value)} wanted");
 
     private static double RangeLeftDeg(RightingCurve curve, double heelDeg)
     {

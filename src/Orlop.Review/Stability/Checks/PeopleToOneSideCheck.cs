@@ -40,7 +40,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
 
         Condition[] manned = PeopleAboard.Manned(view);
         return count == 0 ? []
-            : manned.Length == 0 ? [Unknown(Description, basis.Id, null, Sentence.Of($"How she heels with everyone at one side cannot be told: no condition lists people aboard, so nothing says how high they stand"), [new FindingInput(basis.Id, "peopleCount")])]
+            : manned.Length == 0 ? [Unknown(Description, basis.Id, null, Sentence.Of($"How she heels with everyone at one side cannot be told: no condition lists people aboard, so nothing says how high they stand"), [PeopleAboard.Unlisted(view)])]
             : manned.Select(condition => Judge(view, basis, rule, count, view.LoadedIn(condition)));
     }
 
@@ -70,7 +70,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         }
 
         double heel = Math.Abs(at.Attitude.HeelDeg);
-        (Opening lowest, double freeboard) = DeckEdge.Lowest([.. DeckEdge.Of(view.Boat), .. view.OpeningsIn(loaded.Condition)], at.Attitude)!.Value;
+        (Opening lowest, double freeboard) = DeckEdge.Lowest(DeckEdge.WithOpenings(view, loaded.Condition), at.Attitude)!.Value;
         ImmutableArray<CriterionResult> criteria = rule == StabilityRule.SmallCraft ? [] : WorkboatCriteria.PersonsToOneSide(
             new WorkboatInput(loaded.Condition.Title, length, heel, freeboard, at.MetacentricHeightM, view.Boat.All<FreeboardSurvey>().Any()));
         double limit = rule == StabilityRule.SmallCraft ? SmallCraftCriteria.OffsetLoadLimitDeg(length) : criteria[0].Value!.Value + heel;

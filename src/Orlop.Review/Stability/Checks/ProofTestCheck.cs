@@ -40,7 +40,7 @@ public sealed class ProofTestCheck : ICheck<StabilityView>
 
         Condition[] manned = PeopleAboard.Manned(view);
         return manned.Length == 0
-            ? Ids.Select(id => Unknown(Description, Subject(basis, id), null, Sentence.Of($"Whether she would pass a simplified proof test cannot be told: no condition lists people aboard, so nothing says how high they stand"), [new FindingInput(basis.Id, "peopleCount")]))
+            ? Ids.Select(id => Unknown(Description, Subject(basis, id), null, Sentence.Of($"Whether she would pass a simplified proof test cannot be told: no condition lists people aboard, so nothing says how high they stand"), [PeopleAboard.Unlisted(view)]))
             : manned.SelectMany(condition => Judge(view, basis, view.LoadedIn(condition)));
     }
 

@@ -14,7 +14,7 @@ internal static class Barge
     {
         Things =
         [
-            new Particulars { Id = "particulars", Name = "Barge", BeamM = 3, WaterDensityKgPerM3 = 1000 },
+            new Particulars { Id = "particulars", Name = "Barge", BeamM = 3, Deck = DeckKind.Closed, WaterDensityKgPerM3 = 1000 },
             new Condition { Id = "light", Name = "Light" },
             new HullLines { Id = "hull-lines", Name = "Box", Stations = [End("transom", 0), End("bow", 10)] },
             new BareBoat { Id = "bare-boat", Name = "Bare boat", MassKg = new Quantity(12_000, Knowledge.Estimated, 300), LcgM = 5, KgM = new Quantity(0.8, Knowledge.Estimated, 0.1) },

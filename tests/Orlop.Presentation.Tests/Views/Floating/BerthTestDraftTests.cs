@@ -182,7 +182,7 @@ public sealed class BerthTestDraftTests
         RollingReport report = RollingReport.Of(Barge.View(boat), new RollingTest { Id = "rolling", Runs = [new TimedRolls(10, 24)] }, DisplayUnits.Metric, Culture);
 
         Assert.Contains("beam", report.Refusal!, StringComparison.Ordinal);
-        Assert.Empty(report.Facts);
+        Assert.Equal("Run 1", Assert.Single(report.Facts).Name);
     }
 
     // Barge at 0.4 m: KM = T/2 + B²/(12 T) = 0.2 + 9/4.8 = 2.075 m, KG 0.8 m, GM 1.275 m; moment = displacement·GM·tan φ: 12 000·1.275·0.05 = 765 kg m, a deflection of 0.1 m over 2 m.
@@ -203,12 +203,13 @@ public sealed class BerthTestDraftTests
         Assert.Null(draft.Survey);
     }
 
-    // Displacement's 300 kg move KG by (dKM/dΔ + GM/Δ)·300: dKM/dT = 1/2 - B²/(12 T²) = -4.1875, dT/dΔ = 1/30 000, GM/Δ = 1.275/12 000: |-1.39583e-4 + 1.0625e-4|·300 = 0.0100 m.
+    // Displacement's 300 kg move KG by (dKM/dΔ + GM/Δ)·300: dKM/dT = 1/2 - B²/(12 T²) = -4.1875, dT/dΔ = 1/30 000, GM/Δ = 1.275/12 000: |-1.39583e-4 + 1.0625e-4|·300 = 0.0100 m;
+    // the batten's 0.289 % of GM, 0.0037 m, is added as squares: 0.01066 m.
     [Fact]
     public void Inclining_TheBarge_IsAsSureOfKgAsOfHerDisplacement()
     {
         InclinationDraft draft = Shifted(isByAngle: false);
-        Assert.Equal(0.0100, InclinationReport.Of(draft.View, draft.Make()!, DisplayUnits.Metric, Culture).Found!.KgDeviationM, 2e-4);
+        Assert.Equal(0.01066, InclinationReport.Of(draft.View, draft.Make()!, DisplayUnits.Metric, Culture).Found!.KgDeviationM, 2e-4);
     }
 
     [Fact]
@@ -217,7 +218,31 @@ public sealed class BerthTestDraftTests
         InclinationDraft draft = Shifted(isByAngle: false);
         draft.Shifts[2].Heel = "0.2 m";
 
-        Assert.Contains("Shift 3: too far off the line", string.Join(' ', InclinationReport.Of(draft.View, draft.Make()!, DisplayUnits.Metric, Culture).Remarks), StringComparison.Ordinal);
+        InclinationTest test = draft.Make()!;
+        InclinationReport report = InclinationReport.Of(draft.View, test, DisplayUnits.Metric, Culture);
+        Assert.StartsWith("It tells nothing: Shift 3 is too far off the line", report.Refusal, StringComparison.Ordinal);
+        Assert.Empty(report.Facts);
+        Assert.NotNull(report.Found);
+        Assert.Contains("will not count: Shift 3", draft.WhyNotCounted(test)!, StringComparison.Ordinal);
+    }
+
+    // Readings to the millimetre that fit exactly are no surer than the batten is fine: 0.5 mm over 2 m is 2.5e-4 in tan φ; Σtan² = 12·0.025² = 0.0075, and 2.5e-4/√0.0075 is 0.289 % of 15 300 kg m, one deviation.
+    [Fact]
+    public void Inclining_ReadingsThatFitExactly_AreNotTakenAsErrorless()
+    {
+        InclinationDraft draft = Shifted(isByAngle: false);
+        Assert.Equal(44.2, InclinationReport.Of(draft.View, draft.Make()!, DisplayUnits.Metric, Culture).Found!.Fit.WithIntercept.SlopeDeviationKgM, 0.1);
+    }
+
+    // Ten rolls of 2.4 s, and nine counted as ten in one run.
+    [Fact]
+    public void Rolling_OneRunMiscounted_IsNamedAndTheRunsAreListed()
+    {
+        RollingTest test = new() { Id = "rolling", Runs = [new TimedRolls(10, 24), new TimedRolls(10, 21.6), new TimedRolls(10, 24.1)] };
+        RollingReport report = RollingReport.Of(Barge.View(Barge.Boat), test, DisplayUnits.Metric, Culture);
+        Assert.Contains("run 2 (10 rolls in 21.6 s)", report.Refusal, StringComparison.Ordinal);
+        Assert.Equal(["Run 1", "Run 2", "Run 3"], report.Facts.Select(fact => fact.Name));
+        Assert.Equal("10 rolls in 21.6\u00A0s, 2.16\u00A0s each", report.Facts[1].Value);
     }
 
     [Fact]

@@ -55,6 +55,70 @@ public sealed class FloatingViewTests
         Assert.Equal(hasHatch ? null : Verdict.Unknown, range.Verdict);
     }
 
+    // A door 0.6 m inside the starboard rail goes under long before stability vanishes to port: the shorter side stands in the box, in a draft and as built.
+    [Fact]
+    public void Range_IsThatOfTheShorterSide_WhicheverIsWeakerByItsLevers()
+    {
+        HullOpening door = new() { Id = "door", Name = "Side door", Use = OpeningUse.Door, Place = new Place(5, -1.0, 2.0) };
+        BoatModel asBuilt = Barge.Boat.With(Chest, door), draft = asBuilt.Change<Gear>("chest", chest => chest with { MassKg = new Quantity(500, Knowledge.Measured, 1) });
+        FloatingFacts facts = Barge.Facts(draft), was = Barge.Facts(asBuilt);
+        Assert.True(facts.IsPortWeaker);
+        Assert.True(Math.Abs(facts.Starboard!.RangeDeg!.Value) < Math.Abs(facts.Port!.RangeDeg!.Value));
+
+        Vital range = FloatingView.Of(Barge.View(draft), facts, was, DisplayUnits.Metric, Culture).Tiles.Single(tile => tile.Name == "Range of stability");
+        Assert.Equal(FloatingWords.Degrees(facts.Starboard.RangeDeg.Value, DisplayUnits.Metric, Culture), range.Value);
+        Assert.Equal(FloatingWords.Degrees(was.Starboard!.RangeDeg!.Value, DisplayUnits.Metric, Culture), range.Was);
+        Assert.Contains("until Side door goes under", range.Of, StringComparison.Ordinal);
+        Assert.Contains($"{FloatingWords.Degrees(facts.Port.RangeDeg.Value, DisplayUnits.Metric, Culture)} to port", range.Of, StringComparison.Ordinal);
+    }
+
+    // 1.5 t at 1.3 m to port lay her over by several degrees: GM there and GM upright are told apart.
+    [Fact]
+    public void Gm_AtAnotherHeelThanAsBuilt_SaysBothHeels()
+    {
+        BoatModel draft = Barge.Boat.With(Chest with { MassKg = new Quantity(1500, Knowledge.Measured, 1), Place = new Place(5, 1.3, 1) });
+        FloatingFacts facts = Barge.Facts(draft);
+        Assert.True(facts.Position!.Attitude.HeelDeg < -5);
+        Vital gm = FloatingView.Of(Barge.View(draft), facts, Barge.Facts(Barge.Boat), DisplayUnits.Metric, Culture).Tiles.Single(tile => tile.Name == "GM");
+        Assert.EndsWith($"at {FloatingWords.Heel(facts.Position.Attitude.HeelDeg, DisplayUnits.Metric, Culture)}", gm.Of, StringComparison.Ordinal);
+        Assert.EndsWith(", upright", gm.Was, StringComparison.Ordinal);
+    }
+
+    // Where water comes in: over the deck edge of an open boat, over the coaming of a well that is listed, else through what is listed.
+    [Theory]
+    [InlineData(DeckKind.Open, null, true)]
+    [InlineData(DeckKind.PartlyOpen, null, true)]
+    [InlineData(DeckKind.PartlyOpen, OpeningUse.Well, false)]
+    [InlineData(DeckKind.Closed, OpeningUse.Hatch, false)]
+    public void Range_OfAnOpenBoat_EndsWhereTheDeckEdgeGoesUnder(DeckKind deck, OpeningUse? listed, bool isOverEdge)
+    {
+        BoatModel boat = Barge.Boat.Change<Particulars>("particulars", whole => whole with { Deck = deck });
+        boat = listed is { } use ? boat.With(new HullOpening { Id = "listed", Name = "Listed", Use = use, Place = new Place(5, 0, 1.9) }) : boat;
+        FloatingFacts facts = Barge.Facts(boat);
+        Assert.Equal(isOverEdge, facts.Starboard!.DownfloodingOpening?.StartsWith("deck edge", StringComparison.Ordinal) == true);
+        Vital range = FloatingView.Of(Barge.View(boat), facts, null, DisplayUnits.Metric, Culture).Tiles.Single(tile => tile.Name == "Range of stability");
+        Assert.Null(range.Verdict);
+        Assert.Equal(isOverEdge, range.Of.Contains("until deck edge", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Range_WhereNobodySaidWhetherSheIsDecked_IsUnknownAndAsksForIt()
+    {
+        BoatModel boat = Barge.Boat.Change<Particulars>("particulars", whole => whole with { Deck = null }).With(new HullOpening { Id = "hatch", Name = "Hatch", Use = OpeningUse.Hatch, Place = new Place(5, 0, 1.9) });
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+        Assert.Equal(Verdict.Unknown, shown.Tiles.Single(tile => tile.Name == "Range of stability").Verdict);
+        Assert.Contains(shown.Missing, field => field is { ThingId: "particulars", Field: "deck", IsThere: true });
+        Assert.Contains("is not said", FloatingWords.Deck(boat), StringComparison.Ordinal);
+    }
+
+    // A survey made in other water than the boat is floated in is told beside it.
+    [Fact]
+    public void Water_IsSaid_AndWhereItIsFrom()
+    {
+        BoatModel boat = Barge.Boat.Change<Particulars>("particulars", whole => whole with { WaterDensityKgPerM3 = null }).With(new FreeboardSurvey { Id = "survey", Name = "Freeboards in May", WaterDensityKgPerM3 = 1012 });
+        Assert.Equal("Water: 1025\u00A0kg/m³, taken as sea water: none is given; Freeboards in May was made in 1012\u00A0kg/m³.", FloatingWords.Water(Barge.View(boat), DisplayUnits.Metric, Culture));
+    }
+
     [Fact]
     public void Tiles_WithAMassMissing_AreMarkedUnknownAndSayWhere()
     {
@@ -98,6 +162,17 @@ public sealed class FloatingViewTests
         Assert.All(new[] { "Heel", "GM", "Range of stability" }, name => Assert.Equal(QuantityText.Unknown, tiles[name]));
         Assert.All(shown.Tiles, tile => Assert.Equal(Verdict.Unknown, tile.Verdict));
         Assert.Contains("(KG) is not known", shown.Trouble, StringComparison.Ordinal);
+        // A spoilt test of her GM tells none of it, and why stands at the top.
+        boat = boat.With(new InclinationTest
+        {
+            Id = "inclining",
+            Name = "Inclining in May",
+            IsBare = true,
+            Readings = [.. new[] { 1.0, 2, 1, 0, -1, -2, -1, 0 }.Select((moved, i) => new InclinedReading($"Shift {i + 1}", 382.5, i == 4 ? -moved : moved, 2 * 382.5 * moved / (12_000 * 1.275), 2))],
+        });
+        shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+        Assert.All(new[] { "Heel", "GM", "Range of stability" }, name => Assert.Equal(QuantityText.Unknown, shown.Tiles.Single(tile => tile.Name == name).Value));
+        Assert.Contains("Inclining in May does not count: Shift 5 is too far off the line", shown.Trouble, StringComparison.Ordinal);
     }
 
     // 3 t at 1.4 m to port of the centre line: their moment, 4200 kg m, is more than 15 t of a box of 3 m can bring back; she goes over to port.

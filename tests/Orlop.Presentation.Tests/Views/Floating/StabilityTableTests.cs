@@ -96,7 +96,7 @@ public sealed class StabilityTableTests
         Assert.Equal(linear, gm.Deviation!.Value, 0.03 * linear);
         DrawsView words = DrawsView.Of(facts, drawn, DisplayUnits.Metric, CultureInfo.InvariantCulture);
         Assert.Equal(drawn.Shares.Length, words.Lines.Count);
-        Assert.Contains("of 100 draws", words.Lines[0].Holds, StringComparison.Ordinal);
+        Assert.Contains("% of the draws", words.Lines[0].Holds, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,6 +25,17 @@ public sealed class HullEntryTests
         }
     }
 
+    // What she was begun with is not asked for again; what the particulars say stays.
+    [Fact]
+    public void StartingHull_SizesTyped_FillWhatTheParticularsLeftEmpty()
+    {
+        StartingHull start = new(DisplayUnits.Metric, English) { Length = "5.2 m", Beam = "1.9 m", Depth = "2-8-0" };
+        Particulars filled = Assert.IsType<Particulars>(start.Fill(new Particulars { Id = "particulars", LengthOverAllM = 5.25 }));
+        Assert.Equal((5.25, 1.9), (filled.LengthOverAllM!.Value, filled.BeamM!.Value));
+        Assert.Equal(32 * 0.0254, filled.DepthM!.Value, 1e-12);
+        Assert.Null(start.Fill(filled));
+    }
+
     [Fact]
     public void StartingHull_BadSizes_AreRefusedEachByItself()
     {

@@ -20,6 +20,31 @@ public sealed class FloodedSpaceCheckTests
         Assert.Equal(Verdict.Holds, finding.Verdict);
     }
 
+    // Deck edge at 2 m, vent at 4 m: the deck edge is the lower, and is what the sentence names.
+    [Fact]
+    public void DeckEdgeLowerThanEveryOpening_LeadsAndIsJudged()
+    {
+        Finding finding = Flooded(4, 6, 2, 0, 2).Only("one-space-flooded", "hold");
+        Assert.Equal(2 - (32 / (4 * (10 - (0.95 * 2)))), finding.Amounts()[^1], 1e-6);
+        Assert.Contains("deck edge", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains("no limit", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // Twice 75 kg in place of one of 80 kg at the rail lie lower by the closed form: 70 kg over 1025·4·(10 - 0.95·2) for an even keel.
+    [Fact]
+    public void MostPeopleOfTheRules_AreJudgedWhereTheListHasFewer()
+    {
+        BoatModel boat = Flooded(4, 6, 2, 0, 2).With(JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 2), JudgedBox.Rules() with { PeopleCount = 2 });
+        Finding finding = boat.Only("one-space-flooded", "hold");
+        double draught = (JudgedBox.MassKg + 150) / (1025 * 4 * (10 - (0.95 * 2)));
+        Assert.Equal(2 - draught, finding.Amounts()[^1], 1e-6);
+        Assert.Contains("2 people aboard", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NobodyListed_SaysThatNobodyIsInIt() =>
+        Assert.Contains(Flooded(4, 6, 2, 0, 2).Only("one-space-flooded", "hold").Working, line => line.What == "Remark" && line.Expression.StartsWith("nobody is listed aboard", StringComparison.Ordinal));
+
     [Fact]
     public void OpeningOfAnotherSpaceUnder_Fails() => Assert.Equal(
         Verdict.Fails, Flooded(4, 6, 2, 0, 2).With(new HullOpening { Id = "hatch", Use = OpeningUse.Hatch, Place = new Place(2, 0, 0.9) }).Only("one-space-flooded", "hold").Verdict);

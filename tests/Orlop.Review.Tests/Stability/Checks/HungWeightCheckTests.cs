@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
+using Orlop.Review.Practices;
 using Xunit;
 
 namespace Orlop.Review.Tests.Stability.Checks;
@@ -17,9 +18,29 @@ public sealed class HungWeightCheckTests
         Finding finding = Hung(500).Only("hung-weight", "sampler");
         Assert.Equal(heel, finding.Amounts()[0], 1e-6);
         Assert.Equal(Verdict.Holds, finding.Verdict);
-        Assert.Equal(gm, finding.Amounts()[2], 0.02);
+        Assert.Equal(gm, finding.Amounts()[3], 0.02);
         Assert.Contains("to port", finding.Headline.ToString(), StringComparison.Ordinal);
         Assert.StartsWith("Nobody under the load", finding.Caution, StringComparison.Ordinal);
+    }
+
+    // A dry deck edge is no leave to lift: without a limit of the owner's nothing holds, and it says what is missing.
+    [Fact]
+    public void HungWeight_NoLimitOfHeelIsSet_IsUnknown()
+    {
+        Finding finding = JudgedBox.Of(JudgedBox.Aboard("sampler", DeadweightUse.Hung, 500, 5, 3, 4)).Only("hung-weight", "sampler");
+        finding.IsUnknownFor("practice", "own");
+        Assert.Null(finding.UseFraction);
+        Assert.Contains("no limit of heel while lifting is set", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // The same heel, by the wall-sided formula above, is held against what the owner allows and not against the deck edge alone.
+    [Fact]
+    public void HungWeight_IsHeldAgainstTheOwnersLimit()
+    {
+        double heel = Hung(500).Only("hung-weight", "sampler").Amounts()[0];
+        Assert.Equal(0.25, Hung(500, 4 * heel).Only("hung-weight", "sampler").UseFraction!.Value, 1e-6);
+        Assert.Equal(Verdict.Fails, Hung(500, 0.9 * heel).Only("hung-weight", "sampler").Verdict);
+        Assert.Contains("as wanted", Hung(500).Only("hung-weight", "sampler").Working.Single(line => line.What == "Allowed").Source, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -63,5 +84,5 @@ public sealed class HungWeightCheckTests
     public void LetGo_LowVentOnTheOtherSide_Fails() => Assert.Equal(
         Verdict.Fails, Hung(1500).With(new HullOpening { Id = "scuttle", Use = OpeningUse.Window, Place = new Boat.Values.Place(5, -2, 1.0) }).Only("hung-weight-let-go", "sampler").Verdict);
 
-    private static BoatModel Hung(double massKg) => JudgedBox.Of(JudgedBox.Aboard("sampler", DeadweightUse.Hung, massKg, 5, 3, 4));
+    private static BoatModel Hung(double massKg, double mostDeg = 20) => JudgedBox.Of(JudgedBox.Own(LimitIds.MostLiftingHeelDeg, mostDeg), JudgedBox.Aboard("sampler", DeadweightUse.Hung, massKg, 5, 3, 4));
 }

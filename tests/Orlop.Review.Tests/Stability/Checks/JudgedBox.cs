@@ -19,7 +19,7 @@ internal static class JudgedBox
     {
         Things =
         [
-            new Particulars { Id = "particulars", LengthOverAllM = 10, BeamM = 4, WaterDensityKgPerM3 = 1025 },
+            new Particulars { Id = "particulars", LengthOverAllM = 10, BeamM = 4, Deck = DeckKind.Closed, WaterDensityKgPerM3 = 1025 },
             new PracticeChoice { Id = "practice", Basis = "owner" },
             new Condition { Id = "at-sea", Name = "At sea" },
             new HullLines { Id = "hull-lines", Stations = [Station("aft", 0), Station("middle", 5), Station("fore", 10)] },

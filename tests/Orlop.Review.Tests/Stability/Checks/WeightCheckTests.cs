@@ -93,8 +93,50 @@ public sealed class WeightCheckTests
         Assert.Equal(Verdict.Holds, Judged(false, false).Verdict);
         Finding off = Judged(true, false);
         Assert.Equal(Verdict.Unknown, off.Verdict);
-        Assert.Contains("shift 3", off.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains("tells nothing: shift 3", off.Headline.ToString(), StringComparison.Ordinal);
+        // Nothing of it is in her weight: KG is as sure as the list alone makes it.
+        StabilityView spoilt = Surveyed(Survey(1.2), Inclined(true, false)).View(), without = Surveyed(Survey(1.2)).View();
+        Assert.Equal(without.Weight.Total!.KgDeviationM, spoilt.Weight.Total!.KgDeviationM, 1e-9);
+        Assert.Equal(without.Weight.Total.Centre.ZM, spoilt.Weight.Total.Centre.ZM, 1e-9);
         Assert.Equal(Verdict.Holds, Judged(true, true).Verdict);
+    }
+
+    // Signs of all shifts turned round: a line, and one that upsets her. It counts for nothing.
+    [Fact]
+    public void BerthTest_InclinedTheWrongWayRound_TellsNothing()
+    {
+        InclinationTest test = new()
+        {
+            Id = "inclining",
+            Aboard = [new AboardItem("engine", 1000, new Place(5, 0, 1.2))],
+            Readings = [.. new[] { 1.0, 2, -1, -2 }.Select((moved, i) => new InclinedReading($"shift {i + 1}", 600, -moved, 2 * 600 * moved / (32_800 * (2.066667 - 1.2)), 2))],
+        };
+        Assert.Contains("a sign is turned round", Surveyed(Survey(1.2), test).Only("berth-test-agrees", "inclining").Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // One mark of four 50 mm off leaves 12.5 mm at each, 2.5 deviations: χ² is 4 · 2.5², and every ± is √25 times wider.
+    [Fact]
+    public void BerthTest_WhoseMarksDisagree_NeitherHoldsNorFails()
+    {
+        FreeboardSurvey survey = Survey(1.2);
+        Finding Judged(double off) => Surveyed(survey with { Marks = [.. survey.Marks.Select((mark, i) => i == 3 ? mark with { FreeboardM = 1.2 + off } : mark)] }).Only("berth-test-agrees", "survey");
+        Assert.Equal(Verdict.Holds, Judged(0.005).Verdict);
+        Finding off = Judged(0.05);
+        Assert.Equal(Verdict.Unknown, off.Verdict);
+        Assert.Contains("5 times wider", off.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // 16.3, 14.7 and 16.2 s for ten rolls each: 14.7 s is nine of them (9/10 of 16.25 s is 14.6 s).
+    [Fact]
+    public void BerthTest_RollsMiscountedInOneRun_NameItAndCountForNothing()
+    {
+        RollingTest Timed(params double[] times) => new() { Id = "rolling", Aboard = [new AboardItem("engine", 1000, new Place(5, 0, 1.2))], Runs = [.. times.Select(time => new TimedRolls(10, time))] };
+        Finding off = Surveyed(Survey(1.2), Timed(16.3, 14.7, 16.2)).Only("berth-test-agrees", "rolling");
+        Assert.Equal(Verdict.Unknown, off.Verdict);
+        Assert.Contains("run 2 (10 rolls in 14.7 s) is more than half a roll off", off.Headline.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain(Surveyed(Survey(1.2), Timed(16.3, 14.7, 16.2)).View().Weight.Fits, fit => fit.Id == "rolling");
+        Assert.Contains(Surveyed(Survey(1.2), Timed(16.3, 16.1, 16.2)).View().Weight.Fits, fit => fit.Id == "rolling");
+        Assert.Contains("two runs differ", Surveyed(Survey(1.2), Timed(16.3, 14.7)).Only("berth-test-agrees", "rolling").Headline.ToString(), StringComparison.Ordinal);
     }
 
     // The printed numbers give the printed result.
