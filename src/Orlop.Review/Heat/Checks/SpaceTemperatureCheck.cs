@@ -59,9 +59,10 @@ public sealed class SpaceTemperatureCheck : ICheck<ElectricsView>
         double full = first.FullRatingC?.Value ?? first.MostAmbientC!.Value, stand = bound.Min(part => part.MostAmbientC?.Value ?? part.FullRatingC!.Value);
         Derating derated = Derating.Of(first, space, mostC);
         Verdict verdict = meanC > stand ? Verdict.Fails : mostC > Math.Min(full, stand) ? Verdict.Tight : mostC <= 0 ? Verdict.Holds : Verdicts.Of(mostC, Math.Min(full, stand));
-        Sentence part = mostC <= full ? Sentence.Of($"{first.Title} carries its full rating up to {new Amount(full, "C")}")
+        Sentence part = mostC <= full && first.FullRatingC is null ? Sentence.Of($"{first.Title} may stand in up to {new Amount(full, "C")}")
+            : mostC <= full ? Sentence.Of($"{first.Title} carries its full rating up to {new Amount(full, "C")}")
             : derated.Missing.IsEmpty && first.FullRatingC is not null ? Sentence.Of($"{first.Title} carries its full rating up to {new Amount(full, "C")}, {Fraction(derated.ShareFraction)} of it there")
-            : Sentence.Of($"{first.Title} may have {new Amount(full, "C")}");
+            : Sentence.Of($"{first.Title} may stand in up to {new Amount(full, "C")}");
         Sentence told = warmth is null ? Sentence.Of($"{space.Title} has {new Amount(mostC, "C")} {In(condition)}; ")
             : Sentence.Of($"{space.Title} gets to {new Amount(mostC, "C")} with everything on {In(condition)}, {new Amount(meanC, "C")} by the share of the time; ");
         return Said(space, condition, verdict, mostC > 0 && full > 0 ? mostC / Math.Min(full, stand) : 0, Sentence.Of($"{told}{part}"),
