@@ -17,11 +17,12 @@ public sealed record ThingMove(string ThingId, string View, double AcrossM, doub
     {
         Part { Place: { } place } part => part with { Place = Moved(place) },
         Gear { Place: { } place } gear => gear with { Place = Moved(place) },
+        Compass { Place: { } place } compass => compass with { Place = Moved(place) },
         _ => null,
     };
 
     /// <summary>Where the thing is held; null for a thing without a place.</summary>
-    public Place? Held(Thing thing) => Moved(thing) switch { Part part => part.Place, Gear gear => gear.Place, _ => null };
+    public Place? Held(Thing thing) => Moved(thing) switch { Part part => part.Place, Gear gear => gear.Place, Compass compass => compass.Place, _ => null };
 
     private Place Moved(Place place) => View switch
     {

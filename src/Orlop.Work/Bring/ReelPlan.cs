@@ -12,7 +12,7 @@ namespace Orlop.Work.Bring;
 public sealed record ReelPlan(string StockId, string Title, string? Where, double HadM, ImmutableArray<(string Key, double LengthM)> Pieces, bool IsKept)
 {
     /// <summary>What is left of it, in metres.</summary>
-    public double LeftM => HadM - Pieces.Sum(piece => piece.LengthM);
+    public double LeftM => Math.Round(HadM - Pieces.Sum(piece => piece.LengthM), 6);
 }
 
 /// <summary>What to cut, and from which reels and offcuts.</summary>
