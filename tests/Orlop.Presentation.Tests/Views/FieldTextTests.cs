@@ -35,7 +35,7 @@ public sealed class FieldTextTests
     [InlineData("protection", "name", " ", "Name: it cannot be left empty. Give a name")]
     [InlineData("alteration", "name", "", "cannot be left empty")]
     [InlineData("particulars", "name", "", "cannot be left empty")]
-    [InlineData("bare-boat", "massKg", "1,234", "may mean 1234 or 1.234")]
+    [InlineData("reading", "voltageV", "1,234", "may mean 1234 or 1.234")]
     [InlineData("cable", "areaMm2", "", "cannot be left empty")]
     [InlineData("cable", "strands", "woven", "flexible (class 5)")]
     [InlineData("reading", "on", "yesterday", "2026-04-30")]
