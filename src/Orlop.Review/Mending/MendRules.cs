@@ -34,6 +34,7 @@ internal static class MendRules
         "voltage-drop" or "least-voltage" or "voltage-while-starting" or "load-can-be-served" => ConductsNoBetter(other, had),
         "breaking-capacity" => AtMost(had.AreaMm2, other.AreaMm2) && AtMost(other.LengthM, had.LengthM),
         "conductor-ampacity" => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && other.Route == had.Route : objection.IsClear && other.Route == had.Route,
+        Objection.BundleCheck => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && other.Route == had.Route : objection.IsClear,
         "conductor-protection" => AtMost(had.LengthM, other.LengthM) && other.Route == had.Route
             && (!isOwn || (AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC))),
         "fault-clears" => ConductsNoBetter(other, had) && other.Route == had.Route && (!isOwn || other.InsulationC == had.InsulationC),
@@ -88,7 +89,7 @@ internal static class MendRules
         AtMost(other.AreaMm2, had.AreaMm2) && AtMost(had.LengthM, other.LengthM) && AtMost(had.InsulationC, other.InsulationC);
 
     private static bool IsOfCurrent(Objection objection) =>
-        objection.Finding.CheckId is "conductor-ampacity" or "device-carries-load" or "part-carries-current" or "converter-carries-load" or "start-opens-device";
+        objection.Finding.CheckId is "conductor-ampacity" or Objection.BundleCheck or "device-carries-load" or "part-carries-current" or "converter-carries-load" or "start-opens-device";
 
     // What depends on how things are joined and on their nominal figures alone.
     private static bool IsOfJoining(Objection objection) => objection.Finding.CheckId

@@ -64,6 +64,13 @@ internal sealed class MendWants(MendBench bench)
                 Want(ids[0], new CableWant { IsOtherRun = true });
                 _splits.UnionWith(TakersOf(ids[0]));
                 break;
+            case Objection.BundleCheck:
+                foreach (string id in new Objection(finding).ThingIds.Where(id => bench.Draft.Find(id) is Cable))
+                {
+                    Want(id, new CableWant { IsOtherRun = true });
+                }
+
+                break;
             case "conductor-protection":
                 Want(ids[0], new CableWant { ShortM = ShortM(finding, ids[0]), IsOtherRun = true });
                 _fuses.Add(ids[0]);

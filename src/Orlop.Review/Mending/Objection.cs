@@ -12,12 +12,20 @@ internal sealed record Objection(Finding Finding)
     private const double ClearUseFraction = 1.15;
     private const double ClearStartFraction = 1.5;
 
+    /// <summary>The check on the temperature of cables that lie together.</summary>
+    public const string BundleCheck = "bundle-temperature";
+
     /// <summary>Check and subject.</summary>
     public (string CheckId, string SubjectId) Key => (Finding.CheckId, Finding.SubjectId);
 
     /// <summary>Ids of the things it is about.</summary>
     public ImmutableArray<string> ThingIds { get; } =
-        Finding.OtherSubjectId is { } other ? [ElementIds.ThingOf(Finding.SubjectId), ElementIds.ThingOf(other)] : [ElementIds.ThingOf(Finding.SubjectId)];
+    [
+        ElementIds.ThingOf(Finding.SubjectId),
+        .. Finding.OtherSubjectId is { } other ? new[] { ElementIds.ThingOf(other) } : [],
+        // What lies together in a way is named among what the finding rests on.
+        .. Finding.CheckId == BundleCheck ? Finding.Inputs.Select(input => input.ThingId).Distinct() : [],
+    ];
 
     /// <summary>It is about this thing.</summary>
     public bool IsOf(string thingId) => ThingIds.Contains(thingId);

@@ -25,27 +25,25 @@ public sealed class FieldBoxTests : IDisposable
     }
 
     [Fact]
-    public void SpaceOfARun_NoSpaceYet_IsMadeOnTheSpotAndChosen()
+    public async Task SpaceOfARun_NoSpaceYet_IsMadeOnTheSpotAndChosen()
     {
         object? kept = null;
         IRenderedComponent<FieldBox> box = Box(ThingSchema.Of("cable").Field("run")!.Record!.Field("space")!, value => kept = value);
         box.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
         Assert.Contains("There is no space yet: add one", box.Find("summary").TextContent, StringComparison.Ordinal);
-        box.Find("#leg-add-name").Change("Cabin");
+        await box.SetAsync("#leg-add-name", "Cabin");
         foreach ((string field, string text) in new[] { ("from-xM", "2"), ("from-yM", "-1"), ("from-zM", "0"), ("to-xM", "4"), ("to-yM", "1"), ("to-zM", "2") })
         {
-            box.Find($"#leg-add-{field}").Change(text);
+            await box.SetAsync($"#leg-add-{field}", text);
         }
 
         // What it is like for what runs through it is not taken for granted.
-        Add();
+        await box.PressNamedAsync("button", "Add to ");
         Assert.Empty(_boat.Session.Now.AsBuilt.All<Space>());
-        box.Find("#leg-add-use").Change("dry");
-        Add();
+        await box.SetAsync("#leg-add-use", "dry");
+        await box.PressNamedAsync("button", "Add to ");
         Assert.Equal("Cabin", Assert.Single(_boat.Session.Now.AsBuilt.All<Space>()).Title);
         Assert.Equal("cabin", kept);
-
-        void Add() => box.FindAll("button").Single(button => button.TextContent.StartsWith("Add to ", StringComparison.Ordinal)).Click();
     }
 
     public void Dispose()

@@ -71,9 +71,9 @@ public sealed class RemedyTests
         BoatModel boat = Lamp().With(
             Box("cabin", SpaceUse.Dry, 0, 1.5), Box("engine", SpaceUse.Engine, 1.5, 3), Box("fore", SpaceUse.Dry, 3, 5),
             new Space { Id = "deck", Use = SpaceUse.OpenDeck, From = new Place(0, -1, 2), To = new Place(5, 1, 3), AmbientC = 30 },
-            new Way { Id = "over", Means = WayKind.Conduit, Points = [new Place(1, 0, 2), new Place(4, 0, 2)], Space = "deck" })
+            new Way { Id = "over", Means = WayKind.Deckhead, Points = [new Place(1, 0, 2), new Place(4, 0, 2)], Space = "deck" })
             .Change<ElectricLoad>("lamp", lamp => lamp with { Place = new Place(4, 0, 1.5) })
-            .Change<Cable>("lamp-cable", cable => cable with { LengthM = 6, Run = [new RunLeg { Space = "cabin", LengthM = 1 }, new RunLeg { Space = "engine", LengthM = 5 }] });
+            .Change<Cable>("lamp-cable", cable => cable with { LengthM = 6, OuterDiameterMm = 8, Run = [new RunLeg { Space = "cabin", LengthM = 1 }, new RunLeg { Space = "engine", LengthM = 5 }] });
         Assert.Equal(Verdict.Fails, Verdicts(boat)[("conductor-ampacity", "lamp-cable")]);
         Cable led = Mend(boat, []).Set!.Boat.Find<Cable>("lamp-cable")!;
         // From the fuse at (1, 0, 1) up to the way, 1 m; along it, 3 m; down to the lamp at (4, 0, 1.5), 0.5 m.

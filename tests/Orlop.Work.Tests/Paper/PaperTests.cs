@@ -42,7 +42,7 @@ public partial class PaperTests
         string[] targets = [.. page.Descendants("nav").Single().Elements("a").Select(link => link.Attribute("href")!.Value[1..])];
         Assert.Equal(["bring", "cut", "ways", "steps", "ends", "readings", "drawing", "labels"], targets);
         Assert.Subset(page.Descendants().Attributes("id").Select(id => id.Value).ToHashSet(), targets.ToHashSet());
-        Assert.Contains("@media print{.parts{display:none}}", Html, StringComparison.Ordinal);
+        Assert.Contains("@media print{.parts,.screen{display:none}}", Html, StringComparison.Ordinal);
     }
 
     /// <summary>10.5 drawing units at 96 in an inch are 2.78 mm, and larger on an upright page up to 690 units wide; a wider one is made smaller there down to 0.8, which leaves 2.2 mm; beyond, it lies on its side, where 272 mm between the margins keep 2.2 mm up to 1298 units.</summary>

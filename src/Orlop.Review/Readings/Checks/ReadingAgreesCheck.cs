@@ -60,13 +60,19 @@ public sealed class ReadingAgreesCheck : ICheck<ReadingsView>
                 new WorkingLine("Accepted from", "what is not known of the boat, and the meter", band.Least, "common practice, no source"),
                 new WorkingLine("Accepted up to", "the same", band.Most, "common practice, no source"),
                 new WorkingLine("Read", reading.On is { } on ? on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "no day given", value, "as typed"),
-                new WorkingLine("More than expected", Formula.Of("{0} − {1}", v => v[0] - v[1], read.Value, band.Nominal.Value), value with { Value = read.Value - band.Nominal.Value }, ""),
+                new WorkingLine("More than expected", Formula.Of("{0} − {1}", v => v[0] - v[1], read.Value, band.Nominal.Value), value with { Value = More(read.Value, band.Nominal.Value) }, ""),
                 .. heatW is { } heat ? new[] { new WorkingLine("Turns to heat there", "the voltage that is lost too much × the current", new Amount(heat, "W"), "") } : [],
+                .. compared.Standing == ReadingStanding.Above && band.Most.Value > 0 ? new[] { FindingLines.Use(read.Value, band.Most.Value) } : [],
             ],
             Inputs = [new FindingInput(reading.Id, reading.Through is null ? "voltageV" : "currentA"), new FindingInput(reading.Condition, "chargeFraction")],
             Caution = compared.Standing == ReadingStanding.Within || way.IsEmpty ? null : heatW >= HotJoint.FromW ? $"Live and hot. {HotJoint.LetCool}" : HotJoint.MayBeHot,
         };
     }
+
+    // What is left of two equal numbers by rounding is nothing.
+    private static double More(double read, double expected) => Math.Abs(read - expected) <= RoundingFraction * Math.Abs(expected) ? 0 : read - expected;
+
+    private const double RoundingFraction = 1e-9;
 
     private static Quantity? Read(Reading reading) => reading.VoltageV ?? reading.CurrentA;
 

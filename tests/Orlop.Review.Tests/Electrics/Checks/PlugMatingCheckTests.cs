@@ -23,7 +23,7 @@ public sealed class PlugMatingCheckTests
 
     [Fact]
     public void KeyingWithASlipOfThePen_IsUnknown() =>
-        Assert.Equal(Verdict.Unknown, Verdict1(Plug("one") with { Keying = "two-pole 120 A housing, red" }, Plug("two") with { Keying = "two-pole 120 A housing, rad" }));
+        Assert.Equal(Verdict.Unknown, Verdict1(Plug("one") with { Keying = "two-pole 120 A housing, red" }, Plug("two") with { Keying = "two-pole 120 A housng, red" }));
 
     [Fact]
     public void OutOfReach_Holds() => Assert.Equal(Verdict.Holds, Verdict1(Plug("one"), Plug("two") with { Place = new Place(3, 0, 0) }));
