@@ -69,7 +69,7 @@ public sealed partial class DemoBoatTests(ChromiumFixture chromium) : PageTest(c
         await Expect(steps.First).ToBeVisibleAsync();
         await steps.Nth(0).GetByRole(AriaRole.Checkbox).CheckAsync();
         await Expect(window.Main.Locator("h2.title")).ToContainTextAsync(" 1 of ");
-        await Expect(steps.Nth(0)).ToHaveClassAsync("step done");
+        await Expect(steps.Nth(0)).ToHaveClassAsync("step done folded");
         await steps.Nth(1).GetByRole(AriaRole.Checkbox).CheckAsync();
         await Expect(window.Main.Locator("h2.title")).ToContainTextAsync(" 2 of ");
         await steps.Nth(1).GetByRole(AriaRole.Checkbox).UncheckAsync();

@@ -25,12 +25,27 @@ internal static class MendBoats
 
     public static CataloguePart Twin(double areaMm2, double pricePerM) => new()
     {
-        Id = FormattableString.Invariant($"twin-{areaMm2 * 10:0}"), Use = CatalogueUse.Cable, AreaMm2 = areaMm2, CoreCount = 2, InsulationC = 90, OuterDiameterMm = 8, MassKgPerM = 0.03 * areaMm2, PriceMoneyPerM = pricePerM,
+        Id = FormattableString.Invariant($"twin-{areaMm2 * 10:0}"),
+        Use = CatalogueUse.Cable,
+        AreaMm2 = areaMm2,
+        CoreCount = 2,
+        InsulationC = 90,
+        OuterDiameterMm = 8,
+        MassKgPerM = 0.03 * areaMm2,
+        PriceMoneyPerM = pricePerM,
     };
 
     public static CataloguePart Fuse(double ratedA, double price, double breakingA = 5000) => new()
     {
-        Id = FormattableString.Invariant($"fuse-{ratedA * 10:0}-{breakingA:0}"), Use = CatalogueUse.Fuse, RatedA = ratedA, RatedV = 58, BreakingA = breakingA, Gates = "blade-type-c", ResistanceOhm = 0.1 / ratedA, MassKg = 0.02, PriceMoney = price,
+        Id = FormattableString.Invariant($"fuse-{ratedA * 10:0}-{breakingA:0}"),
+        Use = CatalogueUse.Fuse,
+        RatedA = ratedA,
+        RatedV = 58,
+        BreakingA = breakingA,
+        Gates = "blade-type-c",
+        ResistanceOhm = 0.1 / ratedA,
+        MassKg = 0.02,
+        PriceMoney = price,
     };
 
     public static MendResult Mend(BoatModel boat, params IEnumerable<CataloguePart> parts) => Mend(boat, MendAim.Cost, parts);
