@@ -11,14 +11,15 @@ internal static class BoatExtents
     private const double ThingsBeyondHullM = 1.5;
     private const double CutReachM = 0.25;
 
-    /// <summary>The hull, its deckhouses, and things and marks not too far off it; null where nothing has a place.</summary>
-    internal static Extent? Of(ViewKind kind, HullLines? hull, IReadOnlyList<ThingChange> things, double? cutXM = null, IEnumerable<BoatMark>? marks = null)
+    /// <summary>The hull, its deckhouses, things and marks not too far off it, and routes from end to end, up a mast too; null where nothing has a place.</summary>
+    internal static Extent? Of(ViewKind kind, HullLines? hull, IReadOnlyList<ThingChange> things, double? cutXM = null, IEnumerable<BoatMark>? marks = null, IEnumerable<DrawnRoute>? routes = null)
     {
         Extent? hullExtent = hull is null ? null : Around(HullPlaces(hull).Select(place => Project(kind, place)));
         Place[] places = [.. things.Where(change => IsAtCut(change.Shown, cutXM)).SelectMany(PlacesOf), .. (marks ?? []).Select(mark => mark.Place)];
         Extent? allowed = hullExtent?.Grown(ThingsBeyondHullM);
         IEnumerable<(double Across, double Up)> near = places.Select(place => Project(kind, place)).Where(point => allowed is null || IsIn(allowed, point));
-        Extent? extent = Around([.. hullExtent is null ? [] : Corners(hullExtent), .. near]);
+        IEnumerable<(double Across, double Up)> led = (routes ?? []).SelectMany(route => route.Line).Select(place => Project(kind, place));
+        Extent? extent = Around([.. hullExtent is null ? [] : Corners(hullExtent), .. near, .. led]);
         return extent?.Grown(AroundHullM);
     }
 

@@ -133,7 +133,7 @@ internal sealed class BoatSheet
         return bottom + GapPx;
     }
 
-    private Extent? ExtentOf(ViewKind kind, double? cutXM = null) => BoatExtents.Of(kind, _hull, _changes, cutXM, _options.Marks);
+    private Extent? ExtentOf(ViewKind kind, double? cutXM = null) => BoatExtents.Of(kind, _hull, _changes, cutXM, _options.Marks, cutXM is null ? _options.Routes : []);
 
     private double CellWidth(Extent extent) => (extent.WidthM * _pixelsPerM) + SectionGapPx;
 

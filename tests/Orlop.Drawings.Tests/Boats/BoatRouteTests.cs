@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using Orlop.Drawings.Boats;
 using Xunit;
@@ -24,6 +25,17 @@ public sealed class BoatRouteTests
         Assert.Equal(["route next", "route", "route next", "route"], lines.Select(line => (string)line.Attribute("class")!));
         Assert.Equal(["Way 2: low", "Way 1: high", "Way 2: low", "Way 1: high"], lines.Select(line => line.Parent!.Element(Svg + "title")!.Value));
         Assert.Equal(["2", "1", "2", "1"], lines.Select(line => line.Parent!.Element(Svg + "text")!.Value));
+    }
+
+    [Fact]
+    public void Route_UpAMast_IsInsideThePicture()
+    {
+        BoatDrawingOptions options = Options with { Routes = [new DrawnRoute("Way 1: up the mast", [new(1, 0.5, 1.5), new(2, 0, 9)])] };
+        XElement drawing = XElement.Parse(BoatDrawing.All(SampleBoats.Example, null, options));
+        double[] heights = [.. drawing.Descendants(Svg + "polyline").Where(line => (string?)line.Attribute("class") == "route")
+            .SelectMany(line => ((string)line.Attribute("points")!).Split(' ')).Select(point => double.Parse(point.Split(',')[1], CultureInfo.InvariantCulture))];
+        Assert.NotEmpty(heights);
+        Assert.All(heights, height => Assert.True(height > 0, $"{height} px from the top"));
     }
 
     [Fact]
