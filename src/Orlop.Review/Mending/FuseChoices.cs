@@ -15,8 +15,6 @@ internal static class FuseChoices
     private const double MostOverLeast = 2.5;
     private const int MostCount = 20;
 
-    private static readonly BoxSize FuseSize = new(0.09, 0.05, 0.05);
-
     /// <summary>The slot of a cable; null where no fuse can be put in before it.</summary>
     public static MendSlot? Slot(MendBench bench, Cable cable)
     {
@@ -57,22 +55,7 @@ internal static class FuseChoices
         }
 
         Part? feed = boat.Find<Part>(ElementIds.ThingOf(chain.Out[at].EnteredAt));
-        Protection fuse = new()
-        {
-            Id = id,
-            Name = $"{cable.Title}, fuse",
-            Means = ProtectionMeans.Fuse,
-            RatedA = part.RatedA!,
-            RatedV = part.RatedV,
-            BreakingA = part.BreakingA,
-            Gates = part.Gates,
-            ResistanceOhm = part.ResistanceOhm,
-            Place = feed?.Place,
-            Size = feed?.Place is null ? null : FuseSize,
-            Space = feed?.Space,
-            MassKg = feed?.Place is null ? null : part.MassKg,
-            Note = MendBench.NoteOf(part),
-        };
+        Protection fuse = NewFuse.Of(part, id, $"{cable.Title}, fuse", feed);
         ChainEdit put = ChainEditing.Insert(boat, chain, at - 1, fuse);
         return put.Refusal is not null ? boat : BoatEdits.Apply(boat, put.Edits.Select(Bolted)).Boat;
     }

@@ -73,21 +73,7 @@ internal static class SplitChoices
     {
         Part? feed = boat.Find<Part>(ElementIds.ThingOf(shared.PlusNode));
         int bundle = own.Cores.Count / sheathed;
-        Protection device = new()
-        {
-            Id = id,
-            Name = $"{load.Title}, own fuse",
-            Means = ProtectionMeans.Fuse,
-            RatedA = fuse.RatedA!,
-            RatedV = fuse.RatedV,
-            BreakingA = fuse.BreakingA,
-            Gates = fuse.Gates,
-            ResistanceOhm = fuse.ResistanceOhm,
-            Place = feed?.Place,
-            Space = feed?.Space,
-            MassKg = feed?.Place is null ? null : fuse.MassKg,
-            Note = MendBench.NoteOf(fuse),
-        };
+        Protection device = NewFuse.Of(fuse, id, $"{load.Title}, own fuse", feed);
         Link strap = new() { Id = $"{id}-link", From = Terminal.Parse(shared.PlusNode), To = device.At(TerminalNames.In), LengthM = new Quantity(0.05, Knowledge.Estimated), ResistanceOhm = new Quantity(0.00005, Knowledge.Estimated) };
         BoatModel led = MendBench.Change<Cable>(boat, own.Id, was => was with
         {

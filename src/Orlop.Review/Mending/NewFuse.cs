@@ -1,0 +1,29 @@
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+
+namespace Orlop.Review.Mending;
+
+/// <summary>A fuse that mending puts in, beside the thing that feeds it.</summary>
+internal static class NewFuse
+{
+    // A fuse in its holder, so that its terminals are where the thing beside it is.
+    private static readonly BoxSize Size = new(0.09, 0.05, 0.05);
+
+    /// <summary>The fuse of a catalogue part; without a place where what feeds it has none, and then without mass, for it stands nowhere.</summary>
+    public static Protection Of(CataloguePart part, string id, string name, Part? feed) => new()
+    {
+        Id = id,
+        Name = name,
+        Means = ProtectionMeans.Fuse,
+        RatedA = part.RatedA!,
+        RatedV = part.RatedV,
+        BreakingA = part.BreakingA,
+        Gates = part.Gates,
+        ResistanceOhm = part.ResistanceOhm,
+        Place = feed?.Place,
+        Size = feed?.Place is null ? null : Size,
+        Space = feed?.Space,
+        MassKg = feed?.Place is null ? null : part.MassKg,
+        Note = MendBench.NoteOf(part),
+    };
+}
