@@ -16,6 +16,7 @@ public sealed class BoatSession : IDisposable
 
     private readonly Lock _gate = new();
     private readonly Lock _polling = new();
+    private readonly TaskScheduler _background;
     private readonly ITimer _poll;
     private CancellationTokenSource _reviewing = new();
     private bool _isDisposed;
@@ -23,10 +24,12 @@ public sealed class BoatSession : IDisposable
     private string? _draftId;
     private BoatSnapshot _now;
 
-    public BoatSession(BoatStore store, ReviewEngine engine, TimeProvider? time = null)
+    /// <summary>Opens a session on a boat; what is long is done by <paramref name="background"/>, else by the thread pool.</summary>
+    public BoatSession(BoatStore store, ReviewEngine engine, TimeProvider? time = null, TaskScheduler? background = null)
     {
         Store = store;
         Engine = engine;
+        _background = background ?? TaskScheduler.Default;
         Time = time ?? TimeProvider.System;
         _now = new BoatSnapshot { Head = store.Head, Shown = store.Head.Boat };
         store.Changed += OnHeadChanged;
@@ -48,6 +51,10 @@ public sealed class BoatSession : IDisposable
 
     /// <summary>The boat at this moment.</summary>
     public BoatSnapshot Now => Volatile.Read(ref _now);
+
+    /// <summary>Does what is long off the render path.</summary>
+    public Task<T> InBackground<T>(Func<T> work, CancellationToken token = default) =>
+        Task.Factory.StartNew(work, token, TaskCreationOptions.DenyChildAttach | TaskCreationOptions.HideScheduler, _background);
 
     /// <summary>Opens a draft, so that edits go into it; null closes it.</summary>
     public void OpenDraft(string? alterationId)
@@ -201,7 +208,7 @@ public sealed class BoatSession : IDisposable
         }
 
         Changed?.Invoke();
-        _ = Task.Run(() => ReviewInBackground(next, token), CancellationToken.None);
+        _ = Task.Factory.StartNew(() => ReviewInBackground(next, token), CancellationToken.None, TaskCreationOptions.DenyChildAttach | TaskCreationOptions.HideScheduler, _background);
     }
 
     private void ReviewInBackground(BoatSnapshot moment, CancellationToken token)

@@ -16,14 +16,14 @@ public sealed class LatestWork<T>
     public string? Failure { get; private set; }
 
     /// <summary>Begins; when it is done and still the newest, <paramref name="show"/> draws it.</summary>
-    public async Task Begin(Func<T?> work, Action show)
+    public async Task Begin(BoatSession session, Func<T?> work, Action show)
     {
         int turn = ++_turn;
         T? result = null;
         string? failure = null;
         try
         {
-            result = await Task.Run(work);
+            result = await session.InBackground(work);
         }
         catch (Exception fault) when (fault is ArgumentException or InvalidOperationException or ArithmeticException or KeyNotFoundException)
         {

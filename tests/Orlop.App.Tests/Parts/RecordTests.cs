@@ -271,13 +271,14 @@ public sealed class RecordTests : IDisposable
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!, fewer = draft with { Edits = [draft.Edits[0]] };
         IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
-        panel.WaitForState(() => panel.Markup.Contains("new troubles", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         Assert.False(Accept().HasAttribute("disabled"));
 
+        _demo.Background.Hold();
         panel.Render(parameters => parameters.Add(one => one.Alteration, fewer));
         Assert.True(Accept().HasAttribute("disabled"));
         Assert.Equal("true", panel.Find(".of-review.old").GetAttribute("aria-busy"));
 
+        _demo.Background.LetGo();
         panel.WaitForState(() => !Accept().HasAttribute("disabled"), TimeSpan.FromSeconds(60));
         Assert.Empty(panel.FindAll(".of-review.old"));
 
@@ -305,7 +306,6 @@ public sealed class RecordTests : IDisposable
         panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(60));
         panel.WaitForState(() => !panel.Markup.Contains("being worked out", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         int before = Session.Now.AsBuilt.All<Reading>().Count();
-        // Found and changed in one turn of the page, which may be drawn again while the review goes on.
         panel.InvokeAsync(() => panel.FindAll(".meter input").First(box => string.IsNullOrEmpty(box.GetAttribute("value"))).Change("wet"));
         panel.WaitForAssertion(() => Assert.Contains("wet", panel.Find(".reading .refusal").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(10));
         Assert.Equal(before, Session.Now.AsBuilt.All<Reading>().Count());

@@ -8,7 +8,7 @@ namespace Orlop.App.Tests.Sessions;
 
 public sealed class BoatSessionTests : IDisposable
 {
-    private readonly OpenedBoat _opened = new(OpenedBoat.Small);
+    private readonly OpenedBoat _opened = new(OpenedBoat.Small, TaskScheduler.Default);
 
     private BoatSession Session => _opened.Session;
 

@@ -11,16 +11,21 @@ using Orlop.Store;
 
 namespace Orlop.App.Tests.Sessions;
 
-/// <summary>A small boat in a file of its own, opened.</summary>
+/// <summary>A boat in a file of its own, opened; what is long is done in place unless told otherwise, so that a page is drawn when the hand's act is over.</summary>
 internal sealed class OpenedBoat : IDisposable
 {
+    // One for all, so that a boat that several tests open is reviewed once.
+    private static readonly ReviewEngine Engine = new([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline(), new WaysDiscipline()]);
     private readonly TemporaryFolder _folder = new();
 
-    public OpenedBoat(BoatModel boat)
+    public OpenedBoat(BoatModel boat, TaskScheduler? background = null)
     {
         Store = BoatStore.Create(_folder.At("boat.orlop"), boat);
-        Session = new BoatSession(Store, new ReviewEngine([new ElectricsDiscipline(), new ReadingsDiscipline(), new StabilityDiscipline(), new EnergyDiscipline(), new WaysDiscipline()]));
+        Session = new BoatSession(Store, Engine, background: background ?? Background);
     }
+
+    /// <summary>What does what is long, unless the test brought its own.</summary>
+    public HandedScheduler Background { get; } = new();
 
     public BoatStore Store { get; }
 
