@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json.Serialization;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
@@ -17,6 +18,7 @@ public sealed record BoatModel
     public ValueList<Thing> Things { get; init; } = [];
 
     private Dictionary<string, Thing>? _byId;
+    private ConcurrentDictionary<Type, object>? _byKind;
 
     private Dictionary<string, Thing> ById
     {
@@ -46,7 +48,7 @@ public sealed record BoatModel
 
     /// <summary>All things of one kind, in the owner's order.</summary>
     public IEnumerable<T> All<T>()
-        where T : Thing => Things.OfType<T>();
+        where T : Thing => (T[])(_byKind ??= new()).GetOrAdd(typeof(T), _ => Things.OfType<T>().ToArray());
 
     /// <summary>The particulars, or null in a boat that has none yet.</summary>
     [JsonIgnore]

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Orlop.Review.Findings;
 
@@ -21,7 +22,11 @@ internal sealed class CheckSet<TView>
     public IEnumerable<Finding> Run(TView view, CancellationToken token)
     {
         Finding[][] findings = new Finding[_checks.Length][];
-        Parallel.For(0, findings.Length, new ParallelOptions { CancellationToken = token }, check => findings[check] = [.. _checks[check].Run(view)]);
+        // One at a time, since one check may take as long as ten others.
+        Parallel.ForEach(
+            Partitioner.Create(Enumerable.Range(0, findings.Length), EnumerablePartitionerOptions.NoBuffering),
+            new ParallelOptions { CancellationToken = token },
+            check => findings[check] = [.. _checks[check].Run(view)]);
         return findings.SelectMany(found => found);
     }
 }

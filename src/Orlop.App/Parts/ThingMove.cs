@@ -18,11 +18,13 @@ public sealed record ThingMove(string ThingId, string View, double AcrossM, doub
         Part { Place: { } place } part => part with { Place = Moved(place) },
         Gear { Place: { } place } gear => gear with { Place = Moved(place) },
         Compass { Place: { } place } compass => compass with { Place = Moved(place) },
+        Deadweight { Place: { } place } weight => weight with { Place = Moved(place) },
+        Tank tank => tank with { From = Moved(tank.From), To = Moved(tank.To) },
         _ => null,
     };
 
     /// <summary>Where the thing is held; null for a thing without a place.</summary>
-    public Place? Held(Thing thing) => Moved(thing) switch { Part part => part.Place, Gear gear => gear.Place, Compass compass => compass.Place, _ => null };
+    public Place? Held(Thing thing) => Moved(thing) switch { Part part => part.Place, Gear gear => gear.Place, Compass compass => compass.Place, Deadweight weight => weight.Place, _ => null };
 
     private Place Moved(Place place) => View switch
     {

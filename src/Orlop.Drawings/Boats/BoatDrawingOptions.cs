@@ -10,7 +10,7 @@ public sealed record BoatDrawingOptions
     /// <summary>Id of the drawing's outermost element, unique on its page.</summary>
     public string Id { get; init; } = "boat-drawing";
 
-    /// <summary>Gear is drawn.</summary>
+    /// <summary>Gear, tanks and what is carried are drawn.</summary>
     public bool ShowsGear { get; init; } = true;
 
     /// <summary>Electrical parts are drawn.</summary>

@@ -47,6 +47,8 @@ internal static class BoatExtents
             Part part => part.Place,
             Gear gear => gear.Place,
             Compass compass => compass.Place,
+            Deadweight weight => weight.Place,
+            Tank tank => new Place((tank.From.XM + tank.To.XM) / 2, (tank.From.YM + tank.To.YM) / 2, (tank.From.ZM + tank.To.ZM) / 2),
             _ => null,
         };
         return place is not null && double.IsFinite(place.XM) && double.IsFinite(place.YM) && double.IsFinite(place.ZM) ? place : null;
@@ -57,6 +59,7 @@ internal static class BoatExtents
     {
         Part part => part.Size,
         Gear gear => gear.Size,
+        Tank tank => new BoxSize(tank.To.XM - tank.From.XM, tank.To.YM - tank.From.YM, tank.To.ZM - tank.From.ZM),
         _ => null,
     };
 

@@ -227,7 +227,7 @@ internal sealed class BoatSheet
         }
 
         _svg.End();
-        painter.Things(_changes.Where(change => change.Shown is Gear or Part or Compass).OrderBy(change => change.Kind == ChangeKind.Kept ? 0 : 1).ThenByDescending(change => Area(change.Shown)));
+        painter.Things(_changes.Where(change => change.Shown is Gear or Part or Compass or Tank or Deadweight).OrderBy(change => change.Kind == ChangeKind.Kept ? 0 : 1).ThenByDescending(change => Area(change.Shown)));
         ThingLabels labels = new(_svg, view, _options, Water);
         (double bottom, IReadOnlyList<string> named) = labels.Draw(painter.Drawn, painter.DrawnSpaces, painter.Obstacles);
         _drawnIds.UnionWith(painter.Drawn.Concat(painter.DrawnSpaces).Select(thing => thing.Change.Id));
@@ -291,7 +291,7 @@ internal sealed class BoatSheet
 
     private bool IsShown(ThingChange change) => (!_options.ShowsOnlyChanges || change.Kind != ChangeKind.Kept) && change.Shown switch
     {
-        Gear => _options.ShowsGear,
+        Gear or Tank or Deadweight => _options.ShowsGear,
         Part or Compass => _options.ShowsParts,
         Way or Cable => _options.ShowsRuns,
         Space => _options.ShowsSpaces,

@@ -39,7 +39,7 @@ internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptio
         [
             .. things.Where(IsChosen).Select(thing => Wish(thing, isNeeded: true)),
             .. others.Where(thing => thing.Change.Kind != ChangeKind.Kept).Select(thing => Wish(thing, isNeeded: view.Frame.Width >= RoomyWidthPx)),
-            .. others.Where(thing => thing.Change is { Kind: ChangeKind.Kept, Shown: Gear }).Select(thing => Wish(thing, isNeeded: false)),
+            .. others.Where(thing => thing.Change is { Kind: ChangeKind.Kept, Shown: Gear or Tank or Deadweight }).Select(thing => Wish(thing, isNeeded: false)),
             .. Shared([.. others.Where(thing => thing.Change is { Kind: ChangeKind.Kept, Shown: Part })]),
             .. spaces.Select(space => InCorner(space, obstacles)).OfType<LabelWish>(),
             .. Waterline(),

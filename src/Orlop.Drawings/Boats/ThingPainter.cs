@@ -16,7 +16,7 @@ internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOpti
     private readonly List<DrawnThing> _spaces = [];
     private readonly List<Box> _left = [];
 
-    /// <summary>Gear and parts drawn.</summary>
+    /// <summary>Gear, tanks, what is carried, and parts drawn.</summary>
     internal IReadOnlyList<DrawnThing> Drawn => _things;
 
     /// <summary>Spaces drawn.</summary>
@@ -85,7 +85,7 @@ internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOpti
 
             Box box = view.BoxOf(place, BoatExtents.SizeOf(change.Shown));
             Place? from = change.Kind == ChangeKind.Altered && BoatExtents.PlaceOf(change.Was) is { } stood && stood != place ? stood : null;
-            string style = $"kept {(change.Shown is Gear ? "gear" : "part")} {change.Style}".TrimEnd();
+            string style = $"kept {(change.Shown is Gear or Tank or Deadweight ? "gear" : "part")} {change.Style}".TrimEnd();
             svg.StartThing(change.Id, NameOf(change), options.IsInteractive);
             if (from is not null)
             {

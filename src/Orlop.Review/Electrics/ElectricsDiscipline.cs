@@ -17,6 +17,10 @@ public sealed class ElectricsDiscipline : IDiscipline
 
     public bool Reads(Thing thing) => thing is Part or Cable or Link or Space or Way or Condition or PracticeChoice or Gear { HeatW: not null };
 
-    public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token) =>
-        _checks.Run(new ElectricsView(boat, practice, memo, token), token);
+    public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
+    {
+        ElectricsView view = new(boat, practice, memo, token);
+        view.SolveAhead(token);
+        return _checks.Run(view, token);
+    }
 }

@@ -69,6 +69,22 @@ public sealed class ElectricsView
     /// <summary>The network of a condition with its batteries charged as given.</summary>
     public SolvedNetwork Solve(Condition condition, ChargeCase charge) => Solve(new NetworkCase(condition.Id, charge));
 
+    /// <summary>
+    /// Works out what most checks ask for, a condition beside the other, so that checks that run beside each other seldom work out or wait for
+    /// the same.
+    /// </summary>
+    internal void SolveAhead(CancellationToken token) => Parallel.ForEach(
+        Partitioner.Create(Conditions, EnumerablePartitionerOptions.NoBuffering),
+        new ParallelOptions { CancellationToken = token },
+        condition =>
+        {
+            _ = FarEndsIn(condition);
+            foreach (Cable cable in Boat.All<Cable>())
+            {
+                _ = AmpacityOf(cable, condition);
+            }
+        });
+
     /// <summary>What carries power to what in a condition.</summary>
     public SupplyPaths PathsIn(Condition condition) => Cached(_paths, condition.Id, () => _memo.Get(
         _things.ShapeIn(Wiring, condition.Id), () => SupplyPaths.Of([.. Boat.All<Part>()], Wiring, condition.Id)));

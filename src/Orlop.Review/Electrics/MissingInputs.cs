@@ -13,7 +13,7 @@ public static class MissingInputs
     public static ImmutableArray<FindingInput> OfCurrent(ElectricsView view, Condition condition, params IEnumerable<string> elementIds)
     {
         string[] ids = [.. elementIds];
-        return [.. Charges.SelectMany(charge => ids.SelectMany(id => OfCurrent(view, view.Solve(condition, charge), condition, id))).Distinct()];
+        return Together(Charges.SelectMany(charge => ids.Select(id => OfCurrent(view, view.Solve(condition, charge), condition, id))));
     }
 
     /// <summary>
@@ -22,6 +22,11 @@ public static class MissingInputs
     /// </summary>
     public static ImmutableArray<FindingInput> OfCurrent(ElectricsView view, SolvedNetwork solved, Condition condition, string elementId)
     {
+        if (solved.Built.Gaps.Count == 0)
+        {
+            return [];
+        }
+
         SupplyPaths paths = view.PathsIn(condition);
         IReadOnlySet<string> takers = paths.TakersBehind(elementId);
         return GapsWhere(solved, id => takers.Contains(id) || paths.LoopOf(elementId).Contains(id) || SharesIn(view, solved, paths, takers, elementId, id));
@@ -44,11 +49,16 @@ public static class MissingInputs
 
     /// <summary>What is missing for the voltage at a taker at normal and at lowest charge.</summary>
     public static ImmutableArray<FindingInput> OfVoltage(ElectricsView view, Condition condition, string takerId) =>
-        [.. Charges.SelectMany(charge => OfVoltage(view, view.Solve(condition, charge), condition, takerId)).Distinct()];
+        Together(Charges.Select(charge => OfVoltage(view, view.Solve(condition, charge), condition, takerId)));
 
     /// <summary>What is missing for the voltage at a taker: anything on the way, and the draw of anything that shares that way.</summary>
     public static ImmutableArray<FindingInput> OfVoltage(ElectricsView view, SolvedNetwork solved, Condition condition, string takerId)
     {
+        if (solved.Built.Gaps.Count == 0)
+        {
+            return [];
+        }
+
         SupplyPaths paths = view.PathsIn(condition);
         IReadOnlySet<string> way = paths.ElementsTo(takerId);
         return GapsWhere(solved, id => id == takerId || way.Contains(id) || paths.ElementsTo(id).Overlaps(way));
@@ -62,11 +72,39 @@ public static class MissingInputs
     /// <summary>What is missing for a fault: anything that it flows through, anything in a loop with that, and the batteries that feed it.</summary>
     internal static ImmutableArray<FindingInput> OfWay(ElectricsView view, SolvedNetwork solved, Condition condition, FarEnd end)
     {
+        if (solved.Built.Gaps.Count == 0)
+        {
+            return [];
+        }
+
         SupplyPaths paths = view.PathsIn(condition);
         HashSet<string> counted = [.. end.WayIds, .. end.WayIds.SelectMany(paths.LoopOf), .. solved.NetworkOf(end.Edge.Id)?.Batteries.Select(battery => battery.Id) ?? []];
         return GapsWhere(solved, counted.Contains);
     }
 
-    private static ImmutableArray<FindingInput> GapsWhere(SolvedNetwork solved, Func<string, bool> counts) =>
-        [.. solved.Built.Gaps.Where(gap => counts(gap.Key)).OrderBy(gap => gap.Key, StringComparer.Ordinal).SelectMany(gap => gap.Value).Distinct()];
+    private static ImmutableArray<FindingInput> GapsWhere(SolvedNetwork solved, Func<string, bool> counts)
+    {
+        List<KeyValuePair<string, ImmutableArray<FindingInput>>>? found = null;
+        foreach (KeyValuePair<string, ImmutableArray<FindingInput>> gap in solved.Built.Gaps)
+        {
+            if (counts(gap.Key))
+            {
+                (found ??= []).Add(gap);
+            }
+        }
+
+        return found is null ? [] : [.. found.OrderBy(gap => gap.Key, StringComparer.Ordinal).SelectMany(gap => gap.Value).Distinct()];
+    }
+
+    // Most often nothing is missing.
+    private static ImmutableArray<FindingInput> Together(IEnumerable<ImmutableArray<FindingInput>> each)
+    {
+        ImmutableArray<FindingInput> together = [];
+        foreach (ImmutableArray<FindingInput> missing in each)
+        {
+            together = together.IsEmpty ? missing : [.. together, .. missing.Where(input => !together.Contains(input))];
+        }
+
+        return together;
+    }
 }
