@@ -43,6 +43,9 @@ public sealed record WorkPack
     /// <summary>Every core end of the alteration's cables, as it is made off.</summary>
     public required ImmutableArray<CableEnd> Ends { get; init; }
 
+    /// <summary>What lies on the studs that the alteration touches, from the face outward.</summary>
+    public required ImmutableArray<EndStack> Stacks { get; init; }
+
     public required ImmutableArray<WorkLabel> Labels { get; init; }
 
     /// <summary>What to measure at commissioning.</summary>

@@ -49,6 +49,7 @@ public static class WorkPacks
             Ways = CableWay.Of(scope),
             Steps = [.. WithOwnKeys(steps).Select(step => step with { Tick = alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key) })],
             Ends = ends,
+            Stacks = EndStacks.Of(scope, ends, token),
             Labels = labels,
             Readings = readings,
             Weights = weights,

@@ -75,10 +75,17 @@ public sealed record Core
 public enum TerminationMeans { Ring, Fork, Ferrule, Butt, Blade, Screw, Contact }
 
 /// <summary>The end of a core: what is crimped on, the stud it goes on, the resistance of crimp and stud face together.</summary>
+/// <param name="Means">What is crimped on.</param>
+/// <param name="StudMm">Thread that its hole is made for, 8 for M8.</param>
+/// <param name="ResistanceOhm">Of crimp and stud face together.</param>
+/// <param name="LugMm2">Conductor that its barrel is made for.</param>
+/// <param name="FromFaceCount">Its place on a stud with others: 1 lies on the face.</param>
 public sealed record Termination(
     TerminationMeans Means,
     [property: Allowed(2, 16)] double? StudMm = null,
-    [property: Allowed(0, 1)] Quantity? ResistanceOhm = null);
+    [property: Allowed(0, 1)] Quantity? ResistanceOhm = null,
+    [property: Description("Conductor that its barrel is made for, as stamped on it."), Allowed(0.2, 500)] double? LugMm2 = null,
+    [property: Description("Its place on a stud that carries others too: 1 lies on the face."), Allowed(1, 20)] int? FromFaceCount = null);
 
 /// <summary>A stretch of a cable's run: along a way, or loose in a space.</summary>
 public sealed record RunLeg

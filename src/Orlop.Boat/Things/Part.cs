@@ -35,6 +35,13 @@ public abstract record Part : Thing
     [Description("Greatest temperature of the air around it that it may stand in; it carries nothing beyond."), Allowed(-40, 250)]
     public Quantity? MostAmbientC { get; init; }
 
+    [JsonPropertyOrder(97)]
+    [Description("The studs of its terminals, where rings are bolted on.")]
+    public ValueList<Stud> Studs { get; init; } = [];
+
+    /// <summary>The stud of one of its terminals; null where nobody has told it.</summary>
+    public Stud? StudOf(string terminal) => Studs.FirstOrDefault(stud => stud.Terminal == terminal);
+
     /// <summary>Names of its terminals.</summary>
     [JsonIgnore]
     public abstract IReadOnlyList<string> TerminalNames { get; }

@@ -7,7 +7,10 @@ namespace Orlop.Boat.Things;
 /// <summary>What a battery is made of.</summary>
 public enum BatteryChemistry { LithiumIronPhosphate, FloodedLeadAcid, AbsorbedGlassMat, Gel }
 
-/// <summary>A battery or bank, as one source with two posts.</summary>
+/// <summary>
+/// A battery, or a bank told as one source with two posts. Batteries in series and side by side are things of their own, joined by links and cables as they are wired; a bank whose strings
+/// nobody has drawn says how many it holds.
+/// </summary>
 [Kind("battery")]
 public sealed record BatteryBank : Part
 {
@@ -52,6 +55,15 @@ public sealed record BatteryBank : Part
 
     [Description("Its own guard stops the charge outside those temperatures.")]
     public bool? StopsCharge { get; init; }
+
+    [Description("How many batteries or cells stand one on another in each string of it; its voltages are those of the whole."), Allowed(1, 1000)]
+    public int? SeriesCount { get; init; }
+
+    [Description("How many such strings stand side by side in it; its capacity and currents are those of the whole. What each string carries is reckoned where each battery is a thing of its own, with its leads."), Allowed(1, 100)]
+    public int? ParallelCount { get; init; }
+
+    [Description("Day it went into use, from new.")]
+    public DateOnly? InUseSince { get; init; }
 
     [Description("Its minus post is bonded to the hull, the engine block or an earth plate. A bonded minus needs no fuse of its own; one that is not needs protection in both poles.")]
     public bool? IsMinusBonded { get; init; }

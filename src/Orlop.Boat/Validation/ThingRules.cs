@@ -11,6 +11,11 @@ internal static class ThingRules
     /// <summary>Checks a thing of which every value could be made.</summary>
     public static void Check(Thing thing, Spot spot, ProblemList problems)
     {
+        if (thing is Part part)
+        {
+            CheckStuds(part, spot.At("studs"), problems);
+        }
+
         switch (thing)
         {
             case ElectricLoad { RunningW: not null, RunningA: not null }:
@@ -38,6 +43,23 @@ internal static class ThingRules
             case Reading reading:
                 CheckReading(reading, spot, problems);
                 break;
+        }
+    }
+
+    private static void CheckStuds(Part part, Spot spot, ProblemList problems)
+    {
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        for (int i = 0; i < part.Studs.Count; i++)
+        {
+            string terminal = part.Studs[i].Terminal;
+            if (!part.TerminalNames.Contains(terminal))
+            {
+                problems.Add(spot.At(i).At("terminal"), $"'{terminal}'", string.Join(", ", part.TerminalNames), "The part has no such terminal.");
+            }
+            else if (!seen.Add(terminal))
+            {
+                problems.Add(spot.At(i).At("terminal"), $"'{terminal}' again", "each terminal once", "Two studs are of one terminal.");
+            }
         }
     }
 

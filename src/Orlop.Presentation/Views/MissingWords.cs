@@ -38,6 +38,8 @@ internal static class MissingWords
     /// <param name="path">The field as the finding names it.</param>
     public static string LabelOf(Thing thing, FieldSchema field, string path) =>
         path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}"
+        : path.Split('/') is ["cores", var core, ("fromEnd" or "toEnd") and var end, var value] && field.Record?.Field(end)?.Record?.Field(value) is { } ofEnd
+            ? $"{FieldWords.Label(ofEnd)} ({core}, {(end == "fromEnd" ? "first" : "other")} end)"
         : CurveGap.ChargeFraction(path) is { } charge && thing is BatteryBank { OpenCircuit.Count: > 0 } battery ? $"{FieldWords.Label(field)} ({OutsideCurve(battery, charge)})"
         : FieldWords.Label(field);
 

@@ -7,6 +7,11 @@ public static class Cautions
     public const string BatteryPost =
         "A battery can burn and blind: rings off, insulated tools, eye protection, cover the other post. Its posts stay live whatever is switched off.";
 
+    /// <summary>Where batteries are joined with one another.</summary>
+    public const string Strings =
+        "Batteries joined with one another: a spanner across two posts, or a string joined at another voltage, is a short circuit of thousands of amperes. Insulated tools, posts covered, "
+        + "one lead at a time; join only what was measured to be of one voltage and one polarity.";
+
     /// <summary>On the AC side.</summary>
     public const string MainsVoltage =
         "Shore and inverter voltage can kill. A licensed electrician works on and checks this side; local codes come first.";

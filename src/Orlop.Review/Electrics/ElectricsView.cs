@@ -7,6 +7,7 @@ using Orlop.Electrics.Heat;
 using Orlop.Electrics.Isolation;
 using Orlop.Electrics.Networks;
 using Orlop.Electrics.Protection;
+using Orlop.Electrics.Strings;
 using Orlop.Review.Heat;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
@@ -33,6 +34,9 @@ public sealed class ElectricsView
     private readonly ConcurrentDictionary<(string Way, string Condition), BundleWarmth> _bundles = [];
     private readonly ConcurrentDictionary<string, FarEnds> _farEnds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, BoatStrings> _strings = new(StringComparer.Ordinal);
+    private BoatStrings? _allStrings;
+    private StudRings? _rings;
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
@@ -164,6 +168,21 @@ public sealed class ElectricsView
 
     /// <summary>The far ends of conductors in a condition.</summary>
     internal FarEnds FarEndsIn(Condition condition) => Cached(_farEnds, condition.Id, () => FarEnds.Of(this, condition));
+
+    /// <summary>The strings of the batteries in a condition.</summary>
+    internal BoatStrings StringsIn(Condition condition) => Cached(_strings, condition.Id, () => BoatStrings.Of(Boat, Wiring, condition.Id));
+
+    /// <summary>The strings of the batteries in any condition, each group once.</summary>
+    internal BoatStrings AllStrings => _allStrings ??= BoatStrings.InAny(this);
+
+    /// <summary>What is bolted to each terminal.</summary>
+    public StudRings Rings => _rings ??= StudRings.Of(Boat);
+
+    /// <summary>How strings side by side share their current in a case; null where it has no answer.</summary>
+    internal ImmutableArray<StringShare>? SharesOf(StringGroup group, SolvedNetwork solved) =>
+        solved.GroupOf(group.Strings[0].Members[0].Id) is { Result.Point: { } point } own ? _memo.Get((own.Network, group.Strings[0].Members[0].Id), () => new Shares(StringSharing.Of(group, own.Network, point))).Of : null;
+
+    private sealed record Shares(ImmutableArray<StringShare>? Of);
 
     /// <summary>How each of these parts is made dead.</summary>
     internal IEnumerable<(Part Part, IsolationResult? Plan)> PlansToMakeDead(IReadOnlyList<Part> parts) => IsolationPlans.PlanEach(Boat, Wiring, parts, _memo);

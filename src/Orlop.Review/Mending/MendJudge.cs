@@ -43,8 +43,11 @@ internal sealed class MendJudge
         return finding.Verdict switch
         {
             Verdict.Fails => targets.Contains(key) || was != Verdict.Fails,
-            Verdict.Unknown => targets.Contains(key) || was != Verdict.Unknown,
+            Verdict.Unknown => targets.Contains(key) || (was != Verdict.Unknown && !IsOfMakingOff(finding.CheckId)),
             _ => false,
         };
     }
+
+    // What lies on a stud in which order is told when it is made.
+    private static bool IsOfMakingOff(string checkId) => checkId is "ring-fits-stud" or "stud-stack" or "lug-fits-cable";
 }

@@ -61,6 +61,18 @@ public static class LimitIds
     /// <summary>Rings on one stud.</summary>
     public const string RingsPerStudCount = "rings-per-stud-count";
 
+    /// <summary>What a string may give over its fair share of the current of strings side by side.</summary>
+    public const string StringOverShareFraction = "string-over-share-fraction";
+
+    /// <summary>Difference between the capacities of batteries in one bank, over the greater.</summary>
+    public const string StringCapacityFraction = "string-capacity-fraction";
+
+    /// <summary>Days between the first and the last battery of a bank going into use.</summary>
+    public const string StringAgeCount = "string-age-count";
+
+    /// <summary>Difference of voltage at which two strings may be joined.</summary>
+    public const string StringJoinV = "string-join-v";
+
     /// <summary>Residual current at which the device ahead of AC outlets must open.</summary>
     public const string ResidualA = "residual-a";
 
@@ -108,7 +120,7 @@ public static class LimitIds
     [
         CriticalDropFraction, GeneralDropFraction, LeastVoltageFraction, GreatestVoltageFraction, DeviceOverAmpacityBelow50VRatio,
         DeviceOverAmpacityFrom50VRatio, DeviceUsesDeratedAmpacityFlag, UnprotectedM, UnprotectedSheathedM, UnprotectedFromBatteryM, LoadOverDeviceFraction, TableAmbientC,
-        EngineSpaceC, GroupingFromV, SmallestConductorMm2, SmallestSheathedConductorMm2, RingsPerStudCount, ResidualA,
+        EngineSpaceC, GroupingFromV, SmallestConductorMm2, SmallestSheathedConductorMm2, RingsPerStudCount, StringOverShareFraction, StringCapacityFraction, StringAgeCount, StringJoinV, ResidualA,
         ConduitFillOneFraction, ConduitFillTwoFraction, ConduitFillMoreFraction, ConduitFillShortFraction, BendOverDiameterRatio, SupportSpacingM,
     ];
 

@@ -26,6 +26,9 @@ public sealed record CableEnd
 
     public double? StudMm { get; init; }
 
+    /// <summary>Conductor that its barrel is made for; null where nobody said: one of the conductor's own size is brought.</summary>
+    public double? LugMm2 { get; init; }
+
     /// <summary>Insulation to strip, in mm; null where the data does not reach.</summary>
     public double? StripMm { get; init; }
 

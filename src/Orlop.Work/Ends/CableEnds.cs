@@ -33,9 +33,10 @@ internal static class CableEnds
             AreaMm2 = cable.AreaMm2.Value,
             Means = end?.Means,
             StudMm = end?.StudMm,
+            LugMm2 = end?.LugMm2,
             StripMm = EndTables.StripMm(cable.AreaMm2.Value, end?.Means),
             Pull = EndTables.Pull(cable.AreaMm2.Value, end?.Means),
-            Torque = end?.Means is TerminationMeans.Ring or TerminationMeans.Fork ? EndTables.Torque(scope.Whole.Find<Part>(at.Part), end.StudMm) : null,
+            Torque = end?.Means is TerminationMeans.Ring or TerminationMeans.Fork ? EndTables.Torque(scope.Whole.Find<Part>(at.Part), at.Name, end.StudMm) : null,
             IsKept = change.Kind == ChangeKind.Ends && change.Edit.Was is Cable old && old.Cores.FirstOrDefault(other => other.Id == core.Id) is { } was && IsSame(endOf(was), (at, end)),
             BuiltOn = change.Edit.BuiltOn,
         };

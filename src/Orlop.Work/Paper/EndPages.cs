@@ -1,4 +1,6 @@
+using Orlop.Boat.Things;
 using Orlop.Presentation.Words;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Work.Ends;
 
@@ -31,8 +33,48 @@ internal static class EndPages
             html.Close();
         }
 
-        html.Close().Close();
+        html.Close();
+        Stacks(html, pack, text);
+        html.Close();
     }
+
+    private static void Stacks(HtmlText html, WorkPack pack, PackText text)
+    {
+        if (pack.Stacks.IsEmpty)
+        {
+            return;
+        }
+
+        html.Put("h3", "What lies on a stud, from the face outward");
+        html.Put("p", "Faces bright and flat; nothing under or between the rings (FAA AC 43.13-1B 11-174b). The greatest current lies on the face (common practice, no source). Two threads or more stand out of the nut.");
+        html.Open("table", ("class", "ends")).Open("thead").Open("tr").Put("th", "", ("class", "tick")).Put("th", "Stud", ("scope", "col")).Put("th", "From the face outward", ("scope", "col")).Put("th", "Torque", ("scope", "col")).Close().Close().Open("tbody");
+        foreach (EndStack stack in pack.Stacks)
+        {
+            html.Open("tr").Open("td", ("class", "tick"));
+            BringPages.Box(html, false);
+            html.Close().Open("td").Put("b", stack.Where).Put("div", stack.ThreadMm is { } mm ? FormattableString.Invariant($"M{mm:0.#}") : "thread not told", ("class", "small")).Close().Open("td").Open("ol");
+            foreach (string layer in stack.Layers)
+            {
+                html.Put("li", layer);
+            }
+
+            html.Close().Close().Open("td");
+            _ = stack.Torque is { } torque
+                ? html.Put("span", Range(torque, text), ("class", "num")).Put("div", torque.Connection, ("class", "small")).Put("div", torque.Source, ("class", "small"))
+                : html.Text("maker's");
+            html.Open("span", ("class", "room")).Text("used").Put("span", "", ("class", "blank")).Text(text.TorqueUnit).Close().Close().Close();
+        }
+
+        html.Close().Close();
+        if (pack.Stacks.Any(stack => pack.AsAltered.Find(stack.At.Part) is BatteryBank))
+        {
+            html.Put("p", Cautions.BatteryPost, ("class", "caution"));
+        }
+    }
+
+    private static string Range(TerminalTorque torque, PackText text) => torque.LeastNm < torque.MostNm
+        ? $"{text.Of(new Amount(torque.LeastNm, "Nm"))} to {text.Of(new Amount(torque.MostNm, "Nm"))}"
+        : text.Of(new Amount(torque.MostNm, "Nm"));
 
     private static void Row(HtmlText html, CableEnd end, string? markAs, PackText text)
     {
@@ -45,7 +87,7 @@ internal static class EndPages
         }
 
         html.Close()
-            .Put("td", PackText.Of(end.Means, end.StudMm), ("class", "means")).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : "barrel", ("class", "num"))
+            .Put("td", end.LugMm2 is { } lugMm2 ? $"{PackText.Of(end.Means, end.StudMm)}, for {text.Of(new Amount(lugMm2, "Mm2"))}" : PackText.Of(end.Means, end.StudMm), ("class", "means")).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : "barrel", ("class", "num"))
             .Open("td");
         _ = end.Pull is { } pull
             ? html.Put("span", text.Of(new Amount(Math.Ceiling(pull.ForceN), "N")), ("class", "num")).Put("div", pull.Gauge, ("class", "small"))
@@ -59,7 +101,7 @@ internal static class EndPages
     {
         if (end.Torque is { } torque)
         {
-            html.Put("span", $"{text.Of(new Amount(torque.LeastNm, "Nm"))} to {text.Of(new Amount(torque.MostNm, "Nm"))}", ("class", "num")).Put("div", $"{torque.Connection}; maker's figure first", ("class", "small"));
+            html.Put("span", Range(torque, text), ("class", "num")).Put("div", torque.IsMakers ? torque.Connection : $"{torque.Connection}; maker's figure first", ("class", "small"));
         }
 
         if (!end.IsTightened && end.Torque is null)

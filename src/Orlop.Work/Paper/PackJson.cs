@@ -38,6 +38,7 @@ public static class PackJson
             ["ways"] = List(pack.Ways, Of),
             ["steps"] = List(pack.Steps, step => Of(step, text, options.On)),
             ["ends"] = List(pack.Ends, Of),
+            ["stacks"] = List(pack.Stacks, Of),
             ["labels"] = List(pack.Labels, label => Of(label, text)),
             ["readings"] = List(pack.Readings, reading => Of(reading, text)),
             ["freeboards"] = List(pack.Weights.Freeboards(), mark => Of(mark, pack.Weights.Condition!.Id)),
@@ -113,11 +114,23 @@ public static class PackJson
         ["areaMm2"] = end.AreaMm2,
         ["means"] = end.Means is { } means ? Word(means) : null,
         ["studMm"] = end.StudMm,
+        ["lugMm2"] = end.LugMm2,
         ["stripMm"] = end.StripMm,
         ["pullN"] = end.Pull?.ForceN,
         ["leastNm"] = end.Torque?.LeastNm,
         ["mostNm"] = end.Torque?.MostNm,
         ["kept"] = end.IsKept,
+    };
+
+    private static JsonObject Of(EndStack stack) => new()
+    {
+        ["at"] = stack.At.ToString(),
+        ["where"] = stack.Where,
+        ["threadMm"] = stack.ThreadMm,
+        ["layers"] = Texts(stack.Layers),
+        ["leastNm"] = stack.Torque?.LeastNm,
+        ["mostNm"] = stack.Torque?.MostNm,
+        ["torqueSource"] = stack.Torque?.Source,
     };
 
     private static JsonObject Of(WorkLabel label, PackText text) => new() { ["key"] = label.Key, ["name"] = label.Name, ["from"] = label.From, ["to"] = label.To, ["facts"] = text.Of(label.Facts) };

@@ -2,9 +2,12 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Orlop.Electrics.Strings;
 using Orlop.Review;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
+using Orlop.Review.Practices;
 using Orlop.Review.Readings;
 using Orlop.Work.Scope;
 
@@ -35,7 +38,7 @@ internal sealed class CommissioningReadings
     public static ImmutableArray<PredictedReading> Of(PackScope scope, CancellationToken token)
     {
         CommissioningReadings readings = new(scope, token);
-        return [.. scope.AsAltered.All<Part>().SelectMany(readings.OfTaker).DistinctBy(reading => reading.Key)
+        return [.. scope.AsAltered.All<Part>().SelectMany(readings.OfTaker).Concat(readings.OfStrings()).DistinctBy(reading => reading.Key)
             .OrderBy(reading => scope.AsAltered.All<Condition>().Select(condition => condition.Id).ToList().IndexOf(reading.ConditionId))];
     }
 
@@ -46,6 +49,77 @@ internal sealed class CommissioningReadings
 
     /// <summary>Key of the voltage at a part that takes power, while it runs.</summary>
     public static string KeyAt(string conditionId, string takerId) => $"{conditionId}/at/{takerId}";
+
+    /// <summary>Key of the difference between two strings before they are joined.</summary>
+    public static bool IsBeforeJoining(PredictedReading reading) => reading.Key.Split('/') is [_, "join", ..];
+
+    // Each battery of a bank with something new, each string's difference to the first before they are joined, and each string's current.
+    private IEnumerable<PredictedReading> OfStrings() =>
+        from condition in _scope.AsAltered.All<Condition>().OrderBy(condition => (condition.EngineRuns ? 1 : 0) + (condition.OnShore ? 1 : 0)).Take(1)
+        from stringGroup in BoatStrings.Of(_scope.AsAltered, _scope.AlteredWiring, condition.Id).Groups
+        where stringGroup.Strings.Sum(each => each.Members.Length) > 1 && stringGroup.Strings.Any(each => each.Members.Any(IsNew))
+        from reading in OfGroup(condition, stringGroup)
+        select reading;
+
+    private IEnumerable<PredictedReading> OfGroup(Condition condition, StringGroup group)
+    {
+        BatteryBank First(BatteryString each) => _scope.AsAltered.Find<BatteryBank>(each.Members[0].Id)!;
+        foreach (BatteryBank battery in group.Strings.SelectMany(each => each.Members).Select(member => _scope.AsAltered.Find<BatteryBank>(member.Id)!))
+        {
+            yield return Voltage(condition, $"supply/{battery.Id}", Sentence.Of($"Voltage at {battery.Title}"), battery.At(TerminalNames.Plus).ToString(), battery.At(TerminalNames.Minus).ToString(), [battery.Id]);
+        }
+
+        foreach (BatteryString each in group.Strings.Length > 1 ? group.Strings : [])
+        {
+            BatteryBank own = First(each), first = First(group.Strings[0]);
+            if (own != first)
+            {
+                yield return Difference(condition, first, own);
+            }
+
+            if (_scope.AlteredWiring.At(own.At(TerminalNames.Plus).ToString()).Select(edge => edge.Owner).OfType<Cable>().FirstOrDefault() is { Cores.Count: > 0 } lead)
+            {
+                yield return StringCurrent(condition, own, ElementIds.Core(lead, lead.Cores.First(core => core.From.Part == own.Id || core.To.Part == own.Id)));
+            }
+        }
+    }
+
+    private bool IsNew(StringMember member) => _new.Contains(member.Id)
+        || new[] { TerminalNames.Plus, TerminalNames.Minus }.SelectMany(name => _scope.AlteredWiring.At(new Terminal(member.Id, name).ToString())).Any(edge => _new.Contains(edge.Owner.Id));
+
+    private PredictedReading Difference(Condition condition, BatteryBank first, BatteryBank own)
+    {
+        double? mostV = _scope.Practice?.Find(LimitIds.StringJoinV)?.Value;
+        Terminal plus = first.At(TerminalNames.Plus), minus = own.At(TerminalNames.Plus);
+        return new PredictedReading
+        {
+            Key = $"{condition.Id}/join/{first.Id}/{own.Id}",
+            ConditionId = condition.Id,
+            What = Sentence.Of($"Before they are joined: difference between {first.Title} and {own.Title}, minus leads on, plus lead of {own.Title} off"),
+            Plus = plus,
+            Minus = minus,
+            Where = $"red on {_scope.Words.Node(plus.ToString())}; black on {_scope.Words.Node(minus.ToString())}",
+            Expected = mostV is { } most ? new Band(new Amount(0, "V"), new Amount(-most, "V"), new Amount(most, "V")) : null,
+            WhyNot = mostV is null ? "no practice is chosen that says how far apart they may be joined" : null,
+            About = [first.Id, own.Id],
+        };
+    }
+
+    private PredictedReading StringCurrent(Condition condition, BatteryBank own, string element)
+    {
+        Prediction prediction = PredictionFor(condition).Current(element);
+        return new PredictedReading
+        {
+            Key = $"{condition.Id}/current/{element}",
+            ConditionId = condition.Id,
+            What = Sentence.Of($"Current of {own.Title}, its share"),
+            Through = element,
+            Where = $"clamp round {_scope.Words.Element(element)}, its arrow towards {_scope.Words.Node(Ends(_scope.AlteredWiring.Find(element)!, prediction.Band is { Nominal.Value: < 0 }).To)}",
+            Expected = prediction.Band?.Forward(),
+            WhyNot = prediction.WhyNot,
+            About = [own.Id, ElementIds.ThingOf(element)],
+        };
+    }
 
     private IEnumerable<PredictedReading> OfTaker(Part taker)
     {

@@ -177,6 +177,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
     private Sentence Tighten(CableEnd end) => (end.Torque, end.IsTightened) switch
     {
         _ when scope.IsNewBattery(end.At.Part) => Sentence.Of($"{PartWords.CoreName(end.CoreId)}: not on its post yet. Cap it and tie it back until it is switched on."),
+        ({ IsMakers: true } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.MostNm, "Nm")} ({torque.Connection}). Mark it."),
         ({ } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.LeastNm, "Nm")} to {new Amount(torque.MostNm, "Nm")} ({torque.Connection}); the maker's figure goes first. Mark it."),
         (null, true) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: maker's torque. Mark it."),
         _ => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: until it clicks or seats; pull to prove."),

@@ -19,6 +19,9 @@ internal static class CommissionSteps
     private static Caution ProofLoad { get; } = new(CautionKind.Lifting,
         "Load it within what winch, hook, rope and every part that holds them are marked or reckoned for; what nobody has reckoned is not loaded. First a proof load raised a hand's breadth, with nobody under it, held while all look at welds, bolts and lashings, and set down again; only then the readings (common practice, no source; local rules for lifting gear go first). Stand clear of the line and of where it would fly. She heels as it lifts.");
 
+    /// <summary>Strings are joined only when they are of one voltage. It stands where a battery's leads go on and where its readings are.</summary>
+    public static Caution JoinAlike { get; } = new(CautionKind.Battery, Orlop.Review.Electrics.Cautions.Strings);
+
     public static WorkStep Of(PackScope scope, string conditionId, ImmutableArray<PredictedReading> readings)
     {
         Condition condition = scope.AsAltered.Find<Condition>(conditionId)!;
@@ -39,7 +42,7 @@ internal static class CommissionSteps
                 Sentence.Of($"{RunLimit}"),
             ],
             WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts"),
-            Cautions = hung.IsEmpty ? [] : [ProofLoad],
+            Cautions = [.. readings.Any(CommissioningReadings.IsBeforeJoining) ? new[] { JoinAlike } : [], .. hung.IsEmpty ? [] : new[] { ProofLoad }],
             About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
             Readings = [.. readings.Select(reading => reading.Key)],
         };

@@ -20,7 +20,7 @@ internal static class FinishSteps
     [
         .. labels.IsEmpty ? [] : new[] { Label(labels) },
         .. ends.IsEmpty ? [] : Tests(scope, ends),
-        .. Energise(scope, isolation),
+        .. Energise(scope, isolation, readings),
         .. readings.GroupBy(reading => reading.ConditionId).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition])),
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
@@ -52,7 +52,7 @@ internal static class FinishSteps
         };
     }
 
-    private static IEnumerable<WorkStep> Energise(PackScope scope, WorkIsolation isolation)
+    private static IEnumerable<WorkStep> Energise(PackScope scope, WorkIsolation isolation, ImmutableArray<PredictedReading> readings)
     {
         ImmutableArray<Part> devices = [.. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>()
             .Where(part => scope.IsNewBattery(part.Id) || part is Protection or IsolatorSwitch { IsIsolator: true } or Changeover)
@@ -85,9 +85,14 @@ internal static class FinishSteps
                     BatteryBank => Sentence.Of($"Put the leads on the posts of {scope.Words.Located(device.Id)}: plus first, minus last."),
                     _ => Sentence.Of($"Switch on {scope.Words.Located(device.Id)}."),
                 },
-                Details = [Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity.")],
+                Details =
+                [
+                    Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity."),
+                    .. readings.Where(reading => CommissioningReadings.IsBeforeJoining(reading) && reading.About.Contains(device.Id))
+                        .Select(reading => Sentence.Of($"{reading.What.ToString()}: {(reading.Expected is { } band ? FormattableString.Invariant($"at most {band.Most.Value:0.##} V, else charge each by itself first") : "how far apart they may be is not told")}.")),
+                ],
                 WriteDown = new WriteDown("V", "At its supply side"),
-                Cautions = [.. Cautions.AtNodes(scope, isolation, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind is CautionKind.Mains or CautionKind.Battery)],
+                Cautions = [.. readings.Any(reading => CommissioningReadings.IsBeforeJoining(reading) && reading.About.Contains(device.Id)) ? new[] { CommissionSteps.JoinAlike } : [], .. Cautions.AtNodes(scope, isolation, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind is CautionKind.Mains or CautionKind.Battery)],
                 About = [device.Id],
             };
         }

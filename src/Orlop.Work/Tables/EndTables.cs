@@ -51,11 +51,18 @@ public static class EndTables
             : new PullForce(WorkTable.Number(row[1]) * PoundForceN, $"{row[0]} AWG", Pulls.Source);
     }
 
-    /// <summary>How tight a ring on a battery post or busbar is made; null where the table has no such connection.</summary>
-    public static TerminalTorque? Torque(Part? part, double? studMm) => (part, studMm) switch
+    /// <summary>
+    /// How tight a ring on a terminal is made: its maker's figure where the stud tells it, else the table's for a battery's stud or insert or a busbar; null where the table has no such connection.
+    /// </summary>
+    /// <param name="part">The part.</param>
+    /// <param name="terminal">Name of its terminal.</param>
+    /// <param name="studMm">Thread that the ring is made for; the stud's own goes first.</param>
+    public static TerminalTorque? Torque(Part? part, string terminal, double? studMm) => (part, part?.StudOf(terminal)) switch
     {
-        (BatteryBank, { } stud) => Row("battery stud", stud),
-        (Busbar, { } stud) => Row("copper bus joint", stud),
+        (_, { TorqueNm: { } makers, SizeMm: var sizeMm }) => new TerminalTorque(makers.Value, makers.Value, FormattableString.Invariant($"M{sizeMm:0.#}, its maker's figure"), makers.Method ?? "as typed", IsMakers: true),
+        (BatteryBank, { Means: StudMeans.Insert } stud) => Row("battery insert", stud.SizeMm),
+        (BatteryBank, var stud) when (stud?.SizeMm ?? studMm) is { } threadMm => Row("battery stud", threadMm),
+        (Busbar, var stud) when (stud?.SizeMm ?? studMm) is { } threadMm => Row("copper bus joint", threadMm),
         _ => null,
     };
 

@@ -110,7 +110,13 @@ internal sealed class RandomBoat
         return part.At(Pick(part.TerminalNames));
     }
 
-    private Thing Obeying(Thing thing) => thing switch
+    private Thing Obeying(Thing thing)
+    {
+        Thing obeying = ObeyingItsKind(thing);
+        return obeying is Part part ? part with { Studs = part.Studs.Zip(part.TerminalNames, (stud, terminal) => stud with { Terminal = terminal }).ToValueList() } : obeying;
+    }
+
+    private Thing ObeyingItsKind(Thing thing) => thing switch
     {
         ElectricLoad load => _random.Next(2) == 0 ? load with { RunningW = null } : load with { RunningA = null },
         BatteryBank bank => bank with { OpenCircuit = _random.Next(2) == 0 ? [] : [new ChargePoint(0, 10), new ChargePoint(_random.NextDouble() * 0.9 + 0.05, 12), new ChargePoint(1, 13)] },

@@ -17,13 +17,9 @@ public sealed class RingsPerStudCheck : ICheck<ElectricsView>
 
     public IEnumerable<Finding> Run(ElectricsView view)
     {
-        var ends = view.Boat.All<Cable>().SelectMany(cable => cable.Cores).SelectMany(core => new[] { (core.From, End: core.FromEnd), (From: core.To, End: core.ToEnd) })
-            .Concat(view.Boat.All<Link>().SelectMany(link => new[] { link.From, link.To }).Select(at => (From: at, End: (Termination?)new Termination(TerminationMeans.Ring))))
-            .Where(end => end.End is null or { Means: TerminationMeans.Ring or TerminationMeans.Fork } && view.Boat.Find(end.From.Part) is not Busbar)
-            .GroupBy(end => end.From);
-        foreach (IGrouping<Terminal, (Terminal, Termination?)> stud in ends)
+        foreach (IGrouping<Terminal, StudRing> stud in view.Rings.All.Where(stud => view.Boat.Find(stud.Key.Part) is not Busbar))
         {
-            int known = stud.Count(end => end.Item2 is not null);
+            int known = stud.Count(ring => ring.IsBolted);
             if (known > 0 || view.Practice?.Find(LimitIds.RingsPerStudCount) is not { } limit || stud.Count() > limit.Value)
             {
                 yield return Judge(view, stud.Key, known, stud.Count());
