@@ -54,6 +54,7 @@ public static class OrlopCommand
             FloatCommand.Make(streams),
             WeightsCommand.Make(streams),
             FaultsCommand.Make(streams),
+            StartCommand.Make(streams),
             EnergyCommand.Make(streams),
             HeatCommand.Make(streams),
             RouteCommand.Make(streams),

@@ -167,6 +167,9 @@ public sealed record Inverter : Part
     [Description("Input voltage at which it stops."), Allowed(0, 1000)]
     public Quantity? CutOffV { get; init; }
 
+    [Description("How long its input may be below that before it stops; left out, it is taken to stop at once."), Allowed(0, 600)]
+    public Quantity? CutOffDelayS { get; init; }
+
     [Description("What it bears for a short time: multiple of its rating, seconds.")]
     public ValueList<Overload> Overloads { get; init; } = [];
 

@@ -25,7 +25,7 @@ public static class AmbientCorrection
         var factor = isTooHot ? 0 : Math.Sqrt((insulationC - ambientC) / (insulationC - tableAmbientC));
         var expression = isTooHot
             ? FormattableString.Invariant($"{ambientC:0.#} °C around it: no cooler than the insulation's {insulationC:0.#} °C")
-            : FormattableString.Invariant($"√(({insulationC:0.###} − {ambientC:0.###}) ÷ ({insulationC:0.###} − {tableAmbientC:0.###}))");
+            : FormattableString.Invariant($"√(({insulationC:0.#########} − {ambientC:0.#########}) ÷ ({insulationC:0.#########} − {tableAmbientC:0.#########}))");
         return new AmbientCorrectionResult(factor, isTooHot, new WorkingStep("f_amb", expression, factor, "", Source));
     }
 }

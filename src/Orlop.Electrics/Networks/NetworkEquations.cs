@@ -196,7 +196,7 @@ internal sealed class NetworkEquations(PreparedNetwork network)
             CurrentA[k] = -allowedA;
 
             // A source at the very edge of its range counts as holding, or round-off would take an unloaded one out of the matrix.
-            var edgeA = Edge * _laws.SourceV[source] * _laws.SourceS[source];
+            var edgeA = Edge * Math.Abs(_laws.SourceV[source]) * _laws.SourceS[source];
             SlopeS[k] = Math.Abs(outA - allowedA) <= edgeA ? _laws.SourceS[source] : 0;
         }
     }

@@ -23,7 +23,7 @@ internal sealed class NewtonIteration(PreparedNetwork network)
     private const double RoundOff = 1e-15;
     private const double LeastPivotRatio = 1e-13;
 
-    private readonly double _sourceSumV = network.Laws.SourceV.Sum();
+    private readonly double _sourceSumV = network.Laws.SourceV.Sum(Math.Abs);
     private readonly double[] _values = new double[network.Pattern.SlotCount];
     private readonly double[] _step = new double[network.UnknownCount];
     private readonly double[] _trial = new double[network.UnknownCount];

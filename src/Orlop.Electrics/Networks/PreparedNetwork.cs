@@ -92,6 +92,9 @@ public sealed class PreparedNetwork
         return values.Faults.Count == 0 ? new PreparedNetwork(this, wiring) : null;
     }
 
+    /// <summary>The same elements between the same nodes with values that are not checked: an electromotive force of 0 or below behind a resistance is no battery, but a circuit all the same.</summary>
+    internal PreparedNetwork WithUnchecked(Network network) => new(this, Wiring.With(network) ?? throw new ArgumentException("More than values differs.", nameof(network)));
+
     /// <summary>Finds the operating point.</summary>
     [SuppressMessage("Design", "CA1068", Justification = "Cancelling is asked for more often than progress.")]
     public NetworkResult Solve(CancellationToken token = default, IProgress<double>? progress = null) =>

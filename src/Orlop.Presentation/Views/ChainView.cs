@@ -5,6 +5,7 @@ using Orlop.Boat.Topology;
 using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 
 namespace Orlop.Presentation.Views;
@@ -28,6 +29,12 @@ public sealed record ChainView
 
     /// <summary>What protects it, over current and time; null where no battery feeds it or nothing protects it.</summary>
     public ProtectionCurves? Protection { get; init; }
+
+    /// <summary>Its start in time, at the lowest charge; null for what has none, or is off in the condition.</summary>
+    public StartInTime? Start { get; init; }
+
+    /// <summary>Why its start cannot be told, in a sentence; null where it can, or it has none.</summary>
+    public string? WhyNoStart { get; init; }
 
     /// <summary>Why some or all of the voltages are not there, in a sentence; null when they are.</summary>
     public string? WhyNoVoltage { get; init; }
@@ -67,6 +74,7 @@ public sealed record ChainView
         }
 
         items.Add(Item(chain.Taker, null, volts.LoadV, volts.StartingLoadV));
+        StartInTime? start = condition is not null && chain.Taker is ElectricLoad starter && LoadElements.HasStart(starter) ? StartInTime.Of(view, starter, condition, ChargeCase.Lowest) : null;
         HashSet<string> shown = [.. items.Select(item => item.Thing.Id)];
         return new ChainView
         {
@@ -75,6 +83,8 @@ public sealed record ChainView
             Items = items.ToImmutable(),
             BackOnly = [.. chain.Back.Where(item => !shown.Contains(item.Thing.Id)).DistinctBy(item => item.Thing.Id).Select(item => Item(item.Thing, null, null, null))],
             Protection = condition is null || !chain.IsComplete ? null : ProtectionCurves.Of(view, chain.Taker, condition),
+            Start = start,
+            WhyNoStart = start is { Missing: [_, ..] missing } ? $"Its start in time cannot be told: {MissingWords.Of(missing, boat)} not given." : start?.WhyNone,
             LeastV = (chain.Taker as ElectricLoad)?.LeastV?.Value,
             WhyNoVoltage = chain.Source is null ? $"Nothing feeds {chain.Taker.Title} yet: no way leads from it to a source."
                 : !chain.IsComplete ? $"The way back from {chain.Taker.Title} to {chain.Source.Title} is not closed."

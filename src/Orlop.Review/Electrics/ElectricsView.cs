@@ -7,6 +7,7 @@ using Orlop.Electrics.Heat;
 using Orlop.Electrics.Isolation;
 using Orlop.Electrics.Networks;
 using Orlop.Electrics.Protection;
+using Orlop.Electrics.Starts;
 using Orlop.Electrics.Strings;
 using Orlop.Review.Heat;
 using Orlop.Review.Isolation;
@@ -19,6 +20,7 @@ namespace Orlop.Review.Electrics;
 public sealed class ElectricsView
 {
     private readonly Memo _memo;
+    private readonly CancellationToken _token;
     private readonly ElectricThings _things;
     private ReachingSources? _reaching;
     private readonly CaseNetworks _cases;
@@ -43,6 +45,7 @@ public sealed class ElectricsView
         Boat = boat;
         Practice = practice;
         _memo = memo;
+        _token = token;
         _things = new ElectricThings(boat, memo);
         Wiring = memo.Get(_things.Wired, () => Wiring.Of(boat));
         Conditions = [.. boat.All<Condition>()];
@@ -165,6 +168,10 @@ public sealed class ElectricsView
     /// <summary>Which of two devices in series opens first at every current, remembered by the two, the greatest fault and what the earlier carries besides.</summary>
     internal SelectivityResult SelectivityOf(Protection earlier, Protection nearer, SelectivityInput input) =>
         _memo.Get((earlier, nearer, input.GreatestA, input.BesidesA), () => Selectivity.Between(input));
+
+    /// <summary>A start in time, remembered by what it is made from.</summary>
+    internal StartResult StartOf(StartInput input) => _memo.Get(
+        (new NetworkKey(input.Network), input.Stores.FirstOrDefault(), input.Currents.FirstOrDefault(), input.HorizonS), () => StartStudy.Run(input, _token));
 
     /// <summary>The far ends of conductors in a condition.</summary>
     internal FarEnds FarEndsIn(Condition condition) => Cached(_farEnds, condition.Id, () => FarEnds.Of(this, condition));

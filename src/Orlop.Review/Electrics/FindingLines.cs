@@ -33,9 +33,9 @@ internal static class FindingLines
     public static string N(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
 
     /// <summary>The last line of a working: asked over allowed.</summary>
-    public static WorkingLine Use(double asked, double allowed) => allowed == 0 && Math.Abs(asked) >= Nothing
-        ? new("Use", $"{N(asked)} is asked and nothing is allowed", null, "")
-        : new("Use", Formula.Share(Math.Abs(asked) < Nothing ? 0 : asked, allowed), Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
+    public static WorkingLine Use(double asked, double allowed) => allowed == 0
+        ? Math.Abs(asked) >= Nothing ? new("Use", $"{N(asked)} is asked and nothing is allowed", null, "") : new("Use", "nothing is asked and nothing is allowed", Fraction(0), "")
+        : new("Use", Formula.Share(Verdicts.UseOf(asked, allowed) == 0 ? 0 : asked, allowed), Verdicts.UseOf(asked, allowed) is { } use ? Fraction(use) : null, "");
 
     /// <summary>What a number of the network rests on, as the source of a line of working.</summary>
     public static string Solved(SolvedNetwork solved, string elementId)

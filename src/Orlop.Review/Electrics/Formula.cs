@@ -14,7 +14,10 @@ internal static class Formula
     public static string Of(string form, Func<double[], double> calculate, params double[] values) => Of(form, calculate, 0, values);
 
     /// <summary>A share, which is shown as a percentage: "60 ÷ 71".</summary>
-    public static string Share(double part, double whole) => Of("{0} ÷ {1}", values => values[0] / values[1], PercentDigits, [part, whole]);
+    public static string Share(double part, double whole) => Share("{0} ÷ {1}", values => values[0] / values[1], part, whole);
+
+    /// <summary>A formula whose result is shown as a percentage.</summary>
+    public static string Share(string form, Func<double[], double> calculate, params double[] values) => Of(form, calculate, PercentDigits, values);
 
     private static string Of(string form, Func<double[], double> calculate, int shift, double[] values)
     {

@@ -44,9 +44,12 @@ public static class Verdicts
         _ => OfUse(asked / allowed),
     };
 
+    // What round-off leaves of nothing.
+    private const double NothingFraction = 1e-9;
+
     /// <summary>What is asked over what is allowed; 0 when nothing is asked, null when the ratio is no number: something of nothing.</summary>
     public static double? UseOf(double asked, double allowed) =>
-        asked == 0 && allowed >= 0 ? 0 : asked / allowed is >= 0 and < double.PositiveInfinity and var use ? use : null;
+        asked == 0 && allowed >= 0 ? 0 : asked / allowed is >= 0 and < double.PositiveInfinity and var use ? use < NothingFraction ? 0 : use : null;
 
     /// <summary>How bad: fails 3, unknown 2, tight 1, holds 0.</summary>
     public static int Weight(Verdict verdict) => verdict switch

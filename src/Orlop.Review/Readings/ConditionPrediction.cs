@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Networks;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
@@ -82,6 +83,15 @@ public sealed class ConditionPrediction
 
     /// <summary>Current through an element: a core, a protection, a switch, a load.</summary>
     public Prediction Current(string element) => Of("A", MeterAccuracy.CurrentA, element, network => Through(network, element));
+
+    /// <summary>The lowest voltage at a load while it starts: a motor from rest, or what its starting current leaves.</summary>
+    public Prediction Starting(ElectricLoad load)
+    {
+        ArgumentNullException.ThrowIfNull(load);
+        return StartInTime.LowestV(Nominal, load) is null
+            ? new Prediction(null, $"the start of {load.Title} is not given")
+            : Of("V", MeterAccuracy.VoltageV, load.Id, network => StartInTime.LowestV(network, load));
+    }
 
     /// <summary>
     /// The shortest way of conductors and devices from one node to another, closed in the condition: what is read between them is lost on it, and turns its

@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Words;
 using Orlop.Review;
-using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
+using Orlop.Review.Readings;
 using Orlop.Work.Readings;
 using Orlop.Work.Scope;
 
@@ -52,15 +52,14 @@ internal static class CommissionSteps
         ? Sentence.Of($"On the hook in this condition: {weight.Title}, {new Amount(mass.Value, "Kg")}. The currents expected are those at the load's rated pull: with less on the hook they read lower, and so do the drops.")
         : Sentence.Of($"On the hook in this condition: {weight.Title}, its mass not given: weigh it before it is lifted.");
 
-    // Solved as the condition says, with everything else that is on; nothing is told where the running voltage cannot be.
+    // As the condition says, with everything else that is on; nothing is told where the running voltage cannot be.
     private static Sentence Start(PackScope scope, Condition condition, ElectricLoad load, ImmutableArray<PredictedReading> readings)
     {
         bool isKnown = readings.Any(reading => reading.Key == CommissioningReadings.KeyAt(condition.Id, load.Id) && reading.Expected is not null);
-        Memo memo = new();
-        double? startingV = isKnown ? new ElectricsView(scope.AsAltered, scope.Practice, memo, CancellationToken.None).Solve(new NetworkCase(condition.Id, ChargeCase.Normal, load.Id)).LoadV(load.Id) : null;
+        Band? lowest = isKnown ? ConditionPrediction.Of(scope.AsAltered, scope.AlteredWiring, scope.Practice, condition, new Memo(), CancellationToken.None).Starting(load).Band : null;
         string least = load.LeastV is { } leastV ? FormattableString.Invariant($" It is made for {leastV.Value:0.#} V and more.") : "";
-        return startingV is { } volts
-            ? Sentence.Of($"While {load.Title} starts, set the meter to hold the lowest and read the voltage at it: about {new Amount(volts, "V")} is worked out.{least}")
+        return lowest is { } band
+            ? Sentence.Of($"While {load.Title} starts, set the meter to hold the lowest and read the voltage at it: about {band.Nominal} at its first instant, {band.Least} to {band.Most} with all that is not known (a meter that needs a tenth of a second to hold reads higher), is worked out.{least}")
             : Sentence.Of($"While {load.Title} starts, set the meter to hold the lowest and read the voltage at it: what to expect cannot be worked out.{least}");
     }
 }

@@ -54,6 +54,8 @@ public sealed class PublishedSchemaTests : IDisposable
     [InlineData("weights", "sampling-winch")]
     [InlineData("faults", null)]
     [InlineData("faults", "sampling-winch")]
+    [InlineData("start", null)]
+    [InlineData("start", "sampling-winch")]
     [InlineData("energy", null)]
     [InlineData("energy", "sampling-winch")]
     [InlineData("heat", null)]

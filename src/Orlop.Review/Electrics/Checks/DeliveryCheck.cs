@@ -69,6 +69,7 @@ public sealed class DeliveryCheck : ICheck<ElectricsView>
         [
             new WorkingLine("Asked", charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge", new Amount(shortfall.AskedW, "W"), "circuit solved"),
             new WorkingLine("Most it could get", "with every other load as asked", new Amount(shortfall.MostW, "W"), "circuit solved; the most a source gives through a resistance, E² ÷ 4R"),
+            Use(shortfall.AskedW, shortfall.MostW),
             new WorkingLine("Voltage there", "", V(shortfall.VoltageAtMostV), "circuit solved"),
             .. shortfall.LimitingElements.Select(element => new WorkingLine("In the way", $"{element.Id}, share of the loss", Fraction(element.LossFraction), "circuit solved")),
         ],

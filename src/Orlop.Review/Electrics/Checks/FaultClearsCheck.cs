@@ -101,6 +101,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
         FaultClearingStatus.MayNeverOpen => Sentence.Of($"{name}: the weakest fault at its far end, {A(faultA)}, may never open {device.Title}, and it cannot carry that for ever"),
         FaultClearingStatus.MayBeTooLate => Sentence.Of($"{name}: on {A(faultA)} at its far end {device.Title} may take {Seconds(result.LatestOpeningS!.Value)}; it bears that for {Seconds(result.BearsS)}"),
         FaultClearingStatus.ClearsLate => Sentence.Of($"{name}: on {A(faultA)} at its far end {device.Title} may take {Seconds(result.LatestOpeningS!.Value)}; the copper bears it, but its insulation is judged for 5 s only"),
-        _ => Sentence.Of($"{name}: {A(faultA)} at its far end opens {device.Title} within {Seconds(result.LatestOpeningS!.Value)}; it bears that for {Seconds(Math.Min(result.BearsS, 1e6))}"),
+        _ when double.IsInfinity(result.BearsS) => Sentence.Of($"{name}: {A(faultA)} at its far end opens {device.Title} within {Seconds(result.LatestOpeningS!.Value)}; it bears that for ever"),
+        _ => Sentence.Of($"{name}: {A(faultA)} at its far end opens {device.Title} within {Seconds(result.LatestOpeningS!.Value)}; it bears that for {Seconds(result.BearsS)}"),
     };
 }

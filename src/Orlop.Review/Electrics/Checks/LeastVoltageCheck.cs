@@ -100,7 +100,7 @@ public sealed class LeastVoltageCheck : ICheck<ElectricsView>
     internal static string UseText(double nominalV, double volts, double leastV) =>
         leastV >= nominalV ? $"it needs {N(leastV)} V, which is all of its nominal {N(nominalV)} V"
         : volts >= nominalV ? "at or above nominal"
-        : Formula.Of("({0} − {1}) ÷ ({0} − {2})", v => (v[0] - v[1]) / (v[0] - v[2]), nominalV, volts, leastV);
+        : Formula.Share("({0} − {1}) ÷ ({0} − {2})", v => (v[0] - v[1]) / (v[0] - v[2]), nominalV, volts, leastV);
 
     /// <summary>How far a voltage is below nominal, and how far it may be; a least voltage at or above nominal leaves no room.</summary>
     internal static (double AskedV, double AllowedV) BelowNominal(double volts, double leastV, double nominalV) => leastV < nominalV

@@ -70,7 +70,8 @@ public sealed class StartOpensDeviceCheck : ICheck<ElectricsView>
             Working =
             [
                 new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running, the larger of normal and lowest charge", A(current), Solved(greatest, device.Id)),
-                new WorkingLine("Share of the rating", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], current, device.RatedA.Value), Fraction(ratio), ""),
+                new WorkingLine("Share of the rating", Formula.Share(current, device.RatedA.Value), Fraction(ratio), ""),
+                new WorkingLine("The start lasts", "as typed", Seconds(duration.Value), ""),
                 .. holding.Working.Select(step => Line(step, gates.IsFromMemory && step.Source == gates.Source)),
                 .. holding.UsedFraction is { } taken && double.IsFinite(taken) ? new[] { new WorkingLine("Use", "shares of the time to open, added up", Fraction(taken), "") } : [],
                 .. holding.Assumptions.Select(assumption => new WorkingLine("Assumed", assumption, null, "")),

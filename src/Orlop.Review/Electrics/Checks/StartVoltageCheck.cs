@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
-using Orlop.Boat.Topology;
 using Orlop.Electrics.Networks;
+using Orlop.Electrics.Starts;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using static Orlop.Review.Electrics.FindingLines;
@@ -14,7 +14,7 @@ public sealed class StartVoltageCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "voltage-while-starting",
         "Nothing drops out while a load starts",
-        "While a load starts with the battery at its lowest: the voltage at that load, at every other load that is on, and at the input of every converter and inverter (its cut-off), against the least each works at.",
+        "While a load starts with the battery at its lowest: the voltage at that load, at every other load that is on, and at the input of every converter and inverter (its cut-off), against the least each works at. Its starting current is held first; what that shows too low is followed in time, a DC load as a motor whose back-EMF rises: it fails where something is below its least for longer than it bears.",
         [Practices.LimitIds.LeastVoltageFraction]);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -53,34 +53,57 @@ public sealed class StartVoltageCheck : ICheck<ElectricsView>
             return NotSolved(Description, load.Id, condition, load.Title);
         }
 
-        Part[] sharing = [.. Sharing(view, group, condition, load)];
-        var victims = sharing
-            .Select(part => (Part: part, Least: LeastVoltageCheck.LeastOf(view, part), Volts: solved.LoadV(part.Id)))
-            .Where(at => at.Least is not null && at.Volts is not null)
-            .Select(at => (at.Part, Least: at.Least!.Value, Volts: at.Volts!.Value, Below: LeastVoltageCheck.BelowNominal(at.Volts!.Value, at.Least!.Value.LeastV, at.Least!.Value.NominalV)))
-            .OrderByDescending(at => Verdicts.Weight(Verdicts.Of(at.Below.AskedV, at.Below.AllowedV)))
-            .ThenByDescending(at => Verdicts.UseOf(at.Below.AskedV, at.Below.AllowedV) ?? double.PositiveInfinity)
-            .ThenBy(at => at.Part.Id, StringComparer.Ordinal)
-            .ToList();
-        if (victims.Count == 0)
+        Part[] sharing = [.. StartReach.Of(view, group, condition, load)];
+        Victim[] victims = Victims(view, sharing, part => solved.LoadV(part.Id));
+        if (victims.Length == 0)
         {
             return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: the least voltage of nothing on this circuit is known"), [new FindingInput(load.Id, "leastV", IsMissing: true)]);
         }
 
-        var worst = victims[0];
-        Verdict verdict = Verdicts.Of(worst.Below.AskedV, worst.Below.AllowedV);
-        double? use = Verdicts.UseOf(worst.Below.AskedV, worst.Below.AllowedV);
         FindingInput[] untold =
         [
             .. sharing.Where(part => LeastVoltageCheck.LeastOf(view, part) is null).Select(part => new FindingInput(part.Id, LeastVoltageCheck.FieldOf(part), IsMissing: true)),
             .. sharing.SelectMany(part => MissingInputs.OfVoltage(view, solved, condition, part.Id)),
         ];
+        Verdict verdict = victims[0].Verdict;
         if (untold.Length > 0 && verdict != Verdict.Fails)
         {
             return Unknown(Description, load.Id, condition.Id, Sentence.Of($"{load.Title}: whether something drops out while it starts cannot be told"), [.. untold.Distinct()]);
         }
 
-        bool isItself = worst.Part.Id == load.Id;
+        // A constant current is more than a motor draws at less than its nominal voltage: what it shows too low is followed in time.
+        StartInTime? inTime = verdict == Verdict.Fails && StartInTime.Of(view, load, condition, ChargeCase.Lowest) is { Start.Status: SolveStatus.Converged } found ? found : null;
+        bool isHeldInTime = untold.Length == 0 && inTime?.Takers.All(taker => taker.DropsOut == false) == true;
+        Victim[] told = isHeldInTime ? Victims(view, sharing, part => inTime!.Takers.First(taker => taker.Part.Id == part.Id).Voltage?.LowestV) : victims;
+        Finding finding = Told(view, solved, load, condition, told, isHeldInTime ? Verdict.Tight : verdict, isHeldInTime ? _ => SolvedInTime : part => Solved(solved, part.Id));
+        return inTime is null ? finding : finding with { Working = [.. finding.Working, .. InTime(inTime, isHeldInTime ? victims[0] : null)] };
+    }
+
+    private const string SolvedInTime = "start solved in time";
+
+    private sealed record Victim(Part Part, double LeastV, double NominalV, WorkingLine Line, double Volts)
+    {
+        public (double AskedV, double AllowedV) Below { get; } = LeastVoltageCheck.BelowNominal(Volts, LeastV, NominalV);
+
+        public Verdict Verdict => Verdicts.Of(Below.AskedV, Below.AllowedV);
+
+        public double? Use => Verdicts.UseOf(Below.AskedV, Below.AllowedV);
+    }
+
+    // The worst off first.
+    private static Victim[] Victims(ElectricsView view, IEnumerable<Part> sharing, Func<Part, double?> volts) =>
+    [
+        .. sharing.Select(part => LeastVoltageCheck.LeastOf(view, part) is { } least && volts(part) is { } at ? new Victim(part, least.LeastV, least.NominalV, least.Line, at) : null)
+            .OfType<Victim>()
+            .OrderByDescending(victim => Verdicts.Weight(victim.Verdict))
+            .ThenByDescending(victim => victim.Use ?? double.PositiveInfinity)
+            .ThenBy(victim => victim.Part.Id, StringComparer.Ordinal),
+    ];
+
+    private Finding Told(ElectricsView view, SolvedNetwork solved, ElectricLoad load, Condition condition, Victim[] victims, Verdict verdict, Func<Part, string> source)
+    {
+        Victim worst = victims[0];
+        double? use = verdict != Verdict.Fails && worst.Use > 1 ? null : worst.Use;
         return new Finding
         {
             CheckId = Description.Id,
@@ -88,49 +111,38 @@ public sealed class StartVoltageCheck : ICheck<ElectricsView>
             ConditionId = condition.Id,
             Verdict = verdict,
             UseFraction = use,
-            Headline = isItself
-                ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts at the lowest charge; it works down to {V(worst.Least.LeastV)}")
-                : Sentence.Of($"{load.Title}: while it starts at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; that works down to {V(worst.Least.LeastV)}"),
+            Headline = worst.Part.Id == load.Id
+                ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts at the lowest charge; it works down to {V(worst.LeastV)}")
+                : Sentence.Of($"{load.Title}: while it starts at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; that works down to {V(worst.LeastV)}"),
             Working =
             [
                 new WorkingLine("Starting current", $"{load.Title}, taken as a constant current", A(LoadElements.StartingA(load) ?? 0), ""),
-                new WorkingLine($"At {worst.Part.Title}", "between its terminals; the worst off of all that is on", V(worst.Volts), Solved(solved, worst.Part.Id)),
-                worst.Least.Line,
-                new WorkingLine("Use", LeastVoltageCheck.UseText(worst.Least.NominalV, worst.Volts, worst.Least.LeastV), use is { } share ? Fraction(share) : null, "how far below nominal, over how far it may be"),
-                .. victims.Skip(1).Take(4).Select(at => new WorkingLine($"At {at.Part.Title}", $"works down to {N(at.Least.LeastV)} V", V(at.Volts), Solved(solved, at.Part.Id))),
+                new WorkingLine($"At {worst.Part.Title}", "between its terminals; the worst off of all that is on", V(worst.Volts), source(worst.Part)),
+                worst.Line,
+                new WorkingLine("Use", LeastVoltageCheck.UseText(worst.NominalV, worst.Volts, worst.LeastV), use is { } share ? Fraction(share) : null, "how far below nominal, over how far it may be"),
+                .. victims.Skip(1).Take(4).Select(at => new WorkingLine($"At {at.Part.Title}", $"works down to {N(at.LeastV)} V", V(at.Volts), source(at.Part))),
             ],
             Inputs = [new FindingInput(load.Id, "startRatio"), new FindingInput(worst.Part.Id, LeastVoltageCheck.FieldOf(worst.Part)), .. MissingInputs.AssumedOnWay(view, solved, condition, load.Id)],
         };
     }
 
-    // What the start can pull down: all that shares a stretch of its way or a source with it.
-    private static IEnumerable<Part> Sharing(ElectricsView view, SolvedGroup group, Condition condition, ElectricLoad load)
+    // What drops out, and for how long; where nothing does, what a constant current would have told.
+    private static IEnumerable<WorkingLine> InTime(StartInTime start, Victim? bound)
     {
-        SupplyPaths paths = view.PathsIn(condition);
-        HashSet<string> way = Reached(paths, load.Id);
-        return TakersIn(view, group).Where(part => part is ElectricLoad or DcConverter or Inverter && (part.Id == load.Id || paths.ElementsTo(part.Id).Overlaps(way)));
-    }
-
-    // The way to a load, on through the converters that feed it.
-    private static HashSet<string> Reached(SupplyPaths paths, string takerId)
-    {
-        HashSet<string> way = [];
-        Queue<string> queue = new([takerId]);
-        while (queue.TryDequeue(out string? id))
+        yield return new WorkingLine("In time", $"taken as {start.Taken}", null, "");
+        if (bound is not null)
         {
-            foreach (string element in paths.ElementsTo(id).Where(way.Add))
-            {
-                queue.Enqueue(element);
-            }
+            yield return new WorkingLine($"At {bound.Part.Title}", "by a constant current, which is more than it draws at that voltage", V(bound.Volts), "circuit solved");
         }
 
-        return way;
+        foreach (StartTaker taker in start.Takers.Where(taker => taker.Voltage is { BelowS: > 0 }))
+        {
+            DropOut at = taker.Voltage!;
+            string drops = taker.DropsOut switch { true => "drops out", false => "bears that", _ => "may drop out" };
+            yield return new WorkingLine($"Lowest at {taker.Part.Title}", $"{N(at.LowestAtS)} s after the beginning", V(at.LowestV), SolvedInTime);
+            yield return new WorkingLine($"{taker.Part.Title} {drops}", at.IsBelowAtEnd ? $"below {N(at.LeastV)} V to the end of what was looked at" : $"below {N(at.LeastV)} V", Seconds(at.BelowS), SolvedInTime);
+        }
     }
-
-    private static IEnumerable<Part> TakersIn(ElectricsView view, SolvedGroup group) => group.Network.Loads.Select(item => item.Id)
-        .Concat(group.Network.Converters.Select(item => item.Id))
-        .Select(id => view.Boat.Find<Part>(ElementIds.ThingOf(id)))
-        .OfType<Part>();
 
     private Finding CannotStart(ElectricLoad load, Condition condition, Shortfall shortfall) => new()
     {

@@ -18,22 +18,31 @@ internal static class SpiceRun
 
     public static SpiceResult Run(SpiceDeck deck)
     {
+        var watch = Stopwatch.StartNew();
+        return Run(deck, (file, output) => new SpiceResult(Voltages(file), AnalysisS(output), watch.Elapsed.TotalSeconds));
+    }
+
+    /// <summary>A start: times, and the voltages of the deck's nodes at each, in the order it writes them.</summary>
+    public static IReadOnlyList<double[]> RunStart(SpiceDeck deck) => Run(deck, (file, _) => File.ReadAllLines(file)
+        .Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(cell => double.Parse(cell, CultureInfo.InvariantCulture)).ToArray())
+        .ToList());
+
+    private static T Run<T>(SpiceDeck deck, Func<string, string, T> read)
+    {
         var folder = Directory.CreateTempSubdirectory("network-deck");
         try
         {
-            var raw = Path.Combine(folder.FullName, "out.raw");
+            var written = Path.Combine(folder.FullName, "out.raw");
             var input = Path.Combine(folder.FullName, "in.cir");
-            File.WriteAllText(input, deck.Text.Replace("$0", raw, StringComparison.Ordinal));
+            File.WriteAllText(input, deck.Text.Replace("$0", written, StringComparison.Ordinal));
             var start = new ProcessStartInfo(Program ?? throw new InvalidOperationException("ngspice is not installed."), ["-b", input]) { RedirectStandardOutput = true, RedirectStandardError = true };
-            var watch = Stopwatch.StartNew();
             using var process = Process.Start(start)!;
             var errors = process.StandardError.ReadToEndAsync();
             var output = process.StandardOutput.ReadToEnd();
             process.WaitForExit();
-            watch.Stop();
-            return File.Exists(raw)
-                ? new SpiceResult(Voltages(raw), AnalysisS(output), watch.Elapsed.TotalSeconds)
-                : throw new InvalidOperationException($"ngspice found no operating point: {errors.Result}\n{output}");
+            return File.Exists(written) ? read(written, output)
+                : File.Exists(written + ".data") ? read(written + ".data", output)
+                : throw new InvalidOperationException($"ngspice found no answer: {errors.Result}\n{output}");
         }
         finally
         {

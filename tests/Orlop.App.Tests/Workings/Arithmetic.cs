@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Orlop.App.Tests.CommandLine;
+namespace Orlop.App.Tests.Workings;
 
 /// <summary>Works out what is printed with +, −, ×, ÷, √ and brackets, knowing nothing of the program.</summary>
 internal sealed class Arithmetic
@@ -53,6 +53,7 @@ internal sealed class Arithmetic
                 return value;
             default:
                 int from = _at;
+                _at += Next == '-' ? 1 : 0;
                 while (char.IsAsciiDigit(Next) || Next is '.' or 'E' || (Next is '+' or '-' && _text[_at - 1] == 'E'))
                 {
                     _at++;
