@@ -101,16 +101,16 @@ public static class EarthFaultLoop
 
     private static IEnumerable<WorkingStep> Working(EarthFaultInput input, double loop, double free, double fault, bool isLimited, double touch)
     {
-        yield return new WorkingStep("R_loop", FormattableString.Invariant($"{input.SourceOhm:0.####} + {input.LiveOhm:0.####} + {input.EarthOhm:0.####}"), loop, "ohm", "source, live, protective conductor");
+        yield return new WorkingStep("R_loop", FormattableString.Invariant($"{input.SourceOhm:0.#######} + {input.LiveOhm:0.#######} + {input.EarthOhm:0.#######}"), loop, "ohm", "source, live, protective conductor");
         yield return isLimited
-            ? new WorkingStep("I_fault", FormattableString.Invariant($"{input.NominalV:0.#}/{loop:0.####} would be {free:0.#} A; the source gives no more than"), fault, "A", "the source's own limit")
-            : new WorkingStep("I_fault", FormattableString.Invariant($"{input.NominalV:0.#}/{loop:0.####}"), fault, "A", "I = U/R");
+            ? new WorkingStep("I_fault", FormattableString.Invariant($"the source gives no more; the loop alone would let {free:0.#} A flow"), fault, "A", "the source's own limit")
+            : new WorkingStep("I_fault", FormattableString.Invariant($"{input.NominalV:0.###} / {loop:0.#######}"), fault, "A", "I = U/R");
         yield return input.Return == EarthReturn.Ground
-            ? new WorkingStep("U_touch", FormattableString.Invariant($"{fault:0.###} × ({input.SourceOhm:0.####} + {input.EarthOhm:0.####}), no more than the source's"), touch, "V", "both electrodes counted to the boat's side")
-            : new WorkingStep("U_touch", FormattableString.Invariant($"{fault:0.###} × {input.EarthOhm:0.####}"), touch, "V", "over the protective conductor");
+            ? new WorkingStep("U_touch", "over both electrodes and the protective conductor, no more than the source's", touch, "V", "both electrodes counted to the boat's side")
+            : new WorkingStep("U_touch", FormattableString.Invariant($"{fault:0.#######} × {input.EarthOhm:0.#######}"), touch, "V", "over the protective conductor");
         if (input.Return == EarthReturn.Ground && GroundTouchV(input) is var ground && double.IsFinite(ground))
         {
-            yield return new WorkingStep("R_A·I∆n", FormattableString.Invariant($"{input.SourceOhm + input.EarthOhm:0.####} × {input.Devices.Min(device => device.ResidualA):0.###}"), ground, "V", GroundSource);
+            yield return new WorkingStep("R_A·I∆n", FormattableString.Invariant($"{input.SourceOhm + input.EarthOhm:0.#######} × {input.Devices.Min(device => device.ResidualA):0.#######}"), ground, "V", GroundSource);
         }
     }
 

@@ -7,6 +7,7 @@ using Orlop.Electrics.Heat;
 using Orlop.Electrics.Isolation;
 using Orlop.Electrics.Networks;
 using Orlop.Electrics.Protection;
+using Orlop.Review.Electrics.AcSide;
 using Orlop.Review.Heat;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
@@ -20,6 +21,7 @@ public sealed class ElectricsView
     private readonly Memo _memo;
     private readonly ElectricThings _things;
     private ReachingSources? _reaching;
+    private FaultsToEarth? _faultsToEarth;
     private readonly CaseNetworks _cases;
     private readonly ConcurrentDictionary<NetworkCase, SolvedNetwork> _solved = [];
     private readonly ConcurrentDictionary<string, SupplyPaths> _paths = new(StringComparer.Ordinal);
@@ -148,6 +150,11 @@ public sealed class ElectricsView
 
     /// <summary>The far ends of conductors in a condition.</summary>
     internal FarEnds FarEndsIn(Condition condition) => Cached(_farEnds, condition.Id, () => FarEnds.Of(this, condition));
+
+    private sealed record FaultsToEarth(ImmutableArray<EarthFault> All);
+
+    /// <summary>The fault to earth of each circuit of alternating current, with each source that feeds it.</summary>
+    internal ImmutableArray<EarthFault> EarthFaults => (_faultsToEarth ??= new FaultsToEarth([.. AcCircuits.Of(this).Select(circuit => EarthFault.Of(this, circuit))])).All;
 
     /// <summary>How each of these parts is made dead.</summary>
     internal IEnumerable<(Part Part, IsolationResult? Plan)> PlansToMakeDead(IReadOnlyList<Part> parts) => IsolationPlans.PlanEach(Boat, Wiring, parts, _memo);
