@@ -16,7 +16,10 @@ internal static class AcBoat
         new Inverter { Id = "inverter", RatedW = 1300, OutputV = 230, NeutralBond = NeutralBond.WhileFeeding, ShortCircuitA = 12 },
         new Changeover
         {
-            Id = "changeover", RatedA = 25, IsInterlocked = true, ResistanceOhm = 0.003,
+            Id = "changeover",
+            RatedA = 25,
+            IsInterlocked = true,
+            ResistanceOhm = 0.003,
             Positions = [new ChangeoverUse("in-use", ChangeoverPosition.B), new ChangeoverUse("ashore", ChangeoverPosition.A)],
         },
         Breaker("shore-breaker", 16) with { Gates = "breaker-c" },
@@ -33,13 +36,25 @@ internal static class AcBoat
 
     public static Protection Breaker(string id, double ratedA) => new()
     {
-        Id = id, Means = ProtectionMeans.Breaker, RatedA = ratedA, RatedV = 240, BreakingA = 6000, Gates = "breaker-b", IsTwoPole = true, ResistanceOhm = 0.005,
+        Id = id,
+        Means = ProtectionMeans.Breaker,
+        RatedA = ratedA,
+        RatedV = 240,
+        BreakingA = 6000,
+        Gates = "breaker-b",
+        IsTwoPole = true,
+        ResistanceOhm = 0.005,
     };
 
     /// <summary>Insulation of 70 °C, joints of no resistance.</summary>
     public static Cable Cable(string id, double areaMm2, double lengthM, params (string Id, string From, string To)[] cores) => new()
     {
-        Id = id, AreaMm2 = areaMm2, InsulationC = 70, LengthM = lengthM, IsSheathed = true, Strands = StrandClass.Flexible5,
+        Id = id,
+        AreaMm2 = areaMm2,
+        InsulationC = 70,
+        LengthM = lengthM,
+        IsSheathed = true,
+        Strands = StrandClass.Flexible5,
         Cores = [.. cores.Select(core => new Core
         {
             Id = core.Id, From = Terminal.Parse(core.From), To = Terminal.Parse(core.To),
