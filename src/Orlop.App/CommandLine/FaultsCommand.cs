@@ -17,7 +17,7 @@ internal static class FaultsCommand
     {
         Option<string?> paper = new("--paper") { Description = "Write the electrical pages into this folder: circuits, fuses, diagram, charts of protection, isolation sheets; HTML to print, PDF where a browser is installed." };
         Command command = LoadedInput.Command(
-            "faults", "Tell the weakest and the greatest fault at the far end of each conductor that a battery feeds, and what opens.", streams, [paper], async (input, form, parsed, token) =>
+            "faults", "Tell the weakest and the greatest fault at the far end of each conductor that a battery feeds, the fault to earth of each AC circuit, and what opens.", streams, [paper], async (input, form, parsed, token) =>
             {
                 DisplayUnits units = UnitsOption.Of(parsed.GetValue<string?>("--units"));
                 if (parsed.GetValue(paper) is { } folder)
@@ -72,6 +72,7 @@ internal static class FaultsCommand
         }
 
         output.WriteLine(Note);
+        AcFaultsOutput.WriteText(output, view, Text);
     }
 
     private const string Note = "Faults at the far end of each conductor. Weakest: lowest battery, hot conductors, joints as they are. Greatest: full battery, every source, cold conductors. To hull: where the minus is bonded to it. ?: cannot be told.";
@@ -86,6 +87,8 @@ internal static class FaultsCommand
                 output.WriteLine(string.Join(',', new[] { condition.Id, row.ConductorId, row.Title, R(row.WeakestA), R(row.GreatestA), R(row.ToHullA), row.Device?.Id ?? "", R(row.LatestS), R(row.BearsS) }.Select(Csv.Cell)));
             }
         }
+
+        AcFaultsOutput.WriteCsv(output, view, R);
     }
 
     private static string Json(LoadedInput input, ElectricsView view) => new JsonObject
@@ -98,6 +101,7 @@ internal static class FaultsCommand
             ["condition"] = condition.Id,
             ["rows"] = new JsonArray([.. FaultTable.Of(view, condition).Select(Row)]),
         })]),
+        ["acSide"] = AcFaultsOutput.Json(view),
     }.ToJsonString(JsonOutput.Options);
 
     private static JsonObject Row(FaultRow row) => new()

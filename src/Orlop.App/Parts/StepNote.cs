@@ -10,7 +10,7 @@ internal static partial class StepNote
     private const double MilliFactor = 0.001;
 
     /// <summary>It is typed at the step itself: masses go into sheets, freeboards into a survey.</summary>
-    public static bool IsTakenIn(WorkStep step) => step.WriteDown is not null && step.Kind != StepKind.Weigh && (step.Kind != StepKind.Commission || step.Readings.Length > 0);
+    public static bool IsTakenIn(WorkStep step) => step.WriteDown is { IsSurvey: false } && step.Kind != StepKind.Weigh;
 
     /// <summary>Why what was typed proves nothing dead: its largest voltage is more than a dead point may show; null where no number says so.</summary>
     public static string? WhyNotDead(WorkStep step, string? note)

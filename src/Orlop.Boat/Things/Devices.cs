@@ -21,6 +21,9 @@ public sealed record Busbar : Part
 /// <summary>What opens on too much current.</summary>
 public enum ProtectionMeans { Fuse, Breaker }
 
+/// <summary>The shape of residual current that a residual-current device sees (IEC 60755).</summary>
+public enum ResidualType { Ac, A, F, B }
+
 /// <summary>A fuse or breaker: <c>in</c> and <c>out</c>, and <c>in2</c> and <c>out2</c> where it opens both poles.</summary>
 [Kind("protection")]
 public sealed record Protection : Part
@@ -57,6 +60,12 @@ public sealed record Protection : Part
 
     [Description("Residual current at which it opens, where it has that."), Allowed(0.001, 10)]
     public Quantity? ResidualA { get; init; }
+
+    [Description("What shape of residual current it sees: AC alternating only; A pulsating too; F mixed frequencies too; B smooth direct too.")]
+    public ResidualType? ResidualType { get; init; }
+
+    [Description("Longest that it takes at its residual current, from its sheet; left out, 0.3 s, and sooner on more, as devices without delay."), Allowed(0.001, 10)]
+    public Quantity? ResidualOpensS { get; init; }
 
     [JsonIgnore]
     public override IReadOnlyList<string> TerminalNames => IsTwoPole ? Things.TerminalNames.TwoPole : Things.TerminalNames.OnePole;

@@ -32,6 +32,9 @@ public sealed record ElectricLoad : Part
     [Description("Power over apparent power, for an AC load."), Allowed(0.1, 1)]
     public Quantity? PowerFactor { get; init; }
 
+    [Description("It is doubly insulated (class II, two squares on its plate): it has no earth and needs none.")]
+    public bool? IsDoubleInsulated { get; init; }
+
     [Description("Starting current over running current: 1 for a soft start, and for electronics and lamps that have none. A load of resistance may leave it out."), Allowed(1, 20)]
     public Quantity? StartRatio { get; init; }
 

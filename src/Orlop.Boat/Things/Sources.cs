@@ -176,6 +176,15 @@ public sealed record Inverter : Part
     [Description("Capacitance across its input."), Allowed(0, 10)]
     public Quantity? InputF { get; init; }
 
+    [Description("Where its neutral is joined to earth: inside it always; inside it only while it feeds (a relay that opens when other power comes in); never (it floats).")]
+    public NeutralBond? NeutralBond { get; init; }
+
+    [Description("Most current it gives into a short circuit of its AC side, from its sheet; left out, no more than its rating is counted on."), Allowed(0.1, 10_000)]
+    public Quantity? ShortCircuitA { get; init; }
+
+    [Description("On a short circuit it takes its voltage away no later than this, from its sheet."), Allowed(0.001, 600)]
+    public Quantity? ShutsDownS { get; init; }
+
     [JsonIgnore]
     public override IReadOnlyList<string> TerminalNames =>
         [Things.TerminalNames.InPlus, Things.TerminalNames.InMinus, Things.TerminalNames.Live, Things.TerminalNames.Neutral, Things.TerminalNames.Earth];
@@ -183,6 +192,25 @@ public sealed record Inverter : Part
 
 /// <summary>A short-time overload: so many times the rating for so long.</summary>
 public sealed record Overload([property: Allowed(1, 20)] double RatingRatio, [property: Allowed(0.01, 36_000)] double DurationS);
+
+/// <summary>Where the neutral of an AC source is joined to earth.</summary>
+public enum NeutralBond
+{
+    /// <summary>At the source, always: inside it, or ashore with the earth that comes along.</summary>
+    Always,
+
+    /// <summary>Inside it, only while it feeds.</summary>
+    WhileFeeding,
+
+    /// <summary>At the supply ashore alone; the earth that comes along leads to an electrode of its own.</summary>
+    OwnEarth,
+
+    /// <summary>Nowhere: it floats.</summary>
+    Never,
+}
+
+/// <summary>What stands in the earth that comes from ashore.</summary>
+public enum EarthIsolation { None, GalvanicIsolator, IsolatingTransformer }
 
 /// <summary>An inlet for shore power.</summary>
 [Kind("shore-inlet")]
@@ -194,8 +222,17 @@ public sealed record ShoreInlet : Part
     [Description("Rating of the inlet and its cord."), Allowed(1, 125)]
     public required Quantity RatedA { get; init; }
 
-    [Description("Loop resistance ashore, with the cord."), Allowed(0.001, 10)]
+    [Description("Loop resistance ashore, from live back by the earth, with the cord."), Allowed(0.001, 10)]
     public Quantity? SourceOhm { get; init; }
+
+    [Description("Where the supply's neutral is joined to earth: always (ashore, with the earth that comes along; behind an isolating transformer, on board at its secondary), own earth (the earth that comes along has an electrode of its own), never (it floats).")]
+    public NeutralBond? NeutralBond { get; init; }
+
+    [Description("What stands between the earth from ashore and the boat's: nothing, a galvanic isolator, or an isolating transformer, which passes no earth.")]
+    public EarthIsolation? EarthIsolation { get; init; }
+
+    [Description("A lamp or meter at the inlet shows when live and neutral are exchanged ashore.")]
+    public bool? ShowsPolarity { get; init; }
 
     [JsonIgnore]
     public override IReadOnlyList<string> TerminalNames => [Things.TerminalNames.Live, Things.TerminalNames.Neutral, Things.TerminalNames.Earth];

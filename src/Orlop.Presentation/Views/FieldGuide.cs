@@ -19,6 +19,9 @@ public static class FieldGuide
         "internalResistanceOhm" =>
             "From its maker's sheet, or measured: read the volts at the posts, switch on a load of known current, read again after a few seconds. The volts lost over the amperes are the ohms: 0.12 V lost at 30 A is 4 mΩ. The load's wires go on before the meter's, and switching is done at its switch, not at the post.",
         "isMinusBonded" => "Follow the thick minus lead: bolted to the engine block, a metal hull or an earth plate, it is.",
+        "neutralBond" or "earthIsolation" or "showsPolarity" or "residualType" or "shutsDownS" or "isDoubleInsulated" => field.Description,
+        "sourceOhm" => "Read by a licensed electrician with a loop tester at the end of the cord, from live to earth; or of the marina. Nothing is to be tried out with anything else.",
+        "shortCircuitA" => "On its sheet. Most inverters give once to twice their rating; left out, no more than the rating is counted on.",
         "keying" or "arrangement" => field.Description,
         "capacityAh" => "On its label, for 20 hours: 100 Ah.",
         "massKg" => "Say how it is known: 20 kg ± 0.5 kg where it was weighed, about 20 kg where it is estimated, 20 kg? where it is guessed. A number alone counts as a guess.",

@@ -16,6 +16,10 @@ public static class Cautions
     public const string MainsVoltage =
         "Shore and inverter voltage can kill. A licensed electrician works on and checks this side; local codes come first.";
 
+    /// <summary>On what protects people on the AC side.</summary>
+    public const string EarthFault =
+        "This decides whether touched metal kills. Nothing here replaces a licensed electrician's measurement with an installation tester; local codes come first.";
+
     /// <summary>At the input of an inverter or a large converter.</summary>
     public const string StoredCharge =
         "Its input holds a charge after it is switched off. Wait as its sheet says and prove it dead before touching.";

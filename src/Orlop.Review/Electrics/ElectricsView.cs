@@ -9,6 +9,7 @@ using Orlop.Electrics.Networks;
 using Orlop.Electrics.Protection;
 using Orlop.Electrics.Starts;
 using Orlop.Electrics.Strings;
+using Orlop.Review.Electrics.AcSide;
 using Orlop.Review.Heat;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
@@ -23,6 +24,7 @@ public sealed class ElectricsView
     private readonly CancellationToken _token;
     private readonly ElectricThings _things;
     private ReachingSources? _reaching;
+    private FaultsToEarth? _faultsToEarth;
     private readonly CaseNetworks _cases;
     private readonly ConcurrentDictionary<NetworkCase, SolvedNetwork> _solved = [];
     private readonly ConcurrentDictionary<string, SupplyPaths> _paths = new(StringComparer.Ordinal);
@@ -190,6 +192,10 @@ public sealed class ElectricsView
         solved.GroupOf(group.Strings[0].Members[0].Id) is { Result.Point: { } point } own ? _memo.Get((own.Network, group.Strings[0].Members[0].Id), () => new Shares(StringSharing.Of(group, own.Network, point))).Of : null;
 
     private sealed record Shares(ImmutableArray<StringShare>? Of);
+
+    private sealed record FaultsToEarth(ImmutableArray<EarthFault> All);
+    /// <summary>The fault to earth of each circuit of alternating current, with each source that feeds it.</summary>
+    internal ImmutableArray<EarthFault> EarthFaults => (_faultsToEarth ??= new FaultsToEarth([.. AcCircuits.Of(this).Select(circuit => EarthFault.Of(this, circuit))])).All;
 
     /// <summary>How each of these parts is made dead.</summary>
     internal IEnumerable<(Part Part, IsolationResult? Plan)> PlansToMakeDead(IReadOnlyList<Part> parts) => IsolationPlans.PlanEach(Boat, Wiring, parts, _memo);

@@ -97,6 +97,12 @@ internal static class FindingLines
         "t_adiabatic" => "Bears it, all heat kept in the copper",
         "t_bears" => "Bears it, losing heat",
         "t/t_earliest" => "Length of the start over the soonest it may open",
+        "R_loop" => "Resistance of the loop",
+        "I_fault" => "Current of the fault",
+        "U_touch" => "Touched metal, over the earth at the source",
+        "R_A·I∆n" => "Touched metal before it opens",
+        "t_over" => "Opens on overcurrent, at the latest",
+        "t_residual" => "Opens on residual current, at the latest",
         "Σ" => "All above the rating together",
         _ => symbol,
     };

@@ -7,7 +7,7 @@ namespace Orlop.Review.Electrics;
 
 /// <summary>
 /// Which nodes are grounded: joined to the hull's bond through metal that is never opened by a fuse. Neutral and protective earth of
-/// an AC source count as grounded at that source (the bond is made in the source or ashore; an assumption that the AC checks state).
+/// an AC source count as grounded at that source, unless it is told that its neutral is joined to earth nowhere; then its neutral counts only where a conductor on board joins it.
 /// </summary>
 public sealed class Grounding
 {
@@ -29,7 +29,7 @@ public sealed class Grounding
     {
         Queue<string> queue = new(Bonds.Of(boat.All<Part>()).Select(bond => bond.ToString())
             .Concat(boat.All<Part>().Where(part => Poles.Giving(part) is { IsAc: true })
-                .SelectMany(part => new[] { part.At(TerminalNames.Neutral).ToString(), part.At(TerminalNames.Earth).ToString() })));
+                .SelectMany(EarthedTerminals)));
         HashSet<string> grounded = [.. queue];
         Dictionary<string, string> shared = SharedMinuses(boat);
         while (queue.TryDequeue(out string? node))
@@ -50,6 +50,15 @@ public sealed class Grounding
         }
 
         return new Grounding(grounded.ToFrozenSet(StringComparer.Ordinal));
+    }
+
+    private static IEnumerable<string> EarthedTerminals(Part source)
+    {
+        yield return source.At(TerminalNames.Earth).ToString();
+        if (source is not (Inverter { NeutralBond: NeutralBond.Never } or ShoreInlet { NeutralBond: NeutralBond.Never }))
+        {
+            yield return source.At(TerminalNames.Neutral).ToString();
+        }
     }
 
     private static Dictionary<string, string> SharedMinuses(BoatModel boat)

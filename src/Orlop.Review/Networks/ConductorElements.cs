@@ -44,41 +44,19 @@ internal sealed class ConductorElements(BoatModel boat, SpaceAir air, Practice? 
 
     private void Add(WiringEdge edge)
     {
-        switch (edge.Owner)
+        if (edge is { Kind: WiringEdgeKind.Core, Owner: Cable cable })
         {
-            case Cable cable when edge.Kind == WiringEdgeKind.Core:
-                AddCore(edge, cable, edge.Core!);
-                break;
-            case Cable:
-                Termination? end = edge.Id.EndsWith("@from", StringComparison.Ordinal) ? edge.Core!.FromEnd : edge.Core!.ToEnd;
-                AddContact(edge, end?.ResistanceOhm, AssumedResistance.JointOhm, "cores");
-                break;
-            case Link link:
-                AddContact(edge, link.ResistanceOhm, AssumedResistance.JointOhm, "resistanceOhm");
-                break;
-            case Protection device:
-                AddContact(edge, device.ResistanceOhm, AssumedResistance.OfProtection(device), "resistanceOhm");
-                break;
-            case IsolatorSwitch device:
-                AddContact(edge, device.ResistanceOhm, AssumedResistance.OfSwitch(device.RatedA?.Value), "resistanceOhm");
-                break;
-            case Changeover device:
-                AddContact(edge, device.ResistanceOhm, AssumedResistance.OfSwitch(device.RatedA?.Value), "resistanceOhm");
-                break;
-            case PlugAndSocket device:
-                AddContact(edge, device.ContactOhm, AssumedResistance.ContactOhm, "contactOhm");
-                break;
-        }
-    }
-
-    private void AddContact(WiringEdge edge, Quantity? given, double assumedOhm, string field)
-    {
-        if (given is null)
-        {
-            _assumed[edge.Id] = new FindingInput(edge.Owner.Id, field, IsGuess: true);
+            AddCore(edge, cable, edge.Core!);
+            return;
         }
 
-        _contacts.Add(new Contact(edge.Id, edge.A, edge.B, given?.Value ?? (isForGreatestFault ? 0 : assumedOhm)));
+        EdgeContact contact = EdgeContact.Of(edge);
+        if (contact.Given is null)
+        {
+            _assumed[edge.Id] = contact.AssumedInput(edge);
+        }
+
+        _contacts.Add(new Contact(edge.Id, edge.A, edge.B, contact.Given?.Value ?? (isForGreatestFault ? 0 : contact.AssumedOhm)));
     }
 
     private void AddCore(WiringEdge edge, Cable cable, Core core)

@@ -5,6 +5,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Electrics.AcSide;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
 using Orlop.Review.Readings.Checks;
@@ -38,6 +39,9 @@ public sealed record ElectricalSheet
     /// <summary>A line for each fuse and breaker, in the boat's order.</summary>
     public required ImmutableArray<ProtectionLine> Protection { get; init; }
 
+    /// <summary>A line for each AC circuit and each source that feeds it.</summary>
+    public required ImmutableArray<AcRow> AcSide { get; init; }
+
     /// <summary>The readings on record that are outside what they should be.</summary>
     public required ImmutableArray<Finding> ReadingsOutside { get; init; }
 
@@ -68,6 +72,7 @@ public sealed record ElectricalSheet
             Chains = [.. chains],
             Circuits = [.. chains.Select(chain => CircuitLine.Of(view, chain, condition, faults))],
             ReadingsOutside = [.. review.Findings.Where(pair => pair.CheckId == ReadingAgreesCheck.Id).Select(pair => pair.After?.Worst).OfType<Finding>().Where(finding => finding.Verdict == Verdict.Fails)],
+            AcSide = AcTable.Of(view),
             Protection = [.. boat.All<Protection>().Select(device => ProtectionLine.Of(device, chains, review))],
         };
     }

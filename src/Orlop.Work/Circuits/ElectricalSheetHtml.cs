@@ -28,6 +28,7 @@ public static class ElectricalSheetHtml
         Readings(html, sheet, options);
         CircuitListPages.Write(html, sheet, text);
         FuseSchedulePages.Write(html, sheet, text);
+        AcSidePages.Write(html, sheet, text);
         WiringPages.Write(html, sheet, options);
         ProtectionPages.Write(html, sheet, options);
         HeatPages.Write(html, sheet, text, options);

@@ -20,7 +20,9 @@ internal static class FinishSteps
     [
         .. labels.IsEmpty ? [] : new[] { Label(labels) },
         .. ends.IsEmpty ? [] : Tests(scope, ends),
+        .. AcTests.Dead(scope),
         .. Energise(scope, isolation, readings),
+        .. AcTests.Live(scope),
         .. readings.GroupBy(reading => reading.ConditionId).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition])),
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),

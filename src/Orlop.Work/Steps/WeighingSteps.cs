@@ -80,7 +80,7 @@ internal static class WeighingSteps
                 .. BerthTestGuide.FreeboardCautions.Select(words => Sentence.Of($"{words}")),
                 Sentence.Of($"Expected heights and the range accepted stand under Freeboards. Type what you read under Weights, Berth tests, New freeboard survey: the check “Berth test agrees with the rest” then holds it against all else that is known."),
             ],
-            WriteDown = new WriteDown("m", ReadingCount: 0),
+            WriteDown = new WriteDown("m", ReadingCount: 0, IsSurvey: true),
             Cautions = [Stability],
             About = [scope.Alteration.Id],
         };

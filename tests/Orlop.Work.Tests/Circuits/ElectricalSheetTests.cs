@@ -45,6 +45,20 @@ public sealed class ElectricalSheetTests
         Assert.DoesNotContain("https://", html, StringComparison.Ordinal);
     }
 
+    // Two AC loads, each from the shore and from the inverter.
+    [Fact]
+    public void Render_AcSide_HasEachCircuitFromEachSource_WithItsCaution()
+    {
+        Assert.Equal(
+            [("kettle", "inverter"), ("kettle", "shore-inlet"), ("pack-charger", "inverter"), ("pack-charger", "shore-inlet")],
+            Demo.AcSide.Select(row => (row.Taker.Id, row.Source.Id)).Order());
+        string html = ElectricalSheetHtml.Render(Demo, new PaperOptions(new DateOnly(2026, 11, 29)));
+        string ac = html[html.IndexOf("id=\"ac-side\"", StringComparison.Ordinal)..];
+        Assert.Contains("limited by its source", ac, StringComparison.Ordinal);
+        Assert.Contains("Residual-current breaker 30 mA", ac, StringComparison.Ordinal);
+        Assert.Contains("licensed electrician", ac, StringComparison.Ordinal);
+    }
+
     // The locker that is too warm, and each way with what table and network say of its cables.
     [Fact]
     public void Render_Heat_HasSpacesWithTheirCurves_AndWays()

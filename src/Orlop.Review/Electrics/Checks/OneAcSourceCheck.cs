@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Review.Findings;
@@ -25,23 +26,22 @@ public sealed class OneAcSourceCheck : ICheck<ElectricsView>
         }
     }
 
-    // Everything closed, except that a change-over joins its sides only when nothing keeps them apart.
+    // Everything closed, and each change-over that nothing says can join its sides in one position throughout: a way may not use both of its sides.
     private static Part? Joined(ElectricsView view, Part source, List<Part> sources, List<Changeover> passed)
     {
         string start = source.At(TerminalNames.Live).ToString();
-        Dictionary<string, ChangeoverPosition> enteredBy = new(StringComparer.Ordinal);
-        Queue<string> queue = new([start]);
+        Queue<(string Node, ImmutableSortedDictionary<string, ChangeoverPosition> Stands)> queue = new([(start, ImmutableSortedDictionary<string, ChangeoverPosition>.Empty)]);
         HashSet<string> seen = [start];
-        while (queue.TryDequeue(out string? node))
+        while (queue.TryDequeue(out (string Node, ImmutableSortedDictionary<string, ChangeoverPosition> Stands) at))
         {
-            if (node != start && sources.FirstOrDefault(part => part.At(TerminalNames.Live).ToString() == node) is { } other)
+            if (at.Node != start && sources.FirstOrDefault(part => part.At(TerminalNames.Live).ToString() == at.Node) is { } other)
             {
                 return other;
             }
 
-            foreach (WiringEdge edge in view.Wiring.At(node))
+            foreach (WiringEdge edge in view.Wiring.At(at.Node))
             {
-                string next = edge.Other(node);
+                ImmutableSortedDictionary<string, ChangeoverPosition> stands = at.Stands;
                 if (edge.Owner is Changeover changeover)
                 {
                     if (!passed.Contains(changeover))
@@ -49,22 +49,18 @@ public sealed class OneAcSourceCheck : ICheck<ElectricsView>
                         passed.Add(changeover);
                     }
 
-                    bool leavesByOtherSide = next == edge.A && enteredBy.TryGetValue(changeover.Id, out ChangeoverPosition entered) && entered != edge.Position;
-                    if (leavesByOtherSide && changeover.IsInterlocked != false)
+                    if (changeover.IsInterlocked != false && stands.TryGetValue(changeover.Id, out ChangeoverPosition position) && position != edge.Position)
                     {
                         continue;
                     }
 
-                    // Only a way that came in by a side is kept from the other; from its common side either can be reached.
-                    if (node == edge.A)
-                    {
-                        enteredBy.TryAdd(changeover.Id, edge.Position);
-                    }
+                    stands = changeover.IsInterlocked == false ? stands : stands.SetItem(changeover.Id, edge.Position);
                 }
 
-                if (seen.Add(next))
+                string next = edge.Other(at.Node);
+                if (seen.Add(stands.IsEmpty ? next : $"{next} {string.Join(' ', stands.Select(one => $"{one.Key}={one.Value}"))}"))
                 {
-                    queue.Enqueue(next);
+                    queue.Enqueue((next, stands));
                 }
             }
         }

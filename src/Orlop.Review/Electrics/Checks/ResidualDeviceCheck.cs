@@ -38,7 +38,7 @@ public sealed class ResidualDeviceCheck : ICheck<ElectricsView>
             Headline = unguarded is null
                 ? Sentence.Of($"{load.Title} is behind a residual-current device of at most {A(limit.Value)}")
                 : Sentence.Of($"{load.Title} is fed by {unguarded.Title} with no residual-current device of {A(limit.Value)} or less between"),
-            Working = [Line(limit, "Residual current", "A"), new WorkingLine("Ways from AC sources", unguarded is null ? "all pass such a device" : $"one from {unguarded.Title} passes none", null, "the wiring as drawn"), new WorkingLine("Assumed", "neutral joined to earth at each source, so that the device can see a fault; to be checked at the source", null, "")],
+            Working = [Line(limit, "Residual current", "A"), new WorkingLine("Ways from AC sources", unguarded is null ? "all pass such a device" : $"one from {unguarded.Title} passes none", null, "the wiring as drawn"), new WorkingLine("Neutral", "the device sees a fault only where neutral and earth are joined at the source: that has a finding of its own", null, "")],
             Inputs = [new FindingInput(load.Id, "isAc")],
             Caution = Cautions.MainsVoltage,
         };

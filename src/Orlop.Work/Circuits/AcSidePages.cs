@@ -1,0 +1,47 @@
+using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
+using Orlop.Review.Electrics;
+using Orlop.Review.Electrics.AcSide;
+using Orlop.Review.Findings;
+using Orlop.Work.Paper;
+
+namespace Orlop.Work.Circuits;
+
+/// <summary>The AC side, mode by mode: what a fault to earth does, and what ends it.</summary>
+internal static class AcSidePages
+{
+    public static void Write(HtmlText html, ElectricalSheet sheet, PackText text)
+    {
+        if (sheet.AcSide.IsEmpty)
+        {
+            return;
+        }
+
+        html.Open("section", ("id", "ac-side")).Put("h2", "AC side: faults to earth");
+        html.Open("div", ("class", "caution"), ("role", "note")).Put("b", "Mains voltage kills.").Text($" {Cautions.EarthFault}").Close();
+        html.Open("table", ("class", "named")).Open("thead").Open("tr");
+        foreach (string head in new[] { "Circuit", "Fed from", "Neutral to earth", "Loop, hot", "Read cold, at most", "Fault", "On the metal", "Ended by", "In, of" })
+        {
+            html.Put("th", head, ("scope", "col"));
+        }
+
+        html.Close().Close().Open("tbody");
+        foreach (AcRow row in sheet.AcSide)
+        {
+            html.Open("tr").Put("th", row.Taker.Title, ("scope", "row"))
+                .Put("td", row.Source.Title, ("data-head", "Fed from"))
+                .Put("td", AcWords.Bond(row.BondPlaces), ("data-head", "Neutral to earth"))
+                .Put("td", row.IsLimited ? "limited by its source" : Of(row.LoopOhm, "Ohm", text), ("data-head", "Loop, hot"))
+                .Put("td", $"{Of(row.ColdLoopOhm, "Ohm", text)}, {Of(row.GreatestLoopOhm, "Ohm", text)}", ("data-head", "Read cold, at most"))
+                .Put("td", Of(row.FaultA, "A", text), ("data-head", "Fault"))
+                .Put("td", Of(row.TouchV, "V", text), ("data-head", "On the metal"))
+                .Put("td", AcWords.EndedBy(row.HasEarth, row.EndedBy?.Title), ("data-head", "Ended by"))
+                .Put("td", $"{Of(row.EndsS, "S", text)}, {Of(row.PermittedS, "S", text)}", ("data-head", "In, of"))
+                .Close();
+        }
+
+        html.Close().Close().Put("p", $"A fault of no resistance from live to the metal of what takes power. Hot: conductors at the temperature of their insulation. Read cold: what a loop tester should show. {QuantityText.Unknown}: it cannot be told; its finding says why.", ("class", "small")).Close();
+    }
+
+    private static string Of(double? value, string suffix, PackText text) => value is { } known ? text.Of(new Amount(known, suffix)) : QuantityText.Unknown;
+}
