@@ -44,6 +44,8 @@ public sealed record AmpacityResult(
 /// <summary>I = I_table · f_amb · f_bundle.</summary>
 public static class Ampacity
 {
+    private const int PrintedDecimals = 5;
+
     public static AmpacityResult Calculate(AmpacityInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
@@ -80,6 +82,8 @@ public static class Ampacity
             return new WorkingStep("f_amb", "stated by the rule", stated.Factor, "", stated.Source);
         }
 
-        return AmbientCorrection.Calculate(input.InsulationC, input.AmbientC, input.Table.AmbientC).Working;
+        // The factor counts with the digits that are printed, so that the working gives the result to whoever follows it.
+        var found = AmbientCorrection.Calculate(input.InsulationC, input.AmbientC, input.Table.AmbientC);
+        return found.Working with { Value = Math.Round(found.Factor, PrintedDecimals) };
     }
 }

@@ -44,7 +44,10 @@ public sealed class StringShareCheck : ICheck<ElectricsView>
             }
             else if (all[k].ShareFraction is not { } share)
             {
-                yield return Unknown(Description, subject, condition.Id, Sentence.Of($"{title}: nothing is asked of the strings {In(condition)}, so how they share cannot be told"), []);
+                yield return Unknown(Description, subject, condition.Id, Sentence.Of($"{title}: nothing is asked of the strings {In(condition)}, so how they share cannot be told"), []) with
+                {
+                    Working = [new WorkingLine("Asked of all strings", "nothing, with what is on", null, Solved(solved, subject))],
+                };
             }
             else if (view.Practice?.Find(LimitIds.StringOverShareFraction) is not { } limit)
             {
@@ -88,8 +91,9 @@ public sealed class StringShareCheck : ICheck<ElectricsView>
                 new WorkingLine("Share", "its current less that, over the sum of all strings", Fraction(share), ""),
                 new WorkingLine("Fair share", "its capacity over the sum of all strings", Fraction(fair), "the nameplates, less what is told as lost"),
                 new WorkingLine("Over its fair share", Formula.Of("{0} ÷ {1} − 1", v => Math.Max(0, (v[0] / v[1]) - 1), share, fair), Fraction(over), ""),
-                Line(limit, "May be over by", "Fraction"),
-                Use(over, limit.Value),
+                .. isFlooded
+                    ? new[] { new WorkingLine("May be charged with", "as typed, the least of its batteries", A(mostChargeA!.Value), ""), Use(into, mostChargeA.Value) }
+                    : [Line(limit, "May be over by", "Fraction"), Use(over, limit.Value)],
             ],
             Inputs =
             [
