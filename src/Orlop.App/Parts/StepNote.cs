@@ -12,12 +12,17 @@ internal static partial class StepNote
     /// <summary>It is typed at the step itself: masses go into sheets, freeboards into a survey.</summary>
     public static bool IsTakenIn(WorkStep step) => step.WriteDown is { IsSurvey: false } && step.Kind != StepKind.Weigh;
 
-    /// <summary>Why what was typed proves nothing dead: its largest voltage is more than a dead point may show; null where no number says so.</summary>
+    /// <summary>Why what was typed proves nothing dead: it holds no number, or its largest voltage is more than a dead point may show; null where nothing is typed, or it is low enough.</summary>
     public static string? WhyNotDead(WorkStep step, string? note)
     {
         if (step.WriteDown?.MostV is not { } most || note is null)
         {
             return null;
+        }
+
+        if (!Voltage().IsMatch(note))
+        {
+            return $"“{note.Trim()}” is no voltage, and proves nothing dead. Type what the meter showed at each point, such as 0.0; 0.02.";
         }
 
         double read = Voltage().Matches(note).Select(match => Volts(match)).DefaultIfEmpty(0).Max();

@@ -32,12 +32,12 @@ public static class ChainBuilder
         if (plan.Protection is { } means)
         {
             string words = means == ProtectionMeans.Fuse ? "fuse" : "breaker";
-            feed = chain.Join(feed, new Protection { Id = chain.Id(words), Name = chain.Title(words), Means = means, RatedA = plan.ProtectionA! });
+            feed = Fed(chain, plan, feed, new Protection { Id = chain.Id(words), Name = chain.Title(words), Means = means, RatedA = plan.ProtectionA! });
         }
 
         if (plan.HasIsolator)
         {
-            feed = chain.Join(feed, new IsolatorSwitch { Id = chain.Id("isolator"), Name = chain.Title("isolator"), IsIsolator = true });
+            feed = Fed(chain, plan, feed, new IsolatorSwitch { Id = chain.Id("isolator"), Name = chain.Title("isolator"), IsIsolator = true });
         }
 
         Terminal plus = load.At(TerminalNames.Plus), minus = load.At(TerminalNames.Minus);
@@ -52,6 +52,27 @@ public static class ChainBuilder
         chain.Add(WithOwnBack(Cable(chain, "feed", plan, feed, plus, plan.Return, minus), plan));
         chain.Add(load);
         return [.. chain.Things.Select(BoatEdits.Add)];
+    }
+
+    // What stands first may be fed by a wire; what stands behind it is bolted to it.
+    private static Terminal Fed(ChainParts chain, CircuitPlan plan, Terminal feed, Part device)
+    {
+        if (!plan.HasFeedWire || feed != plan.From)
+        {
+            return chain.Join(feed, device);
+        }
+
+        chain.Add(new Cable
+        {
+            Id = chain.Id("feed wire"),
+            Name = chain.Title("feed wire"),
+            AreaMm2 = plan.AreaMm2,
+            InsulationC = plan.InsulationC,
+            LengthM = plan.FeedM,
+            Cores = [new Core { Id = "plus", From = feed, To = device.At(TerminalNames.In) }],
+        });
+        chain.Add(device);
+        return device.At(TerminalNames.Out);
     }
 
     private static ElectricLoad Load(ChainParts chain, CircuitPlan plan) => new()

@@ -36,6 +36,12 @@ public sealed record CircuitPlan
     /// <summary>Terminal that feeds it: <c>main-plus.bar</c>, <c>bank.+</c>.</summary>
     public required Terminal From { get; init; }
 
+    /// <summary>A wire leads from that terminal to the first device; otherwise the device is bolted to it.</summary>
+    public bool HasFeedWire { get; init; }
+
+    /// <summary>Length of that wire; null where it is not known.</summary>
+    public Quantity? FeedM { get; init; }
+
     /// <summary>Terminal that the current returns to.</summary>
     public required Terminal Return { get; init; }
 

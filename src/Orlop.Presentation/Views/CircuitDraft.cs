@@ -20,6 +20,7 @@ public sealed class CircuitDraft
         [nameof(StartTime)] = "1.5 s",
         [nameof(Duty)] = "20 %",
         [nameof(Rating)] = "10 A",
+        [nameof(Feed)] = "0.3 m, or 0 where it is bolted on",
     };
 
     private readonly Dictionary<string, string> _refusals = new(StringComparer.Ordinal);
@@ -50,6 +51,9 @@ public sealed class CircuitDraft
     public bool AsksForConditions { get; set; }
 
     public string From { get; set; } = "";
+
+    /// <summary>Length of the wire from there to the first device; 0 where that is bolted on, empty where it is not known.</summary>
+    public string Feed { get; set; } = "";
 
     public string Return { get; set; } = "";
 
@@ -88,6 +92,16 @@ public sealed class CircuitDraft
 
     /// <summary>Terminals that a circuit's current can return to; those named for minus or neutral come first.</summary>
     public static IReadOnlyList<Terminal> Returns(BoatModel boat) => [.. Ends(boat).OrderBy(end => LooksPlus(end) ? 1 : 0)];
+
+    /// <summary>A device stands at the feeding end, and so something leads to it.</summary>
+    public bool AsksForFeed => Protection != "none" || HasIsolator;
+
+    /// <summary>It is fed from a bar: what is bolted there needs no wire.</summary>
+    public bool IsFedFromBar(BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return Terminal.TryParse(From, out Terminal end) && boat.Find<Busbar>(end.Part) is not null;
+    }
 
     /// <summary>The battery whose minus post it goes back to, where nothing says yet whether that is bonded; null where nothing is to be asked.</summary>
     public BatteryBank? AskedBattery(BoatModel boat)
@@ -160,6 +174,7 @@ public sealed class CircuitDraft
         Quantity? draws = Read(nameof(Draws), Draws, isPower ? "W" : "A", true);
         Terminal from = End(nameof(From), From), back = End(nameof(Return), Return);
         RefuseWrongPoles(boat, from, back);
+        bool isBolted = string.IsNullOrWhiteSpace(Feed) ? IsFedFromBar(boat) : QuantityText.Parse(Feed, "M", units, culture).Quantity is { Value: 0 };
         Quantity? startRatio = Read(nameof(StartRatio), StartRatio, "Ratio", false);
         CircuitPlan plan = new()
         {
@@ -173,6 +188,8 @@ public sealed class CircuitDraft
             DutyFraction = DutyOf(Read(nameof(Duty), Duty, "Fraction", false)),
             OnIn = OnIn.Order(StringComparer.Ordinal).ToValueList(),
             From = from,
+            HasFeedWire = AsksForFeed && !isBolted,
+            FeedM = AsksForFeed && !isBolted ? Read(nameof(Feed), Feed, "M", false) : null,
             Return = back,
             Protection = Protection switch { "fuse" => ProtectionMeans.Fuse, "breaker" => ProtectionMeans.Breaker, _ => null },
             ProtectionA = Protection == "none" ? null : Read(nameof(Rating), Rating, "A", true),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
+using Orlop.App.Pages;
 using Orlop.App.Parts;
 using Orlop.App.Sessions;
 using Orlop.App.Shell;
@@ -77,8 +78,8 @@ public sealed class RecordTests : IDisposable
     [InlineData("0.4; 0,5", false)]
     [InlineData("0.51", true)]
     [InlineData("600 mV", true)]
-    [InlineData("nothing", false)]
-    public void StepNote_LargestVoltage_TellsWhetherItIsDead(string note, bool isLive)
+    [InlineData("nothing", true)]
+    public void StepNote_LargestVoltage_TellsWhetherItIsDead_AndWordsProveNothing(string note, bool isLive)
     {
         WorkStep proof = Step("prove-dead:a", StepKind.ProveDead) with { WriteDown = new WriteDown("V", MostV: 0.5) };
 
@@ -264,6 +265,19 @@ public sealed class RecordTests : IDisposable
 
         await panel.PressAsync(".ask button");
         Assert.Equal(AlterationStatus.Accepted, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
+    }
+
+    [Fact]
+    public async Task AlterationsPage_WhatIsAccepted_StaysInView_AndTheHeaderSaysSo()
+    {
+        PageHead head = new();
+        IRenderedComponent<AlterationsPage> page = _page.Render<AlterationsPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(head));
+        string shown = page.Find("#chain-title").TextContent;
+        await page.PressNamedAsync("button", "Accept with");
+        await page.PressAsync(".ask button");
+
+        Assert.Equal(shown, page.Find("#chain-title").TextContent);
+        Assert.Equal($"“{shown}” is now: accepted.", head.Told!.Text);
     }
 
     [Fact]

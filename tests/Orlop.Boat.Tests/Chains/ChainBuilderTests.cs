@@ -33,6 +33,18 @@ public sealed class ChainBuilderTests
         Assert.Equal(2, boat.Find<Cable>("wash-down-pump-lead")!.LengthM!.Value);
     }
 
+    [Theory]
+    [InlineData(1.2)]
+    [InlineData(null)]
+    public void NewCircuit_FeedWire_StandsBeforeTheFirstDevice_AndItsLengthMayBeUnknown(double? lengthM)
+    {
+        BoatModel boat = ChainBoat.With(ChainBoat.Pump with { From = new Terminal("bank", "+"), HasIsolator = true, HasFeedWire = true, FeedM = lengthM is { } m ? m : null });
+        Chain chain = Chain.Trace(boat, Wiring.Of(boat), boat.Find<Part>("wash-down-pump")!)!;
+
+        Assert.Equal([typeof(Cable), typeof(Protection), typeof(Link), typeof(IsolatorSwitch), typeof(Cable)], chain.Out.Select(item => item.Thing.GetType()));
+        Assert.Equal(lengthM, boat.Find<Cable>("wash-down-pump-feed-wire")!.LengthM?.Value);
+    }
+
     [Fact]
     public void NewCircuit_LongerWayBack_IsTheMinusCoresOwnLength()
     {

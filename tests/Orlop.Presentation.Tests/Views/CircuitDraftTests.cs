@@ -48,6 +48,22 @@ public sealed class CircuitDraftTests
         Assert.Equal(0, draft.RefusalCount);
     }
 
+    [Theory]
+    [InlineData("bank.+", "", true, null)]
+    [InlineData("bank.+", "0", false, null)]
+    [InlineData("bank.+", "1.2 m", true, 1.2)]
+    [InlineData("panel.bar", "", false, null)]
+    [InlineData("panel.bar", "40 cm", true, 0.4)]
+    public void Plan_WireToTheDevice_IsUnknownFromAPost_AndNoneOnABar_UnlessTyped(string from, string typed, bool hasWire, double? lengthM)
+    {
+        CircuitDraft draft = Draft(from, "minus.bar");
+        draft.Feed = typed;
+        var plan = draft.Plan(Boat, DisplayUnits.Metric, Culture)!;
+
+        Assert.Equal(hasWire, plan.HasFeedWire);
+        Assert.Equal(lengthM, plan.FeedM?.Value);
+    }
+
     [Fact]
     public void Plan_FromMinusBackToPlus_IsRefusedAtBothEnds()
     {
