@@ -1,5 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Drawings.Paper;
 using Orlop.Review;
 using Orlop.Review.Electrics;
 using Orlop.Review.Readings;
@@ -43,6 +44,19 @@ public sealed class ElectricalSheetTests
         Assert.Contains("Prove it dead before you touch it", html, StringComparison.Ordinal);
         Assert.DoesNotContain("http://", html.Replace("http://www.w3.org", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.DoesNotContain("https://", html, StringComparison.Ordinal);
+    }
+
+    // ISO 216: A3 297 mm by 420 mm, A4 210 mm by 297 mm; the pages stay A4.
+    [Theory]
+    [InlineData(null, "297mm 210mm")]
+    [InlineData(PaperSize.A3, "420mm 297mm")]
+    public void Render_Diagram_IsOnTheChosenPaper_AndThePagesOnTheirs(PaperSize? diagram, string page)
+    {
+        string html = ElectricalSheetHtml.Render(Demo, new PaperOptions(new DateOnly(2026, 11, 29)) { DiagramSize = diagram });
+        Assert.Contains($"@page diagram{{size:{page};margin:0", html, StringComparison.Ordinal);
+        Assert.Contains("@page{size:A4 portrait", html, StringComparison.Ordinal);
+        Assert.Contains($"width=\"{page.Split(' ')[0]}\" height=\"{page.Split(' ')[1]}\"", html, StringComparison.Ordinal);
+        Assert.All(Demo.Circuits, line => Assert.Contains($"data-id=\"{line.Taker.Id}\"", html, StringComparison.Ordinal));
     }
 
     // The locker that is too warm, and each way with what table and network say of its cables.
