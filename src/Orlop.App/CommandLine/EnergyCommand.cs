@@ -118,6 +118,7 @@ internal static class EnergyCommand
         ["energyFormat"] = FormatVersion,
         ["boat"] = input.View.Boat.Particulars?.Title ?? "",
         ["alteration"] = input.AlterationId,
+        ["inNoPlan"] = new JsonArray([.. view.InNoPlan.Select(load => JsonValue.Create(load.Id))]),
         ["plans"] = new JsonArray([.. view.Plans.Select(Plan)]),
     }.ToJsonString(JsonOutput.Options);
 

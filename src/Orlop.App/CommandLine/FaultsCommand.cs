@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Orlop.Boat.Things;
+using Orlop.Drawings.Paper;
 using Orlop.Presentation.Quantities;
 using Orlop.Review.Electrics;
 using Orlop.Review.Practices;
@@ -16,13 +17,15 @@ internal static class FaultsCommand
     public static Command Make(CommandStreams streams)
     {
         Option<string?> paper = new("--paper") { Description = "Write the electrical pages into this folder: circuits, fuses, diagram, charts of protection, isolation sheets; HTML to print, PDF where a browser is installed." };
+        Option<string?> diagram = new("--diagram") { Description = "Paper of the one-line diagram on its side: a3, a4, letter or tabloid; otherwise that of the pages." };
+        _ = diagram.AcceptOnlyFromAmong([.. Enum.GetValues<PaperSize>().Select(PaperSizes.NameOf)]);
         Command command = LoadedInput.Command(
-            "faults", "Tell the weakest and the greatest fault at the far end of each conductor that a battery feeds, the fault to earth of each AC circuit, and what opens.", streams, [paper], async (input, form, parsed, token) =>
+            "faults", "Tell the weakest and the greatest fault at the far end of each conductor that a battery feeds, the fault to earth of each AC circuit, and what opens.", streams, [paper, diagram], async (input, form, parsed, token) =>
             {
                 DisplayUnits units = UnitsOption.Of(parsed.GetValue<string?>("--units"));
                 if (parsed.GetValue(paper) is { } folder)
                 {
-                    await SheetFiles.WriteElectricalAsync(input, folder, units, streams, token);
+                    await SheetFiles.WriteElectricalAsync(input, folder, PaperSizes.Named(parsed.GetValue(diagram)), units, streams, token);
                 }
                 else
                 {
@@ -34,6 +37,11 @@ internal static class FaultsCommand
             if (result.GetValue(paper) is not null && (result.GetValue<bool>("--json") || result.GetValue<bool>("--csv")))
             {
                 result.AddError("--paper writes pages and nothing else: leave out --json and --csv.");
+            }
+
+            if (result.GetValue(diagram) is not null && result.GetValue(paper) is null)
+            {
+                result.AddError("--diagram chooses the paper of the pages' diagram: give --paper too.");
             }
         });
         return command;

@@ -10,10 +10,10 @@ namespace Orlop.App.CommandLine;
 internal static class SheetFiles
 {
     /// <summary>The owner's electrical pages, in the first of the conditions.</summary>
-    public static Task WriteElectricalAsync(LoadedInput input, string folder, DisplayUnits units, CommandStreams streams, CancellationToken token)
+    public static Task WriteElectricalAsync(LoadedInput input, string folder, PaperSize? diagram, DisplayUnits units, CommandStreams streams, CancellationToken token)
     {
         ElectricalSheet Make() => ElectricalSheet.Make(Reviewing.NewEngine(), input.AsBuilt, input.Alteration, input.Conditions[0].Id, token);
-        return PrintAsync(folder, units, streams, paper => ElectricalSheetHtml.Write(Make(), paper, folder), token);
+        return PrintAsync(folder, units, streams, paper => ElectricalSheetHtml.Write(Make(), paper with { DiagramSize = diagram }, folder), token);
     }
 
     /// <summary>The loading and stability sheet.</summary>

@@ -68,5 +68,13 @@ public sealed record ElectricLoad : Part
         : Things.TerminalNames.PlusMinus;
 }
 
-/// <summary>A load is on in a condition, for a share of the time (0 to 1).</summary>
-public sealed record LoadUse([property: RefersTo(typeof(Condition))] string Condition, [property: Allowed(0, 1)] double DutyFraction);
+/// <summary>A load is on in a condition, for a share of the time.</summary>
+/// <param name="Condition">Id of the condition.</param>
+/// <param name="DutyFraction">Share of the time, 0 to 1; with hours, of those.</param>
+/// <param name="FromHour">When in the day it may be on first, a whole hour; null: at any hour.</param>
+/// <param name="ToHour">When no more, a whole hour; at or before the first, it goes over midnight.</param>
+public sealed record LoadUse(
+    [property: RefersTo(typeof(Condition))] string Condition,
+    [property: Description("Share of the time that it is on; with hours, of those."), Allowed(0, 1)] double DutyFraction,
+    [property: Description("From which hour of the day, a whole one; left out, at any hour. Energy goes by it; what is judged in a condition counts the load as on."), Allowed(0, 24)] int? FromHour = null,
+    [property: Description("To which hour of the day, a whole one; at or before the first it goes over midnight."), Allowed(0, 24)] int? ToHour = null);

@@ -21,13 +21,17 @@ public sealed class EnergyView(BoatModel boat, Practice? practice, Memo memo, Ca
     /// <summary>Her day plans, in the owner's order.</summary>
     public ImmutableArray<PlanResult> Plans => field.IsDefault ? field = [.. Boat.All<DayPlan>().Select(Of)] : field;
 
-    /// <summary>Loads that are on in no condition of any day plan: no number of energy counts them.</summary>
+    /// <summary>Loads that are on in no hour of any day plan: no number of energy counts them.</summary>
     public ImmutableArray<ElectricLoad> InNoPlan
     {
         get
         {
-            HashSet<string> planned = [.. Boat.All<DayPlan>().SelectMany(plan => plan.Hours).Select(hours => hours.Condition)];
-            return [.. Boat.All<ElectricLoad>().Where(load => !load.Uses.Any(use => use.DutyFraction > 0 && planned.Contains(use.Condition)))];
+            PlanHours[] planned = [.. Boat.All<DayPlan>().SelectMany(plan => plan.Hours)];
+            return
+            [
+                .. Boat.All<ElectricLoad>().Where(load => !load.Uses.Any(use => use.DutyFraction > 0 && planned.Any(row => row.Condition == use.Condition
+                    && Enumerable.Range(0, 24).Any(hour => UseHours.IsWithin(row.FromHour, row.ToHour, hour) && UseHours.Holds(use, hour))))),
+            ];
         }
     }
 

@@ -75,10 +75,8 @@ public sealed record PlanInput(DayPlan Plan, EnergyInput? Input, ImmutableArray<
         Condition?[] hours = new Condition?[Hours];
         foreach (PlanHours row in plan.Hours)
         {
-            int count = (row.ToHour - row.FromHour + Hours) % Hours;
-            for (int k = 0; k < (count == 0 ? Hours : count); k++)
+            foreach (int hour in Enumerable.Range(0, Hours).Where(hour => UseHours.IsWithin(row.FromHour, row.ToHour, hour)))
             {
-                int hour = (row.FromHour + k) % Hours;
                 if (hours[hour] is not null || view.Boat.Find<Condition>(row.Condition) is not { } condition)
                 {
                     return null;

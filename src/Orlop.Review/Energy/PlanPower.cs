@@ -20,28 +20,36 @@ internal sealed class PlanPower(ElectricsView view, BatteryBank bank, Condition?
     /// <summary>Every load that the plan has on, and what converters and inverters take to stand ready.</summary>
     public ImmutableArray<HourlyPower> Loads()
     {
-        Condition[] conditions = [.. hours.OfType<Condition>().Distinct()];
-        Dictionary<string, Dictionary<string, double>> idle = new(StringComparer.Ordinal);
+        Dictionary<string, double[]> idle = new(StringComparer.Ordinal);
         ImmutableArray<HourlyPower>.Builder powers = ImmutableArray.CreateBuilder<HourlyPower>();
         foreach (ElectricLoad load in view.Boat.All<ElectricLoad>())
         {
-            Dictionary<string, double> drawn = new(StringComparer.Ordinal);
-            foreach (Condition condition in conditions)
+            if (load.Uses.Any(use => UseHours.IsHalfGiven(use) && hours.Any(condition => condition?.Id == use.Condition)))
             {
-                double duty = load.Uses.Where(use => use.Condition == condition.Id).Sum(use => use.DutyFraction);
-                if (duty > 0 && Drawn(load, Math.Min(1, duty), condition, idle) is { } watts)
+                gaps.InTheWay(load.Id, "uses");
+            }
+
+            double[] shares = [.. hours.Select((condition, hour) => UseHours.Share(load, condition, hour))], watts = new double[hours.Length];
+            bool isDrawn = false;
+            foreach (IGrouping<Condition, int> on in Enumerable.Range(0, hours.Length).Where(hour => shares[hour] > 0).GroupBy(hour => hours[hour]!))
+            {
+                if (Drawn(load, on, idle) is { } running)
                 {
-                    drawn[condition.Id] = watts;
+                    isDrawn = true;
+                    foreach (int hour in on)
+                    {
+                        watts[hour] = running * shares[hour];
+                    }
                 }
             }
 
-            if (drawn.Count > 0)
+            if (isDrawn)
             {
-                powers.Add(Hourly(load.Id, drawn, load.IsOnlyInDark == true));
+                powers.Add(new HourlyPower(load.Id, [.. watts], [.. new double[hours.Length]], load.IsOnlyInDark == true));
             }
         }
 
-        powers.AddRange(idle.Select(part => Hourly(part.Key, part.Value, false)));
+        powers.AddRange(idle.Select(part => new HourlyPower(part.Key, [.. part.Value], [.. new double[hours.Length]])));
         return powers.ToImmutable();
     }
 
@@ -50,14 +58,14 @@ internal sealed class PlanPower(ElectricsView view, BatteryBank bank, Condition?
     [
         .. ChargersReaching(view, bank, drive).Select(charger => Hourly(charger.Id, hours.OfType<Condition>().Distinct()
             .Where(condition => drive == ChargerDrive.Engine ? condition.EngineRuns : condition.OnShore)
-            .ToDictionary(condition => condition.Id, _ => charger.LimitA.Value * bank.NominalV.Value, StringComparer.Ordinal), false)),
+            .ToDictionary(condition => condition.Id, _ => charger.LimitA.Value * bank.NominalV.Value, StringComparer.Ordinal))),
     ];
 
-    // Mean power at the battery; null where it is not the plan's battery that feeds it, or something is missing.
-    private double? Drawn(ElectricLoad load, double duty, Condition condition, Dictionary<string, Dictionary<string, double>> idle)
+    // Power at the battery while it is on, in hours of one condition; null where it is not the plan's battery that feeds it, or something is missing.
+    private double? Drawn(ElectricLoad load, IGrouping<Condition, int> on, Dictionary<string, double[]> idle)
     {
         double? running = load.RunningW?.Value ?? (load.RunningA?.Value * load.NominalV.Value);
-        Part[]? way = WayTo(load, condition);
+        Part[]? way = WayTo(load, on.Key);
         if (way is null)
         {
             _leftOut.Add(load.Title);
@@ -75,11 +83,15 @@ internal sealed class PlanPower(ElectricsView view, BatteryBank bank, Condition?
             running = PlanConversion.Upstream(part, running, gaps);
             if (PlanConversion.IdleW(part, gaps) is { } ready and > 0)
             {
-                (idle.TryGetValue(part.Id, out Dictionary<string, double>? of) ? of : idle[part.Id] = new(StringComparer.Ordinal))[condition.Id] = ready;
+                double[] of = idle.TryGetValue(part.Id, out double[]? known) ? known : idle[part.Id] = new double[hours.Length];
+                foreach (int hour in on)
+                {
+                    of[hour] = ready;
+                }
             }
         }
 
-        return running * duty;
+        return running;
     }
 
     // Converters from the load to the battery, and the battery or shore inlet; null where nothing feeds it.
@@ -100,9 +112,8 @@ internal sealed class PlanPower(ElectricsView view, BatteryBank bank, Condition?
         return null;
     }
 
-    private HourlyPower Hourly(string id, Dictionary<string, double> inCondition, bool isOnlyInDark) => new(
+    private HourlyPower Hourly(string id, Dictionary<string, double> inCondition) => new(
         id,
         [.. hours.Select(condition => condition is null ? 0 : inCondition.GetValueOrDefault(condition.Id))],
-        [.. new double[24]],
-        isOnlyInDark);
+        [.. new double[hours.Length]]);
 }

@@ -1,17 +1,31 @@
+using Orlop.Drawings.Circuits.Sheets;
 using Orlop.Work.Paper;
 
 namespace Orlop.Work.Circuits;
 
-/// <summary>The whole wiring in one line, a stretch from bar to bar a row.</summary>
+/// <summary>The whole wiring in one line, on sheets of their own.</summary>
 internal static class WiringPages
 {
     public static void Write(HtmlText html, ElectricalSheet sheet, PaperOptions options)
     {
-        // The way back is told by the bars; each stretch out is drawn once.
-        HashSet<string> all = [.. sheet.Chains.SelectMany(chain => chain.Out).Select(item => item.Thing.Id)];
-        if (!sheet.Circuits.IsEmpty)
+        if (sheet.Circuits.IsEmpty)
         {
-            DiagramPages.Write(html, "One-line diagram, bar by bar", sheet.AsBuilt, sheet.Boat, all, options);
+            return;
+        }
+
+        string state = sheet.Alteration is { } alteration ? $"with {alteration.Title}, drafted" : "as built";
+        SheetOptions drawn = new()
+        {
+            Paper = options.DiagramSize ?? options.Size,
+            About = $"{state} · {PaperPage.Date(options)}{PaperPage.Revision(options, " · ")}",
+            Units = options.Units,
+            Culture = options.Culture,
+        };
+        int number = 0;
+        foreach (string svg in OneLineSheets.Draw(sheet.AsBuilt, sheet.Alteration is null ? null : sheet.Boat, drawn))
+        {
+            html.Open("section", [("class", "sheet diagram"), .. ++number == 1 ? new[] { ("id", "drawing") } : []])
+                .Put("h2", number == 1 ? "One-line diagram" : "One-line diagram, continued").Markup(svg).Close();
         }
     }
 }

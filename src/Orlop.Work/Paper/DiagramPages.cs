@@ -28,15 +28,9 @@ internal static class DiagramPages
         }
 
         HashSet<string> edited = [.. pack.Alteration.Edits.Select(edit => edit.Id)];
-        Write(html, "One-line diagram of the circuits touched", PackScope.BeforeWork(pack.AsBuilt, pack.Alteration), pack.AsAltered, edited, options);
-    }
-
-    /// <summary>Writes every stretch of wiring that holds one of these things, from bar to bar: a stretch goes on where another begins with the bar at its end.</summary>
-    public static void Write(HtmlText html, string heading, BoatModel before, BoatModel after, HashSet<string> touched, PaperOptions options)
-    {
-        Drawn[] rows = [.. Diagrams(before, after, touched, options)];
+        Drawn[] rows = [.. Diagrams(PackScope.BeforeWork(pack.AsBuilt, pack.Alteration), pack.AsAltered, edited, options)];
         bool isOnItsSide = rows.Any(row => row.Width * LeastScale > UprightWidth);
-        html.Open("section", ("class", isOnItsSide ? "wide" : "follows"), ("id", "drawing")).Put("h2", heading);
+        html.Open("section", ("class", isOnItsSide ? "wide" : "follows"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
         foreach (Drawn row in rows)
         {
             string most = string.Create(CultureInfo.InvariantCulture, $"max-width:{row.Width * MostScale:0}px");
@@ -52,7 +46,7 @@ internal static class DiagramPages
         foreach (CircuitRow row in CircuitRows.Touched(before, after, touched))
         {
             OneLineOptions drawn = new() { Id = string.Create(CultureInfo.InvariantCulture, $"one-line-{++number}"), AreNamesWhole = true, Units = options.Units, Culture = options.Culture };
-            string svg = OneLineDiagram.Draw(Only(before, row.Ids), ReferenceEquals(before, after) ? null : Only(after, row.Ids), drawn);
+            string svg = OneLineDiagram.Draw(Only(before, row.Ids), Only(after, row.Ids), drawn);
             yield return new Drawn($"{Title(row.FromId)} → {Title(row.ToId)}", svg, DrawingSize.WidthPx(svg) ?? UprightWidth);
         }
 

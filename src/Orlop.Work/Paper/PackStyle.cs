@@ -69,11 +69,12 @@ internal static class PackStyle
         .blank{border-bottom:.3mm solid #000;display:inline-block;min-width:18mm}
         .wide{page:wide}
         #drawing{--draft:#000;--draft-fill:#fff;--soft:#222;--gone:#555;--gone-text:#333;--sheet:#fff;--ink:#000}
-        #drawing .drawing{width:100%;height:auto;max-height:150mm;display:block}
+        #drawing .row .drawing{width:100%;height:auto;max-height:150mm;display:block}
         th.kind{font-size:12.5pt;padding-top:2.5mm;border-bottom:.3mm solid #000}
         .accept{white-space:nowrap}
         .sheet{page:sheet;break-before:page;padding:0;line-height:0}
         .sheet>svg{max-width:none;display:block}
+        .sheet.diagram{page:diagram}
         .sheet h2{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);border:0;margin:0;line-height:1}
         .verdicts{white-space:nowrap}
         .verdicts svg{width:3.4mm;height:3.4mm;vertical-align:-.4mm}
@@ -98,7 +99,6 @@ internal static class PackStyle
         .electrical .hung ol,.electrical .hung ul{margin:0 0 1mm;padding-left:5mm}
         .charts{display:grid;grid-template-columns:1fr 1fr;gap:2mm 5mm}
         .charts h3{margin:1mm 0 0}
-        .electrical #drawing .drawing{max-height:34mm;width:auto;max-width:100%}
         #sources li{break-inside:avoid}
         #sources ul{font-size:8.5pt;line-height:1.25;margin:0;padding-left:4mm}
         .parts a{display:inline-block;padding:2.5mm 3mm 2.5mm 0;color:#000}
@@ -154,11 +154,14 @@ internal static class PackStyle
     public static string For(PaperOptions options, string foot)
     {
         string size = options.Size == PaperSize.Letter ? "letter" : "A4";
+        (double narrowMm, double longMm) = PaperSizes.Of(options.DiagramSize ?? options.Size);
+        string diagram = string.Create(CultureInfo.InvariantCulture, $"{longMm}mm {narrowMm}mm");
         return $$"""
             @page{size:{{size}} portrait;margin:13mm 11mm 17mm 14mm;
             @bottom-left{content:{{Quoted(foot)}};font:8.5pt "Liberation Sans",Arial,sans-serif}
             @bottom-right{content:"Page " counter(page) " of " counter(pages);font:8.5pt "Liberation Sans",Arial,sans-serif} }
             @page wide{size:{{size}} landscape}
+            @page diagram{size:{{diagram}};margin:0;@bottom-left{content:none}@bottom-right{content:none} }
             @page sheet{margin:0;@bottom-left{content:none}@bottom-right{content:none} }
             {{Rules}}
             """;

@@ -9,7 +9,11 @@ namespace Orlop.Work.Paper;
 /// <param name="Revision">The revision of the boat's store it was made from; null for a boat file, which has none.</param>
 public sealed record PaperOptions(DateOnly On, string? Revision = null)
 {
+    /// <summary>The paper of the pages: A4 or Letter.</summary>
     public PaperSize Size { get; init; } = PaperSize.A4;
+
+    /// <summary>The paper of the one-line diagram, used on its side; that of the pages where nobody chose one.</summary>
+    public PaperSize? DiagramSize { get; init; }
 
     /// <summary>Address at which what is done and read is typed in; null for a file, which leads nowhere.</summary>
     public string? RecordHref { get; init; }

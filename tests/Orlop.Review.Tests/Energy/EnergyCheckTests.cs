@@ -1,5 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Electrics.Energy;
 using Orlop.Review.Energy;
 using Orlop.Review.Findings;
 using Xunit;
@@ -36,6 +37,63 @@ public sealed class EnergyCheckTests
         Assert.Contains("never", ids);
         Assert.DoesNotContain("counted", ids);
         Assert.DoesNotContain("freezer", ids);
+    }
+
+    // She lies at anchor from 18 h to 8 h and from 12 h to 15 h. 45 W, no converter between: W × share × hours, by hand.
+    [Theory]
+    [InlineData(null, null, 0.5, 17)]
+    [InlineData(18, 23, 1.0, 5)]
+    [InlineData(22, 6, 0.5, 8)]
+    [InlineData(7, 13, 1.0, 2)]
+    [InlineData(9, 9, 0.25, 17)]
+    [InlineData(8, 12, 1.0, 0)]
+    public void HoursOfAUse_HoldInItsConditionAlone(int? from, int? to, double duty, int hourCount)
+    {
+        BoatModel boat = With<ElectricLoad>("heater", load => load with { RunningW = 45, RunningA = null, Uses = [new LoadUse("at-anchor", duty, from, to)] });
+        double[] watts = [.. Of(boat).Input.Input!.Loads.Where(load => load.Id == "heater").SelectMany(load => load.InUseW)];
+        Assert.Equal(hourCount, watts.Count(power => power > 0));
+        Assert.Equal(45 * duty * hourCount, watts.Sum(), 1e-9);
+    }
+
+    // Idle power of a converter goes with the hours of what hangs on it.
+    [Fact]
+    public void HoursOfAUse_BehindTheInverter_ItsIdlePowerGoesByThem()
+    {
+        BoatModel boat = Boat.WithThings(Boat.Things.Select(thing => thing is ElectricLoad { IsAc: true } load ? load with { Uses = load.Id == "kettle" ? [new LoadUse("at-anchor", 0.25, 6, 8)] : [] } : thing));
+        double idle = boat.Find<Inverter>("inverter")!.IdleW!.Value;
+        double[] watts = [.. Of(boat).Input.Input!.Loads.Single(load => load.Id == "inverter").InUseW];
+        Assert.Equal(Enumerable.Range(0, 24).Select(hour => hour is 6 or 7 ? idle : 0), watts);
+    }
+
+    [Fact]
+    public void HalfAnHourOfAUse_IsUnknownAndNamed()
+    {
+        Finding finding = Find(With<ElectricLoad>("heater", load => load with { Uses = [new LoadUse("at-anchor", 0.5, 22)] }), Lasts, Plan);
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains(finding.Inputs, input => input is { ThingId: "heater", Field: "uses" });
+    }
+
+    // At the berth the demo's plan has her from 8 h to 17 h.
+    [Theory]
+    [InlineData(18, 20, true)]
+    [InlineData(16, 20, false)]
+    public void InNoPlan_CountsTheHoursOfAUse(int from, int to, bool isInNone)
+    {
+        BoatModel boat = With<ElectricLoad>("heater", load => load with { Uses = [new LoadUse("at-berth", 1, from, to)] });
+        Assert.Equal(isInNone, new EnergyView(boat, null, new Memo(), default).InNoPlan.Any(load => load.Id == "heater"));
+    }
+
+    // Energy balance: what came in is served, lost, aged or in store, to 1e-9 of the turnover.
+    [Fact]
+    public void HoursOfUses_LeaveTheBooksClosed()
+    {
+        BoatModel boat = With<ElectricLoad>("heater", load => load with { Uses = [new LoadUse("at-anchor", 0.8, 21, 7)] });
+        Assert.All(Of(boat).Energy!.Months, month =>
+        {
+            EnergyTotals books = month.Days.Totals;
+            double given = books.SunWh + books.EngineWh + books.ShoreWh, gone = books.ServedWh + books.LostWh + books.AgedWh + books.StoredWh;
+            Assert.InRange(given - gone, -1e-9 * (given + books.ServedWh), 1e-9 * (given + books.ServedWh));
+        });
     }
 
     [Fact]
@@ -127,6 +185,8 @@ public sealed class EnergyCheckTests
     [Fact]
     public void RunTimes_Grinder_IsSpareOverWhatTheInverterTakes() =>
         Assert.Equal(3600 * 1000 / 1205.3, RunTime.Of(Boat, 1000).Single(one => one.ThingId == "angle-grinder").RunS!.Value, 1e-6);
+
+    private static PlanResult Of(BoatModel boat) => new EnergyView(boat, null, new Memo(), default).Plans.Single(plan => plan.Plan.Id == Plan);
 
     private static Finding Find(BoatModel boat, string check, string subject) =>
         Engine.Review(boat, TestContext.Current.CancellationToken).Findings.Single(finding => finding.CheckId == check && finding.SubjectId == subject).Shown;

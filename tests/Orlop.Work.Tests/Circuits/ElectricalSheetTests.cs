@@ -1,5 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Drawings.Paper;
 using Orlop.Review;
 using Orlop.Review.Electrics;
 using Orlop.Review.Readings;
@@ -57,6 +58,19 @@ public sealed class ElectricalSheetTests
         Assert.Contains("limited by its source", ac, StringComparison.Ordinal);
         Assert.Contains("Residual-current breaker 30 mA", ac, StringComparison.Ordinal);
         Assert.Contains("licensed electrician", ac, StringComparison.Ordinal);
+    }
+
+    // ISO 216: A3 297 mm by 420 mm, A4 210 mm by 297 mm; the pages stay A4.
+    [Theory]
+    [InlineData(null, "297mm 210mm")]
+    [InlineData(PaperSize.A3, "420mm 297mm")]
+    public void Render_Diagram_IsOnTheChosenPaper_AndThePagesOnTheirs(PaperSize? diagram, string page)
+    {
+        string html = ElectricalSheetHtml.Render(Demo, new PaperOptions(new DateOnly(2026, 11, 29)) { DiagramSize = diagram });
+        Assert.Contains($"@page diagram{{size:{page};margin:0", html, StringComparison.Ordinal);
+        Assert.Contains("@page{size:A4 portrait", html, StringComparison.Ordinal);
+        Assert.Contains($"width=\"{page.Split(' ')[0]}\" height=\"{page.Split(' ')[1]}\"", html, StringComparison.Ordinal);
+        Assert.All(Demo.Circuits, line => Assert.Contains($"data-id=\"{line.Taker.Id}\"", html, StringComparison.Ordinal));
     }
 
     // The locker that is too warm, and each way with what table and network say of its cables.
