@@ -3,6 +3,7 @@ using Orlop.Bench.Heat;
 using Orlop.Bench.Hulls;
 using Orlop.Bench.Networks;
 using Orlop.Bench.Reviews;
+using Orlop.Bench.Ways;
 
 switch (args)
 {
@@ -18,7 +19,9 @@ switch (args)
         return EnergyBench.Run(Console.Out);
     case ["heat"]:
         return HeatBench.Run(Console.Out);
+    case ["ways"]:
+        return WaysBench.Run(Console.Out);
     default:
-        Console.Error.WriteLine("Usage: Orlop.Bench network | review | float | hull | energy | heat");
+        Console.Error.WriteLine("Usage: Orlop.Bench network | review | float | hull | energy | heat | ways");
         return 2;
 }

@@ -19,13 +19,14 @@ internal static class MendCommand
         Option<string?> alteration = new("--alteration", "-a") { Description = "Id or name of the alteration to mend; the boat as built without one." };
         Option<string> aim = new("--for") { Description = "What the set has least of: cost or mass.", DefaultValueFactory = _ => "cost" };
         aim.AcceptOnlyFromAmong("cost", "mass");
+        Option<bool> tight = new("--tight") { Description = "Clear what is tight too: it must hold then, and nothing may become tight that held." };
         Option<bool> json = new("--json") { Description = "Write JSON, as docs/mend.schema.json says." };
         Option<string?> apply = new("--apply") { Description = "Name of a new draft that takes the changes; it goes into the boat file that --output names, and nowhere else." };
         Option<string?> output = new("--output", "-o") { Description = "Boat file to write the new draft into; only with --apply." };
         Option<string> units = UnitsOption.Make();
         Command command = new("mend", "Find the cheapest or lightest changes that clear what fails of the electrics. Exit status: 0 all of it can be cleared, 1 not all, 2 bad input.")
         {
-            boat, alteration, aim, json, apply, output, units,
+            boat, alteration, aim, tight, json, apply, output, units,
         };
         command.Validators.Add(result =>
         {
@@ -51,6 +52,7 @@ internal static class MendCommand
                     Catalogue = Catalogue.Of(model),
                     Cut = Allowances.Cut(RouteRules.Of(model)),
                     Aim = parsed.GetValue(aim) == "mass" ? MendAim.Mass : MendAim.Cost,
+                    IsTightToo = parsed.GetValue(tight),
                 },
                 new MendTold(streams.Error), token);
             token.ThrowIfCancellationRequested();
@@ -88,7 +90,7 @@ internal static class MendCommand
             foreach (MendRow row in set.Rows)
             {
                 Line($"  {row.What}");
-                Line($"      {(row.From.Length == 0 ? "nothing to bring" : row.From)}; {row.Price}, {row.Mass}");
+                Line($"      {(row.From.Length == 0 ? "nothing from stock or catalogue" : row.From)}; {row.Price}, {row.Mass}");
             }
 
             Line($"  Together {set.Price}, {set.Mass} added. {view.Proof}");

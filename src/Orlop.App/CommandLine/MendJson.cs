@@ -18,6 +18,7 @@ internal static class MendJson
         ["boat"] = asBuilt.Particulars?.Title ?? "",
         ["alteration"] = alterationId,
         ["for"] = result.Aim == MendAim.Cost ? "cost" : "mass",
+        ["isTightToo"] = result.IsTightToo,
         ["currency"] = asBuilt.Particulars?.Currency,
         ["outcome"] = result.Outcome switch
         {
@@ -38,7 +39,7 @@ internal static class MendJson
     }.ToJsonString(JsonOutput.Options);
 
     private static JsonArray Findings(IEnumerable<Finding> findings) =>
-        new([.. findings.Select(finding => new JsonObject { ["check"] = finding.CheckId, ["subject"] = finding.SubjectId, ["headline"] = Text(finding.Headline) })]);
+        new([.. findings.Select(finding => new JsonObject { ["check"] = finding.CheckId, ["subject"] = finding.SubjectId, ["verdict"] = Wording.Of(finding.Verdict), ["headline"] = Text(finding.Headline) })]);
 
     private static JsonObject Of(MendSet set) => new()
     {

@@ -16,8 +16,21 @@ internal static class RouteCommand
         Argument<string[]> cables = new("cable") { Description = "Id or name of a cable; several are planned together.", Arity = ArgumentArity.OneOrMore };
         Option<string?> alteration = new("--alteration", "-a") { Description = "Id or name of an alteration: the boat as it would leave her." };
         Option<bool> json = new("--json") { Description = "Write JSON, as docs/route.schema.json says." };
+        Option<bool> csv = new("--csv") { Description = "Write a table for a spreadsheet: a row for each stretch." };
         Option<string> units = UnitsOption.Make();
-        Command command = new("route", "Find the best ways for a cable by the owner's preferences, with length, holes, bends, supports, conduit fill and what must be opened.") { boat, cables, alteration, json, units };
+        Command command = new("route", "Find the best ways for a cable by the owner's preferences, with length, holes, bends, supports, conduit fill and what must be opened.") { boat, cables, alteration, json, csv, units };
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(json) && result.GetValue(csv))
+            {
+                result.AddError("Choose one of --json and --csv.");
+            }
+
+            if (result.GetValue(cables)?.Length > JointRoutes.MostCableCount)
+            {
+                result.AddError($"At most {JointRoutes.MostCableCount} cables are planned together.");
+            }
+        });
         command.SetAction(parsed =>
         {
             BoatModel asBuilt = BoatInput.Read(parsed.GetValue(boat)!, streams);
@@ -31,6 +44,10 @@ internal static class RouteCommand
             if (parsed.GetValue(json))
             {
                 streams.Out.WriteLine(RouteJson.Write(model, draft?.Id, options, together));
+            }
+            else if (parsed.GetValue(csv))
+            {
+                RouteCsv.Write(streams.Out, options, together);
             }
             else
             {

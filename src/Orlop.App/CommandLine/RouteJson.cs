@@ -28,6 +28,10 @@ internal static class RouteJson
         {
             ["apartM"] = together.ApartM,
             ["togetherM"] = together.TogetherM,
+            ["leastM"] = together.LeastM,
+            ["isProved"] = together.IsProved,
+            ["toOpen"] = Array(together.ToOpen.Select(way => new JsonObject { ["way"] = way.Id, ["opened"] = way.Opened })),
+            ["newHoles"] = Array(together.NewHoles.Select(Hole)),
             ["routes"] = Array(together.Routes.Select(pair =>
             {
                 JsonObject route = Route(pair.Route);
@@ -52,11 +56,13 @@ internal static class RouteJson
         ["bends"] = route.BendCount,
         ["leastBendMm"] = route.LeastBendMm,
         ["supports"] = route.SupportCount,
-        ["holes"] = Array(route.Holes.Select(hole => new JsonObject { ["way"] = hole.Way.Id, ["where"] = hole.Hole.Where, ["guard"] = Word(hole.Hole.Guard), ["isMade"] = hole.Hole.IsMade })),
+        ["holes"] = Array(route.Holes.Select(Hole)),
         ["toOpen"] = Array(route.ToOpen.Select(way => new JsonObject { ["way"] = way.Id, ["opened"] = way.Opened })),
         ["conduits"] = Array(route.Fills.Select(fill => new JsonObject { ["way"] = fill.Way.Id, ["fillFraction"] = fill.FillFraction, ["mostFraction"] = fill.MostFraction })),
         ["missing"] = Inputs(route.Missing),
     };
+
+    private static JsonObject Hole(PassedHole hole) => new() { ["way"] = hole.Way.Id, ["where"] = hole.Hole.Where, ["guard"] = Word(hole.Hole.Guard), ["isMade"] = hole.Hole.IsMade };
 
     private static JsonArray Inputs(IEnumerable<FindingInput> inputs) => Array(inputs.Select(missing => new JsonObject { ["thing"] = missing.ThingId, ["field"] = missing.Field }));
 

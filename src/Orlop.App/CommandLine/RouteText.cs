@@ -40,7 +40,7 @@ internal static class RouteText
 
         if (together is not null)
         {
-            output.WriteLine($"Planned together: {Length(together.TogetherM, units)} instead of {Length(together.ApartM, units)} each for itself");
+            output.WriteLine($"Planned together: {Length(together.TogetherM, units)} instead of {Length(together.ApartM, units)} each for itself. {RouteWords.Proof(together, UnitsOption.Culture)}");
             foreach ((Boat.Things.Cable cable, CableRoute route) in together.Routes)
             {
                 output.WriteLine($"  {cable.Title}: {route.Words}, {Length(route.CutM, units)} to cut");

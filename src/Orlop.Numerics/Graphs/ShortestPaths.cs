@@ -77,7 +77,8 @@ public static class ShortestPaths
         }
     }
 
-    private static GraphPath? Find(WeightedGraph graph, int from, int to, HashSet<int> closedNodes, HashSet<int> closedArcs)
+    /// <summary>A shortest path that passes none of these nodes and arcs; null where there is none.</summary>
+    internal static GraphPath? Find(WeightedGraph graph, int from, int to, HashSet<int> closedNodes, HashSet<int> closedArcs)
     {
         (double[] distances, int[] reachedBy) = Search(graph, from, to, closedNodes, closedArcs);
         if (double.IsInfinity(distances[to]))

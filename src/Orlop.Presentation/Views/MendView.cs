@@ -77,11 +77,20 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
 
     private static string HeadlineOf(MendResult result) => result.Outcome switch
     {
-        MendOutcome.NothingFails => "No electrical finding fails: there is nothing to mend.",
-        MendOutcome.Cleared when result.Beyond.IsEmpty => $"{Many(result.Set!.Changes.Length, "change")} clear{(result.Set.Changes.Length == 1 ? "s" : "")} {(result.Targets.Length == 1 ? "the finding that fails" : $"all {result.Targets.Length} electrical findings that fail")}.",
-        MendOutcome.Cleared => $"{Many(result.Set!.Changes.Length, "change")} clear {result.Targets.Length - result.Beyond.Length} of {result.Targets.Length} electrical findings that fail; no choice clears the rest.",
+        MendOutcome.NothingFails => $"No electrical finding {WhatOf(result, 1)}: there is nothing to mend.",
+        MendOutcome.Cleared when result.Beyond.IsEmpty => $"{Many(result.Set!.Changes.Length, "change")} clear{(result.Set.Changes.Length == 1 ? "s" : "")} {(result.Targets.Length == 1 ? $"the finding that {WhatOf(result, 1)}" : $"all {result.Targets.Length} electrical findings that {WhatOf(result, 2)}")}.",
+        MendOutcome.Cleared => $"{Many(result.Set!.Changes.Length, "change")} clear {result.Targets.Length - result.Beyond.Length} of {result.Targets.Length} electrical findings that {WhatOf(result, 2)}; no choice clears the rest{(result.IsTightToo ? ", some of which may be tight now" : "")}.",
         MendOutcome.NotCleared => "No set of stock and catalogue clears it.",
+        _ when result.IsTightToo => "No set was found before the search ended. Mend what fails alone, then what is tight one by one.",
         _ => "No set was found before the search ended.",
+    };
+
+    private static string WhatOf(MendResult result, int count) => (count == 1, result.IsTightToo) switch
+    {
+        (true, false) => "fails",
+        (true, true) => "fails or is tight",
+        (false, false) => "fail",
+        _ => "fail or are tight",
     };
 
     private static string ProofOf(MendResult result, MendSetView set, BoatModel boat, DisplayUnits units, CultureInfo culture)

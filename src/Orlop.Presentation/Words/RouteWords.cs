@@ -42,6 +42,16 @@ public static class RouteWords
         return $"{hole.Hole.Where} ({(hole.Hole.IsMade ? Of(hole.Hole.Guard) : $"to be made, {Of(hole.Hole.Guard)}")})";
     }
 
+    /// <summary>Whether a plan of several cables is the best: that it is proved, or how far above the best it may be; and why it is dearer than each alone where it is.</summary>
+    public static string Proof(JointRoutes together, CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(together);
+        string full = together.TogetherM > together.ApartM + 1e-9 ? "The conduits do not hold them all as each would go alone. " : "";
+        return full + (together.IsProved ? "No plan along these ways costs less: that is proved."
+            : double.IsFinite(together.MostAboveFraction) ? string.Create(culture, $"It is not proved to be the best: at most {Math.Ceiling(1000 * together.MostAboveFraction) / 10:0.#} % above the least.")
+            : "It is not proved to be the best.");
+    }
+
     /// <summary>How full a conduit gets: "Conduit through the after bulkhead 34 %, 40 % allowed".</summary>
     public static string Of(RouteFill fill, DisplayUnits units, CultureInfo culture)
     {

@@ -107,6 +107,7 @@ internal static class CableChoices
         Strands = part.Strands,
         OuterDiameterMm = Times(part.OuterDiameterMm, BundleRatio[Math.Min(cores / sheathed, BundleRatio.Length - 1)]),
         MassKgPerM = Times(part.MassKgPerM, cores / sheathed),
+        Cores = EndChoices.LuggedFor(cable.Cores, part.AreaMm2!.Value),
         Note = MendBench.NoteOf(part),
     };
 

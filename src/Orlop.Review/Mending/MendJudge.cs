@@ -6,9 +6,16 @@ using Orlop.Review.Findings;
 
 namespace Orlop.Review.Mending;
 
+/// <summary>What is asked of a set of changes.</summary>
+/// <param name="Targets">Check and subject of what must neither fail nor be unknown.</param>
+/// <param name="IsTightBad">It must not be tight either.</param>
+/// <param name="IsNewTightBad">Nothing may become tight that held.</param>
+/// <param name="MayBeTight">What may be tight all the same.</param>
+internal sealed record MendAsked(IReadOnlySet<(string, string)> Targets, bool IsTightBad, bool IsNewTightBad, IReadOnlySet<(string, string)> MayBeTight);
+
 /// <summary>
 /// Judges a boat with changes by the true review of her electrics, beside the draft they start from: what is to be cleared must hold or be tight, and
-/// nothing else may newly fail or newly be unknown.
+/// nothing else may newly fail or newly be unknown. Where what is tight is to be cleared too, it must hold.
 /// </summary>
 internal sealed class MendJudge
 {
@@ -32,18 +39,22 @@ internal sealed class MendJudge
     /// <summary>The worst finding of each check on each subject.</summary>
     public ImmutableArray<Finding> Findings(BoatModel boat) => [.. _engine.Review(boat, _token).Findings.Select(pair => pair.Shown)];
 
-    /// <summary>What stands against a boat; empty for a good one.</summary>
-    public ImmutableArray<Objection> Judge(BoatModel boat, IReadOnlySet<(string, string)> targets) =>
-        [.. Findings(boat).Where(finding => IsBad(finding, targets)).Select(finding => new Objection(finding))];
+    /// <summary>What does not hold in a boat.</summary>
+    public ImmutableArray<Finding> Troubles(BoatModel boat) => [.. Findings(boat).Where(finding => finding.Verdict != Verdict.Holds)];
 
-    private bool IsBad(Finding finding, IReadOnlySet<(string, string)> targets)
+    /// <summary>What of a boat's troubles stands against her; empty for a good one.</summary>
+    public ImmutableArray<Objection> Judge(ImmutableArray<Finding> troubles, MendAsked asked) =>
+        [.. troubles.Where(finding => IsBad(finding, asked)).Select(finding => new Objection(finding))];
+
+    private bool IsBad(Finding finding, MendAsked asked)
     {
         (string, string) key = (finding.CheckId, finding.SubjectId);
         Verdict? was = _before.TryGetValue(key, out Verdict found) ? found : null;
         return finding.Verdict switch
         {
-            Verdict.Fails => targets.Contains(key) || was != Verdict.Fails,
-            Verdict.Unknown => targets.Contains(key) || (was != Verdict.Unknown && !IsOfMakingOff(finding.CheckId)),
+            Verdict.Fails => asked.Targets.Contains(key) || was != Verdict.Fails,
+            Verdict.Unknown => asked.Targets.Contains(key) || (was != Verdict.Unknown && !IsOfMakingOff(finding.CheckId)),
+            Verdict.Tight => !asked.MayBeTight.Contains(key) && ((asked.IsTightBad && asked.Targets.Contains(key)) || (asked.IsNewTightBad && was is null or Verdict.Holds)),
             _ => false,
         };
     }

@@ -34,6 +34,9 @@ internal sealed record MendTraits
 
     public string? Gates { get; init; }
 
+    /// <summary>Fuse or breaker.</summary>
+    public ProtectionMeans? Means { get; init; }
+
     public double? ResistanceOhm { get; init; }
 
     public string? Keying { get; init; }
@@ -43,6 +46,9 @@ internal sealed record MendTraits
     public double? StartRatio { get; init; }
 
     public double? StartS { get; init; }
+
+    /// <summary>Its ends were made off anew.</summary>
+    public bool IsMadeOff { get; init; }
 
     /// <summary>Which circuit was made: choices that lead a circuit elsewhere are never compared.</summary>
     public int Circuit { get; init; }
@@ -78,7 +84,7 @@ internal sealed record MendOption
 }
 
 /// <summary>What kind of thing a slot chooses for.</summary>
-internal enum SlotKind { Cable, Device, Contact, Start, Fuse, Split }
+internal enum SlotKind { Cable, Device, Contact, Start, Fuse, Split, End }
 
 /// <summary>A thing that may be changed, and what may become of it; the first choice leaves it as it is.</summary>
 /// <param name="Id">Unique among the slots.</param>

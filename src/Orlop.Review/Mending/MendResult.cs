@@ -21,7 +21,10 @@ public sealed record MendRequest
     /// <summary>What the set is to have least of.</summary>
     public MendAim Aim { get; init; } = MendAim.Cost;
 
-    /// <summary>Check and subject of the findings to clear; empty for every electrical finding that fails.</summary>
+    /// <summary>What is tight is to be cleared too: what is to be cleared must hold, and where everything is, nothing may become tight that held.</summary>
+    public bool IsTightToo { get; init; }
+
+    /// <summary>Check and subject of the findings to clear; empty for every electrical finding that fails, or is tight where that is asked.</summary>
     public ImmutableArray<(string CheckId, string SubjectId)> Only { get; init; } = [];
 
     /// <summary>The most reviews that are made. A limit by number, not by the clock, so that the answer is the same every time.</summary>
@@ -76,10 +79,13 @@ public sealed record MendResult
     /// <summary>What was sought least of.</summary>
     public required MendAim Aim { get; init; }
 
+    /// <summary>What is tight was to be cleared too.</summary>
+    public bool IsTightToo { get; init; }
+
     /// <summary>The findings that were to be cleared.</summary>
     public ImmutableArray<Finding> Targets { get; init; } = [];
 
-    /// <summary>Those of them that no choice clears, or for which there is none; the set is without them.</summary>
+    /// <summary>Those of them that no choice clears, or for which there is none; the set is without them. Where what is tight is to be cleared too, one that failed may be among them and only be tight.</summary>
     public ImmutableArray<Finding> Beyond { get; init; } = [];
 
     /// <summary>The best set; null where none was found.</summary>

@@ -25,6 +25,8 @@ internal static class MendRules
             SlotKind.Contact => Contact(objection, isOwn, other, had),
             SlotKind.Start => Start(objection, other, had),
             SlotKind.Fuse => Fuse(objection, isOwn, other, had),
+            // What is crimped on is judged by these alone.
+            SlotKind.End => objection.Finding.CheckId is not ("lug-fits-cable" or "ring-fits-stud" or "stud-stack"),
             _ => false,
         };
     }
@@ -41,6 +43,8 @@ internal static class MendRules
         "smallest-conductor" => !isOwn || AtMost(other.AreaMm2, had.AreaMm2),
         "cable-reaches" => !isOwn || AtMost(other.LengthM, had.LengthM),
         "run-clear-of-bilge" => !isOwn || other.Route == had.Route,
+        "lug-fits-cable" => !isOwn,
+        "ring-fits-stud" => true,
         "let-through" or "selectivity" => false,
         _ => IsOfCurrent(objection) ? objection.IsClear : IsOfJoining(objection),
     };
@@ -56,13 +60,16 @@ internal static class MendRules
         "fault-clears" => other.Gates == had.Gates && AtMost(had.RatedA, other.RatedA),
         "let-through" => !isOwn || (other.Gates == had.Gates && AtMost(had.RatedA, other.RatedA)),
         "selectivity" => !isOwn,
+        // A breaker is opened; a fuse must be pulled.
+        "can-be-made-dead" => other.Means == had.Means,
+        "lug-fits-cable" or "ring-fits-stud" => true,
         "smallest-conductor" or "cable-reaches" or "run-clear-of-bilge" => true,
         _ => IsOfCurrent(objection) ? objection.IsClear : IsOfJoining(objection),
     };
 
     // No fuse more is one of any rating that never opens; it also moves the end of a cable and comes between a device and what that spares.
     private static bool Fuse(Objection objection, bool isOwn, MendTraits other, MendTraits had) =>
-        objection.Finding.CheckId is not ("let-through" or "cable-reaches" or "rings-per-stud") && Device(objection, isOwn, other, had);
+        objection.Finding.CheckId is not ("let-through" or "cable-reaches" or "rings-per-stud" or "can-be-made-dead" or "lug-fits-cable" or "ring-fits-stud" or "stud-stack") && Device(objection, isOwn, other, had);
 
     private static bool Contact(Objection objection, bool isOwn, MendTraits other, MendTraits had) => objection.Finding.CheckId switch
     {
@@ -70,7 +77,7 @@ internal static class MendRules
         "plugs-that-mate" => !isOwn || (other.Keying == had.Keying && other.Arrangement == had.Arrangement && AtMost(other.RatedA, had.RatedA)),
         "part-carries-current" => isOwn ? AtMost(other.RatedA, had.RatedA) : objection.IsClear,
         "device-voltage" => !isOwn || AtMost(other.RatedV, had.RatedV),
-        "conductor-protection" or "smallest-conductor" or "cable-reaches" or "run-clear-of-bilge" => true,
+        "conductor-protection" or "smallest-conductor" or "cable-reaches" or "run-clear-of-bilge" or "lug-fits-cable" or "ring-fits-stud" => true,
         "breaking-capacity" => objection.IsClear,
         "fault-clears" => AtMost(had.ResistanceOhm, other.ResistanceOhm),
         "let-through" or "selectivity" => false,
@@ -79,8 +86,9 @@ internal static class MendRules
 
     private static bool Start(Objection objection, MendTraits other, MendTraits had) => objection.Finding.CheckId switch
     {
-        "voltage-while-starting" or "load-can-be-served" => AtMost(had.StartRatio, other.StartRatio),
-        "start-opens-device" or "converter-carries-load" => AtMost(had.StartRatio, other.StartRatio) && AtMost(had.StartS, other.StartS),
+        "load-can-be-served" => AtMost(had.StartRatio, other.StartRatio),
+        // What bears a dip for a while drops out where it lasts.
+        "voltage-while-starting" or "start-opens-device" or "converter-carries-load" => AtMost(had.StartRatio, other.StartRatio) && AtMost(had.StartS, other.StartS),
         _ => true,
     };
 

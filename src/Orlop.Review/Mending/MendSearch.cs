@@ -43,7 +43,7 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, IProgress<
     private int _turn;
 
     /// <summary>Sets that were reviewed.</summary>
-    public int JudgedCount => _judged.Count;
+    private int JudgedCount => _judged.Count;
 
     public MendFound Find()
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
 using Orlop.Review.Findings;
 
 namespace Orlop.Review.Mending;
@@ -14,6 +15,9 @@ internal sealed class MendWants(MendBench bench)
 
     private readonly SortedDictionary<string, CableWant> _cables = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _parts = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _otherMeans = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _lugs = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _studs = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _starts = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _fuses = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _splits = new(StringComparer.Ordinal);
@@ -25,10 +29,12 @@ internal sealed class MendWants(MendBench bench)
         return
         [
             .. cables
-                .Concat(Each<Part>(_parts, part => PartChoices.Slot(bench, part)))
+                .Concat(Each<Part>(_parts, part => PartChoices.Slot(bench, part, _otherMeans.Contains(part.Id))))
                 .Concat(Each<ElectricLoad>(_starts, load => StartChoices.Slot(bench, load)))
                 .Concat(Each<Cable>(_fuses, cable => FuseChoices.Slot(bench, cable)))
                 .Concat(Each<ElectricLoad>(_splits, load => SplitChoices.Slot(bench, load)))
+                .Concat(Each<Cable>(_lugs, cable => EndChoices.Lugs(bench, cable)))
+                .Concat(_studs.Select(stud => EndChoices.Rings(bench, Terminal.Parse(stud))))
                 .OfType<MendSlot>().OrderBy(slot => slot.Id, StringComparer.Ordinal),
         ];
     }
@@ -36,17 +42,29 @@ internal sealed class MendWants(MendBench bench)
     private IEnumerable<MendSlot?> Each<T>(IEnumerable<string> ids, Func<T, MendSlot?> slot)
         where T : Thing => ids.Select(bench.Draft.Find<T>).OfType<T>().Select(slot);
 
-    /// <summary>Wants what has a say in a finding.</summary>
-    public void Add(Finding finding)
+    /// <summary>Wants what has a say in a finding; false where nothing has that could be changed.</summary>
+    public bool Add(Finding finding)
     {
         string[] ids = [ElementIds.ThingOf(finding.SubjectId), .. finding.OtherSubjectId is { } other ? new[] { ElementIds.ThingOf(other) } : []];
         switch (finding.CheckId)
         {
-            case "breaking-capacity" or "device-voltage" or "device-carries-load" or "part-carries-current" or "selectivity" or "plugs-that-mate":
+            case "device-carries-load" or "part-carries-current" or "plugs-that-mate":
                 _parts.UnionWith(ids);
                 break;
+            case "breaking-capacity" or "device-voltage" or "selectivity":
+                WantEither(ids);
+                break;
+            case "can-be-made-dead" when finding.Verdict == Verdict.Tight:
+                WantEither(finding.Inputs.Select(input => input.ThingId).Where(id => bench.Draft.Find(id) is Protection { Means: ProtectionMeans.Fuse }));
+                break;
+            case "lug-fits-cable":
+                _lugs.Add(ids[0]);
+                break;
+            case "ring-fits-stud" or "stud-stack":
+                _studs.Add(finding.SubjectId);
+                break;
             case "start-opens-device":
-                _parts.UnionWith(ids);
+                WantEither(ids);
                 _starts.UnionWith(Loads(finding));
                 break;
             case "voltage-drop" or "least-voltage" or "voltage-while-starting" or "load-can-be-served":
@@ -78,16 +96,28 @@ internal sealed class MendWants(MendBench bench)
                 break;
             case "fault-clears":
                 WantWay(ids[0]);
-                _parts.UnionWith(DevicesWith(ids[0]));
+                WantEither(DevicesWith(ids[0]));
                 break;
             case "let-through":
-                _parts.UnionWith(ids);
+                WantEither(ids);
                 WantBehind(ids[0]);
                 break;
             case "converter-carries-load":
                 _starts.UnionWith(Loads(finding));
                 break;
+            default:
+                return false;
         }
+
+        return true;
+    }
+
+    // A fuse may become a breaker there, and a breaker a fuse.
+    private void WantEither(IEnumerable<string> ids)
+    {
+        string[] all = [.. ids];
+        _parts.UnionWith(all);
+        _otherMeans.UnionWith(all);
     }
 
     /// <summary>Wants what a change of what is wanted may ask for in turn: a bigger fuse the cables around it, a thicker cable nothing.</summary>

@@ -6,7 +6,7 @@ using Orlop.Review.Findings;
 namespace Orlop.Review.Mending;
 
 /// <summary>
-/// Finds changes that clear failing findings of the electrics: from stock first, then from the catalogue; the least to pay or the least mass. Every set is
+/// Finds changes that clear findings of the electrics that fail, or are tight where that is asked: from stock first, then from the catalogue; the least to pay or the least mass. Every set is
 /// judged by the true review. It adds nothing to any boat: what it gives is a proposal.
 /// </summary>
 public sealed class Mender
@@ -19,7 +19,8 @@ public sealed class Mender
     private readonly CancellationToken _token;
     private readonly MendJudge _judge;
     private readonly MendBench _bench;
-    private readonly Dictionary<(string, string), Finding> _failing;
+    private readonly Dictionary<(string, string), Finding> _toClear;
+    private readonly Dictionary<string, ImmutableArray<Finding>> _troubles = new(StringComparer.Ordinal);
     private int _reviewed;
 
     private Mender(MendRequest request, IProgress<MendProgress>? progress, CancellationToken token)
@@ -27,8 +28,8 @@ public sealed class Mender
         (_request, _progress, _token) = (request, progress, token);
         _judge = new MendJudge(MendJudge.NewEngine(), request.Draft, token);
         _bench = new MendBench(request.Draft, request.Catalogue, request.Cut, request.Aim);
-        _failing = _judge.Before
-            .Where(finding => finding.Verdict == Verdict.Fails && (request.Only.IsEmpty || request.Only.Contains((finding.CheckId, finding.SubjectId))))
+        _toClear = _judge.Before
+            .Where(finding => (finding.Verdict == Verdict.Fails || (request.IsTightToo && finding.Verdict == Verdict.Tight)) && (request.Only.IsEmpty || request.Only.Contains((finding.CheckId, finding.SubjectId))))
             .ToDictionary(finding => (finding.CheckId, finding.SubjectId));
     }
 
@@ -52,53 +53,57 @@ public sealed class Mender
 
     private MendResult Find()
     {
-        List<Finding> targets = [.. _failing.Values], beyond = [];
         MendWants wants = new(_bench);
-        foreach (Finding target in targets)
-        {
-            wants.Add(target);
-        }
-
+        MendTargets targets = new(_toClear.Values, _request, wants.Add);
         wants.Follow();
         ImmutableArray<MendSlot> slots = wants.Slots();
-        while (targets.Count > 0)
+        while (targets.Any)
         {
-            HashSet<(string, string)> keys = [.. targets.Select(target => (target.CheckId, target.SubjectId))];
-            MendSearch search = new(ProblemOf(slots, keys), _request.MostReviewCount - _reviewed, _progress, _token);
-            MendFound found = search.Find();
-            _reviewed += search.JudgedCount;
-            if (found.Hopeless is not { } hopeless || targets.Find(target => (target.CheckId, target.SubjectId) == hopeless.Key) is not { } stubborn)
+            MendAsked asked = targets.Asked();
+            MendFound found = new MendSearch(ProblemOf(slots, asked), _request.MostReviewCount - _reviewed, _progress, _token).Find();
+            _reviewed = _troubles.Count;
+            if (!(found is { IsProved: true, Best.IsDefault: true } && targets.Relax(found.Hopeless)))
             {
-                return Told(found, slots, targets, beyond);
+                return Told(found, slots, asked, targets.Beyond);
             }
-
-            targets.Remove(stubborn);
-            beyond.Add(stubborn);
         }
 
-        return Told(null, slots, targets, beyond);
+        return Told(null, slots, targets.Asked(), targets.Beyond);
     }
 
-    private MendProblem ProblemOf(ImmutableArray<MendSlot> slots, IReadOnlySet<(string, string)> targets) => new(
+    private MendProblem ProblemOf(ImmutableArray<MendSlot> slots, MendAsked asked) => new(
         slots,
         [.. slots.Select(slot => slot.Options.Select(option => MendWeight.Of(option, _request.Aim)).ToImmutableArray())],
-        choice => _judge.Judge(BoatWith(slots, choice), targets),
+        choice => Against(slots, choice, asked),
         (objection, slot, other, had) => !_bench.IsRelated(objection, slot.ThingId) || MendRules.CannotHelp(objection, slot, other, had),
         choice => _bench.Shelf.Overdrawn(slots, choice));
+
+    // A set that was reviewed before something was given up is not reviewed again.
+    private ImmutableArray<Objection> Against(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice, MendAsked asked)
+    {
+        string key = string.Join(',', choice);
+        if (!_troubles.TryGetValue(key, out ImmutableArray<Finding> troubles))
+        {
+            _troubles[key] = troubles = _judge.Troubles(BoatWith(slots, choice));
+        }
+
+        return _judge.Judge(troubles, asked);
+    }
 
     private BoatModel BoatWith(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice) =>
         slots.Select((slot, at) => slot.Options[choice[at]]).Aggregate(_request.Draft, (boat, option) => option.Apply(boat));
 
-    private MendResult Told(MendFound? found, ImmutableArray<MendSlot> slots, List<Finding> targets, List<Finding> beyond)
+    private MendResult Told(MendFound? found, ImmutableArray<MendSlot> slots, MendAsked asked, IEnumerable<Finding> beyond)
     {
         bool isFound = found is { Best.IsDefault: false };
-        (ImmutableArray<int> best, bool isLess) = isFound ? Needed(slots, found!.Best, targets) : (default, false);
+        (ImmutableArray<int> best, bool isLess) = isFound ? Needed(slots, found!.Best, asked) : (default, false);
         double? least = found?.Bound?.MainIn(_request.Aim);
         return new MendResult
         {
-            Outcome = isFound ? MendOutcome.Cleared : _failing.Count == 0 ? MendOutcome.NothingFails : found is { IsProved: false } ? MendOutcome.NotFound : MendOutcome.NotCleared,
+            Outcome = isFound ? MendOutcome.Cleared : _toClear.Count == 0 ? MendOutcome.NothingFails : found is { IsProved: false } ? MendOutcome.NotFound : MendOutcome.NotCleared,
             Aim = _request.Aim,
-            Targets = [.. _failing.Values],
+            IsTightToo = _request.IsTightToo,
+            Targets = [.. _toClear.Values],
             Beyond = [.. beyond],
             Set = isFound ? SetOf(slots, best) : null,
             IsProved = found is { IsProved: true } && !isLess,
@@ -111,14 +116,13 @@ public sealed class Mender
     }
 
     // A set that is not proved, or one that a rule of direction kept too big, may have a change too many: each is left away once and reviewed.
-    private (ImmutableArray<int> Choice, bool IsLess) Needed(ImmutableArray<MendSlot> slots, ImmutableArray<int> best, List<Finding> targets)
+    private (ImmutableArray<int> Choice, bool IsLess) Needed(ImmutableArray<MendSlot> slots, ImmutableArray<int> best, MendAsked asked)
     {
-        HashSet<(string, string)> keys = [.. targets.Select(target => (target.CheckId, target.SubjectId))];
         ImmutableArray<int> needed = best;
         for (int slot = 0; slot < slots.Length && !_token.IsCancellationRequested; slot++)
         {
             int kept = Kept(slots[slot]);
-            if (needed[slot] != kept && _judge.Judge(BoatWith(slots, needed.SetItem(slot, kept)), keys).IsEmpty)
+            if (needed[slot] != kept && Against(slots, needed.SetItem(slot, kept), asked).IsEmpty)
             {
                 needed = needed.SetItem(slot, kept);
             }
@@ -147,14 +151,9 @@ public sealed class Mender
     private ImmutableArray<MendSet> Singles()
     {
         MendWants wants = new(_bench);
-        foreach (Finding target in _failing.Values)
-        {
-            wants.Add(target);
-        }
-
+        MendAsked asked = new MendTargets(_toClear.Values, _request, wants.Add).Asked();
         ImmutableArray<MendSlot> slots = wants.Slots();
         ImmutableArray<int> kept = [.. slots.Select(Kept)];
-        HashSet<(string, string)> keys = [.. _failing.Keys];
         List<(MendWeight Weight, ImmutableArray<int> Choice)> all =
         [
             .. slots.SelectMany((slot, at) => slot.Options.Select((option, choice) => (option, choice)).Where(each => !each.option.IsKept)
@@ -168,7 +167,7 @@ public sealed class Mender
                 break;
             }
 
-            if (_judge.Judge(BoatWith(slots, choice), keys).IsEmpty)
+            if (Against(slots, choice, asked).IsEmpty)
             {
                 good.Add(SetOf(slots, choice));
             }

@@ -11,10 +11,13 @@ internal static class PartChoices
     private const double MostRatingFraction = 4;
 
     /// <summary>The slot of a part; null where nothing can stand in its place.</summary>
-    public static MendSlot? Slot(MendBench bench, Part part) => part switch
+    /// <param name="bench">What there is to choose from.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="isOtherMeans">A breaker may stand in the place of a fuse, and a fuse in that of a breaker.</param>
+    public static MendSlot? Slot(MendBench bench, Part part, bool isOtherMeans) => part switch
     {
         // One that opens on a residual current is there for more than its rating.
-        Protection { ResidualA: null } device => bench.Slot($"device:{device.Id}", SlotKind.Device, device.Id, Traits(device), Of(bench, device)),
+        Protection { ResidualA: null } device => bench.Slot($"device:{device.Id}", SlotKind.Device, device.Id, Traits(device), Of(bench, device, isOtherMeans)),
         PlugAndSocket plug => bench.Slot($"plug:{plug.Id}", SlotKind.Contact, plug.Id, Traits(plug), Of(bench, plug)),
         IsolatorSwitch { IsTwoPole: false } device => bench.Slot($"switch:{device.Id}", SlotKind.Contact, device.Id, Traits(device), Of(bench, device)),
         Busbar bar => bench.Slot($"bar:{bar.Id}", SlotKind.Contact, bar.Id, new MendTraits { RatedA = bar.RatedA?.Value }, Of(bench, bar)),
@@ -27,6 +30,7 @@ internal static class PartChoices
         RatedV = device.RatedV?.Value,
         BreakingA = device.BreakingA?.Value,
         Gates = device.OwnTimes.Count > 0 ? "own" : device.Gates,
+        Means = device.Means,
         ResistanceOhm = device.ResistanceOhm?.Value,
     };
 
@@ -48,16 +52,25 @@ internal static class PartChoices
         RatedV = part.RatedV?.Value,
         BreakingA = part.BreakingA?.Value,
         Gates = part.Gates,
+        Means = MeansOf(part.Use),
         ResistanceOhm = part.ResistanceOhm?.Value,
         Keying = part.Keying,
         Arrangement = part.Arrangement,
     };
 
-    private static IEnumerable<MendOption> Of(MendBench bench, Protection device)
+    private static ProtectionMeans? MeansOf(CatalogueUse use) => use switch
     {
-        CatalogueUse use = device.Means == ProtectionMeans.Fuse ? CatalogueUse.Fuse : CatalogueUse.Breaker;
-        return Like(bench, device, use, device.RatedA.Value, part => part.IsTwoPole == device.IsTwoPole, (was, part) => was with
+        CatalogueUse.Fuse => ProtectionMeans.Fuse,
+        CatalogueUse.Breaker => ProtectionMeans.Breaker,
+        _ => null,
+    };
+
+    private static IEnumerable<MendOption> Of(MendBench bench, Protection device, bool isOtherMeans)
+    {
+        CatalogueUse[] uses = isOtherMeans ? [CatalogueUse.Fuse, CatalogueUse.Breaker] : [device.Means == ProtectionMeans.Fuse ? CatalogueUse.Fuse : CatalogueUse.Breaker];
+        return uses.SelectMany(use => Like(bench, device, use, device.RatedA.Value, part => part.IsTwoPole == device.IsTwoPole, (was, part) => was with
         {
+            Means = MeansOf(use)!.Value,
             RatedA = part.RatedA!,
             RatedV = part.RatedV,
             BreakingA = part.BreakingA,
@@ -68,7 +81,7 @@ internal static class PartChoices
             ResistanceOhm = part.ResistanceOhm,
             MassKg = MendBench.MassAt(was, part),
             Note = MendBench.NoteOf(part),
-        });
+        }, use == CatalogueUse.Breaker && device.Means == ProtectionMeans.Fuse ? "a fuse of " : use == CatalogueUse.Fuse && device.Means == ProtectionMeans.Breaker ? "a breaker of " : ""));
     }
 
     private static IEnumerable<MendOption> Of(MendBench bench, PlugAndSocket plug) => Like(bench, plug, CatalogueUse.Plug, plug.RatedA?.Value, _ => true, (was, part) => was with
@@ -97,14 +110,14 @@ internal static class PartChoices
         Note = MendBench.NoteOf(part),
     }).Select(option => option with { Traits = new MendTraits { RatedA = option.Traits.RatedA } });
 
-    private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands)
+    private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands, string inPlaceOf = "")
         where T : Part =>
         from made in bench.Catalogue.Parts
         where made.Use == use && made.RatedA is not null && fits(made)
             && (ratedA is not { } rated || (made.RatedA.Value >= LeastRatingFraction * rated && made.RatedA.Value <= MostRatingFraction * rated))
         from option in bench.Ways(new MendOption
         {
-            What = ratedA is { } was ? Sentence.Of($"{part.Title}: {made.Title} in place of {new Amount(was, "A")}") : Sentence.Of($"{part.Title}: {made.Title}"),
+            What = ratedA is { } was ? Sentence.Of($"{part.Title}: {made.Title} in place of {inPlaceOf}{new Amount(was, "A")}") : Sentence.Of($"{part.Title}: {made.Title}"),
             Apply = boat => MendBench.Change<T>(boat, part.Id, now => stands(now, made)),
             Cost = new MendCost(made.PriceMoney?.Value ?? 0, MendBench.AddedKg(made.MassKg?.Value, part.MassKg?.Value)),
             Traits = Traits(made),

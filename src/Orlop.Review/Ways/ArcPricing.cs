@@ -32,7 +32,7 @@ internal sealed class ArcPricing(WaysView view, Cable cable, Func<string, double
     public RouteArc Loose(int from, int to, Space space, Way? into, Place start, Place end)
     {
         RouteArc arc = Priced(new RouteArc(from, to, null, space, space.Use, [start, end], 0, [], []), start.DistanceM(end), isLoose: true, isEntry: false);
-        return into is null ? arc : arc with { Holes = HolesAnywhere(into), Costs = [.. arc.Costs, .. Entry(into, HolesAnywhere(into))] };
+        return into is null ? arc : arc with { Opens = Opened(into), Holes = HolesAnywhere(into), Costs = [.. arc.Costs, .. Entry(into, HolesAnywhere(into))] };
     }
 
     private static ImmutableArray<PassedHole> HolesAnywhere(Way way) => [.. PassedHole.Of(way).Where(hole => hole.Hole.Place is null)];
@@ -52,8 +52,10 @@ internal sealed class ArcPricing(WaysView view, Cable cable, Func<string, double
         Add(costs, CostKind.BesideAc, arc.Way is { } way && view.IsBesideOtherKind(way, cable) ? lengthM * (_rules.BesideAcFactor - 1) : 0);
         Add(costs, CostKind.Low, _rules.LowBelowM is { } low && arc.Line.Average(place => place.ZM) < low ? lengthM * (_rules.LowFactor - 1) : 0);
         costs.AddRange(isEntry ? Entry(arc.Way!, arc.Holes) : HoleCosts(arc.Holes));
-        return arc with { LengthM = lengthM, Costs = [.. costs] };
+        return arc with { LengthM = lengthM, Costs = [.. costs], Opens = isEntry ? Opened(arc.Way!) : null };
     }
+
+    private static Way? Opened(Way way) => way.Opened is null ? null : way;
 
     private IEnumerable<RouteCost> Entry(Way way, ImmutableArray<PassedHole> holes)
     {

@@ -27,22 +27,31 @@ public static class RouteFinder
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(cable);
-        return view.Memo.Get((view.Boat, cable, "route"), () => Find(view, cable, OfferedCount, _ => 1, ImmutableHashSet<string>.Empty));
+        return view.Memo.Get((view.Boat, cable, "route"), () => Sought(view, cable));
     }
 
-    internal static CableRoutes Find(WaysView view, Cable cable, int count, Func<string, double> shareOf, IReadOnlySet<string> closedWays)
+    /// <summary>The ways of the boat as a graph for a cable whose ends are known.</summary>
+    /// <param name="view">The boat's ways.</param>
+    /// <param name="cable">The cable.</param>
+    /// <param name="shareOf">The share that it pays of what is paid once. The pieces of the graph are the same for any share.</param>
+    internal static RouteGraph GraphOf(WaysView view, Cable cable, Func<string, double> shareOf)
     {
-        (Part? from, Part? to, ImmutableArray<FindingInput> missing) = EndsOf(view, cable);
+        (Part? from, Part? to, _) = EndsOf(view, cable);
+        return RouteGraph.Of(view, cable, from!, to!, view.Ways.Where(way => view.WhyNot(way, cable) is null), shareOf);
+    }
+
+    private static CableRoutes Sought(WaysView view, Cable cable)
+    {
+        (_, _, ImmutableArray<FindingInput> missing) = EndsOf(view, cable);
         if (!missing.IsEmpty)
         {
             return new CableRoutes(cable, [], missing, []);
         }
 
-        ILookup<bool, (Way Way, string? Why)> ways = view.Ways.Where(way => !closedWays.Contains(way.Id)).Select(way => (Way: way, Why: view.WhyNot(way, cable))).ToLookup(pair => pair.Why is null);
-        RouteGraph graph = RouteGraph.Of(view, cable, from!, to!, ways[true].Select(pair => pair.Way), shareOf);
+        RouteGraph graph = GraphOf(view, cable, _ => 1);
         List<CableRoute> routes = [], alike = [];
         HashSet<string> seen = new(StringComparer.Ordinal), main = new(StringComparer.Ordinal);
-        foreach (GraphPath path in ShortestPaths.InOrder(graph.Graph, RouteGraph.Start, RouteGraph.End).Take(MostPaths).TakeWhile(_ => routes.Count < count))
+        foreach (GraphPath path in ShortestPaths.InOrder(graph.Graph, RouteGraph.Start, RouteGraph.End).Take(MostPaths).TakeWhile(_ => routes.Count < OfferedCount))
         {
             CableRoute route = RouteOf(view, cable, [.. path.Arcs.Select(index => graph.Arcs[index])]);
             if (seen.Add(WaysOf(route, 0)))
@@ -51,8 +60,8 @@ public static class RouteFinder
             }
         }
 
-        routes = [.. routes.Concat(alike.Take(count - routes.Count)).OrderBy(route => route.CostM)];
-        return new CableRoutes(cable, [.. routes], [], [.. ways[false].Select(pair => new WayLeftOut(pair.Way, pair.Why!))]);
+        routes = [.. routes.Concat(alike.Take(OfferedCount - routes.Count)).OrderBy(route => route.CostM)];
+        return new CableRoutes(cable, [.. routes], [], [.. view.Ways.Select(way => (Way: way, Why: view.WhyNot(way, cable))).Where(pair => pair.Why is not null).Select(pair => new WayLeftOut(pair.Way, pair.Why!))]);
     }
 
     private static string WaysOf(CableRoute route, double leastFraction) => string.Join('|', route.Stretches
@@ -75,7 +84,8 @@ public static class RouteFinder
         ]);
     }
 
-    private static CableRoute RouteOf(WaysView view, Cable cable, RouteArc[] arcs)
+    /// <summary>The route along these pieces.</summary>
+    internal static CableRoute RouteOf(WaysView view, Cable cable, RouteArc[] arcs)
     {
         ImmutableArray<RouteStretch> stretches = [.. Stretches(arcs)];
         Way[] ways = [.. stretches.Select(stretch => stretch.Way).OfType<Way>().DistinctBy(way => way.Id)];

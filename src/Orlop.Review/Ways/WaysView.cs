@@ -28,6 +28,7 @@ public sealed class WaysView
         Boat = boat;
         Practice = practice;
         Memo = memo;
+        Token = token;
         Electrics = new ElectricsView(boat, practice, memo, token);
         Rules = RouteRules.Of(boat);
         Ways = [.. boat.All<Way>()];
@@ -49,9 +50,18 @@ public sealed class WaysView
 
     internal Memo Memo { get; }
 
+    internal CancellationToken Token { get; }
+
     internal ElectricsView Electrics { get; }
 
     internal ImmutableArray<Space> Spaces { get; }
+
+    /// <summary>The same of the boat with these cables in place of her own.</summary>
+    internal WaysView With(IEnumerable<Cable> cables)
+    {
+        Dictionary<string, Cable> becomes = cables.ToDictionary(cable => cable.Id, StringComparer.Ordinal);
+        return new WaysView(Boat.WithThings(Boat.Things.Select(thing => becomes.GetValueOrDefault(thing.Id) ?? thing)), Practice, Memo, Token);
+    }
 
     /// <summary>The cables that run in a way.</summary>
     internal IEnumerable<Cable> CablesIn(Way way) => _byWay[way.Id];

@@ -28,6 +28,18 @@ public sealed class MendCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Tight_IsSaidToBeAskedFor()
+    {
+        CommandRun whole = await CommandRun.Of("mend", Repository.At("examples", "one-circuit.json"), "--tight");
+        Assert.Equal(ExitCode.Good, whole.Code);
+        Assert.Contains("No electrical finding fails or is tight", whole.Out, StringComparison.Ordinal);
+
+        CommandRun weak = await CommandRun.WithInput(WeakFuse(), "mend", "-", "--tight", "--json");
+        Assert.Contains("\"isTightToo\": true", weak.Out, StringComparison.Ordinal);
+        Assert.Contains("\"outcome\": \"cleared\"", weak.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task NothingFails_SaysSo()
     {
         CommandRun run = await CommandRun.Of("mend", Repository.At("examples", "one-circuit.json"));

@@ -54,6 +54,18 @@ internal static class MendBoats
 
     public static MendRequest Request(BoatModel boat, IEnumerable<CataloguePart> parts) => new() { Draft = boat, Catalogue = Catalogue.Of(parts), Cut = Cut };
 
+    /// <summary>The boat with another cable and another fuse, each as it is where null.</summary>
+    public static BoatModel Exchanged(BoatModel boat, CataloguePart? size, CataloguePart? rating)
+    {
+        Cable cable = boat.Find<Cable>("lamp-cable")!;
+        Protection fuse = boat.Find<Protection>("fuse")!;
+        return boat.With(
+            [
+                .. size is null ? Array.Empty<Thing>() : [cable with { AreaMm2 = size.AreaMm2!, InsulationC = size.InsulationC, OuterDiameterMm = size.OuterDiameterMm, MassKgPerM = size.MassKgPerM, Strands = size.Strands }],
+                .. rating is null ? Array.Empty<Thing>() : [fuse with { RatedA = rating.RatedA!, RatedV = rating.RatedV, BreakingA = rating.BreakingA, Gates = rating.Gates, ResistanceOhm = rating.ResistanceOhm }],
+            ]);
+    }
+
     /// <summary>The worst of each check on each subject, by an engine of its own.</summary>
     public static ImmutableDictionary<(string, string), Verdict> Verdicts(BoatModel boat) => new ReviewEngine([new ElectricsDiscipline()]).Review(boat, TestContext.Current.CancellationToken)
         .Findings.ToImmutableDictionary(pair => (pair.CheckId, pair.SubjectId), pair => pair.Shown.Verdict);

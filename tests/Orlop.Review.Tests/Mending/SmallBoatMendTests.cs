@@ -152,11 +152,7 @@ public sealed class SmallBoatMendTests
         {
             foreach (CataloguePart? rating in parts.Where(part => part.Use == CatalogueUse.Fuse && part.RatedA!.Value <= 4 * fuse.RatedA.Value).Prepend(null))
             {
-                BoatModel tried = boat.With(
-                    [
-                        .. size is null ? Array.Empty<Thing>() : [cable with { AreaMm2 = size.AreaMm2!, InsulationC = size.InsulationC, OuterDiameterMm = size.OuterDiameterMm, MassKgPerM = size.MassKgPerM, Strands = size.Strands }],
-                        .. rating is null ? Array.Empty<Thing>() : [fuse with { RatedA = rating.RatedA!, RatedV = rating.RatedV, BreakingA = rating.BreakingA, Gates = rating.Gates, ResistanceOhm = rating.ResistanceOhm }],
-                    ]);
+                BoatModel tried = Exchanged(boat, size, rating);
                 double cost = aim == MendAim.Cost
                     ? ((size?.PriceMoneyPerM?.Value ?? 0) * Cut.CutM(cable.LengthM!.Value, null)) + (rating?.PriceMoney?.Value ?? 0)
                     : ((size?.MassKgPerM?.Value ?? 0) * cable.LengthM!.Value) + (rating?.MassKg?.Value ?? 0);

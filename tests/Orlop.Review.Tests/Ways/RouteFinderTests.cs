@@ -142,8 +142,10 @@ public sealed class RouteFinderTests
         Assert.Single(plan.NewHoles);
         Assert.True(plan.TogetherM < plan.ApartM - 1);
         double best = cables.Select(cable => RouteFinder.Find(view, cable).Routes).Aggregate(
-            new[] { Array.Empty<CableRoute>() }.AsEnumerable(), (sets, routes) => sets.SelectMany(set => routes.Select(route => set.Append(route).ToArray()))).Min(set => JointRoutes.CostM(view, set));
+            new[] { Array.Empty<CableRoute>() }.AsEnumerable(), (sets, routes) => sets.SelectMany(set => routes.Select(route => set.Append(route).ToArray()))).Min(set => OnceM(view, set));
         Assert.Equal(best, plan.TogetherM, 1e-9);
+        Assert.True(plan.IsProved);
+        Assert.Equal(plan.TogetherM, plan.Routes.Sum(pair => pair.Route.CostM), 1e-9);
     }
 
     [Fact]
@@ -153,6 +155,36 @@ public sealed class RouteFinderTests
         JointRoutes plan = JointRoutes.Plan(boat.View(), [boat.Find<Cable>("lamp-cable")!, boat.Find<Cable>("second-cable")!])!;
         Assert.Equal(["high", "straight"], plan.Routes.Select(pair => MainWay(pair.Route)).Order());
     }
+
+    [Fact]
+    public void Plan_WhereTheCablesRunNow_MakesNoDifference()
+    {
+        BoatModel boat = WayBoat.Make(WayBoat.Preferences with { NewHoleM = 8 }).Change<Way>("straight", way => way with { Means = WayKind.Conduit, InnerDiameterMm = 14, Holes = [] });
+        BoatModel inIt = boat.Change<Cable>("second-cable", cable => cable with { Run = [new RunLeg { Way = "straight", LengthM = 6 }] });
+        JointRoutes plan = Plan(boat), again = Plan(inIt);
+        Assert.Equal(plan.TogetherM, again.TogetherM, 1e-9);
+        // One of 9 mm in 14 mm, as laid.
+        Assert.Equal(81.0 / 196, Assert.Single(again.Routes.SelectMany(pair => pair.Route.Fills)).FillFraction!.Value, 1e-12);
+
+        static JointRoutes Plan(BoatModel boat) => JointRoutes.Plan(boat.View(), [boat.Find<Cable>("lamp-cable")!, boat.Find<Cable>("second-cable")!])!;
+    }
+
+    [Theory]
+    [InlineData(2)]
+    [InlineData(5)]
+    [InlineData(9)]
+    public void Plan_AnyPriceOfAHole_IsProved_AndNeverDearerThanApart(double newHoleM)
+    {
+        BoatModel boat = WayBoat.Make(WayBoat.Preferences with { NewHoleM = newHoleM }).Change<Way>("high", way => way with { Opened = "Lining" });
+        JointRoutes plan = JointRoutes.Plan(boat.View(), [boat.Find<Cable>("lamp-cable")!, boat.Find<Cable>("second-cable")!])!;
+        Assert.True(plan.IsProved && plan.TogetherM <= plan.ApartM + 1e-9 && plan.MostAboveFraction == 0);
+    }
+
+    // What routes cost together: lengths and made holes each, new holes and openings once.
+    private static double OnceM(WaysView view, CableRoute[] routes) =>
+        routes.Sum(route => route.Costs.Where(cost => cost.Kind is not (CostKind.NewHoles or CostKind.Opening)).Sum(cost => cost.WorthM))
+        + (routes.SelectMany(route => route.Holes).Where(hole => !hole.Hole.IsMade).Distinct().Count() * view.Rules.NewHoleM)
+        + (routes.SelectMany(route => route.ToOpen).Distinct().Count() * view.Rules.OpeningM);
 
     // The way that holds most of it.
     private static string MainWay(CableRoute route) => route.Stretches.Where(stretch => stretch.Way is not null).MaxBy(stretch => stretch.LengthM)!.Way!.Id;

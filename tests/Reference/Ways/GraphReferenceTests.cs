@@ -37,6 +37,29 @@ public sealed class GraphReferenceTests
         row.Agrees(row.Number("answer"), tree.Weight, 1e-12);
     }
 
+    /// <summary>Trips from the first terminal to the others, of which each edge is paid once, are the same tree, found by another method.</summary>
+    [Theory]
+    [InlineData("steiner_slides12")]
+    [InlineData("steiner_five")]
+    [InlineData("steiner_unit8")]
+    public void SharedPaths_NothingButCharges_AreAsLightAsTheLightestTreeKnown(string graph)
+    {
+        string[] names = Names(graph);
+        ReferenceRow row = Optima.Single(one => one.Text("graph") == graph);
+        int[] terminals = [.. row.Text("question").Split("terminals ")[1].Split(' ').Select(node => Array.IndexOf(names, node))];
+        ReferenceRow[] edges = [.. RowsOf(graph)];
+        SharedArc[] arcs = [.. edges.SelectMany((edge, index) =>
+        {
+            (int a, int b) = (Array.IndexOf(names, edge.Text("from_node")), Array.IndexOf(names, edge.Text("to_node")));
+            return new[] { new SharedArc(a, b, 0, [index]), new SharedArc(b, a, 0, [index]) };
+        })];
+        SharedPaths found = SharedPaths.Find(
+            new SharedTrips([.. terminals[1..].Select(to => new SharedTrip(names.Length, terminals[0], to, [.. arcs]))], [.. edges.Select(edge => edge.Number("weight"))], (_, _) => true), token: TestContext.Current.CancellationToken)!;
+
+        row.Agrees(row.Number("answer"), found.Weight, 1e-12);
+        Assert.True(found.IsProved, $"{found.SearchCount} searches");
+    }
+
     private static string[] Names(string graph) => [.. RowsOf(graph).SelectMany(row => new[] { row.Text("from_node"), row.Text("to_node") }).Distinct()];
 
     private static WeightedGraph GraphOf(string graph)
