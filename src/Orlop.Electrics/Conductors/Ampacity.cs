@@ -68,7 +68,8 @@ public static class Ampacity
             return new AmpacityResult(LookupKind.OutsideValidity, null, null, isTooHot, missing.Expression, steps);
         }
 
-        var (tabled, ambientFactor, bundleFactor) = (table.Working.Value!.Value, ambient.Value!.Value, bundleStep.Value!.Value);
+        // The factor counts with the digits that are printed below, so that the working gives the result to whoever follows it.
+        var (tabled, ambientFactor, bundleFactor) = (table.Working.Value!.Value, Math.Round(ambient.Value!.Value, PrintedDecimals), bundleStep.Value!.Value);
         var current = tabled * ambientFactor * bundleFactor;
         return new AmpacityResult(table.Lookup, current, tabled * bundleFactor, isTooHot, null,
             steps.Add(new WorkingStep("I", FormattableString.Invariant($"{tabled:0.##} × {ambientFactor:0.#####} × {bundleFactor:0.###}"), current, "A", "table × both factors")));
@@ -82,8 +83,6 @@ public static class Ampacity
             return new WorkingStep("f_amb", "stated by the rule", stated.Factor, "", stated.Source);
         }
 
-        // The factor counts with the digits that are printed, so that the working gives the result to whoever follows it.
-        var found = AmbientCorrection.Calculate(input.InsulationC, input.AmbientC, input.Table.AmbientC);
-        return found.Working with { Value = Math.Round(found.Factor, PrintedDecimals) };
+        return AmbientCorrection.Calculate(input.InsulationC, input.AmbientC, input.Table.AmbientC).Working;
     }
 }
