@@ -30,9 +30,9 @@ internal static class IsolationJson
             ["keepOpen"] = List(plan?.KeepOpen ?? [], id => id),
             ["steps"] = List(words.Steps, text => text),
             ["restore"] = List(words.Restore, text => text),
-            ["cover"] = List(plan is null ? [] : PanelsToCover.Of(boat, Wiring.Of(boat), plan), charger => charger.Id),
+            ["cover"] = List(plan is null ? [] : PanelsToCover.Of(boat, Wiring.Of(boat), plan, MinusLeads.Of(boat, Wiring.Of(boat), plan)), charger => charger.Id),
             ["staysLive"] = List(plan?.StaysLive ?? [], live => new JsonObject { ["source"] = live.SourceId, ["because"] = live.Because, ["nearest"] = live.NearestNode, ["feeds"] = List(StillFed.By(boat, live), part => part.Id) }),
-            ["proofs"] = List(plan is null ? [] : ProvingPoints.Of(boat, Wiring.Of(boat), plan), proof => new JsonObject
+            ["proofs"] = List(plan is null ? [] : ProvingPoints.Of(boat, Wiring.Of(boat), plan, MinusLeads.Of(boat, Wiring.Of(boat), plan)), proof => new JsonObject
             {
                 ["at"] = proof.Node,
                 ["against"] = proof.OtherNode,

@@ -46,9 +46,9 @@ public sealed record IsolationView
 
         PartWords words = new(boat);
         Wiring wiring = Wiring.Of(boat);
-        ImmutableArray<Charger> solar = PanelsToCover.Of(boat, wiring, plan);
-        ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(boat, wiring, plan);
         ImmutableArray<BatteryBank> minus = MinusLeads.Of(boat, wiring, plan);
+        ImmutableArray<Charger> solar = PanelsToCover.Of(boat, wiring, plan, minus);
+        ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(boat, wiring, plan, minus);
         ImmutableArray<Opening> closing = [.. ClosingOrder.Of(plan)];
         ImmutableArray<string> steps = [.. ToMakeDead(boat, words, plan, solar, minus)];
         return new IsolationView

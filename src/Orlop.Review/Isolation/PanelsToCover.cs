@@ -14,13 +14,14 @@ namespace Orlop.Review.Isolation;
 public static class PanelsToCover
 {
     /// <summary>The controllers, in the order of the boat.</summary>
-    public static ImmutableArray<Charger> Of(BoatModel boat, Wiring wiring, IsolationResult plan)
+    /// <param name="bare">The batteries whose minus leads come off.</param>
+    public static ImmutableArray<Charger> Of(BoatModel boat, Wiring wiring, IsolationResult plan, ImmutableArray<BatteryBank> bare)
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<Charger> solar = [.. boat.All<Charger>().Where(charger => charger.Drive == ChargerDrive.Sun)];
-        HashSet<string> opened = [.. plan.Openings.SelectMany(opening => opening.EdgeIds)], live = [.. plan.CannotBeMadeDead.Select(node => node.Node), .. MinusLeads.Of(boat, wiring, plan).Select(Plus)];
+        HashSet<string> opened = [.. plan.Openings.SelectMany(opening => opening.EdgeIds)], live = [.. plan.CannotBeMadeDead.Select(node => node.Node), .. bare.Select(Plus)];
         if (solar.IsEmpty || (opened.Count == 0 && live.Count == 0))
         {
             return [];

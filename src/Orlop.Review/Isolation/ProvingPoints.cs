@@ -28,7 +28,8 @@ public sealed record LivePoint(string Node, string? OtherNode);
 public static class ProvingPoints
 {
     /// <summary>The readings, in the order in which they are taken.</summary>
-    public static ImmutableArray<ProvingPoint> Of(BoatModel boat, Wiring wiring, IsolationResult plan)
+    /// <param name="bare">The batteries whose minus leads are off.</param>
+    public static ImmutableArray<ProvingPoint> Of(BoatModel boat, Wiring wiring, IsolationResult plan, ImmutableArray<BatteryBank> bare)
     {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
@@ -36,7 +37,6 @@ public static class ProvingPoints
         HashSet<string> reference = ReferenceNodes.Of(boat, wiring);
         string[] nodes = [.. plan.Proofs.SelectMany(proof => new[] { proof.Node, proof.OtherNode }).OfType<string>().Distinct()];
         Point[] points = [.. Joined(wiring, nodes).Select(group => new Point(group[0], group[1..], PointVoltage.At(boat, wiring, group[0]), reference.Contains(group[0])))];
-        ImmutableArray<BatteryBank> bare = MinusLeads.Of(boat, wiring, plan);
         return [.. new bool?[] { true, false, null }.SelectMany(isAc => Pairs([.. points.Where(point => point.Voltage.IsAc == isAc)], isAc, bare))];
     }
 

@@ -61,11 +61,7 @@ public sealed class ConditionPrediction
         BuiltNetwork built = Build(boat, wiring, practice, condition);
         NetworkDoubts doubts = new(boat, wiring);
         GroupSolver solver = new(memo, token);
-        SolvedNetwork Solve(BuiltNetwork of, Network network)
-        {
-            NetworkGrouping grouping = solver.Grouping(network);
-            return new SolvedNetwork(of.Case, new GroupedNetwork(of with { Network = network }, grouping, grouping.Split(network)), solver.Solve);
-        }
+        SolvedNetwork Solve(BuiltNetwork of, Network network) => Solved(solver, of, network);
 
         IEnumerable<ImmutableArray<SolvedNetwork>> charges = Charges(condition).Select(charge => Build(boat, wiring, practice, charge)).Select(of => ImmutableArray.Create(Solve(of, of.Network)));
         SolvedNetwork nominal = Solve(built, built.Network);
@@ -76,6 +72,15 @@ public sealed class ConditionPrediction
                 [.. charges.SelectMany(charge => charge)],
             ],
             unknown.Count == 0 ? [] : [.. UnknownLengthFactors.Select(factor => Solve(built, NetworkDoubts.WithConductors(built.Network, unknown, factor)))]);
+    }
+
+    /// <summary>The network of a boat in a condition with every value as put down, without its doubts: each circuit solved when something of it is asked.</summary>
+    public static SolvedNetwork NominalOf(BoatModel boat, Wiring wiring, Practice? practice, Condition condition, Memo memo, CancellationToken token)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        ArgumentNullException.ThrowIfNull(condition);
+        BuiltNetwork built = Build(boat, wiring, practice, condition);
+        return Solved(new GroupSolver(memo, token), built, built.Network);
     }
 
     /// <summary>Voltage between two nodes.</summary>
@@ -118,6 +123,12 @@ public sealed class ConditionPrediction
         .Select(gap => gap.Key).Order(StringComparer.Ordinal);
 
     private static double? Through(SolvedNetwork network, string element) => network.BranchA(element) ?? network.LoadA(element) ?? network.SourceA(element);
+
+    private static SolvedNetwork Solved(GroupSolver solver, BuiltNetwork of, Network network)
+    {
+        NetworkGrouping grouping = solver.Grouping(network);
+        return new SolvedNetwork(of.Case, new GroupedNetwork(of with { Network = network }, grouping, grouping.Split(network)), solver.Solve);
+    }
 
     private static BuiltNetwork Build(BoatModel boat, Wiring wiring, Practice? practice, Condition condition) =>
         new NetworkBuilder(boat, wiring, practice, condition).Build(new NetworkCase(condition.Id, ChargeCase.Normal));

@@ -7,7 +7,7 @@ public static class HotJoint
     public const double FromW = 3;
 
     /// <summary>What is done about one that is hot.</summary>
-    public const string LetCool = "Do not touch it; switch the load off and let it cool. Nothing is opened before it is made dead and proved dead.";
+    public const string LetCool = "Do not touch it while it is hot; switch the load off and let it cool. Nothing is opened before it is made dead and proved dead.";
 
     /// <summary>What to mind at one that may be.</summary>
     public const string MayBeHot = "Live: nothing is opened before it is made dead and proved dead. A bad joint may be hot: switch the load off and let it cool.";

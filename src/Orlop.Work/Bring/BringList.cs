@@ -25,7 +25,7 @@ internal static class BringList
             .. CableLines.Of(scope, cuts),
             .. Terminations(open).Select(need => need.Match(stock)),
             .. Parts(scope).Select(need => need.Match(stock)),
-            .. Holders(scope).Select(need => need.Match(stock)),
+            .. FuseHolders.Of(scope).Select(need => need.Match(stock)),
             .. OtherThings(scope),
             .. Consumables.Of(scope, cuts, open, stock),
             .. ToolLines.Of(scope, open),
@@ -75,7 +75,7 @@ internal static class BringList
     {
         StockItem[] stock = [.. scope.AsBuilt.All<StockItem>()];
         IEnumerable<Part> parts = scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Where(change => !change.IsBuilt).Select(change => change.Thing).OfType<Part>();
-        foreach (var same in parts.GroupBy(part => (Use: UseOf(part), Kind: Wording.KindOf(part), RatedA: RatingOf(part)?.Value, Spec: PartSpec.Of(part))).Where(same => same.Key.Use is not null))
+        foreach (var same in parts.GroupBy(part => (Use: UseOf(part), Kind: Wording.KindOf(part), RatedA: RatingOf(part)?.Value, Spec: PartSpec.Of(scope, part))).Where(same => same.Key.Use is not null))
         {
             (StockUse? use, string kind, double? ratedA, Sentence? spec) = same.Key;
             bool isFuse = use == StockUse.Fuse;
@@ -103,19 +103,6 @@ internal static class BringList
     }
 
     private static string KeyOf(Sentence? spec) => spec is null ? "" : $":{string.Concat(spec.ToString().Where(sign => char.IsLetterOrDigit(sign)).Select(char.ToLowerInvariant))}";
-
-    // A fuse that is exchanged goes into the holder that is there.
-    private static IEnumerable<PieceNeed> Holders(PackScope scope) => scope.Of(ChangeKind.Fit).Where(change => !change.IsBuilt).Select(change => change.Thing).OfType<Protection>()
-        .Where(device => device.Means == ProtectionMeans.Fuse).GroupBy(device => device.RatedA.Value).Select(rating => new PieceNeed(
-            string.Create(CultureInfo.InvariantCulture, $"holder:{rating.Key}"),
-            BringKind.Device,
-            Sentence.Of($"Fuse holder for {new Amount(rating.Key, "A")}, with cover"),
-            rating.Count(),
-            [.. rating.Select(device => device.Id)],
-            item => StockWords.Says(item.Title, "holder", "fuseholder") && item.RatedA?.Value >= rating.Key)
-        {
-            Remarks = [Sentence.Of($"For the fuse's own kind and the cable's stud: look. Not needed where the fuse block on board has a place left.")],
-        });
 
     private static StockUse? UseOf(Part part) => part switch
     {

@@ -21,6 +21,9 @@ public sealed class WeighingPlan
     // A tape from a mark to still water, one standard deviation (common practice, no source).
     private const double TapeDeviationM = 0.005;
 
+    // Less need not be weighed: it is felt neither in trim nor in heel (common practice, no source).
+    private const double LeastWeighedKg = 1;
+
     private readonly BoatModel _asAltered;
 
     private WeighingPlan(PackScope scope)
@@ -91,7 +94,7 @@ public sealed class WeighingPlan
             Part part => (edit.Was is Part was && was.MassKg?.Value != part.MassKg?.Value, part.MassKg),
             _ => (false, null),
         };
-        return !isWeighed || mass is { Known: Knowledge.Measured or Knowledge.Sheet } ? null
+        return !isWeighed || mass is { Known: Knowledge.Measured or Knowledge.Sheet } || (mass?.Value < LeastWeighedKg && thing is not Deadweight) ? null
             : new WeighLine(thing.Id, thing.Title, mass?.Value, mass switch
             {
                 null => Sentence.Of($"nobody has said what it weighs"),

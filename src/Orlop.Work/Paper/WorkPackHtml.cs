@@ -77,7 +77,9 @@ public static class WorkPackHtml
             html.Open("div", ("class", "caution")).Put("b", "Do not start.").Text($" The boat has changed since this was drafted: {string.Join("; ", pack.Clashes.Select(clash => clash.Id))}. Settle that first and print again.").Close();
         }
 
-        foreach (Caution caution in pack.Steps.SelectMany(step => step.Cautions).Where(caution => caution.Kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead).Distinct())
+        // What is near a battery, or measured live, is said again in full where leads come off its posts.
+        Caution[] grave = [.. pack.Steps.SelectMany(step => step.Cautions).Where(caution => caution.Kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead).Where(caution => caution != ReadBefore.Live).Distinct()];
+        foreach (Caution caution in grave.Where(caution => caution != Cautions.BatteryNear || !grave.Contains(Cautions.Battery)))
         {
             StepPages.Boxed(html, caution.Kind, [caution.Text]);
         }

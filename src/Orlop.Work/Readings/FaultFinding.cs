@@ -130,7 +130,7 @@ public static class FaultFinding
     }
 
     private static NextProbe Probe(PartWords words, NextReading next) => new(next.PlusNode, next.MinusNode,
-        Sentence.Of($"Measure across {words.Element(next.ElementId)}, under the same load: from {words.Node(next.PlusNode)} to {words.Node(next.MinusNode)}, {new Amount(next.PredictedV[next.ElementId], "V")} if it is the bad one. The suspects differ there by {new Amount(next.SpreadV, "V")}."));
+        Sentence.Of($"Measure across {words.Element(next.ElementId)}, under the same load. Switch the load off, let it cool, and put the meter's clips on while it is off: from {words.Node(next.PlusNode)} to {words.Node(next.MinusNode)}. Switch the load on, read at once, switch it off again: {new Amount(next.PredictedV[next.ElementId], "V")} if it is the bad one. The suspects differ there by {new Amount(next.SpreadV, "V")}."));
 
     private static Sentence Headline(DiagnosisResult result, ImmutableArray<FaultSuspect> suspects) => result.Status switch
     {

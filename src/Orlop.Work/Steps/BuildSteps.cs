@@ -16,6 +16,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
     public IEnumerable<WorkStep> All() =>
     [
         .. PlugSteps.Pull(scope, isolation),
+        .. PanelSteps.Open(scope),
         .. scope.Of(ChangeKind.Remove).OrderByDescending(change => change.Thing is Cable).ThenByDescending(change => change.Thing is Link).Select(Remove),
         .. scope.Changes.Where(change => change.ReplacesCable).Select(TakeOutOldCable),
         .. scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange).OrderByDescending(change => change.Thing is Gear).ThenByDescending(change => change.Thing is Way).Select(Fit),
@@ -74,7 +75,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             Details =
             [
                 .. change.Kind == ChangeKind.Move && thing is Part moved ? Leads.Reach(scope, moved) : [],
-                .. FitDetails(thing),
+                .. FitDetails(change),
                 // What was noted of the piece that goes says nothing of the one that comes.
                 .. thing.Note is { Length: > 0 } note && !(change.Kind == ChangeKind.Exchange && note == change.Edit.Was?.Note) ? new[] { Sentence.Of($"{note}") } : [],
             ],
@@ -86,12 +87,12 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         };
     }
 
-    private static ImmutableArray<Sentence> FitDetails(Thing thing) =>
+    private ImmutableArray<Sentence> FitDetails(WorkChange change) =>
     [
-        .. thing is Part part && PartSpec.Of(part) is { } spec ? new[] { Sentence.Of($"{spec}.") } : [],
-        .. thing switch
+        .. change.Thing is Part part && PartSpec.Of(scope, part) is { } spec ? new[] { Sentence.Of($"{spec}.") } : [],
+        .. change.Thing switch
         {
-            Protection { Means: ProtectionMeans.Fuse } device => [Sentence.Of($"Holder only: the fuse, {new Amount(device.RatedA.Value, "A")}, stays in your pocket until it is switched on.")],
+            Protection { Means: ProtectionMeans.Fuse } device => FuseHolders.Words(scope, change, device),
             Protection device => [Sentence.Of($"{new Amount(device.RatedA.Value, "A")}. Leave it off.")],
             IsolatorSwitch { IsIsolator: true } => [Sentence.Of($"Leave it open.")],
             PlugAndSocket => [Sentence.Of($"Leave it apart.")],
@@ -168,15 +169,25 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             ? Sentence.Of($"Bolt on {link.Title}: {scope.Words.At(link.From)} to {scope.Words.At(link.To)}.")
             : Sentence.Of($"Connect {change.Thing.Title}, the end away from the source first.")) with
         {
-            Details = change.Thing is Link ? [Sentence.Of($"Faces bright and flat, nothing between them; tighten to the maker's torque and mark the nut.")] : [.. own.OrderByDescending(end => scope.StepsFrom(end.At.ToString())).Select(Tighten)],
+            Details = change.Thing is Link ? [.. LinkWords(change.Thing)] : [.. own.OrderByDescending(end => scope.StepsFrom(end.At.ToString())).Select(Tighten)],
             Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing))],
             Ends = [.. own.Select(end => end.Key)],
         };
     }
 
+    private IEnumerable<Sentence> LinkWords(Thing link)
+    {
+        yield return Sentence.Of($"Faces bright and flat, nothing between them; tighten to the maker's torque and mark the nut.");
+        foreach (string node in IsolationPlans.NodesOf(link).Where(isolation.IsBareMinus))
+        {
+            yield return Sentence.Of($"Its end at {scope.Words.Node(node)}: {MinusSteps.NotYet}.");
+        }
+    }
+
     private Sentence Tighten(CableEnd end) => (end.Torque, end.IsTightened) switch
     {
         _ when scope.IsNewBattery(end.At.Part) => Sentence.Of($"{PartWords.CoreName(end.CoreId)}: not on its post yet. Cap it and tie it back until it is switched on."),
+        _ when isolation.IsBareMinus(end.At.ToString()) => Sentence.Of($"{PartWords.CoreName(end.CoreId)}: {MinusSteps.NotYet}."),
         ({ IsMakers: true } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.MostNm, "Nm")} ({torque.Connection}). Mark it."),
         ({ } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.LeastNm, "Nm")} to {new Amount(torque.MostNm, "Nm")} ({torque.Connection}); the maker's figure goes first. Mark it."),
         (null, true) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: maker's torque. Mark it."),

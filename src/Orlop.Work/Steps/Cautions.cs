@@ -12,13 +12,18 @@ namespace Orlop.Work.Steps;
 internal static class Cautions
 {
     /// <summary>Voltage from which only a licensed person works on it (the line that most practices draw for DC and AC on board).</summary>
-    private const double LicensedFromV = 50;
+    public const double LicensedFromV = 50;
 
     /// <summary>1 lb in kilograms, exact (NIST SP 811). A caution is read as it stands, whatever units the reader has chosen.</summary>
     private const double PoundKg = 0.45359237;
 
-    public static Caution Battery { get; } = new(CautionKind.Battery,
-        "A battery's posts stay live whatever is switched off, and can weld a spanner across them. Rings and watch off, insulated tools, goggles. One lead at a time, the other post covered. The minus lead comes off first and goes on last (common practice, no source).");
+    private const string LivePosts = "A battery's posts stay live whatever is switched off, and can weld a spanner across them. Rings and watch off, insulated tools, goggles.";
+
+    /// <summary>Where leads come off a battery's posts or go onto them: the steps take its minus leads off first and put them on last.</summary>
+    public static Caution Battery { get; } = new(CautionKind.Battery, $"{LivePosts} One lead at a time, the other post covered. The minus lead comes off first and goes on last (common practice, no source).");
+
+    /// <summary>Where a battery's posts are near and no lead of theirs is touched.</summary>
+    public static Caution BatteryNear { get; } = new(CautionKind.Battery, $"{LivePosts} None of its leads is touched in this step (common practice, no source).");
 
     public static Caution Mains { get; } = new(CautionKind.Mains,
         "This carries mains voltage, which kills. A licensed person does or checks this work, by the local code. Shore lead out ashore first; prove dead between live, neutral and earth.");
@@ -58,9 +63,10 @@ internal static class Cautions
     {
         string[] at = [.. nodes];
         List<Part> parts = [.. at.Select(ElementIds.ThingOf).Distinct(StringComparer.Ordinal).Select(id => scope.Whole.Find<Part>(id)).OfType<Part>()];
-        if (parts.Exists(part => part is BatteryBank))
+        BatteryBank[] batteries = [.. parts.OfType<BatteryBank>()];
+        if (batteries.Length > 0)
         {
-            yield return Battery;
+            yield return batteries.All(bank => scope.IsNewBattery(bank.Id) || isolation.IsBareMinus(Poles.Giving(bank)!.Minus) || isolation.LiftsMinus(bank)) ? Battery : BatteryNear;
         }
 
         if (parts.Exists(IsMains))

@@ -26,6 +26,7 @@ internal static class CommissionSteps
     {
         Condition condition = scope.AsAltered.Find<Condition>(conditionId)!;
         ImmutableArray<ElectricLoad> on = [.. scope.AsAltered.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, conditionId))];
+        ImmutableArray<ElectricLoad> counting = LoadsThatCount.Of(scope, condition, on, readings);
         ImmutableArray<Deadweight> hung = [.. scope.AsAltered.All<Deadweight>().Where(weight => weight.Use == DeadweightUse.Hung && weight.Aboard.Any(count => count.Condition == conditionId && count.PieceCount > 0))];
         ImmutableArray<ElectricLoad> starting = [.. on.Where(load => LoadElements.HasStart(load) && readings.Any(reading => reading.About.Contains(load.Id)))];
         return new WorkStep
@@ -36,13 +37,14 @@ internal static class CommissionSteps
             Details =
             [
                 Sentence.Of($"{Wording.Of(condition)}"),
-                Sentence.Of($"Switched on: {string.Join("; ", on.Select(load => load.Title))}."),
+                Sentence.Of($"Switched on: {string.Join("; ", counting.Select(load => load.Title))}."),
+                .. counting.Length == on.Length ? [] : new[] { Sentence.Of($"Need not be on, as all of it together moves no reading by more than a tenth of its range: {string.Join("; ", on.Except(counting).Select(load => load.Title))}.") },
                 .. hung.Select(Hook),
                 .. starting.Select(load => Start(scope, condition, load, readings)),
                 Sentence.Of($"{RunLimit}"),
             ],
             WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts"),
-            Cautions = [.. readings.Any(CommissioningReadings.IsBeforeJoining) ? new[] { JoinAlike } : [], .. hung.IsEmpty ? [] : new[] { ProofLoad }],
+            Cautions = [.. readings.Any(CommissioningReadings.IsBeforeJoining) ? new[] { JoinAlike } : [], .. hung.IsEmpty ? [] : new[] { ProofLoad }, .. RunningCautions.Of(condition, counting)],
             About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
             Readings = [.. readings.Select(reading => reading.Key)],
         };

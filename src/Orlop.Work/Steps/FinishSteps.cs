@@ -26,6 +26,7 @@ internal static class FinishSteps
         .. readings.GroupBy(reading => reading.ConditionId).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition])),
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
+        .. PanelSteps.Close(scope),
         HandOver(scope),
     ];
 
@@ -66,12 +67,17 @@ internal static class FinishSteps
 
         // A plug that the plan pulled goes in before whatever else is closed, as every plug does.
         Opening[] closing = [.. (isolation.Result is { } plan ? ClosingOrder.Devices(plan) : []).OrderByDescending(opening => opening.Means == OpeningMeans.Unplug)];
-        for (int i = 0; i < closing.Length; i++)
+        int place = MinusLeads.PlaceAfter(closing);
+        for (int i = 0; i <= closing.Length; i++)
         {
-            yield return Close(scope, closing[i]);
-            foreach (BatteryBank bank in i + 1 == MinusLeads.PlaceAfter(closing) ? isolation.MinusFirst : [])
+            foreach (BatteryBank bank in i == place ? isolation.MinusFirst.Where(bank => scope.AsAltered.Find(bank.Id) is not null) : [])
             {
-                yield return MinusLast(scope, bank);
+                yield return MinusSteps.Last(scope, bank);
+            }
+
+            if (i < closing.Length)
+            {
+                yield return Close(scope, closing[i]);
             }
         }
 
@@ -109,15 +115,6 @@ internal static class FinishSteps
             yield return uncover;
         }
     }
-
-    private static WorkStep MinusLast(PackScope scope, BatteryBank bank) => new()
-    {
-        Key = $"restore:minus:{bank.Id}",
-        Kind = StepKind.Energise,
-        Text = Sentence.Of($"{IsolationWords.MinusLast(scope.Words, bank)}"),
-        Cautions = [Cautions.Battery],
-        About = [bank.Id],
-    };
 
     private static WorkStep Close(PackScope scope, Opening opening) => new()
     {

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
-using Orlop.Boat.Values;
 using Orlop.Electrics.Isolation;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
@@ -35,7 +34,7 @@ internal static class IsolationSteps
             yield break;
         }
 
-        if (!plan.Openings.IsEmpty)
+        if (!plan.Openings.IsEmpty || !isolation.MinusFirst.IsEmpty)
         {
             yield return new WorkStep
             {
@@ -53,14 +52,24 @@ internal static class IsolationSteps
             yield return cover;
         }
 
-        for (int i = 0; i < plan.Openings.Length; i++)
+        ImmutableArray<PartProofs> parts = PartProofs.Of(scope, isolation, plan);
+        if (ReadBefore.Of(scope, isolation, plan, parts) is { } before)
         {
-            foreach (BatteryBank bank in i == MinusLeads.PlaceBefore(plan.Openings) ? isolation.MinusFirst : [])
+            yield return before;
+        }
+
+        int place = MinusLeads.PlaceBefore(plan.Openings);
+        for (int i = 0; i <= plan.Openings.Length; i++)
+        {
+            foreach (BatteryBank bank in i == place ? isolation.MinusFirst : [])
             {
-                yield return MinusFirst(scope, bank);
+                yield return MinusSteps.First(scope, bank);
             }
 
-            yield return Open(scope, isolation, plan.Openings[i]);
+            if (i < plan.Openings.Length)
+            {
+                yield return Open(scope, isolation, plan.Openings[i]);
+            }
         }
 
         foreach (BatteryBank bank in LiveNearby.Of(scope, isolation))
@@ -81,21 +90,19 @@ internal static class IsolationSteps
 
         bool isFirst = true;
         ImmutableArray<Caution> elsewhere = [.. IsolationWords.StaysLive(scope.Words, StillFed.Each(isolation.Boat, plan)).Select(text => new Caution(CautionKind.StaysLive, text))];
-        string? reference = Reference(isolation.Boat)?.ToString();
-        foreach ((string partId, ImmutableArray<string> nodes) in isolation.Touched.Where(part => part.Nodes.Any(node => node != reference)))
+        foreach (PartProofs part in parts)
         {
-            HashSet<string> live = [.. plan.CannotBeMadeDead.Select(node => node.Node).Where(nodes.Contains)];
-            if (scope.Whole.Find(partId) is BatteryBank || nodes.All(node => live.Contains(node) || node == reference))
+            if (part.StaysLive)
             {
-                WorkStep step = Live(scope, isolation, plan, partId, nodes);
+                WorkStep step = Live(scope, isolation, plan, part);
                 yield return step with { Cautions = [.. step.Cautions, .. elsewhere] };
                 elsewhere = [];
                 continue;
             }
 
-            yield return Prove(scope, isolation, plan, partId, [.. nodes.Where(node => !live.Contains(node))], isFirst) with
+            yield return Prove(scope, isolation, plan, part, isFirst) with
             {
-                Cautions = [.. NotDead(scope, plan, nodes), .. elsewhere, .. Cautions.AtNodes(scope, isolation, nodes)],
+                Cautions = [.. NotDead(scope, plan, part.Nodes), .. elsewhere, .. Cautions.AtNodes(scope, isolation, part.Nodes)],
             };
             (isFirst, elsewhere) = (false, []);
         }
@@ -103,16 +110,6 @@ internal static class IsolationSteps
 
     /// <summary>Key of the step that opens or stops something.</summary>
     public static string KeyOf(Opening opening) => $"isolate:{opening.Id}";
-
-    private static WorkStep MinusFirst(PackScope scope, BatteryBank bank) => new()
-    {
-        Key = $"isolate:minus:{bank.Id}",
-        Kind = StepKind.Isolate,
-        Text = Sentence.Of($"{IsolationWords.MinusFirst(scope.Words, bank)}"),
-        Details = [Sentence.Of($"{IsolationWords.MinusFirstDetail}")],
-        Cautions = [Cautions.Battery],
-        About = [bank.Id],
-    };
 
     private static WorkStep Open(PackScope scope, WorkIsolation isolation, Opening opening)
     {
@@ -135,49 +132,42 @@ internal static class IsolationSteps
         };
     }
 
-    private static WorkStep Prove(PackScope scope, WorkIsolation isolation, IsolationResult plan, string partId, ImmutableArray<string> nodes, bool isFirst)
+    private static WorkStep Prove(PackScope scope, WorkIsolation isolation, IsolationResult plan, PartProofs part, bool isFirst)
     {
         ImmutableArray<Sentence>.Builder details = ImmutableArray.CreateBuilder<Sentence>();
-        string reference = Reference(isolation.Boat) is { } bar ? scope.Words.At(bar) : "the hull, on bright metal";
-        HashSet<string> own = [.. nodes.Where(node => Reference(isolation.Boat)?.ToString() != node)];
-        IsolationResult here = plan with { Proofs = [.. plan.Proofs.Where(proof => own.Contains(proof.Node) && (proof.OtherNode is null || own.Contains(proof.OtherNode)))] };
-        ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(isolation.Boat, scope.WholeWiring, here);
         if (isFirst)
         {
-            details.AddRange(ProvingWords.TryMeter(isolation.Boat, scope.Words, plan, proofs).Select(text => Sentence.Of($"{text}")));
+            details.AddRange(ProvingWords.TryMeter(isolation.Boat, scope.Words, plan, part.Points).Select(text => Sentence.Of($"{text}")));
         }
 
-        foreach (ProvingPoint proof in proofs)
+        foreach (ProvingPoint proof in part.Points)
         {
-            string before = ProvingWords.Before(proof.NominalV) is { Length: > 0 } told ? $" ({told})" : "";
-            details.Add(Sentence.Of($"{scope.Words.Node(proof.Node)} to {(proof.OtherNode is { } other ? scope.Words.Node(other) : reference)}, on {ProvingWords.Setting(proof.IsAc)}: 0 V, at most {new Amount(DeadV, "V")}{before}.{ProvingWords.StandsFor(scope.Words, proof)}"));
+            string before = ReadBefore.Told(scope, isolation, plan, proof) is { Length: > 0 } told ? $" ({told})" : "";
+            details.Add(Sentence.Of($"{PartProofs.Between(scope, isolation, proof)}, on {ProvingWords.Setting(proof.IsAc)}: 0 V, at most {new Amount(DeadV, "V")}{before}.{ProvingWords.StandsFor(scope.Words, proof)}"));
         }
 
         return new WorkStep
         {
-            Key = $"prove-dead:{partId}",
+            Key = $"prove-dead:{part.PartId}",
             Kind = StepKind.ProveDead,
-            Text = Sentence.Of($"Prove dead: {scope.Words.Located(partId)}."),
+            Text = Sentence.Of($"Prove dead: {scope.Words.Located(part.PartId)}."),
             Details = details.ToImmutable(),
             WriteDown = new WriteDown("V", MostV: DeadV),
-            About = [partId],
+            About = [part.PartId],
         };
     }
 
-    private static WorkStep Live(PackScope scope, WorkIsolation isolation, IsolationResult plan, string partId, ImmutableArray<string> nodes) => new()
+    private static WorkStep Live(PackScope scope, WorkIsolation isolation, IsolationResult plan, PartProofs part) => new()
     {
-        Key = $"stays-live:{partId}",
+        Key = $"stays-live:{part.PartId}",
         Kind = StepKind.ProveDead,
-        Text = scope.Whole.Find(partId) is BatteryBank
-            ? Sentence.Of($"The posts of {scope.Words.Located(partId)} stay live: no switch or fuse makes them dead. Do not look for 0 V there.")
-            : Sentence.Of($"{scope.Words.Located(partId)} stays live: it cannot be proved dead. Measure it and write down what it reads."),
-        Cautions = [.. NotDead(scope, plan, nodes), .. Cautions.AtNodes(scope, isolation, nodes)],
-        WriteDown = scope.Whole.Find(partId) is BatteryBank ? null : new WriteDown("V", "It reads"),
-        About = [partId],
+        Text = scope.Whole.Find(part.PartId) is BatteryBank
+            ? Sentence.Of($"The posts of {scope.Words.Located(part.PartId)} stay live: no switch or fuse makes them dead. Do not look for 0 V there.")
+            : Sentence.Of($"{scope.Words.Located(part.PartId)} stays live: it cannot be proved dead. Measure it and write down what it reads."),
+        Cautions = [.. NotDead(scope, plan, part.Nodes), .. Cautions.AtNodes(scope, isolation, part.Nodes)],
+        WriteDown = scope.Whole.Find(part.PartId) is BatteryBank ? null : new WriteDown("V", "It reads"),
+        About = [part.PartId],
     };
-
-    private static Terminal? Reference(Boat.BoatModel boat) =>
-        Bonds.Of(boat.All<Part>()).Concat(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus))).Cast<Terminal?>().FirstOrDefault();
 
     private static IEnumerable<Caution> NotDead(PackScope scope, IsolationResult plan, ImmutableArray<string> nodes) => plan.CannotBeMadeDead
         .Where(node => nodes.Contains(node.Node))

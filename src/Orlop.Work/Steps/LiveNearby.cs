@@ -26,7 +26,7 @@ internal static class LiveNearby
         [
             Sentence.Of($"Insulating caps or a rubber mat, tied down; nothing of metal is laid down above them. The covers come off last, when all is measured (common practice, no source)."),
         ],
-        Cautions = [Cautions.Battery],
+        Cautions = [Cautions.BatteryNear],
         About = [bank.Id],
     };
 

@@ -23,6 +23,7 @@ public sealed record StepCaution(CautionKind Kind, ImmutableArray<string> Texts,
         CautionKind.Lifting => "Heavy",
         CautionKind.StaysLive => "Stays live",
         CautionKind.NotDead => "Cannot be made dead",
+        CautionKind.Running => "While it runs",
         _ => "Stability",
     };
 

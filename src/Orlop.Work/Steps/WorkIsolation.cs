@@ -20,7 +20,7 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
     /// <summary>The solar controllers whose panels are covered meanwhile: those the plan asks for, and those the alteration itself fits or exchanges.</summary>
     public required ImmutableArray<Charger> Solar { get; init; }
 
-    /// <summary>The batteries whose minus leads come off before the first plus lead.</summary>
+    /// <summary>The batteries whose minus leads come off before the first plus lead, and before anything is done on one of their posts. What the alteration adds has no leads yet.</summary>
     public required ImmutableArray<BatteryBank> MinusFirst { get; init; }
 
     /// <summary>The boat that the plan was made on.</summary>
@@ -42,13 +42,27 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
         Func<string, bool>[] choices = [id => !changed.Contains(id), id => !added.Contains(id) && !IsGone(scope, id), id => scope.AsBuilt.Find(id) is not null && !IsGone(scope, id)];
         IsolationResult? result = choices.Select(mayOpen => IsolationPlans.Plan(boat, wiring, nodes, mayOpen))
             .MinBy(plan => plan?.CannotBeMadeDead.Count(node => !added.Contains(ElementIds.ThingOf(node.Node))));
+        ImmutableArray<BatteryBank> bare = result is null ? [] : [.. MinusLeads.Of(boat, wiring, result).Concat(WorkedMinus(boat, wiring, result, nodes)).Where(bank => !scope.IsNewBattery(bank.Id)).DistinctBy(bank => bank.Id)];
         return new WorkIsolation(result, nodes)
         {
             Boat = boat,
-            Solar = result is null ? [] : [.. PanelsToCover.Of(boat, wiring, result).Concat(OwnSolar(scope)).DistinctBy(charger => charger.Id)],
-            MinusFirst = result is null ? [] : MinusLeads.Of(boat, wiring, result),
+            Solar = result is null ? [] : [.. PanelsToCover.Of(boat, wiring, result, bare).Concat(OwnSolar(scope)).DistinctBy(charger => charger.Id)],
+            MinusFirst = bare,
             Touched = [.. nodes.GroupBy(ElementIds.ThingOf).Where(part => !added.Contains(part.Key)).Select(part => (part.Key, part.ToImmutableArray()))],
         };
+    }
+
+    /// <summary>The node is the minus post of a battery whose minus leads are off.</summary>
+    public bool IsBareMinus(string node) => MinusFirst.Any(bank => Poles.Giving(bank)?.Minus == node);
+
+    /// <summary>The plan itself lifts a minus lead of the battery.</summary>
+    public bool LiftsMinus(BatteryBank bank) => Result is { } plan && Wiring.Of(Boat).At(Poles.Giving(bank)!.Minus).Any(lead => plan.Openings.Any(opening => opening.EdgeIds.Contains(lead.Id)));
+
+    // A lead goes onto or comes off the minus post itself, and the plan does not lift it anyhow.
+    private static IEnumerable<BatteryBank> WorkedMinus(BoatModel boat, Wiring wiring, IsolationResult plan, ImmutableArray<string> nodes)
+    {
+        HashSet<string> opened = [.. plan.Openings.SelectMany(opening => opening.EdgeIds)];
+        return boat.All<BatteryBank>().Where(bank => Poles.Giving(bank) is { } poles && nodes.Contains(poles.Minus) && !wiring.At(poles.Minus).Any(lead => opened.Contains(lead.Id)));
     }
 
     private static IEnumerable<Charger> OwnSolar(PackScope scope) =>

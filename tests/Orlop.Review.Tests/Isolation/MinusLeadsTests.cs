@@ -22,6 +22,15 @@ public sealed class MinusLeadsTests
         Assert.Equal(1, MinusLeads.PlaceAfter([.. ClosingOrder.Of(plan)]));
     }
 
+    // The post itself stays live whatever is opened: it is worked on with its minus off.
+    [Fact]
+    public void WorkOnThePlusPost_MinusOfThatBatteryComesOff()
+    {
+        IsolationResult plan = IsolationPlans.Plan(Boat, "bank")!;
+        Assert.Contains(plan.CannotBeMadeDead, node => node.Node == "bank.+");
+        Assert.Equal(["bank"], MinusLeads.Of(Boat, Wiring.Of(Boat), plan).Select(bank => bank.Id));
+    }
+
     // With the minus off the controller would be left without its battery while the panels give.
     [Fact]
     public void SolarOnThatBattery_ItsPanelsAreCoveredFirst()
@@ -29,7 +38,7 @@ public sealed class MinusLeadsTests
         BoatModel boat = ExampleBoats.Read("sandgrouse");
         IsolationResult plan = IsolationPlans.Plan(boat, "main-fuse")!;
         Assert.NotEmpty(MinusLeads.Of(boat, Wiring.Of(boat), plan));
-        Assert.NotEmpty(PanelsToCover.Of(boat, Wiring.Of(boat), plan));
+        Assert.NotEmpty(PanelsToCover.Of(boat, Wiring.Of(boat), plan, MinusLeads.Of(boat, Wiring.Of(boat), plan)));
     }
 
     [Fact]

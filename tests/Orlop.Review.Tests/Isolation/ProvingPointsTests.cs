@@ -62,7 +62,7 @@ public sealed class ProvingPointsTests
         Assert.Equal(new LivePoint("bank.+", "bank.-"), live);
     }
 
-    private static ImmutableArray<ProvingPoint> Of(string id) => ProvingPoints.Of(Boat, Wiring.Of(Boat), IsolationPlans.Plan(Boat, id)!);
+    private static ImmutableArray<ProvingPoint> Of(string id) => IsolationPlans.Plan(Boat, id) is { } plan ? ProvingPoints.Of(Boat, Wiring.Of(Boat), plan, MinusLeads.Of(Boat, Wiring.Of(Boat), plan)) : [];
 
     private static Link Strap(string id, string from, string to) => new() { Id = id, From = Terminal.Parse(from), To = Terminal.Parse(to) };
 }

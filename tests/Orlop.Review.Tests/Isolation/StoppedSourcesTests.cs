@@ -1,4 +1,5 @@
 using Orlop.Boat;
+using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
 using Orlop.Review.Isolation;
@@ -44,7 +45,7 @@ public class StoppedSourcesTests
     [InlineData("cabin-lights", false)]
     [InlineData("kettle", false)]
     public void PanelsToCover_OnlyWhereTheyLoseTheirBatteryOrKeepItLive(string id, bool isCovered) =>
-        Assert.Equal(isCovered ? ["solar"] : [], PanelsToCover.Of(Demo, Wiring.Of(Demo), IsolationPlans.Plan(Demo, id)!).Select(charger => charger.Id));
+        Assert.Equal(isCovered ? ["solar"] : [], Covered(Demo, IsolationPlans.Plan(Demo, id)!).Select(charger => charger.Id));
 
     [Fact]
     public void PanelsToCover_ControllerWithoutABatteryDrawn_IsCoveredForAnythingOnItsCircuit()
@@ -52,7 +53,7 @@ public class StoppedSourcesTests
         BoatModel cut = Demo.WithThings(Demo.Things.Where(thing => thing.Id is not ("main-isolator" or "dc-charger-fuse")));
         IsolationResult plan = IsolationPlans.Plan(cut, "cabin-lights")!;
         Assert.Equal(["panel-switch"], plan.Openings.Select(opening => opening.Id));
-        Assert.Equal(["solar"], PanelsToCover.Of(cut, Wiring.Of(cut), plan).Select(charger => charger.Id));
+        Assert.Equal(["solar"], Covered(cut, plan).Select(charger => charger.Id));
     }
 
     [Fact]
@@ -74,4 +75,6 @@ public class StoppedSourcesTests
     [Fact]
     public void StillFed_Each_NamesNoPartTwice() =>
         Assert.Distinct(StillFed.Each(Demo, IsolationPlans.Plan(Demo, "kettle")!).SelectMany(source => source.Fed).Select(part => part.Id));
+
+    private static IEnumerable<Charger> Covered(BoatModel boat, IsolationResult plan) => PanelsToCover.Of(boat, Wiring.Of(boat), plan, MinusLeads.Of(boat, Wiring.Of(boat), plan));
 }

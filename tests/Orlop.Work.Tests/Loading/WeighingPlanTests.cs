@@ -32,13 +32,24 @@ public sealed class WeighingPlanTests
     {
         Gear chest = Boats.Small.Find<Gear>("chest")!;
         Protection fuse = Boats.Small.Find<Protection>("main-fuse")!;
-        Alteration typed = new() { Id = "typed", Edits = [BoatEdits.Replace(chest, chest with { MassKg = 55 }), BoatEdits.Replace(fuse, fuse with { MassKg = 0.4 })] };
+        Alteration typed = new() { Id = "typed", Edits = [BoatEdits.Replace(chest, chest with { MassKg = 55 }), BoatEdits.Replace(fuse, fuse with { MassKg = 1.4 })] };
         Alteration weighed = typed with { Edits = [BoatEdits.Replace(chest, chest with { MassKg = new Quantity(55, Knowledge.Measured) })] };
 
         WorkStep step = Boats.Plan(Boats.Small, typed).Steps.Single(step => step.Key == "weigh:all");
         Assert.Equal(["chest", "main-fuse"], step.About);
         Assert.Contains(step.Details, detail => detail.ToString().Contains("nobody has said how that is known", StringComparison.Ordinal));
         Assert.DoesNotContain(Boats.Plan(Boats.Small, weighed).Steps, step => step.Key == "weigh:all");
+    }
+
+    /// <summary>Less than a kilogram need not be weighed (common practice, no source); what nobody gave a mass for stays.</summary>
+    [Theory]
+    [InlineData(0.4, false)]
+    [InlineData(1.0, true)]
+    [InlineData(null, true)]
+    public void Weigh_UnderAKilogram_IsNotListed(double? massKg, bool isListed)
+    {
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Add(new Gear { Id = "cleat", Name = "Cleat", Space = "locker", MassKg = massKg is { } kg ? new Quantity(kg, Knowledge.Estimated) : null })] };
+        Assert.Equal(isListed, Boats.Plan(Boats.Small, work).Steps.Any(step => step.Key == "weigh:all"));
     }
 
     [Fact]

@@ -178,6 +178,8 @@ public class ReadingTests
         Assert.StartsWith("If one joint or conductor is bad, and the rest is as drawn, about", report.Headline.ToString(), StringComparison.Ordinal);
         Assert.EndsWith("the next one would.", report.Headline.ToString(), StringComparison.Ordinal);
         Assert.StartsWith("Measure across ", report.Next!.Text.ToString(), StringComparison.Ordinal);
+        // The caution beside it says to switch off and let cool: the clips go on while it is off.
+        Assert.Contains("let it cool, and put the meter's clips on while it is off", report.Next.Text.ToString(), StringComparison.Ordinal);
         Assert.Contains(report.Suspects, suspect => report.Next.Text.ToString().Contains($"across {suspect.Where}, ", StringComparison.Ordinal));
         Assert.Contains("made dead and proved dead", report.Caution!.ToString(), StringComparison.Ordinal);
     }

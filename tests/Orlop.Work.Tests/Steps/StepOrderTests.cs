@@ -59,7 +59,7 @@ public class StepOrderTests
         WorkPack pack = DemoBoat.Pack("sampling-winch-second");
         int cover = Index(pack, Assert.Single(pack.Steps, step => step.Key == "cover:bank"));
         Assert.True(cover < pack.Steps.ToList().FindIndex(step => step.Kind == StepKind.ProveDead));
-        Assert.Contains(pack.Steps[cover].Cautions, caution => caution == Cautions.Battery);
+        Assert.Contains(pack.Steps[cover].Cautions, caution => caution == Cautions.BatteryNear);
         Assert.Contains(pack.Bring, item => item.Key == "safety:terminal-covers");
         Assert.Contains(pack.Bring, item => item.Key == "safety:fixings");
     }
