@@ -161,6 +161,7 @@ internal static class EnergyCommand
             ["servedWh"] = totals.ServedWh,
             ["unmetWh"] = totals.UnmetWh,
             ["lostWh"] = totals.LostWh,
+            ["quickWh"] = totals.QuickWh,
             ["storedWh"] = totals.StoredWh,
             ["chanceFraction"] = chance.ChanceFraction,
             ["chanceDeviationFraction"] = chance.ChanceDeviationFraction,
