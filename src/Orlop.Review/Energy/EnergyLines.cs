@@ -36,6 +36,11 @@ internal static class EnergyLines
         BatteryStore battery = input.Battery;
         double air = input.Climate.AirC[month - 1];
         yield return new WorkingLine("Light on the horizontal", $"{input.Climate.Subject}, mean day of {MonthName(month)}", new Amount(input.Climate.SunWhPerM2[month - 1], "WhPerM2"), "climate of the plan");
+        if (input.Climate.Clock is { } clock)
+        {
+            yield return new WorkingLine("The sun is highest", $"12 h + {FindingLines.N(clock.FromUtcHours)} h from UTC - {FindingLines.N(clock.LongitudeDeg)}° ÷ 15°/h, mean of the year", new Amount(clock.MeanNoonHour, "Hour"), "clock of the place");
+        }
+
         yield return new WorkingLine("Of a clear sky", "that light over a clear day's", FindingLines.Fraction(plan.Energy.Climate.ShareFraction[month - 1]), "Haurwitz 1945");
         yield return new WorkingLine("Capacity", $"{FindingLines.N(battery.NewWh)} Wh new × {FindingLines.N(battery.LeftFraction)} left", Wh(battery.NewWh * battery.LeftFraction), "nameplate, nominal voltage");
         yield return new WorkingLine("Of it can be drawn in the cold", $"air of {FindingLines.N(air)} °C", FindingLines.Fraction(battery.Kind.UsableFractionAt(air)), "common practice, no source", true);

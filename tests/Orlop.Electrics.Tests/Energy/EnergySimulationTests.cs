@@ -153,6 +153,40 @@ public sealed class EnergySimulationTests
         Assert.Equal(24 - (2.0 / 15 * Math.Acos(-Math.Tan(60.1 * Math.PI / 180) * Math.Tan(23.44 * Math.PI / 180)) * 180 / Math.PI), hours, 0.05);
     }
 
+    // The full series at the instant that the clock shows, through the year, on both sides of the date line.
+    [Theory]
+    [InlineData(60.5, 18.4, 1)]
+    [InlineData(39.7, -105.2, -7)]
+    [InlineData(-36.8, 174.8, 13)]
+    [InlineData(1, -172, 14)]
+    public void SunPath_ByTheClock_IsWhereTheSunStandsThen(double latitude, double longitude, double ahead)
+    {
+        SunPath path = new(latitude, new PlaceClock(longitude, ahead));
+        for (int step = 0; step < 365 * 3; step++)
+        {
+            (int day, double hour) = (step / 3, 7.3 * (step % 3) + 2);
+            SunPosition sun = SunPosition.At(EnergyCalendar.FirstJulianDay + day + ((hour - ahead) / 24), latitude, longitude);
+            double up = path.At(day, hour).Up;
+            Assert.Equal(sun.ElevationDeg, Math.Asin(up) * 180 / Math.PI, 0.01);
+        }
+    }
+
+    // A clock two hours ahead of the sun's shows its work two hours later; the day's sum stays.
+    [Fact]
+    public void Clock_AheadOfTheSun_ShiftsTheDay()
+    {
+        EnergyMoment[] Of(PlaceClock? clock) => [.. EnergySimulation.Of(Plain with { Loads = [Steady("much", 2000)], Climate = Plain.Climate with { Clock = clock } }).Span(171, 1, 4).Moments];
+        EnergyMoment[] mean = Of(null), same = Of(new PlaceClock(-30, -2)), later = Of(new PlaceClock(0, 2));
+        Assert.True(mean.Max(moment => moment.SunW) > 100);
+        for (int at = 8; at < mean.Length; at++)
+        {
+            Assert.Equal(mean[at - 8].SunW, later[at].SunW, 0.02 * mean.Max(moment => moment.SunW));
+            Assert.Equal(mean[at].SunW, same[at].SunW, 0.02 * mean.Max(moment => moment.SunW));
+        }
+
+        Assert.Equal(14, new PlaceClock(0, 2).MeanNoonHour);
+    }
+
     [Fact]
     public void BrighterThanAClearSky_IsToldAndNotReckoned()
     {
@@ -176,6 +210,8 @@ public sealed class EnergySimulationTests
             Plain with { Solar = [new SolarArray("sun", [new PanelPlane { Id = "p", PeakW = bad }], 0.9, 100)] }, Plain with { Solar = [new SolarArray("sun", [], bad, 100)] },
         ];
         Assert.All(inputs, input => Assert.Throws<ArgumentOutOfRangeException>(() => EnergySimulation.Of(input)));
+        Assert.ThrowsAny<ArgumentException>(() => EnergySimulation.Of(Plain with { Climate = Plain.Climate with { Clock = new PlaceClock(double.NaN, 0) } }));
+        Assert.ThrowsAny<ArgumentException>(() => EnergySimulation.Of(Plain with { Climate = Plain.Climate with { Clock = new PlaceClock(0, double.NaN) } }));
         Assert.ThrowsAny<ArgumentException>(() => EnergySimulation.Of(Plain with { Climate = Plain.Climate with { LatitudeDeg = double.NaN } }));
     }
 }

@@ -141,6 +141,19 @@ public sealed class EnergyCheckTests
         Assert.Equal(Verdict.Unknown, Find(Climate(null), Lasts, Plan).Verdict);
     }
 
+    // 12 h + 1 h from UTC − 18.75°/15 = 11.75 h. One of the two alone cannot be used.
+    [Fact]
+    public void Clock_SetsTheHourOfNoon_AndHalfOfItIsUnknown()
+    {
+        BoatModel Placed(double? longitude, double? ahead) => With<Climate>("ytterskaren", climate => climate with { LongitudeDeg = longitude is { } east ? east : (Quantity?)null, ClockFromUtcHour = ahead is { } hours ? hours : (Quantity?)null });
+        Finding told = Find(Placed(18.75, 1), Lasts, Plan);
+        Assert.Contains(told.Working, line => line is { What: "The sun is highest", Value.Value: 11.75 });
+        Assert.Contains(Of(Placed(null, null)).Input.Assumed, line => line.Contains("sun's clock", StringComparison.Ordinal));
+        Assert.DoesNotContain(Of(Placed(18.75, 1)).Input.Assumed, line => line.Contains("sun's clock", StringComparison.Ordinal));
+        Find(Placed(18.75, null), Lasts, Plan).IsUnknownFor("ytterskaren", "clockFromUtcHour");
+        Find(Placed(null, 1), Lasts, Plan).IsUnknownFor("ytterskaren", "longitudeDeg");
+    }
+
     [Fact]
     public void ClimateBrighterThanAClearSky_IsUnknown()
     {
@@ -165,7 +178,7 @@ public sealed class EnergyCheckTests
     [Fact]
     public void Peukert_LeavesLess_IsToldAndBooked_AndRunsForAShorterTime()
     {
-        PlanResult plain = Of(Lead(null, null)), quick = Of(Lead(1.3, null)), rated = Of(Lead(1.3, 1));
+        PlanResult plain = Of(Lead(null, null)), quick = Of(Lead(1.3, 100)), rated = Of(Lead(1.3, null));
         (EnergyTotals books, EnergyTotals none) = (quick.Energy!.Worst!.Days.Totals, plain.Energy!.Worst!.Days.Totals);
         Assert.Equal(0, none.QuickWh);
         Assert.True(books.QuickWh > rated.Energy!.Worst!.Days.Totals.QuickWh);
@@ -173,7 +186,7 @@ public sealed class EnergyCheckTests
         Assert.InRange(books.ResidualWh, -1e-9 * books.ScaleWh, 1e-9 * books.ScaleWh);
         Assert.Contains(plain.Input.Assumed, line => line.Contains("any current", StringComparison.Ordinal));
         Assert.DoesNotContain(quick.Input.Assumed, line => line.Contains("any current", StringComparison.Ordinal));
-        Finding finding = Find(Lead(1.3, null), Lasts, Plan);
+        Finding finding = Find(Lead(1.3, 100), Lasts, Plan);
         Assert.Contains(finding.Working, line => line is { What: "Peukert's exponent", Value.Value: 1.3 });
         Assert.Contains(finding.Inputs, input => input is { ThingId: "bank", Field: "peukertRatio" });
         double Seconds(PlanResult plan) => RunTime.Of(Boat, 1000, plan.Input.Input).Single(run => run.ThingId == "angle-grinder").RunS!.Value;
