@@ -59,6 +59,7 @@ internal static class EnergyCommand
                 continue;
             }
 
+            output.WriteLine(energy.Input.Climate.Clock is { } clock ? $"  hours by her clock, by which the sun is highest about {Text(clock.MeanNoonHour, "Hour")}" : "  hours by the sun's clock");
             output.WriteLine($"  {"month",5}{"least",10}{"lasts",10}{"spare",12}{"unmet",10}{"chance",10}{"± ",8}");
             foreach (VisitMonth month in energy.Months)
             {
@@ -127,6 +128,7 @@ internal static class EnergyCommand
         ["plan"] = plan.Plan.Id,
         ["missing"] = new JsonArray([.. plan.Input.Missing.Select(missing => new JsonObject { ["thing"] = missing.ThingId, ["field"] = missing.Field })]),
         ["tooBrightMonth"] = plan.Energy?.Climate.TooBrightMonth,
+        ["meanNoonHour"] = plan.Energy?.Input.Climate.Clock?.MeanNoonHour,
         ["yearsDrawn"] = plan.Energy?.Sample?.YearCount,
         ["months"] = new JsonArray([.. (plan.Energy?.Months ?? []).Select(month => Month(plan.Energy!, month))]),
         ["weights"] = new JsonArray([.. (plan.Energy?.Weights ?? []).Select(weight => new JsonObject
@@ -161,6 +163,7 @@ internal static class EnergyCommand
             ["servedWh"] = totals.ServedWh,
             ["unmetWh"] = totals.UnmetWh,
             ["lostWh"] = totals.LostWh,
+            ["quickWh"] = totals.QuickWh,
             ["storedWh"] = totals.StoredWh,
             ["chanceFraction"] = chance.ChanceFraction,
             ["chanceDeviationFraction"] = chance.ChanceDeviationFraction,

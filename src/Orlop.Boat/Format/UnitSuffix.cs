@@ -23,7 +23,7 @@ public sealed record UnitSuffix(string Suffix, string Text, string Words)
         new("Month", "", "a month, 1 to 12"),
         new("Ratio", "", "a bare ratio"),
         new("Count", "", "a whole number"),
-        new("Hour", "h", "hours of the day from midnight"),
+        new("Hour", "h", "hours; of a day, from midnight"),
         new("Year", "", "a year"),
         new("PerW", "1/W", "per watt"),
         new("Ohm", "ohm", "ohms"),

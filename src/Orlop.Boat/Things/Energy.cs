@@ -10,6 +10,12 @@ public sealed record Climate : Thing
     [Description("Latitude, north positive. Beyond 66° a day may have no end, and nothing is reckoned."), Allowed(-66, 66)]
     public Quantity? LatitudeDeg { get; init; }
 
+    [Description("Longitude, east positive. With it and her clock the hours of day plans are the clock's; left out with the clock, they are the sun's."), Allowed(-180, 180)]
+    public Quantity? LongitudeDeg { get; init; }
+
+    [Description("How far the clock that her hours are told by is ahead of universal time, the same all year: 2 for summer time where winter has 1."), Allowed(-12, 14)]
+    public Quantity? ClockFromUtcHour { get; init; }
+
     [Description("Place of the built-in table that months without a sun of their own are taken from; its latitude must be near.")]
     public string? Table { get; init; }
 
@@ -36,7 +42,7 @@ public sealed record DayPlan : Thing
     [Description("Sun and air where she is."), RefersTo(typeof(Climate))]
     public string? Climate { get; init; }
 
-    [Description("Which condition she is in, in which hours of the day; an hour that none names, she lies. By the sun's clock: noon is when it stands highest.")]
+    [Description("Which condition she is in, in which hours of the day; an hour that none names, she lies. By the clock of its climate; where that tells none, by the sun's: noon is when it stands highest.")]
     public ValueList<PlanHours> Hours { get; init; } = [];
 
     [Description("Days in a row."), Allowed(1, 365)]

@@ -20,8 +20,14 @@ public sealed record BatteryBank : Part
     [Description("Nominal voltage."), Allowed(1, 1000)]
     public required Quantity NominalV { get; init; }
 
-    [Description("Nameplate capacity at the 20-hour rate."), Allowed(0.1, 100_000)]
+    [Description("Nameplate capacity at the 20-hour rate, or that of its rated hours."), Allowed(0.1, 100_000)]
     public Quantity? CapacityAh { get; init; }
+
+    [Description("Hours in which its nameplate capacity is drawn; left out, 20."), Allowed(1, 100)]
+    public Quantity? RatedHour { get; init; }
+
+    [Description("Peukert's exponent, from its sheet or two discharges: 1.1 to 1.3 is usual for lead-acid (from memory). Drawn quicker than in the rated hours it gives less; left out, the same at any current."), Allowed(1, 1.6)]
+    public Quantity? PeukertRatio { get; init; }
 
     [Description("Internal resistance between the posts."), Allowed(0.000001, 100)]
     public Quantity? InternalResistanceOhm { get; init; }

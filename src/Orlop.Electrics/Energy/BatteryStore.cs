@@ -57,11 +57,31 @@ public sealed record BatteryStore
     /// <summary>Most charging power of its own, W; infinite where only its kind limits it.</summary>
     public double MostChargeW { get; init; } = double.PositiveInfinity;
 
+    /// <summary>Peukert's exponent k: drawn at a current I it is empty after H (C/(I H))^k hours, 1 to 1.6; at 1 it gives the same at any current.</summary>
+    public double PeukertRatio { get; init; } = 1;
+
+    /// <summary>Hours H in which its nameplate capacity is drawn, 1 to 100.</summary>
+    public double RatedHours { get; init; } = 20;
+
     /// <summary>Stored over put in, at the terminals.</summary>
     public double ChargeFraction => Kind.CoulombicFraction * DischargeFraction;
 
     /// <summary>Given over taken from store, at the terminals: half of the loss of voltage, there and back, is on either way.</summary>
     public double DischargeFraction => Math.Sqrt(Kind.EnergyFraction / Kind.CoulombicFraction);
+
+    /// <summary>Power that a further load counts for, W: more than itself where it and what is on beside it are drawn quicker than in the rated hours. Of what is left on the first day.</summary>
+    /// <param name="furtherW">At the terminals, 0 and more.</param>
+    /// <param name="besideW">Drawn already, at the terminals, 0 and more.</param>
+    public double CountsForW(double furtherW, double besideW)
+    {
+        Guard.InRange(furtherW, 0, 1e9, "W", Id);
+        Guard.InRange(besideW, 0, 1e9, "W", Id);
+        double all = besideW + furtherW, fullWh = NewWh * LeftFraction;
+        return QuickRatio(all, fullWh) is > 1 and var quick ? (all * quick) - (besideW * QuickRatio(besideW, fullWh)) : furtherW;
+    }
+
+    // What goes out of store over what goes at the current of the rated hours or less: (I H/C)^(k-1). Slower than rated nothing is gained.
+    internal double QuickRatio(double drawnW, double fullWh) => PeukertRatio > 1 && drawnW / DischargeFraction * RatedHours / fullWh is > 1 and var times ? Math.Pow(times, PeukertRatio - 1) : 1;
 
     internal void Check()
     {
@@ -72,6 +92,8 @@ public sealed record BatteryStore
         Guard.Positive(Kind.EnergyFraction, Kind.CoulombicFraction, "", Id);
         Guard.InRange(Kind.TaperFromFraction, 0, 1, "", Id);
         Guard.Positive(LeftFraction - LossPerYearFraction, 1, "", Id, "capacity left after a year");
+        Guard.InRange(PeukertRatio, 1, 1.6, "", Id);
+        Guard.InRange(RatedHours, 1, 100, "h", Id);
         Guard.Positive(MostChargeW, double.PositiveInfinity, "W", Id);
         Guard.Positive(Kind.MostChargePerHour, 100, "1/h", Id);
     }

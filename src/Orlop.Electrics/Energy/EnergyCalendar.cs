@@ -1,6 +1,6 @@
 namespace Orlop.Electrics.Energy;
 
-/// <summary>The year that is reckoned: 365 days by local mean time, in which the sun is due south or north about noon, whatever clocks say.</summary>
+/// <summary>The year that is reckoned: 365 days, by the clock of the place or by local mean time.</summary>
 internal static class EnergyCalendar
 {
     public const int DayCount = 365;

@@ -23,6 +23,9 @@ public sealed record EnergyTotals
     /// <summary>Lost in the battery, in and out.</summary>
     public double LostWh { get; init; }
 
+    /// <summary>Gone because it was drawn quicker than in the rated hours (Peukert): not given, and not found again after a rest.</summary>
+    public double QuickWh { get; init; }
+
     /// <summary>Was in store and has gone with capacity that aged away.</summary>
     public double AgedWh { get; init; }
 
@@ -33,10 +36,10 @@ public sealed record EnergyTotals
     public double UnusedSunWh { get; init; }
 
     /// <summary>What is left over of in − out − stayed: rounding alone.</summary>
-    public double ResidualWh => SunWh + EngineWh + ShoreWh - ServedWh - LostWh - AgedWh - StoredWh;
+    public double ResidualWh => SunWh + EngineWh + ShoreWh - ServedWh - LostWh - QuickWh - AgedWh - StoredWh;
 
     /// <summary>What sums up to it, for holding the residual against.</summary>
-    public double ScaleWh => SunWh + EngineWh + ShoreWh + ServedWh + LostWh + AgedWh + Math.Abs(StoredWh);
+    public double ScaleWh => SunWh + EngineWh + ShoreWh + ServedWh + LostWh + QuickWh + AgedWh + Math.Abs(StoredWh);
 }
 
 /// <summary>A month of a year.</summary>

@@ -28,7 +28,7 @@ public sealed class EnergySimulation
     {
         ArgumentNullException.ThrowIfNull(input);
         input.Check();
-        SunPath path = new(input.Climate.LatitudeDeg);
+        SunPath path = new(input.Climate.LatitudeDeg, input.Climate.Clock);
         return new EnergySimulation(input, path, ClimateShare.Of(input.Climate, path));
     }
 

@@ -3,6 +3,21 @@ using Orlop.Electrics.Working;
 
 namespace Orlop.Electrics.Energy;
 
+/// <summary>The clock of a place, the same all year.</summary>
+/// <param name="LongitudeDeg">East positive, −180 to 180.</param>
+/// <param name="FromUtcHours">Ahead of universal time, −12 to 14.</param>
+public sealed record PlaceClock(double LongitudeDeg, double FromUtcHours)
+{
+    /// <summary>Hour at which the sun is highest by this clock, mean of the year; the equation of time moves it by up to a quarter of an hour.</summary>
+    public double MeanNoonHour => 12 + FromUtcHours - (LongitudeDeg / 15);
+
+    internal void Check(string subject)
+    {
+        Guard.InRange(LongitudeDeg, -180, 180, "°", subject);
+        Guard.InRange(FromUtcHours, -12, 14, "h", subject);
+    }
+}
+
 /// <summary>Sun and air of a place, month by month.</summary>
 public sealed record MonthlyClimate
 {
@@ -11,6 +26,9 @@ public sealed record MonthlyClimate
 
     /// <summary>North positive, −66 to 66: beyond, a day may have no end.</summary>
     public required double LatitudeDeg { get; init; }
+
+    /// <summary>Whose hours a day's hours are; null for local mean time, in which the sun is highest about noon.</summary>
+    public PlaceClock? Clock { get; init; }
 
     /// <summary>Mean light on the horizontal in a day of each month, Wh/m², 0 to 12 000; twelve.</summary>
     public required ImmutableArray<double> SunWhPerM2 { get; init; }
@@ -22,6 +40,7 @@ public sealed record MonthlyClimate
     internal void Check()
     {
         Guard.InRange(LatitudeDeg, -66, 66, "°", Subject);
+        Clock?.Check(Subject);
         Guard.InRange(SunWhPerM2.IsDefault ? 0 : SunWhPerM2.Length, 12, 12, "months", Subject, nameof(SunWhPerM2));
         Guard.InRange(AirC.IsDefault ? 0 : AirC.Length, 12, 12, "months", Subject, nameof(AirC));
         for (int month = 0; month < 12; month++)
@@ -46,7 +65,7 @@ public sealed record ClimateShare(ImmutableArray<double> ClearDayWhPerM2, Immuta
     {
         ArgumentNullException.ThrowIfNull(climate);
         climate.Check();
-        return Of(climate, new SunPath(climate.LatitudeDeg));
+        return Of(climate, new SunPath(climate.LatitudeDeg, climate.Clock));
     }
 
     internal static ClimateShare Of(MonthlyClimate climate, SunPath path)

@@ -12,7 +12,7 @@ internal sealed class StoreStep(EnergyInput input, int stepsPerHour)
     private double _fullWh;
     private double _floorWh;
     private bool _takesCharge;
-    private double _sun, _engine, _shore, _served, _unmet, _lost, _aged, _unused, _first;
+    private double _sun, _engine, _shore, _served, _unmet, _lost, _quick, _aged, _unused, _first;
 
     /// <summary>Charge of what can be drawn, 0 where cold has left nothing.</summary>
     public double ChargeFraction => Math.Max(0, (_storedWh - _floorWh) / (_fullWh - _floorWh));
@@ -33,6 +33,7 @@ internal sealed class StoreStep(EnergyInput input, int stepsPerHour)
         ServedWh = _served,
         UnmetWh = _unmet,
         LostWh = _lost,
+        QuickWh = _quick,
         AgedWh = _aged,
         UnusedSunWh = _unused,
         StoredWh = _storedWh - _first,
@@ -74,16 +75,17 @@ internal sealed class StoreStep(EnergyInput input, int stepsPerHour)
         }
         else if (loadW > direct)
         {
-            double taken = (loadW - direct) * _hours / _out, room = Math.Max(0, _storedWh - _floorWh);
+            double quick = _battery.QuickRatio(loadW - direct, _fullWh), taken = (loadW - direct) * _hours / _out * quick, room = Math.Max(0, _storedWh - _floorWh);
             drawn = loadW - direct;
             if (taken > room)
             {
-                (taken, drawn) = (room, room * _out / _hours);
+                (taken, drawn) = (room, room / quick * _out / _hours);
                 _unmet += (loadW - direct - drawn) * _hours;
             }
 
             _storedWh -= taken;
-            _lost += taken - (drawn * _hours);
+            _lost += (taken / quick) - (drawn * _hours);
+            _quick += taken - (taken / quick);
         }
 
         double used = direct + charging;

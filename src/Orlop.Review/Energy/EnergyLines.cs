@@ -36,11 +36,21 @@ internal static class EnergyLines
         BatteryStore battery = input.Battery;
         double air = input.Climate.AirC[month - 1];
         yield return new WorkingLine("Light on the horizontal", $"{input.Climate.Subject}, mean day of {MonthName(month)}", new Amount(input.Climate.SunWhPerM2[month - 1], "WhPerM2"), "climate of the plan");
+        if (input.Climate.Clock is { } clock)
+        {
+            yield return new WorkingLine("The sun is highest", $"12 h + {FindingLines.N(clock.FromUtcHours)} h from UTC - {FindingLines.N(clock.LongitudeDeg)}° ÷ 15°/h, mean of the year", new Amount(clock.MeanNoonHour, "Hour"), "clock of the place");
+        }
+
         yield return new WorkingLine("Of a clear sky", "that light over a clear day's", FindingLines.Fraction(plan.Energy.Climate.ShareFraction[month - 1]), "Haurwitz 1945");
         yield return new WorkingLine("Capacity", $"{FindingLines.N(battery.NewWh)} Wh new × {FindingLines.N(battery.LeftFraction)} left", Wh(battery.NewWh * battery.LeftFraction), "nameplate, nominal voltage");
         yield return new WorkingLine("Of it can be drawn in the cold", $"air of {FindingLines.N(air)} °C", FindingLines.Fraction(battery.Kind.UsableFractionAt(air)), "common practice, no source", true);
         yield return new WorkingLine("Stored of what is put in", battery.Kind.Name, FindingLines.Fraction(battery.ChargeFraction), battery.Kind.Source, true);
         yield return new WorkingLine("Given of what is drawn", battery.Kind.Name, FindingLines.Fraction(battery.DischargeFraction), battery.Kind.Source, true);
+        if (battery.PeukertRatio > 1)
+        {
+            yield return new WorkingLine("Peukert's exponent", $"t = H (C/(I H))^k, H {FindingLines.N(battery.RatedHours)} h; of the mean current of each step, nothing gained below the rated one", new Amount(battery.PeukertRatio, "Ratio"), "as typed");
+        }
+
         yield return new WorkingLine("Charge at the start", "", FindingLines.Fraction(input.StartFraction), "as typed");
         foreach (string assumed in plan.Input.Assumed)
         {
@@ -63,6 +73,11 @@ internal static class EnergyLines
         {
             yield return new WorkingLine(what, "mean of a day", Wh(wh / dayCount), "battery stepped through");
         }
+
+        if (totals.QuickWh > 0)
+        {
+            yield return new WorkingLine("Quick discharge takes", "mean of a day, beside what the battery loses", Wh(totals.QuickWh / dayCount), "Peukert");
+        }
     }
 
     /// <summary>The inputs that a plan's numbers rest on.</summary>
@@ -72,7 +87,7 @@ internal static class EnergyLines
         return
         [
             Of(plan.Plan.Id, "startFraction", plan.Plan.StartFraction), Of(plan.Plan.Id, "reserveFraction", plan.Plan.ReserveFraction), new(plan.Plan.Id, "hours"),
-            Of(bank.Id, "capacityAh", bank.CapacityAh), Of(bank.Id, "leftFraction", bank.LeftFraction), new(plan.Plan.Climate!, "months"),
+            Of(bank.Id, "capacityAh", bank.CapacityAh), Of(bank.Id, "leftFraction", bank.LeftFraction), .. bank.PeukertRatio is { } peukert ? [Of(bank.Id, "peukertRatio", peukert)] : Array.Empty<FindingInput>(), new(plan.Plan.Climate!, "months"),
         ];
     }
 

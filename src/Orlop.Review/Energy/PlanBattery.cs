@@ -6,6 +6,8 @@ namespace Orlop.Review.Energy;
 /// <summary>A bank as a store of energy.</summary>
 internal static class PlanBattery
 {
+    private const double UsualRatedHours = 20;
+
     /// <summary>The store, or null with what is missing told.</summary>
     public static BatteryStore? Of(BatteryBank bank, PlanGaps gaps)
     {
@@ -30,6 +32,12 @@ internal static class PlanBattery
             gaps.Assume($"{bank.Title}: takes the charge that is usual for its kind");
         }
 
+        bool isLead = bank.Chemistry != BatteryChemistry.LithiumIronPhosphate;
+        if (isLead && bank.PeukertRatio is null)
+        {
+            gaps.Assume($"{bank.Title}: gives the same at any current; lead-acid gives less at a great one");
+        }
+
         if (bank.LossPerYearFraction?.Value >= (bank.LeftFraction?.Value ?? 1))
         {
             gaps.InTheWay(bank.Id, "lossPerYearFraction");
@@ -39,10 +47,12 @@ internal static class PlanBattery
         return new BatteryStore
         {
             Id = bank.Id,
-            Kind = bank.Chemistry == BatteryChemistry.LithiumIronPhosphate ? BatteryKind.LithiumIronPhosphate : BatteryKind.LeadAcid,
+            Kind = isLead ? BatteryKind.LeadAcid : BatteryKind.LithiumIronPhosphate,
             NewWh = bank.CapacityAh.Value * bank.NominalV.Value,
             LeftFraction = left,
             LossPerYearFraction = bank.LossPerYearFraction?.Value ?? 0,
+            PeukertRatio = bank.PeukertRatio?.Value ?? 1,
+            RatedHours = bank.RatedHour?.Value ?? UsualRatedHours,
             MostChargeW = bank.MostChargeA is { } most ? most.Value * bank.NominalV.Value : double.PositiveInfinity,
         };
     }

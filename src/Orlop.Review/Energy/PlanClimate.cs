@@ -19,6 +19,16 @@ internal static class PlanClimate
         }
 
         gaps.Need(climate.LatitudeDeg, climate.Id, "latitudeDeg");
+        if (climate.LongitudeDeg is not null || climate.ClockFromUtcHour is not null)
+        {
+            gaps.Need(climate.LongitudeDeg, climate.Id, "longitudeDeg");
+            gaps.Need(climate.ClockFromUtcHour, climate.Id, "clockFromUtcHour");
+        }
+        else
+        {
+            gaps.Assume($"{climate.Title}: hours are by the sun's clock, which is highest at noon; its longitude and its clock would set them right");
+        }
+
         ClimateMonth?[] months = [.. Enumerable.Range(1, 12).Select(month => climate.Months.Where(row => row.CalendarMonth == month).Take(2).ToArray() is [var only] ? only : null)];
         ClimatePlace? table = climate.Table is null ? null : ClimateTable.Places.GetValueOrDefault(climate.Table);
         if (months.Any(month => month is null))
@@ -35,6 +45,7 @@ internal static class PlanClimate
             {
                 Subject = climate.Title,
                 LatitudeDeg = climate.LatitudeDeg.Value,
+                Clock = climate is { LongitudeDeg: { } longitude, ClockFromUtcHour: { } ahead } ? new PlaceClock(longitude.Value, ahead.Value) : null,
                 SunWhPerM2 = [.. months.Select((month, at) => month!.SunWhPerM2 ?? table!.SunWhPerM2[at])],
                 AirC = [.. months.Select(month => month!.AirC)],
             };

@@ -14,7 +14,7 @@ public sealed record PlanResult(BoatModel Boat, PlanInput Input, PlanEnergy? Ene
     public DayPlan Plan => Input.Plan;
 
     /// <summary>What can be run besides in a month of the plan's; empty where it cannot be told.</summary>
-    public ImmutableArray<RunTime> RunTimes(int month) => Energy?.Months.FirstOrDefault(one => one.Month == month) is { } visit ? RunTime.Of(Boat, visit.SpareWh) : [];
+    public ImmutableArray<RunTime> RunTimes(int month) => Energy?.Months.FirstOrDefault(one => one.Month == month) is { } visit ? RunTime.Of(Boat, visit.SpareWh, Energy.Input) : [];
 }
 
 /// <summary>A plan's days in each month of its season, its year of drawn weather, and what weighs most.</summary>

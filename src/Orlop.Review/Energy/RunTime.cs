@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Electrics.Energy;
 
 namespace Orlop.Review.Energy;
 
@@ -15,23 +16,25 @@ public sealed record RunTime(string ThingId, string Title, double? RunS, int? Pa
     // A pack's own charger: common practice, no source.
     private const double PackChargerFraction = 0.8;
 
-    /// <summary>Each tool with a lead or packs, and each load with a power, in the owner's order.</summary>
-    public static ImmutableArray<RunTime> Of(BoatModel boat, double spareWh)
+    /// <summary>Each tool with a lead or packs, and each load with a power, in the owner's order. By Peukert it counts as beside the plan's greatest hour; packs fill slowly and count as they are.</summary>
+    public static ImmutableArray<RunTime> Of(BoatModel boat, double spareWh, EnergyInput? input = null)
     {
         ArgumentNullException.ThrowIfNull(boat);
+        double besideW = input is null ? 0 : Enumerable.Range(0, 24).Max(hour => input.Loads.Sum(load => load.InUseW[hour]));
+        double Quick(double watts) => input?.Battery.CountsForW(watts, besideW) ?? watts;
         Inverter? inverter = boat.All<Inverter>().MaxBy(one => one.RatedW.Value);
         return
         [
-            .. boat.All<Tool>().Where(tool => tool.RunningW is not null || tool.PackWh is not null).Select(tool => OfTool(tool, inverter, spareWh)),
-            .. boat.All<ElectricLoad>().Where(load => !load.IsCrankingMotor).Select(load => OfLoad(load, inverter, spareWh)),
+            .. boat.All<Tool>().Where(tool => tool.RunningW is not null || tool.PackWh is not null).Select(tool => OfTool(tool, inverter, spareWh, Quick)),
+            .. boat.All<ElectricLoad>().Where(load => !load.IsCrankingMotor).Select(load => OfLoad(load, inverter, spareWh, Quick)),
         ];
     }
 
-    private static RunTime OfTool(Tool tool, Inverter? inverter, double spareWh)
+    private static RunTime OfTool(Tool tool, Inverter? inverter, double spareWh, Func<double, double> quick)
     {
         if (tool.RunningW is { } running)
         {
-            return Running(tool.Id, tool.Title, running.Value, isAc: true, inverter, spareWh);
+            return Running(tool.Id, tool.Title, running.Value, isAc: true, inverter, spareWh, quick);
         }
 
         double? taken = inverter is null ? null : MainsW(inverter, tool.PackWh!.Value / PackChargerFraction) - inverter.IdleW?.Value;
@@ -40,16 +43,16 @@ public sealed record RunTime(string ThingId, string Title, double? RunS, int? Pa
             : new RunTime(tool.Id, tool.Title, null, null, inverter is null ? "no inverter" : "the inverter's losses are not given");
     }
 
-    private static RunTime OfLoad(ElectricLoad load, Inverter? inverter, double spareWh) =>
+    private static RunTime OfLoad(ElectricLoad load, Inverter? inverter, double spareWh, Func<double, double> quick) =>
         (load.RunningW?.Value ?? (load.RunningA?.Value * load.NominalV.Value)) is { } running and > 0
-            ? Running(load.Id, load.Title, running, load.IsAc, inverter, spareWh)
+            ? Running(load.Id, load.Title, running, load.IsAc, inverter, spareWh, quick)
             : new RunTime(load.Id, load.Title, null, null, "its power is not given");
 
-    private static RunTime Running(string id, string title, double watts, bool isAc, Inverter? inverter, double spareWh)
+    private static RunTime Running(string id, string title, double watts, bool isAc, Inverter? inverter, double spareWh, Func<double, double> quick)
     {
         if (!isAc)
         {
-            return new RunTime(id, title, 3600 * spareWh / watts, null, null);
+            return new RunTime(id, title, 3600 * spareWh / quick(watts), null, null);
         }
 
         if (inverter is null)
@@ -63,7 +66,7 @@ public sealed record RunTime(string ThingId, string Title, double? RunS, int? Pa
         }
 
         return MainsW(inverter, watts) is { } drawn
-            ? new RunTime(id, title, 3600 * spareWh / drawn, null, null)
+            ? new RunTime(id, title, 3600 * spareWh / quick(drawn), null, null)
             : new RunTime(id, title, null, null, "the inverter's losses are not given");
     }
 

@@ -12,7 +12,7 @@ public sealed class EnergySimulationTests
         .Select((left, loss, air, load, peak, engine, isLead, use) => Plain with
         {
             Climate = Plain.Climate with { AirC = [.. Enumerable.Range(0, 12).Select(month => air - (4 * Math.Cos(month)))] },
-            Battery = Plain.Battery with { Kind = isLead ? BatteryKind.LeadAcid : BatteryKind.LithiumIronPhosphate, LeftFraction = left, LossPerYearFraction = loss },
+            Battery = Plain.Battery with { Kind = isLead ? BatteryKind.LeadAcid : BatteryKind.LithiumIronPhosphate, LeftFraction = left, LossPerYearFraction = loss, PeukertRatio = isLead ? 1 + (4 * loss) : 1 },
             Solar = [new SolarArray("sun", [new PanelPlane { Id = "a", PeakW = peak + 1, TiltDeg = 20 }, new PanelPlane { Id = "b", PeakW = 50, TiltDeg = 60, AzimuthDeg = 120 }], 0.9, 300)],
             Loads = [new HourlyPower("day", [.. Enumerable.Range(0, 24).Select(hour => hour is > 7 and < 19 ? load : 0)], Same(24, 3)), Steady("light", 20, onlyInDark: true)],
             Engine = [new HourlyPower("engine", [.. Enumerable.Range(0, 24).Select(hour => hour == 9 ? engine : 0)], Same(24, 0))],
@@ -30,7 +30,7 @@ public sealed class EnergySimulationTests
             {
                 Assert.True(Math.Abs(result.Totals.ResidualWh) <= 1e-9 * result.Totals.ScaleWh, $"{result.Totals}");
                 Assert.InRange(result.LeastFraction, 0, 1);
-                Assert.True(result.Totals.UnmetWh >= 0 && result.Totals.UnusedSunWh >= 0 && result.Totals.LostWh >= 0 && result.Totals.AgedWh >= 0);
+                Assert.True(result.Totals.UnmetWh >= 0 && result.Totals.UnusedSunWh >= 0 && result.Totals.LostWh >= 0 && result.Totals.QuickWh >= 0 && result.Totals.AgedWh >= 0);
             }
         },
         iter: 40);
@@ -57,6 +57,34 @@ public sealed class EnergySimulationTests
         EnergyResult result = EnergySimulation.Of(input).Span(150, 20, 60, keepsMoments: false);
         double hours = 0.6 * 5000 * input.Battery.DischargeFraction / 20;
         Assert.Equal(hours, result.BelowAtHour!.Value, 1.01 / 60);
+    }
+
+    // Closed form, Peukert's t = H (C/(I H))^k by hand: 100 Ah at 20 h, k 1.2, at 20 A 20 × 0.25^1.2 h; at the rated 5 A 20 h; at 2 A nothing is gained.
+    [Theory]
+    [InlineData(2, 20, 50)]
+    [InlineData(5, 20, 20)]
+    [InlineData(20, 20, 3.7893)]
+    [InlineData(50, 20, 1.2619)]
+    [InlineData(20, 10, 4.3528)]
+    public void LeadAcid_DrawnQuickly_IsEmptyByPeukert(double currentA, double ratedHours, double hours)
+    {
+        BatteryStore lead = new() { Id = "lead", Kind = BatteryKind.LeadAcid, NewWh = 1200, PeukertRatio = 1.2, RatedHours = ratedHours };
+        double watts = currentA * 12 * lead.DischargeFraction;
+        EnergyInput input = Plain with { Battery = lead, Solar = [], StartFraction = 1, ReserveFraction = 0.5, Loads = [Steady("load", watts)], Climate = Plain.Climate with { AirC = Same(12, 25) } };
+        EnergyResult result = EnergySimulation.Of(input).Span(150, 5, 60, keepsMoments: false);
+        Assert.Equal(hours / 2, result.BelowAtHour!.Value, 1.01 / 60);
+        Assert.Equal(watts * hours, result.Totals.ServedWh, 1e-4 * watts * hours);
+        Assert.Equal(1200 - (currentA * 12 * hours), result.Totals.QuickWh, 0.05);
+    }
+
+    // By hand as above: beside 60 W more, a load of 15 A (12 V, from store) makes 20 A of 5 A: 20 × 4^0.2 − 5 = 21.390 A.
+    [Fact]
+    public void FurtherLoad_BesideAnother_CountsForMore()
+    {
+        BatteryStore lead = new() { Id = "lead", Kind = BatteryKind.LeadAcid, NewWh = 1200, PeukertRatio = 1.2 };
+        double volts = 12 * lead.DischargeFraction;
+        Assert.Equal(21.390 * volts, lead.CountsForW(15 * volts, 5 * volts), 0.001 * volts);
+        Assert.Equal(15 * volts, (lead with { PeukertRatio = 1 }).CountsForW(15 * volts, 5 * volts));
     }
 
     // Closed form: from 80 % lead-acid tails off by e in the hours its full power would take over the rest.
@@ -125,6 +153,40 @@ public sealed class EnergySimulationTests
         Assert.Equal(24 - (2.0 / 15 * Math.Acos(-Math.Tan(60.1 * Math.PI / 180) * Math.Tan(23.44 * Math.PI / 180)) * 180 / Math.PI), hours, 0.05);
     }
 
+    // The full series at the instant that the clock shows, through the year, on both sides of the date line.
+    [Theory]
+    [InlineData(60.5, 18.4, 1)]
+    [InlineData(39.7, -105.2, -7)]
+    [InlineData(-36.8, 174.8, 13)]
+    [InlineData(1, -172, 14)]
+    public void SunPath_ByTheClock_IsWhereTheSunStandsThen(double latitude, double longitude, double ahead)
+    {
+        SunPath path = new(latitude, new PlaceClock(longitude, ahead));
+        for (int step = 0; step < 365 * 3; step++)
+        {
+            (int day, double hour) = (step / 3, 7.3 * (step % 3) + 2);
+            SunPosition sun = SunPosition.At(EnergyCalendar.FirstJulianDay + day + ((hour - ahead) / 24), latitude, longitude);
+            double up = path.At(day, hour).Up;
+            Assert.Equal(sun.ElevationDeg, Math.Asin(up) * 180 / Math.PI, 0.01);
+        }
+    }
+
+    // A clock two hours ahead of the sun's shows its work two hours later; the day's sum stays.
+    [Fact]
+    public void Clock_AheadOfTheSun_ShiftsTheDay()
+    {
+        EnergyMoment[] Of(PlaceClock? clock) => [.. EnergySimulation.Of(Plain with { Loads = [Steady("much", 2000)], Climate = Plain.Climate with { Clock = clock } }).Span(171, 1, 4).Moments];
+        EnergyMoment[] mean = Of(null), same = Of(new PlaceClock(-30, -2)), later = Of(new PlaceClock(0, 2));
+        Assert.True(mean.Max(moment => moment.SunW) > 100);
+        for (int at = 8; at < mean.Length; at++)
+        {
+            Assert.Equal(mean[at - 8].SunW, later[at].SunW, 0.02 * mean.Max(moment => moment.SunW));
+            Assert.Equal(mean[at].SunW, same[at].SunW, 0.02 * mean.Max(moment => moment.SunW));
+        }
+
+        Assert.Equal(14, new PlaceClock(0, 2).MeanNoonHour);
+    }
+
     [Fact]
     public void BrighterThanAClearSky_IsToldAndNotReckoned()
     {
@@ -143,10 +205,13 @@ public sealed class EnergySimulationTests
         [
             Plain with { StartFraction = bad }, Plain with { ReserveFraction = bad }, Plain with { AlbedoFraction = bad },
             Plain with { Battery = Plain.Battery with { NewWh = bad } }, Plain with { Battery = Plain.Battery with { LeftFraction = bad } }, Plain with { Battery = Plain.Battery with { LossPerYearFraction = bad } },
+            Plain with { Battery = Plain.Battery with { PeukertRatio = bad } }, Plain with { Battery = Plain.Battery with { RatedHours = bad } },
             Plain with { Loads = [Steady("x", bad)] }, Plain with { Climate = Plain.Climate with { SunWhPerM2 = Shetland.SetItem(3, bad) } },
             Plain with { Solar = [new SolarArray("sun", [new PanelPlane { Id = "p", PeakW = bad }], 0.9, 100)] }, Plain with { Solar = [new SolarArray("sun", [], bad, 100)] },
         ];
         Assert.All(inputs, input => Assert.Throws<ArgumentOutOfRangeException>(() => EnergySimulation.Of(input)));
+        Assert.ThrowsAny<ArgumentException>(() => EnergySimulation.Of(Plain with { Climate = Plain.Climate with { Clock = new PlaceClock(double.NaN, 0) } }));
+        Assert.ThrowsAny<ArgumentException>(() => EnergySimulation.Of(Plain with { Climate = Plain.Climate with { Clock = new PlaceClock(0, double.NaN) } }));
         Assert.ThrowsAny<ArgumentException>(() => EnergySimulation.Of(Plain with { Climate = Plain.Climate with { LatitudeDeg = double.NaN } }));
     }
 }

@@ -1,5 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Electrics.Energy;
 using Orlop.Review.Energy;
 using Orlop.Review.Findings;
@@ -140,6 +141,19 @@ public sealed class EnergyCheckTests
         Assert.Equal(Verdict.Unknown, Find(Climate(null), Lasts, Plan).Verdict);
     }
 
+    // 12 h + 1 h from UTC − 18.75°/15 = 11.75 h. One of the two alone cannot be used.
+    [Fact]
+    public void Clock_SetsTheHourOfNoon_AndHalfOfItIsUnknown()
+    {
+        BoatModel Placed(double? longitude, double? ahead) => With<Climate>("ytterskaren", climate => climate with { LongitudeDeg = longitude is { } east ? east : (Quantity?)null, ClockFromUtcHour = ahead is { } hours ? hours : (Quantity?)null });
+        Finding told = Find(Placed(18.75, 1), Lasts, Plan);
+        Assert.Contains(told.Working, line => line is { What: "The sun is highest", Value.Value: 11.75 });
+        Assert.Contains(Of(Placed(null, null)).Input.Assumed, line => line.Contains("sun's clock", StringComparison.Ordinal));
+        Assert.DoesNotContain(Of(Placed(18.75, 1)).Input.Assumed, line => line.Contains("sun's clock", StringComparison.Ordinal));
+        Find(Placed(18.75, null), Lasts, Plan).IsUnknownFor("ytterskaren", "clockFromUtcHour");
+        Find(Placed(null, 1), Lasts, Plan).IsUnknownFor("ytterskaren", "longitudeDeg");
+    }
+
     [Fact]
     public void ClimateBrighterThanAClearSky_IsUnknown()
     {
@@ -158,6 +172,26 @@ public sealed class EnergyCheckTests
         Finding finding = Find(With<DayPlan>(Plan, plan => plan with { EveryDayCount = 2 }), Lasts, Plan);
         Assert.Equal(Verdict.Unknown, finding.Verdict);
         Assert.Contains(finding.Inputs, input => input is { ThingId: Plan, Field: "everyDayCount", IsMissing: false });
+    }
+
+    // Lead-acid that is drawn quicker than in its rated hours gives less, a loss in the books of its own; what it is rated at in fewer hours it gives at a greater current.
+    [Fact]
+    public void Peukert_LeavesLess_IsToldAndBooked_AndRunsForAShorterTime()
+    {
+        PlanResult plain = Of(Lead(null, null)), quick = Of(Lead(1.3, 100)), rated = Of(Lead(1.3, null));
+        (EnergyTotals books, EnergyTotals none) = (quick.Energy!.Worst!.Days.Totals, plain.Energy!.Worst!.Days.Totals);
+        Assert.Equal(0, none.QuickWh);
+        Assert.True(books.QuickWh > rated.Energy!.Worst!.Days.Totals.QuickWh);
+        Assert.True(quick.Energy.Worst.Days.LeastFraction < plain.Energy.Worst.Days.LeastFraction);
+        Assert.InRange(books.ResidualWh, -1e-9 * books.ScaleWh, 1e-9 * books.ScaleWh);
+        Assert.Contains(plain.Input.Assumed, line => line.Contains("any current", StringComparison.Ordinal));
+        Assert.DoesNotContain(quick.Input.Assumed, line => line.Contains("any current", StringComparison.Ordinal));
+        Finding finding = Find(Lead(1.3, 100), Lasts, Plan);
+        Assert.Contains(finding.Working, line => line is { What: "Peukert's exponent", Value.Value: 1.3 });
+        Assert.Contains(finding.Inputs, input => input is { ThingId: "bank", Field: "peukertRatio" });
+        double Seconds(PlanResult plan) => RunTime.Of(Boat, 1000, plan.Input.Input).Single(run => run.ThingId == "angle-grinder").RunS!.Value;
+        Assert.Equal(3600 * 1000 / 1205.3, Seconds(plain), 1e-6);
+        Assert.True(Seconds(quick) < Seconds(plain));
     }
 
     // A load of the plan that takes more must not leave more.
@@ -185,6 +219,13 @@ public sealed class EnergyCheckTests
     [Fact]
     public void RunTimes_Grinder_IsSpareOverWhatTheInverterTakes() =>
         Assert.Equal(3600 * 1000 / 1205.3, RunTime.Of(Boat, 1000).Single(one => one.ThingId == "angle-grinder").RunS!.Value, 1e-6);
+
+    private static BoatModel Lead(double? peukert, double? hours) => With<BatteryBank>("bank", bank => bank with
+    {
+        Chemistry = BatteryChemistry.AbsorbedGlassMat,
+        PeukertRatio = peukert is { } ratio ? ratio : (Quantity?)null,
+        RatedHour = hours is { } rated ? rated : (Quantity?)null,
+    });
 
     private static PlanResult Of(BoatModel boat) => new EnergyView(boat, null, new Memo(), default).Plans.Single(plan => plan.Plan.Id == Plan);
 
