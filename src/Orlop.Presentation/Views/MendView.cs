@@ -114,5 +114,5 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
 
     private static string Many(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 
-    private static string Sets(double count, CultureInfo culture) => count < 1e6 ? count.ToString("N0", culture) : count.ToString("0.#E+0", culture);
+    private static string Sets(double count, CultureInfo culture) => count < 1e6 ? count.ToString("N0", culture) : "more than a million";
 }
