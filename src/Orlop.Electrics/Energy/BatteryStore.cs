@@ -61,7 +61,7 @@ public sealed record BatteryStore
     public double PeukertRatio { get; init; } = 1;
 
     /// <summary>Hours H in which its nameplate capacity is drawn, 1 to 100.</summary>
-    public double RatedHours { get; init; } = 20;
+    public double RatedHour { get; init; } = 20;
 
     /// <summary>Stored over put in, at the terminals.</summary>
     public double ChargeFraction => Kind.CoulombicFraction * DischargeFraction;
@@ -81,7 +81,7 @@ public sealed record BatteryStore
     }
 
     // What goes out of store over what goes at the current of the rated hours or less: (I H/C)^(k-1). Slower than rated nothing is gained.
-    internal double QuickRatio(double drawnW, double fullWh) => PeukertRatio > 1 && drawnW / DischargeFraction * RatedHours / fullWh is > 1 and var times ? Math.Pow(times, PeukertRatio - 1) : 1;
+    internal double QuickRatio(double drawnW, double fullWh) => PeukertRatio > 1 && drawnW / DischargeFraction * RatedHour / fullWh is > 1 and var times ? Math.Pow(times, PeukertRatio - 1) : 1;
 
     internal void Check()
     {
@@ -93,7 +93,7 @@ public sealed record BatteryStore
         Guard.InRange(Kind.TaperFromFraction, 0, 1, "", Id);
         Guard.Positive(LeftFraction - LossPerYearFraction, 1, "", Id, "capacity left after a year");
         Guard.InRange(PeukertRatio, 1, 1.6, "", Id);
-        Guard.InRange(RatedHours, 1, 100, "h", Id);
+        Guard.InRange(RatedHour, 1, 100, "h", Id);
         Guard.Positive(MostChargeW, double.PositiveInfinity, "W", Id);
         Guard.Positive(Kind.MostChargePerHour, 100, "1/h", Id);
     }

@@ -5,16 +5,16 @@ namespace Orlop.Electrics.Energy;
 
 /// <summary>The clock of a place, the same all year.</summary>
 /// <param name="LongitudeDeg">East positive, −180 to 180.</param>
-/// <param name="FromUtcHours">Ahead of universal time, −12 to 14.</param>
-public sealed record PlaceClock(double LongitudeDeg, double FromUtcHours)
+/// <param name="FromUtcHour">Ahead of universal time, −12 to 14.</param>
+public sealed record PlaceClock(double LongitudeDeg, double FromUtcHour)
 {
     /// <summary>Hour at which the sun is highest by this clock, mean of the year; the equation of time moves it by up to a quarter of an hour.</summary>
-    public double MeanNoonHour => 12 + FromUtcHours - (LongitudeDeg / 15);
+    public double MeanNoonHour => 12 + FromUtcHour - (LongitudeDeg / 15);
 
     internal void Check(string subject)
     {
         Guard.InRange(LongitudeDeg, -180, 180, "°", subject);
-        Guard.InRange(FromUtcHours, -12, 14, "h", subject);
+        Guard.InRange(FromUtcHour, -12, 14, "h", subject);
     }
 }
 

@@ -25,7 +25,7 @@ public sealed class SunPath
     {
         Guard.InRange(latitudeDeg, -90, 90, "°", "sun path");
         clock?.Check("sun path");
-        (_longitude, _fromUniversalHours) = clock is null ? (0, 0) : (RadPerDeg * clock.LongitudeDeg, clock.FromUtcHours);
+        (_longitude, _fromUniversalHours) = clock is null ? (0, 0) : (RadPerDeg * clock.LongitudeDeg, clock.FromUtcHour);
         (_sinLatitude, _cosLatitude) = Math.SinCos(RadPerDeg * latitudeDeg);
         for (int day = 0; day <= EnergyCalendar.DayCount; day++)
         {

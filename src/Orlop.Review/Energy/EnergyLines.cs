@@ -38,7 +38,7 @@ internal static class EnergyLines
         yield return new WorkingLine("Light on the horizontal", $"{input.Climate.Subject}, mean day of {MonthName(month)}", new Amount(input.Climate.SunWhPerM2[month - 1], "WhPerM2"), "climate of the plan");
         if (input.Climate.Clock is { } clock)
         {
-            yield return new WorkingLine("The sun is highest", $"12 h + {FindingLines.N(clock.FromUtcHours)} h from UTC - {FindingLines.N(clock.LongitudeDeg)}° ÷ 15°/h, mean of the year", new Amount(clock.MeanNoonHour, "Hour"), "clock of the place");
+            yield return new WorkingLine("The sun is highest", $"12 h + {FindingLines.N(clock.FromUtcHour)} h from UTC - {FindingLines.N(clock.LongitudeDeg)}° ÷ 15°/h, mean of the year", new Amount(clock.MeanNoonHour, "Hour"), "clock of the place");
         }
 
         yield return new WorkingLine("Of a clear sky", "that light over a clear day's", FindingLines.Fraction(plan.Energy.Climate.ShareFraction[month - 1]), "Haurwitz 1945");
@@ -48,7 +48,7 @@ internal static class EnergyLines
         yield return new WorkingLine("Given of what is drawn", battery.Kind.Name, FindingLines.Fraction(battery.DischargeFraction), battery.Kind.Source, true);
         if (battery.PeukertRatio > 1)
         {
-            yield return new WorkingLine("Peukert's exponent", $"t = H (C/(I H))^k, H {FindingLines.N(battery.RatedHours)} h; of the mean current of each step, nothing gained below the rated one", new Amount(battery.PeukertRatio, "Ratio"), "as typed");
+            yield return new WorkingLine("Peukert's exponent", $"t = H (C/(I H))^k, H {FindingLines.N(battery.RatedHour)} h; of the mean current of each step, nothing gained below the rated one", new Amount(battery.PeukertRatio, "Ratio"), "as typed");
         }
 
         yield return new WorkingLine("Charge at the start", "", FindingLines.Fraction(input.StartFraction), "as typed");

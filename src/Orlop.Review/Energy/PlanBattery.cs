@@ -52,7 +52,7 @@ internal static class PlanBattery
             LeftFraction = left,
             LossPerYearFraction = bank.LossPerYearFraction?.Value ?? 0,
             PeukertRatio = bank.PeukertRatio?.Value ?? 1,
-            RatedHours = bank.RatedHour?.Value ?? UsualRatedHours,
+            RatedHour = bank.RatedHour?.Value ?? UsualRatedHours,
             MostChargeW = bank.MostChargeA is { } most ? most.Value * bank.NominalV.Value : double.PositiveInfinity,
         };
     }

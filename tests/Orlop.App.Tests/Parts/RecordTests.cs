@@ -235,9 +235,9 @@ public sealed class RecordTests : IDisposable
     {
         IRenderedComponent<StepsPanel> panel = Steps();
 
-        Assert.Equal("Drilling and lining burns: as in step 9.", panel.Find(".step .again").TextContent);
+        Assert.Equal("Drilling and lining burns: as in step 11.", panel.Find(".step .again").TextContent);
         Assert.Single(panel.FindAll(".caution"), box => box.TextContent.Contains("Before drilling", StringComparison.Ordinal));
-        Assert.Contains("Before drilling", panel.Find("#step-9 .caution").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Before drilling", panel.Find("#step-11 .caution").TextContent, StringComparison.Ordinal);
         Assert.Contains("folded", panel.Find("#step-7").ClassList);
     }
 

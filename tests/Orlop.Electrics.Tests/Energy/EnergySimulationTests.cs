@@ -68,7 +68,7 @@ public sealed class EnergySimulationTests
     [InlineData(20, 10, 4.3528)]
     public void LeadAcid_DrawnQuickly_IsEmptyByPeukert(double currentA, double ratedHours, double hours)
     {
-        BatteryStore lead = new() { Id = "lead", Kind = BatteryKind.LeadAcid, NewWh = 1200, PeukertRatio = 1.2, RatedHours = ratedHours };
+        BatteryStore lead = new() { Id = "lead", Kind = BatteryKind.LeadAcid, NewWh = 1200, PeukertRatio = 1.2, RatedHour = ratedHours };
         double watts = currentA * 12 * lead.DischargeFraction;
         EnergyInput input = Plain with { Battery = lead, Solar = [], StartFraction = 1, ReserveFraction = 0.5, Loads = [Steady("load", watts)], Climate = Plain.Climate with { AirC = Same(12, 25) } };
         EnergyResult result = EnergySimulation.Of(input).Span(150, 5, 60, keepsMoments: false);
@@ -205,7 +205,7 @@ public sealed class EnergySimulationTests
         [
             Plain with { StartFraction = bad }, Plain with { ReserveFraction = bad }, Plain with { AlbedoFraction = bad },
             Plain with { Battery = Plain.Battery with { NewWh = bad } }, Plain with { Battery = Plain.Battery with { LeftFraction = bad } }, Plain with { Battery = Plain.Battery with { LossPerYearFraction = bad } },
-            Plain with { Battery = Plain.Battery with { PeukertRatio = bad } }, Plain with { Battery = Plain.Battery with { RatedHours = bad } },
+            Plain with { Battery = Plain.Battery with { PeukertRatio = bad } }, Plain with { Battery = Plain.Battery with { RatedHour = bad } },
             Plain with { Loads = [Steady("x", bad)] }, Plain with { Climate = Plain.Climate with { SunWhPerM2 = Shetland.SetItem(3, bad) } },
             Plain with { Solar = [new SolarArray("sun", [new PanelPlane { Id = "p", PeakW = bad }], 0.9, 100)] }, Plain with { Solar = [new SolarArray("sun", [], bad, 100)] },
         ];
