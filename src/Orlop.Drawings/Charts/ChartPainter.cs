@@ -16,7 +16,9 @@ internal sealed class ChartPainter(Chart chart)
     private const double SignPx = 3.5;
     private const double CrossPx = 5;
     private const double LimitMarginRatio = 0.05;
+    private const double LimitNamePadPx = 16;
     private static readonly string[] AskedStyles = ["limit", "limit dots", "limit long"];
+    private static readonly string[] DashedStyles = ["outline dashed", "outline dots", "outline long"];
     private readonly SvgWriter _svg = new();
 
     internal string Draw()
@@ -140,7 +142,8 @@ internal sealed class ChartPainter(Chart chart)
             double from = limit.FromAcross is { } begin ? x.At(begin) : field.X, to = Math.Min(field.Right, limit.ToAcross is { } end ? x.At(end) : field.Right);
             _svg.Line(from, y.At(limit.Up), to, y.At(limit.Up), "limit");
             string value = QuantityText.Format(limit.Told ?? limit.Up, chart.Up.Suffix, chart.Units, chart.Culture);
-            _svg.Text(to - 4, y.At(limit.Up) - 4, $"{limit.Name} {value}", "limit halo", "end", TextSize.Small);
+            string name = TextSize.Fitted(limit.Name, TextSize.Small, field.Width - TextSize.Width(value, TextSize.Small) - LimitNamePadPx);
+            _svg.Text(to - 4, y.At(limit.Up) - 4, $"{name} {value}", "limit halo", "end", TextSize.Small);
         }
     }
 
@@ -238,8 +241,13 @@ internal sealed class ChartPainter(Chart chart)
         }
     }
 
-    // Curves that are asked for differ in their strokes, without colour.
-    private string StyleOf(ChartSeries series) => series.IsAsked ? AskedStyles[chart.Series.Where(one => one.IsAsked).TakeWhile(one => one != series).Count() % AskedStyles.Length] : series.IsDashed ? "outline dashed" : "outline";
+    // Curves of a kind differ in their strokes, without colour.
+    private string StyleOf(ChartSeries series) => series.IsAsked ? OfItsKind(series, AskedStyles, one => one.IsAsked)
+        : series.IsDashed ? OfItsKind(series, DashedStyles, one => one.IsDashed)
+        : "outline";
+
+    private string OfItsKind(ChartSeries series, string[] styles, Func<ChartSeries, bool> isOfKind) =>
+        styles[chart.Series.Where(isOfKind).TakeWhile(one => one != series).Count() % styles.Length];
 
     private string Description() => string.Join(' ', chart.Series.Where(series => series.Name.Length > 0).Select(series =>
     {

@@ -32,7 +32,7 @@ internal static class AcSidePages
                 .Put("td", row.Source.Title, ("data-head", "Fed from"))
                 .Put("td", AcWords.Bond(row.BondPlaces), ("data-head", "Neutral to earth"))
                 .Put("td", row.IsLimited ? "limited by its source" : Of(row.LoopOhm, "Ohm", text), ("data-head", "Loop, hot"))
-                .Put("td", $"{Of(row.ColdLoopOhm, "Ohm", text)}, {Of(row.GreatestLoopOhm, "Ohm", text)}", ("data-head", "Read cold, at most"))
+                .Put("td", row.IsLimited && row.ColdLoopOhm is null ? "does not apply" : $"{Of(row.ColdLoopOhm, "Ohm", text)}, {Of(row.GreatestLoopOhm, "Ohm", text)}", ("data-head", "Read cold, at most"))
                 .Put("td", Of(row.FaultA, "A", text), ("data-head", "Fault"))
                 .Put("td", Of(row.TouchV, "V", text), ("data-head", "On the metal"))
                 .Put("td", AcWords.EndedBy(row.HasEarth, row.EndedBy?.Title), ("data-head", "Ended by"))

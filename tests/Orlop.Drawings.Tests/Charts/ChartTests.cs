@@ -48,6 +48,25 @@ public sealed class ChartTests
     }
 
     [Fact]
+    public void Chart_DashedCurves_DifferInTheirStrokes_AndALongLimitKeepsInside()
+    {
+        XElement drawing = DrawnText.Parse(new Chart
+        {
+            Id = "start",
+            Title = "Voltage",
+            Across = new("Time", "S"),
+            Up = new("Voltage", "V"),
+            Series = [.. Enumerable.Range(0, 3).Select(k => new ChartSeries($"Load {k}", [new(0, 20 + k), new(1, 22 + k)], IsDashed: true))],
+            Limits = [new($"least of {new string('n', 90)}", 19)],
+            WidthPx = 340,
+        }.Draw());
+
+        Assert.Equal(["outline dashed", "outline dots", "outline long"], drawing.Descendants(DrawnText.Svg + "polyline").Select(line => (string?)line.Attribute("class")));
+        XElement limit = drawing.Descendants(DrawnText.Svg + "text").Single(text => text.Value.EndsWith("19 V", StringComparison.Ordinal));
+        Assert.True(DrawnText.RoomOf(limit).X > drawing.Descendants(DrawnText.Svg + "line").Min(line => line.Number("x1")));
+    }
+
+    [Fact]
     public void Chart_NothingKnown_SaysSo()
     {
         string svg = ChainVoltage.Draw("chain", "winch feed", [new("Bank", 0, null, null), new("Winch", 3, double.NaN, null)], 20, 620, DisplayUnits.Metric, CultureInfo.InvariantCulture);

@@ -70,8 +70,8 @@ public class StepOrderTests
         WorkPack pack = DemoBoat.Pack("sampling-winch-second");
         int[] order = [.. new[] { "prove-dead:dive-compressor", "unplug:compressor-plug", "move:dive-compressor", "plug-in:compressor-plug", "restore:main-isolator", "try:dive-compressor" }.Select(key => Index(pack, pack.Steps.Single(step => step.Key == key)))];
         Assert.Equal(order.Order(), order);
-        // Straight from (5.6, 0.7, 1.8) to (5.4, 0.95, 1.5): √(0.2² + 0.25² + 0.3²) = 0.439 m; its lead is 0.8 m.
-        Assert.Contains(pack.Steps.Single(step => step.Key == "move:dive-compressor").Details, detail => detail.ToString().StartsWith("See first that Dive compressor lead reaches", StringComparison.Ordinal) && detail.ToString().Contains("0.4387", StringComparison.Ordinal));
+        // Straight from (5.6, 0.7, 1.8) to (5.4, 0.95, 1.5): √(0.2² + 0.25² + 0.3²) = 0.439 m, told up to the centimetre; its lead is 0.8 m.
+        Assert.Contains(pack.Steps.Single(step => step.Key == "move:dive-compressor").Details, detail => detail.ToString().StartsWith("See first that Dive compressor lead reaches", StringComparison.Ordinal) && detail.ToString().Contains("0.44 M", StringComparison.Ordinal));
     }
 
     [Fact]
