@@ -58,20 +58,21 @@ public static class Ampacity
             Guard.InRange(given.Factor, 0, 2, "", input.Subject);
         }
 
-        var table = input.Table.Lookup(input.AreaMm2, input.InsulationC);
+        var lookup = input.Table.Lookup(input.AreaMm2, input.InsulationC);
+        var table = lookup.Working;
         var ambient = AmbientStep(input, out var isTooHot);
         var bundle = input.BundleFactors?.Lookup(input.LoadedCount);
         var bundleStep = bundle?.Working ?? new WorkingStep("f_bundle", "none asked for", 1, "", input.Table.Source);
-        ImmutableArray<WorkingStep> steps = [table.Working, ambient, bundleStep];
+        ImmutableArray<WorkingStep> steps = [table, ambient, bundleStep];
         if (steps.FirstOrDefault(step => step.Value is null) is { } missing)
         {
             return new AmpacityResult(LookupKind.OutsideValidity, null, null, isTooHot, missing.Expression, steps);
         }
 
         // The factor counts with the digits that are printed below, so that the working gives the result to whoever follows it.
-        var (tabled, ambientFactor, bundleFactor) = (table.Working.Value!.Value, Math.Round(ambient.Value!.Value, PrintedDecimals), bundleStep.Value!.Value);
+        var (tabled, ambientFactor, bundleFactor) = (table.Value!.Value, Math.Round(ambient.Value!.Value, PrintedDecimals), bundleStep.Value!.Value);
         var current = tabled * ambientFactor * bundleFactor;
-        return new AmpacityResult(table.Lookup, current, tabled * bundleFactor, isTooHot, null,
+        return new AmpacityResult(lookup.Lookup, current, tabled * bundleFactor, isTooHot, null,
             steps.Add(new WorkingStep("I", FormattableString.Invariant($"{tabled:0.##} × {ambientFactor:0.#####} × {bundleFactor:0.###}"), current, "A", "table × both factors")));
     }
 

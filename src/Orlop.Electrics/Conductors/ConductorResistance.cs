@@ -51,6 +51,17 @@ public sealed record ConductorResistanceResult(
 /// </summary>
 public static class ConductorResistance
 {
+    /// <summary>Resistance of a metre of conductor at 20 °C, in ohm: the most it should have, and the least it can have.</summary>
+    /// <param name="areaMm2">Nominal copper area, 0.05 to 1000.</param>
+    /// <param name="strand">How it is stranded.</param>
+    /// <param name="isTinned">Its strands are tinned.</param>
+    public static (double MostOhm, double LeastOhm) OfMetreAt20(double areaMm2, StrandClass strand, bool isTinned)
+    {
+        Guard.InRange(areaMm2, 0.05, 1000, "mm²", "a metre of conductor");
+        var (most, least, _, _) = PerMetre(areaMm2, strand, isTinned);
+        return (most, least);
+    }
+
     public static ConductorResistanceResult Calculate(ConductorResistanceInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
@@ -58,10 +69,7 @@ public static class ConductorResistance
         Guard.InRange(input.LengthM, 0, 1000, "m", input.Subject);
         Guard.InRange(input.ConductorC, -40, 250, "°C", input.Subject);
 
-        var ideal = AnnealedCopper.ResistivityAt20OhmMm2PerM / input.AreaMm2;
-        var tabled = Iec60228.OhmPerMAt20(input.AreaMm2, input.Strand, input.IsTinned);
-        var margin = tabled is null ? Iec60228.StrandMarginFraction(input.AreaMm2, input.Strand, input.IsTinned) : 0;
-        var perMetre = tabled ?? ideal * (1 + margin);
+        var (perMetre, ideal, tabled, margin) = PerMetre(input.AreaMm2, input.Strand, input.IsTinned);
         var factor = AnnealedCopper.ResistanceFactor(input.ConductorC);
         var resistance = perMetre * input.LengthM * factor;
         var least = ideal * input.LengthM * factor;
@@ -74,5 +82,13 @@ public static class ConductorResistance
             new WorkingStep("k_T", FormattableString.Invariant($"(234.5 + {input.ConductorC:0.#})/254.5"), factor, "", AnnealedCopper.Source),
             new WorkingStep("R", FormattableString.Invariant($"{perMetre:0.######} × {input.LengthM:0.##} × {factor:0.####}"), resistance, "ohm", "R = r20 · L · k_T"),
         ]);
+    }
+
+    private static (double PerMetre, double Ideal, double? Tabled, double Margin) PerMetre(double areaMm2, StrandClass strand, bool isTinned)
+    {
+        var ideal = AnnealedCopper.ResistivityAt20OhmMm2PerM / areaMm2;
+        var tabled = Iec60228.OhmPerMAt20(areaMm2, strand, isTinned);
+        var margin = tabled is null ? Iec60228.StrandMarginFraction(areaMm2, strand, isTinned) : 0;
+        return (tabled ?? ideal * (1 + margin), ideal, tabled, margin);
     }
 }

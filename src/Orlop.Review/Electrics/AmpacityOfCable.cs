@@ -30,7 +30,7 @@ internal sealed record AmpacityOfCable(AmpacityResult? Result, double AmbientC, 
         }
 
         bool isGrouped = practice.Find(LimitIds.GroupingFromV) is not { } from || NominalV(view, condition, cable) >= from.Value;
-        AmpacityResult result = Ampacity.Calculate(new AmpacityInput
+        AmpacityResult result = view.AmpacityFor(new AmpacityInput
         {
             Subject = $"cable '{cable.Id}'",
             Table = practice.Ampacities,

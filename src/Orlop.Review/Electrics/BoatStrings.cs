@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
 using Orlop.Electrics.Strings;
 
 namespace Orlop.Review.Electrics;
@@ -23,6 +25,14 @@ public sealed record BoatStrings(ImmutableArray<StringGroup> Groups)
             Outside = [.. boat.All<Part>().SelectMany(OutsideOf)],
         }));
     }
+
+    /// <summary>What strings are made from besides the shape of the wiring: nominal voltages, and which edges are of fuses and breakers.</summary>
+    internal static ValueList<string> NumbersOf(BoatModel boat, Wiring wiring) =>
+    [
+        .. boat.All<BatteryBank>().Select(bank => string.Create(CultureInfo.InvariantCulture, $"{bank.Id} {bank.NominalV.Value:R}")),
+        .. boat.All<ElectricLoad>().Select(load => string.Create(CultureInfo.InvariantCulture, $"{load.Id} {load.NominalV.Value:R}")),
+        .. wiring.Edges.Where(edge => edge.Kind == WiringEdgeKind.ProtectionPole).Select(edge => edge.Id),
+    ];
 
     /// <summary>The strings in every condition, those that are the same once.</summary>
     internal static BoatStrings InAny(ElectricsView view) => new([

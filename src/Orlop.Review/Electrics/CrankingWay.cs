@@ -11,9 +11,14 @@ internal static class CrankingWay
     /// <summary>An element lies on the way to a cranking motor in a condition and on the way to no other taker.</summary>
     public static bool IsOnlyThat(ElectricsView view, string elementId, Condition condition)
     {
-        Part[] takers = [.. view.PathsIn(condition).TakersBehind(elementId).Select(view.Boat.Find<Part>).OfType<Part>()];
-        return takers.Any(IsCrankingMotor)
-            && takers.Where(taker => view.WayTo(taker, condition).Holds(elementId)).ToArray() is { Length: > 0 } served
+        IReadOnlySet<string> behind = view.PathsIn(condition).TakersBehind(elementId);
+        if (!view.CrankingMotors.Any(motor => behind.Contains(motor.Id)))
+        {
+            return false;
+        }
+
+        Part[] takers = [.. behind.Select(view.Boat.Find<Part>).OfType<Part>()];
+        return takers.Where(taker => view.WayTo(taker, condition).Holds(elementId)).ToArray() is { Length: > 0 } served
             && served.All(IsCrankingMotor);
     }
 

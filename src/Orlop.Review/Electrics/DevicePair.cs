@@ -20,6 +20,7 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
         Dictionary<(string, string), DevicePair> pairs = [];
         foreach (FarEnd end in view.FarEndsIn(condition).All)
         {
+            double? least = end.Before.Length > 1 && end.Fault is { } fault && MissingInputs.OfWay(view, lowest, condition, end).IsEmpty ? Math.Abs(fault.Fault.CurrentA) : null;
             for (int nearer = 1; nearer < end.Before.Length; nearer++)
             {
                 for (int earlier = 0; earlier < nearer; earlier++)
@@ -27,7 +28,6 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
                     (Protection first, Protection second) = (end.Before[earlier], end.Before[nearer]);
                     if (paths.TakersBehind(first.Id).Count > paths.TakersBehind(second.Id).Count)
                     {
-                        double? least = end.Fault is { } fault && MissingInputs.OfWay(view, lowest, condition, end).IsEmpty ? Math.Abs(fault.Fault.CurrentA) : null;
                         pairs[(first.Id, second.Id)] = pairs.TryGetValue((first.Id, second.Id), out DevicePair? known)
                             ? known with { LeastA = least is null || known.LeastA is null ? null : Math.Min(least.Value, known.LeastA.Value) }
                             : new DevicePair(first, second, least);
@@ -68,7 +68,7 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
         }
 
         string[] nodes = [.. Nearer.TerminalNames.Select(name => Nearer.At(name).ToString())];
-        ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. network.Batteries.SelectMany(battery => nodes.Where(node => HasNode(network, node)).Select(node => (node, battery.Minus)))]);
+        ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. network.Batteries.SelectMany(battery => nodes.Where(node => full.IsTogether(Nearer.Id, node)).Select(node => (node, battery.Minus)))]);
         return faults.OfType<FaultCurrentResult>().Select(fault => Math.Abs(fault.CurrentA)).DefaultIfEmpty(0).Max() is var most and > 0 ? ToFigures(most) : null;
     }
 
@@ -80,6 +80,4 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
     }
 
     private const int FigureCount = 8;
-
-    private static bool HasNode(Network network, string node) => network.Contacts.Any(contact => contact.A == node || contact.B == node);
 }

@@ -12,30 +12,40 @@ internal static class LoadedCurrents
     private const double LoadedFromFraction = 0.3;
 
     /// <summary>Greatest current of an element in a condition; null where the network has no answer.</summary>
-    public static double? GreatestA(ElectricsView view, Condition condition, string elementId)
-    {
-        double? normal = view.Solve(condition, ChargeCase.Normal).BranchA(elementId);
-        double? lowest = view.Solve(condition, ChargeCase.Lowest).BranchA(elementId);
-        return normal is { } n && lowest is { } l ? Math.Max(Math.Abs(n), Math.Abs(l)) : null;
-    }
+    public static double? GreatestA(ElectricsView view, Condition condition, string elementId) => view.CurrentsIn(condition).OfA(elementId);
 
     /// <summary>The case in which an element carries its greatest current, with every load that is on.</summary>
-    public static SolvedNetwork GreatestCase(ElectricsView view, Condition condition, string elementId) =>
-        new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => view.Solve(condition, charge)).MaxBy(solved => Math.Abs(solved.BranchA(elementId) ?? 0))!;
+    public static SolvedNetwork GreatestCase(ElectricsView view, Condition condition, string elementId) => view.CurrentsIn(condition).CaseOf(elementId);
 
     /// <summary>The greatest of several elements; null where the network of one has no answer.</summary>
     public static double? GreatestA(ElectricsView view, Condition condition, IReadOnlyCollection<string> elementIds)
     {
-        double?[] each = [.. elementIds.Select(id => GreatestA(view, condition, id))];
-        return each.Any(current => current is null) ? null : each.Max();
+        GreatestCurrents currents = view.CurrentsIn(condition);
+        double? greatest = null;
+        foreach (string id in elementIds)
+        {
+            if (currents.OfA(id) is not { } current)
+            {
+                return null;
+            }
+
+            greatest = Math.Max(greatest ?? current, current);
+        }
+
+        return greatest;
     }
 
     /// <summary>How many conductors are loaded together with a cable, along the way where they are most; the cable's own among them.</summary>
-    public static int TogetherCount(ElectricsView view, Condition condition, Cable cable) => Math.Max(1, cable.Run
-        .Select(leg => leg.Way).OfType<string>().Distinct()
-        .Select(way => view.LoadedCoresIn(way, condition))
-        .Append(view.LoadedCoresOf(cable, condition))
-        .Max());
+    public static int TogetherCount(ElectricsView view, Condition condition, Cable cable)
+    {
+        int most = Math.Max(1, view.LoadedCoresOf(cable, condition));
+        foreach (RunLeg leg in cable.Run)
+        {
+            most = leg.Way is { } way ? Math.Max(most, view.LoadedCoresIn(way, condition)) : most;
+        }
+
+        return most;
+    }
 
     /// <summary>How many cores of a cable are loaded; a core whose current cannot be told counts as loaded.</summary>
     public static int LoadedCores(ElectricsView view, Condition condition, Cable cable)

@@ -12,8 +12,8 @@ public static class MissingInputs
     /// <summary>What is missing for the current of elements at normal and at lowest charge: see the overload.</summary>
     public static ImmutableArray<FindingInput> OfCurrent(ElectricsView view, Condition condition, params IEnumerable<string> elementIds)
     {
-        string[] ids = [.. elementIds];
-        return Together(Charges.SelectMany(charge => ids.Select(id => OfCurrent(view, view.Solve(condition, charge), condition, id))));
+        GreatestCurrents currents = view.CurrentsIn(condition);
+        return Together(elementIds.Select(currents.MissingOf));
     }
 
     /// <summary>
@@ -66,8 +66,8 @@ public static class MissingInputs
 
     /// <summary>The resistances on the way to a taker that are assumed, and the open-circuit voltages that are guessed, as inputs that look guessed.</summary>
     public static ImmutableArray<FindingInput> AssumedOnWay(ElectricsView view, SolvedNetwork solved, Condition condition, string takerId) =>
-        [.. view.PathsIn(condition).ElementsTo(takerId).Order(StringComparer.Ordinal)
-            .Where(solved.Built.Assumed.ContainsKey).Select(id => solved.Built.Assumed[id]).Distinct()];
+        solved.Built.Assumed.Count == 0 ? [] : [.. view.PathsIn(condition).ElementsTo(takerId)
+            .Where(solved.Built.Assumed.ContainsKey).Order(StringComparer.Ordinal).Select(id => solved.Built.Assumed[id]).Distinct()];
 
     /// <summary>What is missing for a fault: anything that it flows through, anything in a loop with that, and the batteries that feed it.</summary>
     internal static ImmutableArray<FindingInput> OfWay(ElectricsView view, SolvedNetwork solved, Condition condition, FarEnd end)
@@ -78,8 +78,9 @@ public static class MissingInputs
         }
 
         SupplyPaths paths = view.PathsIn(condition);
-        HashSet<string> counted = [.. end.WayIds, .. end.WayIds.SelectMany(paths.LoopOf), .. solved.NetworkOf(end.Edge.Id)?.Batteries.Select(battery => battery.Id) ?? []];
-        return GapsWhere(solved, counted.Contains);
+        return GapsWhere(solved, id => end.WayIds.Contains(id)
+            || paths.LoopOf(id).Any(end.WayIds.Contains)
+            || solved.NetworkOf(end.Edge.Id)?.Batteries.Any(battery => battery.Id == id) == true);
     }
 
     private static ImmutableArray<FindingInput> GapsWhere(SolvedNetwork solved, Func<string, bool> counts)
@@ -97,7 +98,7 @@ public static class MissingInputs
     }
 
     // Most often nothing is missing.
-    private static ImmutableArray<FindingInput> Together(IEnumerable<ImmutableArray<FindingInput>> each)
+    internal static ImmutableArray<FindingInput> Together(IEnumerable<ImmutableArray<FindingInput>> each)
     {
         ImmutableArray<FindingInput> together = [];
         foreach (ImmutableArray<FindingInput> missing in each)

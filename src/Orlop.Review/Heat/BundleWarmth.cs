@@ -64,7 +64,8 @@ public sealed record BundleWarmth
     public static ImmutableArray<Cable> CablesOf(ElectricsView view, Way way)
     {
         ArgumentNullException.ThrowIfNull(view);
-        return [.. view.Boat.All<Cable>().Where(cable => cable.Run.Any(leg => leg.Way == way.Id))];
+        ArgumentNullException.ThrowIfNull(way);
+        return [.. view.CablesAlong(way.Id)];
     }
 
     internal static BundleWarmth Of(ElectricsView view, Way way, Condition condition)
@@ -142,15 +143,7 @@ public sealed record BundleWarmth
     // Rounded up to three digits, so that a millivolt more somewhere solves no bundle again.
     private static double LossWPerM(ElectricsView view, Cable cable, Condition condition)
     {
-        double ohmPerM = ConductorResistance.Calculate(new ConductorResistanceInput
-        {
-            Subject = $"cable '{cable.Id}'",
-            AreaMm2 = cable.AreaMm2.Value,
-            LengthM = 1,
-            Strand = ConductorElements.StrandOf(cable),
-            IsTinned = ConductorElements.IsTinned(cable),
-            ConductorC = 20,
-        }).ResistanceOhm;
+        double ohmPerM = ConductorResistance.OfMetreAt20(cable.AreaMm2.Value, ConductorElements.StrandOf(cable), ConductorElements.IsTinned(cable)).MostOhm;
         double loss = Live(cable).Sum(id => LoadedCurrents.GreatestA(view, condition, id) is { } current ? current * current * ohmPerM : 0);
         if (!(loss > 1e-6))
         {

@@ -85,16 +85,8 @@ internal sealed class ConductorElements(BoatModel boat, SpaceAir air, Practice? 
 
     private void AddCore(WiringEdge edge, Cable cable, Quantity? length, ConductorHeating? heating)
     {
-        ConductorResistanceResult resistance = ConductorResistance.Calculate(new ConductorResistanceInput
-        {
-            Subject = $"cable '{cable.Id}'",
-            AreaMm2 = cable.AreaMm2.Value,
-            LengthM = length?.Value ?? (isForGreatestFault ? 0 : StandInLengthM),
-            Strand = StrandOf(cable),
-            IsTinned = IsTinned(cable),
-            ConductorC = 20,
-        });
-        double ohm = isForGreatestFault ? resistance.LeastOhm : resistance.ResistanceOhm;
+        (double mostOhm, double leastOhm) = ConductorResistance.OfMetreAt20(cable.AreaMm2.Value, StrandOf(cable), IsTinned(cable));
+        double ohm = (isForGreatestFault ? leastOhm : mostOhm) * (length?.Value ?? (isForGreatestFault ? 0 : StandInLengthM));
         if (ohm > 0)
         {
             _conductors.Add(new Conductor(edge.Id, edge.A, edge.B, ohm, heating));

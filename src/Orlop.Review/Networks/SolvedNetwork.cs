@@ -38,6 +38,9 @@ public sealed class SolvedNetwork
     /// <summary>The elements of the group that holds an element, before solving; null when none does.</summary>
     public Network? NetworkOf(string elementId) => _grouped.Grouping.GroupOf(elementId) is { } group ? _grouped.Groups[group] : null;
 
+    /// <summary>An element and a node are in one group.</summary>
+    public bool IsTogether(string elementId, string node) => _grouped.Grouping.GroupOf(elementId) is { } group && _grouped.Grouping.GroupOfNode(node) == group;
+
     /// <summary>The group that holds an element, or null.</summary>
     public SolvedGroup? GroupOf(string elementId) => _grouped.Grouping.GroupOf(elementId) is { } group ? Solve(group) : null;
 

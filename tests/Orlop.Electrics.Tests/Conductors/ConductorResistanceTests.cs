@@ -46,6 +46,18 @@ public sealed class ConductorResistanceTests
             return one.ResistanceOhm >= one.LeastOhm && Math.Abs((two.ResistanceOhm / one.ResistanceOhm) - 2) < 1e-12;
         });
 
+    [Fact]
+    public void OfMetreAt20_AnySize_IsTheMetreThatIsWorkedOut() =>
+        Gen.Select(Gen.Double[0.05, 1000], Gen.Bool).Sample((areaMm2, isTinned) =>
+        {
+            var worked = ConductorResistance.Calculate(Input(areaMm2, 1, 20) with { IsTinned = isTinned });
+            return ConductorResistance.OfMetreAt20(areaMm2, StrandClass.Class5, isTinned) == (worked.ResistanceOhm, worked.LeastOhm);
+        });
+
+    [Fact]
+    public void OfMetreAt20_ImpossibleSize_IsRefused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ConductorResistance.OfMetreAt20(double.NaN, StrandClass.Class5, false));
+
     [Theory]
     [InlineData(double.NaN, 1, 20)]
     [InlineData(0.049, 1, 20)]
