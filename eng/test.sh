@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Restores, builds with warnings as errors and runs every test; ends with "N passed, N failed, N skipped".
+# Restores, builds with warnings as errors, publishes the program on Linux and runs every test; ends with "N passed, N failed, N skipped".
 set -uo pipefail
 cd "$(dirname "$0")/.."
 export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1
@@ -21,6 +21,11 @@ install_debian() {
 install_debian
 dotnet restore --locked-mode -v q || exit 1
 dotnet build --no-restore -c "$configuration" -v q || exit 1
+# The pages are tested in the program as it is handed out: compiled ahead, it starts and reviews in half the time.
+if [ "$(uname -sm)" = "Linux x86_64" ]; then
+  bash eng/publish.sh linux-x64 || exit 1
+  export ORLOP_TEST_PROGRAM="$PWD/artifacts/linux-x64/orlop"
+fi
 log=$(mktemp)
 dotnet test --no-build -c "$configuration" --max-parallel-test-modules 1 2>&1 | tee "$log"
 result=$?

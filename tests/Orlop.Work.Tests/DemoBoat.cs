@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Orlop.Boat;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
@@ -9,13 +10,15 @@ internal static class DemoBoat
 {
     public static readonly string[] Alterations = ["second-bilge-pump", "drying-locker", "sampling-winch", "sampling-winch-second"];
 
-    public static BoatModel Read() => BoatJson.Read(File.ReadAllText(Path.Combine(Root(), "examples", "sandgrouse.json"))).Boat!;
+    private static readonly Lazy<BoatModel> Boat = new(() => BoatJson.Read(File.ReadAllText(Path.Combine(Root(), "examples", "sandgrouse.json"))).Boat!);
+    private static readonly ConcurrentDictionary<string, Lazy<WorkPack>> Packs = new(StringComparer.Ordinal);
 
-    public static WorkPack Pack(string alteration)
-    {
-        BoatModel boat = Read();
-        return WorkPacks.Plan(boat, boat.Find<Alteration>(alteration)!);
-    }
+    /// <summary>The boat; one for all tests, since nothing can change her.</summary>
+    public static BoatModel Read() => Boat.Value;
+
+    /// <summary>The pack of an alteration; made once for all tests.</summary>
+    public static WorkPack Pack(string alteration) =>
+        Packs.GetOrAdd(alteration, id => new Lazy<WorkPack>(() => WorkPacks.Plan(Read(), Read().Find<Alteration>(id)!))).Value;
 
     private static string Root()
     {

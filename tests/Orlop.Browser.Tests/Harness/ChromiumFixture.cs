@@ -6,7 +6,7 @@ using Orlop.Work.Paper;
 
 namespace Orlop.Browser.Tests.Harness;
 
-/// <summary>One browser for the whole run; none where none is installed.</summary>
+/// <summary>One browser for the whole run, none where none is installed; and one demo boat for all tests that only look at her.</summary>
 public sealed class ChromiumFixture : IAsyncLifetime
 {
     // Set where the browser stands elsewhere.
@@ -21,6 +21,9 @@ public sealed class ChromiumFixture : IAsyncLifetime
 
     /// <summary>The browser; null where none is installed.</summary>
     public IBrowser? Browser { get; private set; }
+
+    /// <summary>The demo boat for tests that neither change her nor open a draft.</summary>
+    public DemoToLookAt Demo { get; } = new();
 
     public async ValueTask InitializeAsync()
     {
@@ -42,5 +45,6 @@ public sealed class ChromiumFixture : IAsyncLifetime
         }
 
         _playwright?.Dispose();
+        await Demo.DisposeAsync();
     }
 }

@@ -15,13 +15,9 @@ internal sealed partial class OrlopProcess : IDisposable
 
     private OrlopProcess(string folder, IEnumerable<string> arguments)
     {
-        ProcessStartInfo start = new("dotnet", [Built.Program, .. arguments])
-        {
-            WorkingDirectory = folder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            UseShellExecute = false,
-        };
+        ProcessStartInfo start = Built.Run(arguments);
+        start.WorkingDirectory = folder;
+        start.RedirectStandardOutput = start.RedirectStandardError = true;
         // The user's own data folder is no place for tests.
         start.Environment["HOME"] = start.Environment["XDG_DATA_HOME"] = folder;
         _process = Process.Start(start)!;

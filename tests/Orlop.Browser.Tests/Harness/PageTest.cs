@@ -27,7 +27,11 @@ public abstract class PageTest(ChromiumFixture chromium) : IAsyncLifetime
         Assert.Empty(_watch.Seen);
     }
 
-    private protected async Task<ServedBoat> ServeDemoAsync() => Kept(await ServedBoat.OfExampleAsync("sandgrouse.json"));
+    /// <summary>The demo boat for a test that changes her or opens a draft.</summary>
+    private protected async Task<ServedBoat> ServeDemoAsync() => Kept(await ServedBoat.OfExampleAsync(ServedBoat.Demo));
+
+    /// <summary>The demo boat, for a test that only looks: others look at the same time, and see which draft is open.</summary>
+    private protected Task<ServedBoat> LookAtDemoAsync() => chromium.Demo.ServedAsync();
 
     private protected async Task<ServedBoat> ServeNewAsync(params string[] options) => Kept(await ServedBoat.OfNewAsync(options));
 

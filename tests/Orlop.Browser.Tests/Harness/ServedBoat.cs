@@ -3,6 +3,9 @@ namespace Orlop.Browser.Tests.Harness;
 /// <summary>A boat in a temporary folder of her own, and the program that serves her.</summary>
 public sealed class ServedBoat : IDisposable
 {
+    /// <summary>The example that most tests are about.</summary>
+    public const string Demo = "sandgrouse.json";
+
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("orlop-browser-");
     private OrlopProcess? _process;
 

@@ -10,7 +10,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task AClick_OpensTheSheet_InTheDiagramAndOnTheBoat()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?view=diagram");
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/electrics?view=diagram");
         await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
         await window.Page.Locator("g.thing[data-id=main-isolator] text").First.ClickAsync();
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Main isolator");
@@ -27,7 +27,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task Zoom_OfADiagramThatWasScrolled_KeepsTheMiddleOfWhatIsSeen()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?view=diagram&thing=main-fuse");
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/electrics?view=diagram&thing=main-fuse");
         ILocator picture = window.Page.Locator(".picture:not(.unmeasured)"), zoom = window.Page.GetByRole(AriaRole.Group, new() { Name = "Zoom", Exact = true });
         await Expect(picture).ToHaveCountAsync(1);
         await zoom.GetByRole(AriaRole.Button, new() { Name = "Zoom in" }).ClickAsync();
@@ -50,7 +50,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task Zoom_ByButtonAndByKey_DrawsTheBoatLarger_WithLettersOfTheSameSizeAndMoreNames()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync());
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync());
         ILocator picture = window.Page.Locator(".picture"), svg = picture.Locator("svg"), zoom = window.Page.GetByRole(AriaRole.Group, new() { Name = "Zoom", Exact = true });
         await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
         double fits = await WidthAsync(svg);
@@ -81,7 +81,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task TheDiagram_AtTheTable_CanBeSeenWhole_AndOnAPhoneReadsDownwards()
     {
-        ServedBoat boat = await ServeDemoAsync();
+        ServedBoat boat = await LookAtDemoAsync();
         BoatWindow table = await OpenAsync(boat, "/electrics?view=diagram");
         ILocator picture = table.Page.Locator(".picture:not(.unmeasured)");
         await Expect(picture).ToHaveCountAsync(1);
@@ -147,7 +147,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task AHeldPieceOfGear_MovesTheWaterWithTheHand_AndBackWhereItIsNotLetGo()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/?thing=tool-chests");
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/?thing=tool-chests");
         await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
         await Expect(window.Page.Locator(".vitals").Filter(new() { HasText = "being worked out" })).ToHaveCountAsync(0);
         ILocator water = window.Page.Locator("g.view.profile .afloat .water-line"), held = window.Page.Locator(".hand-words");

@@ -15,7 +15,7 @@ public sealed partial class HeatTests(ChromiumFixture chromium) : PageTest(chrom
     [Fact]
     public async Task HotLocker_IsToldWithItsCurveAndTheOpeningsThatWouldDo_AndIsCoolUnderWay()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics");
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/electrics");
         await window.Page.GetByRole(AriaRole.Link, new() { Name = "Heat", Exact = true }).ClickAsync();
         await Expect(window.Page.GetByRole(AriaRole.Heading, new() { Name = "Heat of spaces and cables" })).ToBeVisibleAsync();
         await window.Page.Locator("section.heat select").SelectOptionAsync("at-anchor");
@@ -31,7 +31,7 @@ public sealed partial class HeatTests(ChromiumFixture chromium) : PageTest(chrom
     [Fact]
     public async Task Bundles_TellTableAndNetworkSideBySide_AndLeadToTheirSheets()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), AtAnchor);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), AtAnchor);
         ILocator row = window.Page.GetByRole(AriaRole.Row).Filter(new() { Has = window.Page.GetByRole(AriaRole.Rowheader, new() { NameRegex = PortLining() }) });
         await Expect(row.Locator("td[data-label='By the table']")).ToContainTextAsync("A");
         await Expect(row.Locator("td[data-label='By the network']")).ToContainTextAsync("°C");
@@ -42,7 +42,7 @@ public sealed partial class HeatTests(ChromiumFixture chromium) : PageTest(chrom
     [Fact]
     public async Task Paper_HasTheSamePage()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), AtAnchor);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), AtAnchor);
         await window.Page.GotoAsync(new Uri(new Uri(window.Page.Url), "/electrical?condition=at-anchor").ToString());
         await Expect(window.Page.Locator("#heat h2")).ToHaveTextAsync("Heat of spaces and cables");
         await Expect(window.Page.Locator("#heat svg").First).ToBeVisibleAsync();
@@ -53,7 +53,7 @@ public sealed partial class HeatTests(ChromiumFixture chromium) : PageTest(chrom
     [InlineData(false)]
     public async Task AtBothSizes_HasNoViolation_AndNothingSticksOut(bool isPhone)
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), AtAnchor, isPhone ? Screens.Phone : Screens.Desk);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), AtAnchor, isPhone ? Screens.Phone : Screens.Desk);
         await Expect(window.Page.Locator("#heat-title")).ToBeVisibleAsync();
         Assert.True(await window.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= document.documentElement.clientWidth + 1"));
         AxeResult result = await window.Page.RunAxe(new AxeRunOptions { ResultTypes = [ResultType.Violations] });

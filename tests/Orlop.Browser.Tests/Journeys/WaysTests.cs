@@ -31,7 +31,7 @@ public sealed class WaysTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task TwoCables_ArePlannedTogether_AndOnAPhoneNothingIsCutOff()
     {
-        BoatWindow phone = await OpenAsync(await ServeDemoAsync(), "/electrics?view=ways&cable=stern-light-cable", Screens.Phone);
+        BoatWindow phone = await OpenAsync(await LookAtDemoAsync(), "/electrics?view=ways&cable=stern-light-cable", Screens.Phone);
         await phone.Page.GetByLabel("Together with").SelectOptionAsync("drying-feed");
         await Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = "Planned together" })).ToBeVisibleAsync();
         await Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "Take these ways" })).ToBeVisibleAsync();

@@ -40,7 +40,7 @@ public sealed class HostileTextTests(ChromiumFixture chromium) : PageTest(chromi
     [Fact]
     public async Task TheFirstLoad_IsUnder300Kilobytes()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/not-found");
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/not-found");
         ICDPSession browser = await window.Page.Context.NewCDPSessionAsync(window.Page);
         await browser.SendAsync("Network.enable");
         await browser.SendAsync("Network.setCacheDisabled", new() { ["cacheDisabled"] = true });

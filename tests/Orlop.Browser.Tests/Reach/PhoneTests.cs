@@ -30,7 +30,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task NoPage_IsWiderThanThePhone_AndEveryTargetIsAtLeast40PxHigh()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", Screens.Phone);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/", Screens.Phone);
         await window.ReviewedAsync();
         List<string> wrong = [];
         foreach (string path in Paths)
@@ -57,7 +57,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task ACircuitThatIsTapped_ComesIntoView()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?circuit=stern-light", Screens.Phone);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/electrics?circuit=stern-light", Screens.Phone);
         ILocator title = window.Page.Locator("#chain-title");
         await Expect(title).Not.ToBeInViewportAsync();
         await window.Page.GetByRole(AriaRole.Navigation, new() { Name = "Circuits" }).GetByRole(AriaRole.Link, new() { Name = "Horn" }).TapAsync();
@@ -68,7 +68,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task AThingTappedFarDownInAChain_OpensWithItsSheetsFirstLinesInView()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/electrics?circuit=stern-light", Screens.Phone);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/electrics?circuit=stern-light", Screens.Phone);
         await window.Main.Locator(".chain .link").Last.TapAsync();
         await Expect(window.Page.Locator("#sheet-title")).ToBeInViewportAsync();
         await Expect(window.Page.GetByText("How it is made dead")).ToBeInViewportAsync();
@@ -77,7 +77,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task AnAlterationThatIsTapped_ComesIntoView_AndUndoStaysInReach()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/alterations?alteration=sampling-winch", Screens.Phone);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/alterations?alteration=sampling-winch", Screens.Phone);
         ILocator accept = window.Main.GetByRole(AriaRole.Button, new() { Name = "Accept" });
         await window.Page.GetByRole(AriaRole.Navigation, new() { Name = "Alterations" }).GetByRole(AriaRole.Link, new() { Name = "Sampling winch, second draft" }).TapAsync();
         await Expect(window.Page.Locator("#chain-title")).ToHaveTextAsync("Sampling winch, second draft");
@@ -90,7 +90,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     [InlineData("/stability", ".glance td[data-head=GM]")]
     public async Task TablesOfWeight_AreNamedValues_NoneOverAnother(string path, string cell)
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", Screens.Phone);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/", Screens.Phone);
         await window.ReviewedAsync();
         await window.Page.GotoAsync(new Uri(new Uri(window.Page.Url), path).ToString());
         Assert.Contains("GM", await window.Page.Locator(cell).First.EvaluateAsync<string>("cell => getComputedStyle(cell, '::before').content"), StringComparison.Ordinal);
@@ -103,7 +103,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     [Fact]
     public async Task AWorkPack_IsNoWiderThanThePhone_AndNoneOfItsWordsIsSmallerThan12Px()
     {
-        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", Screens.Phone);
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/", Screens.Phone);
         await window.Page.GotoAsync(new Uri(new Uri(window.Page.Url), "/packs/sampling-winch-second").ToString());
         Assert.InRange(await window.Page.EvaluateAsync<int>("document.scrollingElement.scrollWidth"), 1, Screens.Phone.Width);
         string[] small = await window.Page.EvaluateAsync<string[]>("""
