@@ -74,8 +74,8 @@ public class IsolationViewTests
     public void Of_Proofs_SayTheSettingAndWhatStoodThereBefore()
     {
         IsolationView view = IsolationView.Of(Demo, "inverter");
-        Assert.Contains(view.Proofs, proof => proof.StartsWith("On AC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("(230\u00A0V before)", StringComparison.Ordinal));
-        Assert.Contains(view.Proofs, proof => proof.StartsWith("On DC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("V before)", StringComparison.Ordinal));
+        Assert.Contains(view.Proofs, proof => proof.StartsWith("On AC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("(230\u00A0V before, not read then: covered)", StringComparison.Ordinal));
+        Assert.Contains(view.Proofs, proof => proof.StartsWith("On DC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("V before: compare with what you noted", StringComparison.Ordinal));
         Assert.InRange(view.Proofs.Count(proof => proof.StartsWith("On ", StringComparison.Ordinal)), 4, 6);
         Assert.Matches(@"^Try the meter between .+ and .+, before and after: on DC volts it must read about \d+", view.Proofs[0]);
         Assert.Contains(view.Proofs, proof => proof.StartsWith("Try it on AC volts too", StringComparison.Ordinal));
