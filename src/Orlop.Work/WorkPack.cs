@@ -40,6 +40,9 @@ public sealed record WorkPack
     /// <summary>The steps, in order, those already done among them.</summary>
     public required ImmutableArray<WorkStep> Steps { get; init; }
 
+    /// <summary>How many people the steps need.</summary>
+    public PeopleNeed People => PeopleNeed.Of(Steps);
+
     /// <summary>Every core end of the alteration's cables, as it is made off.</summary>
     public required ImmutableArray<CableEnd> Ends { get; init; }
 

@@ -28,6 +28,7 @@ internal static class IsolationJson
             ["text"] = words.Status,
             ["openings"] = List(plan?.Openings ?? [], opening => new JsonObject { ["id"] = opening.Id, ["means"] = opening.Means is { } means ? Word(means) : "stop", ["how"] = opening.StopHow }),
             ["keepOpen"] = List(plan?.KeepOpen ?? [], id => id),
+            ["readBefore"] = List(words.ReadBefore, text => text),
             ["steps"] = List(words.Steps, text => text),
             ["restore"] = List(words.Restore, text => text),
             ["cover"] = List(plan is null ? [] : PanelsToCover.Of(boat, Wiring.Of(boat), plan, MinusLeads.Of(boat, Wiring.Of(boat), plan)), charger => charger.Id),

@@ -1,4 +1,5 @@
 using Orlop.Presentation.Views;
+using Orlop.Presentation.Words;
 
 namespace Orlop.App.CommandLine;
 
@@ -8,6 +9,13 @@ internal static class IsolationText
     public static void Write(TextWriter output, IsolationView plan)
     {
         output.WriteLine(plan.Status);
+        if (plan.ReadBefore.Length > 0)
+        {
+            Write(output, $"{ReadBeforeWords.Head}:", plan.ReadBefore);
+            output.WriteLine();
+            output.WriteLine(ReadBeforeWords.Caution);
+        }
+
         Write(output, "", plan.Steps, isNumbered: true);
         Write(output, "Cannot be made dead:", plan.Cannot);
         Write(output, "Stays live:", plan.StaysLive);

@@ -22,6 +22,10 @@ internal static class ServeCommand
             {
                 result.AddError($"--port {result.GetValueOrDefault<int>()}: allowed 0 to 65535.");
             }
+            else if (BlockedPorts.Contains(result.GetValueOrDefault<int>()))
+            {
+                result.AddError($"--port {result.GetValueOrDefault<int>()}: browsers refuse to open this port (the Fetch standard's list of bad ports). Use --port {UsualPort}, or --port 0 for any free one.");
+            }
         });
         Option<bool> noOpen = new("--no-open") { Description = "Do not open a browser." };
         Command command = new("serve", "Open a boat in the browser.") { boat, port, noOpen };

@@ -38,6 +38,9 @@ public sealed record BatteryBank : Part
     [Description("How its open-circuit voltages are known: measured at rest, from its maker's sheet, or guessed: usual for the chemistry, from memory.")]
     public Knowledge? OpenCircuitKnown { get; init; }
 
+    [Description("How they were measured, or where they were read; what is typical of the chemistry says so here.")]
+    public string? OpenCircuitMethod { get; init; }
+
     [Description("Voltage at which its own guard cuts it off."), Allowed(0, 1000)]
     public Quantity? CutOffV { get; init; }
 

@@ -10,13 +10,12 @@ internal sealed class ChartPainter(Chart chart)
     private const double RightPx = 16;
     private const double TopPx = 26;
     private const double MarkRowPx = 15;
-    private const double LeastMarkPx = 300;
-    private const double MarkMarginPx = 8;
+    private const double EdgePx = 4;
+    private const double LegendSignPx = 34;
     private const double LeastWidthPx = 240;
     private const double SignPx = 3.5;
     private const double CrossPx = 5;
     private const double LimitMarginRatio = 0.05;
-    private const double LimitNamePadPx = 16;
     private static readonly string[] AskedStyles = ["limit", "limit dots", "limit long"];
     private static readonly string[] DashedStyles = ["outline dashed", "outline dots", "outline long"];
     private readonly SvgWriter _svg = new();
@@ -30,9 +29,9 @@ internal sealed class ChartPainter(Chart chart)
 
         ChartPoint[] points = [.. chart.Series.SelectMany(series => series.Points).Where(IsFinite)];
         AxisUnit across = AxisUnit.For(chart.Across.Suffix, chart.Units), up = AxisUnit.For(chart.Up.Suffix, chart.Units);
-        Box field = new(LeftPx, TopPx, chart.WidthPx - LeftPx - RightPx, chart.FieldHeightPx);
+        double top = Text(EdgePx, 16, Wrapped(Named(chart.Up.Name, up), chart.WidthPx - (2 * EdgePx)), "soft") - 16 + TopPx;
+        Box field = new(LeftPx, top, chart.WidthPx - LeftPx - RightPx, chart.FieldHeightPx);
         double bottom = field.Bottom;
-        _svg.Text(4, 16, Named(chart.Up.Name, up), "soft", size: TextSize.Small);
         if (points.Length == 0)
         {
             _svg.Text(field.Centre.X, field.Centre.Y, "Not known: no value to draw.", "soft", "middle");
@@ -56,8 +55,9 @@ internal sealed class ChartPainter(Chart chart)
             Lines(field, x, y);
         }
 
-        _svg.Text(field.Centre.X, bottom + 36, chart.Across.IsOrder ? chart.Across.Name : Named(chart.Across.Name, across), "soft", "middle", TextSize.Small);
-        double height = Legend(bottom + 58);
+        string[] name = Wrapped(chart.Across.IsOrder ? chart.Across.Name : Named(chart.Across.Name, across), chart.WidthPx - (2 * EdgePx));
+        double middle = Math.Clamp(field.Centre.X, EdgePx + (Widest(name) / 2), chart.WidthPx - EdgePx - (Widest(name) / 2));
+        double height = Legend(Text(middle, bottom + 36, name, "soft", "middle") + 22);
         SvgWriter frame = new();
         DrawingFrame.Start(frame, new Frame(chart.Id, chart.Title, Description(), chart.WidthPx, height));
         return frame.Insert(_svg).End().ToString();
@@ -69,7 +69,7 @@ internal sealed class ChartPainter(Chart chart)
         {
             double top = y.At(Math.Max(band.LeastUp, band.MostUp)), low = y.At(Math.Min(band.LeastUp, band.MostUp));
             _svg.Rect(new Box(field.X, top, field.Width, low - top), "band");
-            _svg.Text(field.X + 4, top + 11, band.Name, "soft halo", size: TextSize.Small);
+            Text(field.X + EdgePx, top + 11, Wrapped(band.Name, field.Width - (2 * EdgePx)), "soft halo");
         }
     }
 
@@ -142,8 +142,9 @@ internal sealed class ChartPainter(Chart chart)
             double from = limit.FromAcross is { } begin ? x.At(begin) : field.X, to = Math.Min(field.Right, limit.ToAcross is { } end ? x.At(end) : field.Right);
             _svg.Line(from, y.At(limit.Up), to, y.At(limit.Up), "limit");
             string value = QuantityText.Format(limit.Told ?? limit.Up, chart.Up.Suffix, chart.Units, chart.Culture);
-            string name = TextSize.Fitted(limit.Name, TextSize.Small, field.Width - TextSize.Width(value, TextSize.Small) - LimitNamePadPx);
-            _svg.Text(to - 4, y.At(limit.Up) - 4, $"{name} {value}", "limit halo", "end", TextSize.Small);
+            string[] name = Wrapped($"{limit.Name} {value}", field.Width - (2 * EdgePx));
+            double right = Math.Max(to - EdgePx, field.X + EdgePx + Widest(name)), above = y.At(limit.Up) - EdgePx - ((name.Length - 1) * MarkRowPx);
+            Text(right, above - TextSize.Small < field.Y && name.Length > 1 ? y.At(limit.Up) + MarkRowPx : above, name, "limit halo", "end");
         }
     }
 
@@ -155,9 +156,9 @@ internal sealed class ChartPainter(Chart chart)
         {
             double height = field.Y + (field.Height * (k + 1) / (named.Length + 1));
             Spot at = named[k].Points.Where(IsFinite).Select(point => new Spot(x.At(point.Across), y.At(point.Up))).MinBy(spot => Math.Abs(spot.Y - height));
-            string name = TextSize.Fitted(named[k].Name, TextSize.Small, field.Width / 2);
-            double width = TextSize.Width(name, TextSize.Small);
-            _svg.Text(Math.Clamp(at.X + 4, field.X, field.Right - width), Math.Max(height, field.Y + TextSize.Small), name, "label halo", size: TextSize.Small);
+            string[] name = Wrapped(named[k].Name, field.Width / 2);
+            double first = Math.Max(height - ((name.Length - 1) * MarkRowPx / 2), field.Y + TextSize.Small);
+            Text(Math.Clamp(at.X + EdgePx, field.X, field.Right - Widest(name)), first, name, "label halo");
         }
     }
 
@@ -165,18 +166,16 @@ internal sealed class ChartPainter(Chart chart)
     private double Marks(Box field, ChartScale x)
     {
         List<double> rowEnds = [];
-        List<(string Name, double Middle, double Y)> names = [];
+        List<(string[] Name, double Middle, double Y)> names = [];
         foreach (ChartMark mark in chart.Marks.Where(mark => double.IsFinite(mark.Across)).OrderBy(mark => mark.Across))
         {
-            string name = TextSize.Fitted(mark.Name, TextSize.Small, Math.Min(Math.Max(field.Width / 2, LeastMarkPx), chart.WidthPx - MarkMarginPx));
-            double width = TextSize.Width(name, TextSize.Small) + 8;
-            double left = Math.Clamp(x.At(mark.Across) - (width / 2), 0, chart.WidthPx - width);
-            int row = rowEnds.FindIndex(end => end <= left);
-            row = row < 0 ? rowEnds.Count : row;
-            rowEnds.Insert(row, left + width);
-            if (row + 1 < rowEnds.Count)
+            string[] name = Wrapped(mark.Name, chart.WidthPx - (2 * EdgePx));
+            double width = Widest(name) + (2 * EdgePx);
+            double left = Math.Clamp(x.At(mark.Across) - (width / 2), 0, Math.Max(0, chart.WidthPx - width));
+            int row = FreeRow(rowEnds, name.Length, left);
+            for (int line = row; line < row + name.Length; line++)
             {
-                rowEnds.RemoveAt(row + 1);
+                rowEnds[line] = left + width;
             }
 
             double y = field.Bottom + 32 + (row * MarkRowPx);
@@ -184,12 +183,24 @@ internal sealed class ChartPainter(Chart chart)
             names.Add((name, left + (width / 2), y));
         }
 
-        foreach ((string name, double middle, double y) in names)
+        foreach ((string[] name, double middle, double y) in names)
         {
-            _svg.Text(middle, y, name, "label halo", "middle", TextSize.Small);
+            Text(middle, y, name, "label halo", "middle");
         }
 
         return field.Bottom + (rowEnds.Count * MarkRowPx);
+    }
+
+    // The first row from which on there is room for so many lines; rows are added where there is none.
+    private static int FreeRow(List<double> rowEnds, int lineCount, double left)
+    {
+        int row = Enumerable.Range(0, rowEnds.Count + 1).First(from => rowEnds.Skip(from).Take(lineCount).All(end => end <= left));
+        while (rowEnds.Count < row + lineCount)
+        {
+            rowEnds.Add(0);
+        }
+
+        return row;
     }
 
     private double Legend(double y)
@@ -202,20 +213,36 @@ internal sealed class ChartPainter(Chart chart)
         double x = LeftPx;
         foreach ((string words, Action<double, double> sign) in entries)
         {
-            string name = TextSize.Fitted(words, TextSize.Small, chart.WidthPx - 90);
-            double width = TextSize.Width(name, TextSize.Small) + 52;
-            if (x > LeftPx && x + width > chart.WidthPx)
+            string[] name = Wrapped(words, chart.WidthPx - LeftPx - LegendSignPx - EdgePx);
+            double width = Widest(name) + LegendSignPx;
+            if (x > LeftPx && (name.Length > 1 || x + width > chart.WidthPx - EdgePx))
             {
                 x = LeftPx;
                 y += 16;
             }
 
             sign(x, y);
-            _svg.Text(x + 34, y, name, size: TextSize.Small);
-            x += width;
+            double last = Text(x + LegendSignPx, y, name, "");
+            (x, y) = last > y ? (chart.WidthPx, last) : (x + width + 18, y);
         }
 
         return entries.Length > 0 ? y + 10 : y - 12;
+    }
+
+    // A name that is too long for its room goes on in a line below: nothing of it is cut off.
+    private static string[] Wrapped(string text, double mostWidth) => TextSize.Wrapped(text, TextSize.Small, mostWidth) is { } lines && lines.Any() ? [.. lines] : [text];
+
+    private static double Widest(string[] lines) => lines.Max(line => TextSize.Width(line, TextSize.Small));
+
+    /// <summary>Lines below each other; returns where the last one stands.</summary>
+    private double Text(double x, double y, string[] lines, string style, string anchor = "start")
+    {
+        for (int line = 0; line < lines.Length; line++)
+        {
+            _svg.Text(x, y + (line * MarkRowPx), lines[line], style, anchor, TextSize.Small);
+        }
+
+        return y + ((lines.Length - 1) * MarkRowPx);
     }
 
     private void Sign(ChartSeries series, Spot at)

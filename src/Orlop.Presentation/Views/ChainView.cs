@@ -5,6 +5,7 @@ using Orlop.Boat.Topology;
 using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 
@@ -38,6 +39,9 @@ public sealed record ChainView
 
     /// <summary>Why some or all of the voltages are not there, in a sentence; null when they are.</summary>
     public string? WhyNoVoltage { get; init; }
+
+    /// <summary>What its voltages wait for, each with where it is typed; empty when they are there, or nothing typed would bring them.</summary>
+    public ImmutableArray<FindingInput> Waiting { get; init; } = [];
 
     /// <summary>The view of a chain.</summary>
     /// <param name="asBuilt">To see what a draft changes.</param>
@@ -85,6 +89,7 @@ public sealed record ChainView
             Protection = condition is null || !chain.IsComplete ? null : ProtectionCurves.Of(view, chain.Taker, condition),
             Start = start,
             WhyNoStart = start is { Missing: [_, ..] missing } ? $"Its start in time cannot be told: {MissingWords.Of(missing, boat)} not given." : start?.WhyNone,
+            Waiting = [.. volts.Missing.Concat(start?.Missing ?? []).Concat(RatioMissing(chain, condition)).Distinct()],
             LeastV = (chain.Taker as ElectricLoad)?.LeastV?.Value,
             WhyNoVoltage = chain.Source is null ? $"Nothing feeds {chain.Taker.Title} yet: no way leads from it to a source."
                 : !chain.IsComplete ? $"The way back from {chain.Taker.Title} to {chain.Source.Title} is not closed."
@@ -92,6 +97,9 @@ public sealed record ChainView
                 : WhyNot(volts, chain, boat),
         };
     }
+
+    private static FindingInput[] RatioMissing(Chain chain, Condition? condition) =>
+        condition is not null && chain.Taker is ElectricLoad load && LoadElements.IsOnIn(load, condition.Id) && Starts.IsRatioMissing(load) ? [new FindingInput(load.Id, "startRatio", IsMissing: true)] : [];
 
     private static string? WhyNot(ChainVolts volts, Chain chain, BoatModel boat) => volts switch
     {

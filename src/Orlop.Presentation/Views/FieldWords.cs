@@ -39,6 +39,8 @@ public static class FieldWords
     /// <summary>A choice in plain words: "flexible, tinned (class 5)".</summary>
     public static string OfChoice(string choice) => choice switch
     {
+        "absorbed-glass-mat" => "absorbed glass mat (AGM)",
+        "lithium-iron-phosphate" => "lithium iron phosphate (LiFePO4)",
         "stranded2" => "stranded (class 2)",
         "flexible5" => "flexible (class 5)",
         "stranded-tinned2" => "stranded, tinned (class 2)",
@@ -121,6 +123,9 @@ public static class FieldWords
         "transmittanceWPerM2K" => "Transmittance (U)",
         "sunWPerM2" => "Sun on it at its worst",
         "absorbedFraction" => "Share of the sun it takes up",
+        "openCircuitKnown" => "How the curve is known",
+        "openCircuitMethod" => "Where the curve comes from",
+        "openCircuit" => "Open-circuit curve",
         "lugMm2" => "Lug made for",
         "studMm" => "Ring made for a thread of",
         "fromFaceCount" => "Place on the stud, 1 on the face",

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
+using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Words;
+using Orlop.Review.Findings;
 using Orlop.Review.Isolation;
 
 namespace Orlop.Presentation.Views;
@@ -18,6 +21,9 @@ public sealed record IsolationView
 
     /// <summary>Whether it can be made dead, in a sentence.</summary>
     public required string Status { get; init; }
+
+    /// <summary>What is read and noted before anything is opened, point by point, and what to make of it; empty where nothing is to be read.</summary>
+    public ImmutableArray<string> ReadBefore { get; init; } = [];
 
     /// <summary>What to do, in order, until it is dead.</summary>
     public ImmutableArray<string> Steps { get; init; } = [];
@@ -49,6 +55,7 @@ public sealed record IsolationView
         ImmutableArray<BatteryBank> minus = MinusLeads.Of(boat, wiring, plan);
         ImmutableArray<Charger> solar = PanelsToCover.Of(boat, wiring, plan, minus);
         ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(boat, wiring, plan, minus);
+        LiveBefore live = LiveBefore.Of(boat, plan, !minus.IsEmpty, proofs);
         ImmutableArray<Opening> closing = [.. ClosingOrder.Of(plan)];
         ImmutableArray<string> steps = [.. ToMakeDead(boat, words, plan, solar, minus)];
         return new IsolationView
@@ -60,6 +67,12 @@ public sealed record IsolationView
                 IsolationStatus.PartlyDead => $"Only part of {title} can be made dead; the rest stays live.",
                 _ => $"{title} cannot be made dead.",
             },
+            ReadBefore = live.Read.IsEmpty ? [] :
+            [
+                .. live.Read.Select(proof => Told(ReadBeforeWords.Reads(ProvingWords.Between(words, proof), proof, LiveBefore.MustGive(boat, wiring, proof)))),
+                .. live.Covered.Select(proof => Told(ReadBeforeWords.Covered(ProvingWords.Between(words, proof)))),
+                .. ReadBeforeWords.Notes,
+            ],
             Steps = steps,
             Restore =
             [
@@ -72,11 +85,14 @@ public sealed record IsolationView
             Proofs =
             [
                 .. proofs.IsEmpty ? Array.Empty<string>() : ProvingWords.TryMeter(boat, words, plan, proofs),
-                .. proofs.Select(proof => ProvingWords.Proof(words, proof)),
+                .. proofs.Select(proof => ProvingWords.Proof(words, proof, ReadBeforeWords.Told(proof, LiveBefore.IsLive(plan, !minus.IsEmpty, proof), LiveBefore.IsMains(boat, proof)))),
             ],
             Cannot = [.. plan.CannotBeMadeDead.Select(part => $"{words.Node(part.Node)}: {words.Title(part.SourceId)} feeds it with nothing between that opens; {part.Because}.")],
         };
     }
+
+    // Volts are volts in all units.
+    private static string Told(Sentence sentence) => SentenceText.Of(sentence, DisplayUnits.Metric, CultureInfo.InvariantCulture);
 
     // Where something stays live for good, as a battery's posts, all that charges it is stopped all the same: it is worked on with nothing flowing.
     private static IEnumerable<string> ToMakeDead(BoatModel boat, PartWords words, IsolationResult plan, ImmutableArray<Charger> solar, ImmutableArray<BatteryBank> minus) =>

@@ -8,7 +8,7 @@ using Orlop.Review.Networks;
 namespace Orlop.Presentation.Views;
 
 /// <summary>A missing input in the middle of a sentence.</summary>
-internal static class MissingWords
+public static class MissingWords
 {
     /// <summary>All of them with their verb: "length of Feed and internal resistance of House bank are".</summary>
     public static string Of(IEnumerable<FindingInput> inputs, BoatModel boat)
@@ -32,8 +32,8 @@ internal static class MissingWords
     }
 
     /// <summary>
-    /// What is missing of a field: its label, "Way or space of run 1" for where a stretch of a run lies, "Open circuit (the
-    /// curve begins at 50 %; 30 % is needed)" for a charge outside a battery's curve.
+    /// What is missing of a field: its label, "Way or space of run 1" for where a stretch of a run lies, "Open-circuit curve (the
+    /// it begins at 50 %; 30 % is needed)" for a charge outside a battery's curve.
     /// </summary>
     /// <param name="path">The field as the finding names it.</param>
     public static string LabelOf(Thing thing, FieldSchema field, string path) =>
@@ -46,7 +46,7 @@ internal static class MissingWords
     private static string OutsideCurve(BatteryBank battery, double chargeFraction)
     {
         double first = battery.OpenCircuit[0].ChargeFraction, last = battery.OpenCircuit[^1].ChargeFraction;
-        return chargeFraction < first ? $"the curve begins at {Percent(first)}; {Percent(chargeFraction)} is needed" : $"the curve ends at {Percent(last)}; {Percent(chargeFraction)} is needed";
+        return chargeFraction < first ? $"it begins at {Percent(first)}; {Percent(chargeFraction)} is needed" : $"it ends at {Percent(last)}; {Percent(chargeFraction)} is needed";
     }
 
     private static string Percent(double fraction) => FormattableString.Invariant($"{fraction * 100:0.#}\u00A0%");

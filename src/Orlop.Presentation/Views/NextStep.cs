@@ -34,8 +34,8 @@ public sealed record NextStep(string Text, string? ThingId = null, string? Field
     {
         BatteryBank? bank = boat.All<BatteryBank>().FirstOrDefault();
         return bank is null ? new NextStep("Add the battery with “Add a thing” on the Boat page: every circuit begins there.")
-            : bank.InternalResistanceOhm is null ? new NextStep($"Measure the internal resistance of {bank.Title}: switch a known load on and read the voltage step at the posts. Fault currents rest on it.", bank.Id, "internalResistanceOhm")
-            : bank.OpenCircuit.Count == 0 ? new NextStep($"Give the open-circuit voltage of {bank.Title} over its charge, from its maker's sheet; every voltage rests on it.", bank.Id, "openCircuit")
+            : bank.InternalResistanceOhm is null ? new NextStep($"Measure the internal resistance of {bank.Title}: switch a known load on and read the voltage step at the posts. Fault currents rest on it. Until then its sheet here can fill in a typical one.", bank.Id, "internalResistanceOhm")
+            : bank.OpenCircuit.Count == 0 ? new NextStep($"Give the open-circuit voltage of {bank.Title} over its charge, from its maker's sheet; every voltage rests on it. Until then its sheet here can fill in what is typical of its chemistry.", bank.Id, "openCircuit")
             : !boat.All<Part>().Any(part => Poles.Taking(part) is not null) ? new NextStep("Draw the first circuit with “New circuit” on the Electrics page.")
             : null;
     }

@@ -60,6 +60,27 @@ public sealed class RecordDraft
     /// <summary>What was ticked in a list of choices.</summary>
     public IReadOnlyList<string> Chosen(FieldSchema field) => _chosen.GetValueOrDefault(field, []);
 
+    /// <summary>Puts what a record says into every field that is asked for, to be corrected; what it leaves out stays as typed.</summary>
+    public void Begin(object record, DisplayUnits units, CultureInfo culture)
+    {
+        foreach (FieldSchema field in Fields.Where(field => !ChoiceLists.Is(field)))
+        {
+            if (field.Get(record) is not { } value)
+            {
+                continue;
+            }
+
+            if (Inner.TryGetValue(field, out RecordDraft? inner))
+            {
+                inner.Begin(value, units, culture);
+            }
+            else
+            {
+                this[field] = FieldText.Edit(field, value, units, culture);
+            }
+        }
+    }
+
     /// <summary>Ticks these in a list of choices and no others; never refused.</summary>
     public string? Choose(FieldSchema field, IReadOnlyList<string> ids)
     {

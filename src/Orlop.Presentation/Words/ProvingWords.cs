@@ -53,11 +53,12 @@ public static class ProvingWords
     }
 
     /// <summary>A reading that must be nothing.</summary>
-    public static string Proof(PartWords words, ProvingPoint proof)
+    /// <param name="before">What was read there before; empty where nobody knows.</param>
+    public static string Proof(PartWords words, ProvingPoint proof, string before)
     {
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(proof);
-        string before = Before(proof.NominalV);
+        ArgumentNullException.ThrowIfNull(before);
         return $"On {Setting(proof.IsAc)}: 0\u00A0V between {words.Node(proof.Node)} and {Against(words, proof.OtherNode)}{(before.Length > 0 ? $" ({before})" : "")}.{StandsFor(words, proof)}";
     }
 
@@ -67,6 +68,14 @@ public static class ProvingWords
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(proof);
         return proof.StandsFor.IsEmpty ? "" : $" It proves too, joined by metal: {string.Join("; ", proof.StandsFor.Select(words.Node))}.";
+    }
+
+    /// <summary>Where the probes go: "Main switch, out to Main minus".</summary>
+    public static string Between(PartWords words, ProvingPoint proof)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(proof);
+        return $"{words.Node(proof.Node)} to {Against(words, proof.OtherNode)}";
     }
 
     private static string Against(PartWords words, string? node) => node is null ? "the hull's bond" : words.Node(node);

@@ -49,8 +49,8 @@ internal static class FindingLines
         int on = solved.NetworkOf(elementId)?.Loads.Length ?? 0;
         string loads = on == 1 ? "load" : "loads";
         string starting = solved.Case.StartingLoadId is null ? "" : ", one starting";
-        string curve = solved.NetworkOf(elementId)?.Batteries.Any(battery => solved.Built.Assumed.ContainsKey(battery.Id)) == true ? $", {GuessedCurve.Words}" : "";
-        return string.Create(CultureInfo.InvariantCulture, $"circuit solved with {on} {loads} on, {charge}{starting}{curve}");
+        string guessed = string.Concat((solved.NetworkOf(elementId)?.Batteries ?? []).Select(battery => solved.Built.Guessed.GetValueOrDefault(battery.Id)?.Words).OfType<string>().Distinct().Select(words => $", {words}"));
+        return string.Create(CultureInfo.InvariantCulture, $"circuit solved with {on} {loads} on, {charge}{starting}{guessed}");
     }
 
     /// <summary>A limit as a line of working.</summary>

@@ -64,10 +64,18 @@ public static class MissingInputs
         return GapsWhere(solved, id => id == takerId || way.Contains(id) || paths.ElementsTo(id).Overlaps(way));
     }
 
-    /// <summary>The resistances on the way to a taker that are assumed, and the open-circuit voltages that are guessed, as inputs that look guessed.</summary>
+    /// <summary>The resistances on the way to a taker that are assumed, and what is guessed of the batteries on it, as inputs that look guessed.</summary>
     public static ImmutableArray<FindingInput> AssumedOnWay(ElectricsView view, SolvedNetwork solved, Condition condition, string takerId) =>
-        solved.Built.Assumed.Count == 0 ? [] : [.. view.PathsIn(condition).ElementsTo(takerId)
-            .Where(solved.Built.Assumed.ContainsKey).Order(StringComparer.Ordinal).Select(id => solved.Built.Assumed[id]).Distinct()];
+        solved.Built.Assumed.Count + solved.Built.Guessed.Count == 0 ? [] : [.. view.PathsIn(condition).ElementsTo(takerId)
+            .Where(id => solved.Built.Assumed.ContainsKey(id) || solved.Built.Guessed.ContainsKey(id)).Order(StringComparer.Ordinal)
+            .SelectMany(id => solved.Built.Assumed.TryGetValue(id, out FindingInput? assumed) ? [assumed] : GuessedOf(solved, id)).Distinct()];
+
+    /// <summary>What is guessed of the batteries that feed an element, as inputs that look guessed.</summary>
+    public static ImmutableArray<FindingInput> GuessedFor(SolvedNetwork solved, string elementId) => solved.Built.Guessed.Count == 0
+        ? []
+        : [.. (solved.NetworkOf(elementId)?.Batteries ?? []).SelectMany(battery => GuessedOf(solved, battery.Id))];
+
+    private static ImmutableArray<FindingInput> GuessedOf(SolvedNetwork solved, string id) => solved.Built.Guessed.TryGetValue(id, out GuessedBattery? guessed) ? guessed.Inputs : [];
 
     /// <summary>What is missing for a fault: anything that it flows through, anything in a loop with that, and the batteries that feed it.</summary>
     internal static ImmutableArray<FindingInput> OfWay(ElectricsView view, SolvedNetwork solved, Condition condition, FarEnd end)

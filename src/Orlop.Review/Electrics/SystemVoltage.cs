@@ -27,7 +27,7 @@ internal static class SystemVoltage
 
     /// <summary>Where the highest voltage of some sources comes from, as the source of a line of working.</summary>
     public static string SourceOfGreatest(IEnumerable<Part> sources) =>
-        sources.MaxBy(GreatestV) is BatteryBank battery && GuessedCurve.Of(battery) is not null ? $"the wiring as drawn, {GuessedCurve.Words}" : "the wiring as drawn";
+        sources.MaxBy(GreatestV) is BatteryBank battery && GuessedBattery.CurveOf(battery) is { } guessed ? $"the wiring as drawn, {guessed}" : "the wiring as drawn";
 
     /// <summary>Null when no source reaches the device.</summary>
     public static double? Of(ElectricsView view, Part device) => view.SourcesReaching(device).Select(NominalV).Max();

@@ -54,7 +54,7 @@ internal sealed record Derating(double ShareFraction, double? AmbientC, Immutabl
         return new Derating(share, ambientC, [],
         [
             air,
-            new WorkingLine("Of its rating there", Formula.Of("1 - {0} × ({1} - {2})", v => Math.Max(0, 1 - (v[0] * (v[1] - v[2]))), lost.Value, ambientC, full.Value), FindingLines.Fraction(share), "as typed"),
+            new WorkingLine("Of its rating there", Formula.Of("1 − {0} × ({1} − {2})", v => Math.Max(0, 1 - (v[0] * (v[1] - v[2]))), lost.Value, ambientC, full.Value), FindingLines.Fraction(share), "as typed"),
         ]);
     }
 }

@@ -20,8 +20,11 @@ public sealed record BuiltNetwork
     /// <summary>Elements whose own value is missing. A stand-in keeps the network whole; nothing that rests on it is told as known.</summary>
     public required FrozenDictionary<string, ImmutableArray<FindingInput>> Gaps { get; init; }
 
-    /// <summary>Elements whose resistance is assumed and batteries whose open-circuit voltage is guessed, with the input that would replace the assumption.</summary>
+    /// <summary>Elements whose resistance is assumed, with the input that would replace the assumption.</summary>
     public required IReadOnlyDictionary<string, FindingInput> Assumed { get; init; }
+
+    /// <summary>Batteries of which something is guessed.</summary>
+    public required IReadOnlyDictionary<string, GuessedBattery> Guessed { get; init; }
 
     /// <summary>Loads and converters that are on in the condition but that nothing feeds; left out of the network.</summary>
     public required ImmutableArray<string> Unfed { get; init; }

@@ -85,7 +85,8 @@ public sealed class NetworkBuilder
             Network = grouping.Without(network),
             Gaps = gaps.GroupBy(gap => gap.ElementId, StringComparer.Ordinal)
                 .ToFrozenDictionary(group => group.Key, group => group.Select(gap => gap.Missing).Distinct().ToImmutableArray(), StringComparer.Ordinal),
-            Assumed = sources.Guessed.Count == 0 ? conductors.Assumed : conductors.Assumed.Concat(sources.Guessed).ToFrozenDictionary(StringComparer.Ordinal),
+            Assumed = conductors.Assumed,
+            Guessed = sources.Guessed,
             Unfed = grouping.Unfed,
         };
         return new GroupedNetwork(built, grouping, grouping.Split(network));

@@ -28,8 +28,8 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
 
     public List<Gap> Gaps { get; } = [];
 
-    /// <summary>Batteries whose open-circuit voltages are guessed or estimated, with the input that says so.</summary>
-    public Dictionary<string, FindingInput> Guessed { get; } = new(StringComparer.Ordinal);
+    /// <summary>Batteries of which something is guessed.</summary>
+    public Dictionary<string, GuessedBattery> Guessed { get; } = new(StringComparer.Ordinal);
 
     public void Add(Part part)
     {
@@ -79,7 +79,7 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
             Gaps.Add(new Gap(battery.Id, new FindingInput(condition.Id, field, IsMissing: true)));
         }
 
-        if (GuessedCurve.Of(battery) is { } guess)
+        if (GuessedBattery.Of(battery) is { } guess)
         {
             Guessed[battery.Id] = guess;
         }

@@ -24,6 +24,10 @@ public sealed record MotionAt(MotionResult? Result, bool IsPeriodPredicted, Immu
         "Rigid-body mechanics of a harmonic roll, pitch and heave about one centre, all at their most together: on the side of caution for such a motion. Roll 0 to 60°, pitch 0 to 30°, periods 1 to 60 s. "
         + "No slamming, no green water, no planing, no wave of any kind: the motion is the owner's statement, and a sea can do worse.";
 
+    /// <summary>Stands with every result.</summary>
+    public const string Caution =
+        "What is lashed to these numbers holds for the stated motion and no other. A fastening that lets go at sea can kill: take the worst that you foresee, and have what matters looked at by someone who knows.";
+
     /// <summary>At a place, in a condition.</summary>
     /// <param name="view">The boat.</param>
     /// <param name="condition">The condition, with the motion that is stated for it.</param>

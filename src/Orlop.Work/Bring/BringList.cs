@@ -28,6 +28,7 @@ internal static class BringList
             .. FuseHolders.Of(scope).Select(need => need.Match(stock)),
             .. OtherThings(scope),
             .. Consumables.Of(scope, cuts, open, stock),
+            .. Fixings.Of(scope, cuts, stock),
             .. ToolLines.Of(scope, open),
             .. SafetyLines.Of(scope, open, isolation),
             .. MeasuringLines.Of(scope, cuts, open, weights),

@@ -9,7 +9,7 @@ using Orlop.Work.Tables;
 
 namespace Orlop.Work.Bring;
 
-/// <summary>Labels, supports, heat-shrink and ties, held against stock by what its names say.</summary>
+/// <summary>Labels, heat-shrink and ties, held against stock by what its names say.</summary>
 internal static class Consumables
 {
     public static IEnumerable<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, IReadOnlyList<StockItem> stock)
@@ -24,8 +24,6 @@ internal static class Consumables
         double runM = cuts.GroupBy(cut => cut.CableId).Sum(cable => cable.Max(cut => cut.RunM ?? 0));
         if (runM > 0)
         {
-            int clips = (int)Math.Ceiling(runM / Allowances.ClipSpacingM) + cuts.Select(cut => cut.CableId).Distinct(StringComparer.Ordinal).Count();
-            yield return new PieceNeed("clips", BringKind.Fastening, Sentence.Of($"Cable clips with screws, one every {new Amount(Allowances.ClipSpacingM, "M")}"), clips, [], item => StockWords.Says(item.Title, "clip")) { Remarks = [Size] }.Match(stock);
             yield return new PieceNeed("ties", BringKind.Consumable, Sentence.Of($"Cable ties"), (int)Math.Ceiling(runM * Allowances.TiesPerMetreCount), [], item => StockWords.Says(item.Title, "tie")).Match(stock);
         }
 
@@ -35,8 +33,6 @@ internal static class Consumables
             yield return HeatShrink(crimps, [.. stock.Where(item => StockWords.Says(item.Title, "heat-shrink", "heatshrink", "shrink"))]);
         }
     }
-
-    private static Sentence Size => Sentence.Of($"Of a size that holds the cable: look.");
 
     // In lengths whose length nobody gave, so whether it is enough cannot be told.
     private static BringItem HeatShrink(int crimps, ImmutableArray<StockItem> stock)

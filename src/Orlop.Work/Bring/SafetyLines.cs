@@ -34,11 +34,6 @@ internal static class SafetyLines
             yield return Line(scope, "terminal-covers", Sentence.Of($"Insulating covers or rubber mat for what stays live where the work is: {string.Join(", ", live.Select(bank => bank.Title))}"), null, "cover", "boot", "mat");
         }
 
-        if (drills)
-        {
-            yield return Line(scope, "fixings", Sentence.Of($"Bolts, screws, backing plates and sealant for what is fitted, glands for each bulkhead: the boat's file lists none; measure what holds each and list them yourself"), null, "bolt", "screw", "sealant", "gland") with { Kind = BringKind.Fastening };
-        }
-
         if (heats || hasBattery || drills)
         {
             yield return Line(scope, "extinguisher", Sentence.Of($"Fire extinguisher in reach of the work: {Why((heats, "flame or hot air on heat-shrink"), (hasBattery, "batteries"), (drills, "hot swarf"))}"), null, "extinguisher");

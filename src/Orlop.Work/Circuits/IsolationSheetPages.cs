@@ -1,4 +1,5 @@
 using Orlop.Presentation.Views;
+using Orlop.Presentation.Words;
 using Orlop.Work.Paper;
 
 namespace Orlop.Work.Circuits;
@@ -21,6 +22,12 @@ internal static class IsolationSheetPages
             (string title, IsolationView plan) = same.First();
             bool isOne = same.Count() == 1;
             html.Open("div", ("class", "hung")).Put("h3", string.Join(", ", same.Select(pair => pair.Title))).Put("p", isOne ? plan.Status : OfIt(plan.Status, title, "Each"));
+            if (plan.ReadBefore.Length > 0)
+            {
+                List(html, "ul", ReadBeforeWords.Head, same.SelectMany(pair => pair.Plan.ReadBefore).Distinct());
+                html.Open("div", ("class", "caution"), ("role", "note")).Text(ReadBeforeWords.Caution).Close();
+            }
+
             List(html, "ol", null, plan.Steps);
             List(html, "ul", "Cannot be made dead", plan.Cannot);
             List(html, "ul", "Stays live", plan.StaysLive.Select(line => isOne ? line : OfIt(line, title, "it")));

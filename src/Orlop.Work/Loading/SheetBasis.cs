@@ -56,6 +56,11 @@ internal static class SheetBasis
         yield return Openings(boat);
         yield return "Levers are solved with free trim and liquids that run, to both sides; each side is judged by the weaker. Still water, nothing swings, nothing shifts, no water on deck.";
         yield return FloatingWords.Deck(boat);
+        if (sheet.Conditions.All(condition => condition.Condition.Motion is null))
+        {
+            yield return "No motion is stated for these conditions: no accelerations are told.";
+        }
+
         yield return "A criterion whose band of two standard deviations reaches its limit is unknown. It is settled by the berth test that its line names.";
     }
 

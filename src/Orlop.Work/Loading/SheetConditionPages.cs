@@ -23,6 +23,7 @@ internal static class SheetConditionPages
         Floats(html, sheet, condition, text);
         Levers(html, condition, number, options);
         Marks(html, sheet, condition, text);
+        SheetMotions.Write(html, sheet, condition, text);
         Criteria(html, sheet, condition, text);
         Draws(html, condition, options);
         SheetLedger.Differs(html, sheet, condition, text, options);

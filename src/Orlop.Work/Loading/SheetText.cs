@@ -73,6 +73,9 @@ internal sealed class SheetText(PaperOptions options)
 
     public string M(double lengthM) => FloatingWords.Metres(lengthM, Units, Culture);
 
+    /// <summary>A value in the reader's units.</summary>
+    public string Shown(double value, string suffix) => QuantityText.Shown(value, suffix, Units, Culture);
+
     public string Trim(double trimM) => FloatingWords.Trim(trimM, Units, Culture);
 
     public string Heel(double heelDeg) => FloatingWords.Heel(heelDeg, Units, Culture);

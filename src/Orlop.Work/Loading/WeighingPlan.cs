@@ -60,6 +60,10 @@ public sealed class WeighingPlan
     public IReadOnlyList<Deadweight> Carried => Condition is null ? []
         : [.. _asAltered.All<Deadweight>().Where(deadweight => deadweight.Aboard.Any(count => count.Condition == Condition.Id && count.PieceCount > 0))];
 
+    /// <summary>How many people are aboard in that condition.</summary>
+    public int PeopleAboardCount => Condition is null ? 0
+        : Carried.Where(deadweight => deadweight.Use == DeadweightUse.People).Sum(deadweight => deadweight.Aboard.Where(count => count.Condition == Condition.Id).Sum(count => count.PieceCount));
+
     /// <summary>The freeboards expected at the marks of the survey; none where they cannot be told. Solves for where she floats.</summary>
     public IReadOnlyList<PredictedFreeboard> Freeboards()
     {

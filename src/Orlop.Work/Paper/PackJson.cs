@@ -36,6 +36,7 @@ public static class PackJson
             ["reels"] = List(pack.Cutting.Reels, Of),
             ["isLeastWaste"] = pack.Cutting.IsLeastWaste,
             ["ways"] = List(pack.Ways, Of),
+            ["mostPeopleCount"] = pack.People.MostCount,
             ["steps"] = List(pack.Steps, step => Of(step, text, options.On)),
             ["ends"] = List(pack.Ends, Of),
             ["stacks"] = List(pack.Stacks, Of),
@@ -100,6 +101,7 @@ public static class PackJson
         ["builds"] = Texts(step.Builds),
         ["ends"] = Texts(step.Ends),
         ["readings"] = Texts(step.Readings),
+        ["peopleCount"] = step.PeopleCount,
         ["done"] = step.IsDoneOn(day),
         ["builtOn"] = step.BuiltOn is { } built ? built.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
     };

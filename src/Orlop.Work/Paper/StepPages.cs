@@ -15,6 +15,7 @@ internal static class StepPages
     {
         html.Open("section", ("class", "follows"), ("id", "steps")).Put("h2", "Steps");
         html.Put("p", "In this order. On paper: tick, write the time, your initials and what you read. If something is not as the step says, stop and write it down.");
+        html.Put("p", pack.People.Words, ("class", "people"));
         ImmutableArray<ImmutableArray<StepCaution>> cautions = StepCaution.Of([.. pack.Steps.Select(step => IsBehind(step, day) ? step with { Cautions = [] } : step)]);
         StepKind? kind = null;
         for (int i = 0; i < pack.Steps.Length; i++)

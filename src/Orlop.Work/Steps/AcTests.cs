@@ -45,6 +45,7 @@ internal static class AcTests
             ],
             WriteDown = new WriteDown("Ω"),
             Cautions = [Licensed],
+            PeopleCount = 2,
             About = About(rows),
         };
     }
@@ -72,6 +73,7 @@ internal static class AcTests
             ],
             WriteDown = new WriteDown("Ω, s"),
             Cautions = [Licensed],
+            PeopleCount = 2,
             About = About(rows),
         };
     }

@@ -48,6 +48,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
     {
         Details = change.Thing is Cable ? [Sentence.Of($"Mark each end before it comes off. Leave no dead tail connected to anything.")] : [],
         Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
+        PeopleCount = Cautions.PeopleFor(change.Thing),
     };
 
     private WorkStep TakeOutOldCable(WorkChange change) => new()
@@ -84,6 +85,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
                 .. change.Kind == ChangeKind.Fit ? thing is BatteryBank ? [Cautions.Battery] : [] : Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(thing)),
                 .. Cautions.InSpace(SpaceOf(thing), drills), .. Cautions.Lifting(thing),
             ],
+            PeopleCount = Cautions.PeopleFor(thing),
         };
     }
 

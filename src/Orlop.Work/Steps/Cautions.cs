@@ -11,9 +11,6 @@ namespace Orlop.Work.Steps;
 /// <summary>The cautions that belong to what a step touches. They name the risk; local codes, makers' manuals and licensed people go first.</summary>
 internal static class Cautions
 {
-    /// <summary>Voltage from which only a licensed person works on it (the line that most practices draw for DC and AC on board).</summary>
-    public const double LicensedFromV = 50;
-
     /// <summary>1 lb in kilograms, exact (NIST SP 811). A caution is read as it stands, whatever units the reader has chosen.</summary>
     private const double PoundKg = 0.45359237;
 
@@ -38,7 +35,7 @@ internal static class Cautions
 
     public static bool TouchesBattery(PackScope scope) => Touched(scope).Any(id => scope.Whole.Find(id) is BatteryBank);
 
-    public static bool TouchesMains(PackScope scope) => Touched(scope).Any(id => scope.Whole.Find<Part>(id) is { } part && IsMains(part));
+    public static bool TouchesMains(PackScope scope) => Touched(scope).Any(id => scope.Whole.Find<Part>(id) is { } part && LiveBefore.IsMains(part));
 
     /// <summary>The parts whose terminals the alteration touches.</summary>
     public static HashSet<string> Touched(PackScope scope) =>
@@ -47,16 +44,6 @@ internal static class Cautions
             .SelectMany(change => new[] { change.Edit.Was, change.Edit.Becomes }).OfType<Thing>()
             .SelectMany(thing => IsolationPlans.NodesOf(thing)).Select(ElementIds.ThingOf),
     ];
-
-    /// <summary>The part carries alternating current, or 50 V and more.</summary>
-    public static bool IsMains(Part part) => part switch
-    {
-        Inverter or ShoreInlet or Changeover or ElectricLoad { IsAc: true } or Charger { Drive: ChargerDrive.Shore } => true,
-        BatteryBank battery => battery.NominalV.Value >= LicensedFromV,
-        DcConverter converter => converter.OutputV.Value >= LicensedFromV,
-        ElectricLoad load => load.NominalV.Value >= LicensedFromV,
-        _ => false,
-    };
 
     /// <summary>Cautions for connecting or taking off at these nodes.</summary>
     public static IEnumerable<Caution> AtNodes(PackScope scope, WorkIsolation isolation, IEnumerable<string> nodes)
@@ -69,7 +56,7 @@ internal static class Cautions
             yield return batteries.All(bank => scope.IsNewBattery(bank.Id) || isolation.IsBareMinus(Poles.Giving(bank)!.Minus) || isolation.LiftsMinus(bank)) ? Battery : BatteryNear;
         }
 
-        if (parts.Exists(IsMains))
+        if (parts.Exists(LiveBefore.IsMains))
         {
             yield return Mains;
         }
@@ -99,6 +86,9 @@ internal static class Cautions
             }
         }
     }
+
+    /// <summary>People whom lifting a thing needs: 2 where it has a caution for lifting.</summary>
+    public static int PeopleFor(Thing thing) => Lifting(thing).Any() ? 2 : 1;
 
     /// <summary>Caution for lifting a mass; none below the limit, and one when it is not known.</summary>
     public static IEnumerable<Caution> Lifting(Thing thing)

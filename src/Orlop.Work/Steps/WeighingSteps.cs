@@ -33,6 +33,7 @@ internal static class WeighingSteps
                 Details = [.. plan.Weigh.Select(line => Sentence.Of($"{line.Title}: {line.Known}.")), .. HowToWeigh(plan.Weigh), Sentence.Of($"Type the masses into the boat's file: trim, heel and stability rest on them.")],
                 WriteDown = new WriteDown("kg", ReadingCount: plan.Weigh.Length),
                 Cautions = plan.Weigh.Any(IsHeavy) ? [Heavy, Hanging] : [Hanging],
+                PeopleCount = plan.Weigh.Any(line => line.MassKg is null || line.MassKg > Tables.Allowances.LiftAloneKg) ? 2 : 1,
                 About = [.. plan.Weigh.Select(line => line.ThingId)],
             };
         }
@@ -82,6 +83,7 @@ internal static class WeighingSteps
             ],
             WriteDown = new WriteDown("m", ReadingCount: 0, IsSurvey: true),
             Cautions = [Stability],
+            PeopleCount = 2 + plan.PeopleAboardCount,
             About = [scope.Alteration.Id],
         };
     }

@@ -41,6 +41,12 @@ public static class Allowances
     /// <summary>Cable ties for each metre of run.</summary>
     public static double TiesPerMetreCount => Values["ties-per-metre"];
 
+    /// <summary>Screws or bolts that hold a thing that is fitted.</summary>
+    public static int FixingsEachCount => (int)Values["fixings-each"];
+
+    /// <summary>From this on a thing is bolted and not screwed, in kilograms.</summary>
+    public static double BoltedFromKg => Values["bolted-from"];
+
     /// <summary>Above this a lift is planned, in kilograms.</summary>
     public static double LiftAloneKg => Values["lift-alone"];
 }

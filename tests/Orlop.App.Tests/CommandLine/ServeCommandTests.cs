@@ -62,6 +62,30 @@ public sealed class ServeCommandTests : IDisposable
         Assert.Equal(!isEdited, File.Exists(_folder.At("data/orlop/sandgrouse.earlier.orlop")));
     }
 
+    // Bad ports of the Fetch standard: SIP, the X Window System, IRC, a backup port; the neighbours are none.
+    [Theory]
+    [InlineData("5060")]
+    [InlineData("5061")]
+    [InlineData("6000")]
+    [InlineData("6667")]
+    [InlineData("10080")]
+    public async Task Serve_PortThatBrowsersRefuse_IsRefusedWithOneThatTheyOpen(string port)
+    {
+        CommandRun run = await CommandRun.Of("serve", "--no-open", "--port", port);
+
+        Assert.Equal(ExitCode.BadInput, run.Code);
+        Assert.StartsWith($"--port {port}: browsers refuse to open this port", run.Error, StringComparison.Ordinal);
+        Assert.Contains("Use --port 5170", run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(80)]
+    [InlineData(5059)]
+    [InlineData(5170)]
+    [InlineData(8080)]
+    public void Ports_ThatBrowsersOpen_AreNotBlocked(int port) => Assert.False(BlockedPorts.Contains(port));
+
     [Fact]
     public void Demo_FolderThatCannotBeMade_IsToldWithAWayOut()
     {

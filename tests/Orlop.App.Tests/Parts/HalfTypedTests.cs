@@ -92,6 +92,31 @@ public sealed class HalfTypedTests : IDisposable
         Assert.EndsWith(leaves ? "electrics" : "weights", Navigation.Uri, StringComparison.Ordinal);
     }
 
+    // A box 12 × 4 × 2 m: the engine space is begun in proportion, and says that nobody measured it; no temperature comes with it.
+    [Fact]
+    public void Space_BegunByOneTap_IsKeptWithItsNoteAndWithoutATemperature()
+    {
+        Session.Edit("particulars", ThingChange.Add(new Particulars { Id = "particulars", Name = "Boat", LengthOverAllM = 12, BeamM = 4, DepthM = 2 }));
+        Space begun = SpaceStarts.For(Session.Now.AsBuilt).Single(space => space.Use == SpaceUse.Engine);
+        Space asBegun = Added("Engine space", _ => { });
+        Assert.Equal((begun.From, begun.To, SpaceStarts.Note), (asBegun.From, asBegun.To, asBegun.Note));
+        Assert.Null(asBegun.AmbientC);
+
+        Space corrected = Added("Open deck", add => add.Find("#add-to-zM").Change("2.4 m"));
+        Assert.Equal(2.4, corrected.To.ZM);
+        Assert.Null(corrected.Note);
+
+        Space Added(string start, Action<IRenderedComponent<AddThing>> correct)
+        {
+            IRenderedComponent<AddThing> add = Render<AddThing>(parameters => parameters.Add(one => one.Kind, "space"));
+            add.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+            add.FindAll(".templates button").Single(button => button.TextContent == start).Click();
+            correct(add);
+            add.FindAll("button").Single(button => button.TextContent.StartsWith("Add to ", StringComparison.Ordinal)).Click();
+            return Session.Now.AsBuilt.All<Space>().Single(space => space.Name == start);
+        }
+    }
+
     public void Dispose()
     {
         _page.Dispose();

@@ -333,6 +333,14 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void AlterationPanel_Edits_AreEachALinkToTheirSheet()
+    {
+        Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
+        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
+        Assert.Equal(draft.Edits.Select(edit => $"/?thing={edit.Id}"), panel.FindAll(".edit > a").Select(link => link.GetAttribute("href")));
+    }
+
+    [Fact]
     public async Task AlterationPanel_BoatHasMovedOn_ShowsTheClashAndSettlesIt()
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;

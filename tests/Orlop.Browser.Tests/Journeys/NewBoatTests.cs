@@ -68,11 +68,11 @@ public sealed partial class NewBoatTests(ChromiumFixture chromium) : PageTest(ch
         await window.TypeAsync("Capacity", "100 Ah", "100 Ah");
         await window.TypeAsync("Internal resistance", "4 mΩ", "4 mΩ");
         await window.TypeAsync("Most discharge current", "100 A", "100 A");
-        await window.Sheet.Locator("summary", new() { HasText = "Open circuit" }).ClickAsync();
+        await window.Sheet.Locator("summary", new() { HasText = "Open-circuit curve" }).ClickAsync();
         await AddPointAsync(window, "0 %", "11.0 V");
         await Expect(window.Sheet.GetByText("waits for the next")).ToBeVisibleAsync();
         await AddPointAsync(window, "100 %", "12.8 V");
-        await Expect(window.Sheet.Locator("summary", new() { HasText = "Open circuit" })).ToContainTextAsync("2");
+        await Expect(window.Sheet.Locator("summary", new() { HasText = "Open-circuit curve" })).ToContainTextAsync("2");
 
         await window.AddAsync("busbar", "Plus bar");
         await window.TypeAsync("Rated current", "150", "150 A");

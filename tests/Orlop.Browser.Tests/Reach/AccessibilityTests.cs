@@ -85,7 +85,7 @@ public sealed class AccessibilityTests(ChromiumFixture chromium) : PageTest(chro
 
     private static async Task OpenFirstAsync(BoatWindow window)
     {
-        foreach (string state in new[] { ".finding", "details.add", "details.list", "details.folded", "details.edit" })
+        foreach (string state in new[] { ".finding", "details.add", "details.list", "details.folded", ".edit details" })
         {
             ILocator closed = window.Main.Locator($"{state}:not([open]) > summary").First;
             if (await closed.IsVisibleAsync())

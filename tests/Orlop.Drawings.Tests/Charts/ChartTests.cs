@@ -66,6 +66,37 @@ public sealed class ChartTests
         Assert.True(DrawnText.RoomOf(limit).X > drawing.Descendants(DrawnText.Svg + "line").Min(line => line.Number("x1")));
     }
 
+    // The slim chart of a phone of 390 px: long names go on in lines below; nothing of them is cut off, and all of it is on the sheet.
+    [Theory]
+    [InlineData(345)]
+    [InlineData(620)]
+    public void Chart_LongNames_AreToldWholeAndOnTheSheet(double widthPx)
+    {
+        string[] names =
+        [
+            "GZ: turns her to port above 0, else to starboard, when she heels", "Heel: to port below 0, to starboard above, as the test was read", "Sampling winch feed from the after plus bar bears it",
+            "Main fuse of the house bank beside the isolator, from memory", "least of Sampling winch, Inverter 1.6 kVA, Bilge pump of the engine space and Drying fan", "Wheelhouse door, starboard, with its sill under at 48°",
+            "Charge with the draft and with the sun of a mean October day in port", "A band of what is usual aboard with everything on that there is",
+        ];
+        XElement drawing = DrawnText.Parse(new Chart
+        {
+            Id = "long",
+            Title = "Long names",
+            Across = new(names[1], "Ratio"),
+            Up = new(names[0], "Ratio"),
+            Series = [new(names[2], [new(0, 1), new(10, 5)], IsNamedOnLine: true), new(names[3], [new(0, 2), new(10, 8)], IsNamedOnLine: true), new(names[6], [new(0, 3), new(10, 4)]), new("Other", [new(0, 6), new(10, 4)])],
+            Limits = [new(names[4], 7)],
+            Marks = [new(names[5], 1), new("vanishes at 63°", 9)],
+            Bands = [new(names[7], 2, 3)],
+            WidthPx = widthPx,
+        }.Draw());
+        string told = string.Join(' ', drawing.Descendants(DrawnText.Svg + "text").Select(text => text.Value));
+
+        Assert.DoesNotContain("…", told, StringComparison.Ordinal);
+        Assert.All(names, name => Assert.Contains(name, told, StringComparison.Ordinal));
+        Assert.Empty(DrawnText.OffTheSheet(drawing));
+    }
+
     [Fact]
     public void Chart_NothingKnown_SaysSo()
     {

@@ -4,6 +4,7 @@ using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Views;
 using Orlop.Review;
+using Orlop.Review.Findings;
 using Xunit;
 
 namespace Orlop.Presentation.Tests.Views;
@@ -41,11 +42,12 @@ public sealed class ChainVoltsTests
 
         Assert.All(view.Items, item => Assert.True(item is { RunningV: > 10, StartingV: > 10 } && item.StartingV < item.RunningV, item.Thing.Id));
         Assert.Null(view.WhyNoVoltage);
+        Assert.Empty(view.Waiting);
     }
 
     [Fact]
     public void NoValueOfTheBankGiven_ShowsNone() => ShowsNone(
-        Boat.Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = null, OpenCircuit = [] }), "open circuit of House bank and internal resistance of House bank are not given.");
+        Boat.Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = null, OpenCircuit = [] }), "open-circuit curve of House bank and internal resistance of House bank are not given.");
 
     [Fact]
     public void OnlyItsResistanceMissing_ShowsNone() => ShowsNone(
@@ -72,6 +74,7 @@ public sealed class ChainVoltsTests
 
         Assert.All(view.Items, item => Assert.True(item is { RunningV: > 10, StartingV: null }, item.Thing.Id));
         Assert.Equal("The voltages while Pump starts cannot be told: how much it draws then is not given.", view.WhyNoVoltage);
+        Assert.Equal([new FindingInput("pump", "startRatio", IsMissing: true)], view.Waiting);
     }
 
     [Fact]
@@ -100,6 +103,8 @@ public sealed class ChainVoltsTests
 
         Assert.All(view.Items, item => Assert.True(item is { RunningV: null, StartingV: null }, item.Thing.Id));
         Assert.EndsWith(why, view.WhyNoVoltage, StringComparison.Ordinal);
+        Assert.NotEmpty(view.Waiting);
+        Assert.All(view.Waiting, missing => Assert.True(missing.IsMissing && boat.Find(missing.ThingId) is not null, missing.Field));
     }
 
     private static ChainView Of(BoatModel boat, string conditionId) =>

@@ -29,6 +29,29 @@ public class IsolationViewTests
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"can be made dead by {view.Steps.Length} steps"), view.Status, StringComparison.Ordinal);
     }
 
+    // What a proof says stood there before, somebody has read: the step that reads it stands first.
+    [Theory]
+    [InlineData("main-plus")]
+    [InlineData("cabin-lights")]
+    [InlineData("inverter")]
+    public void Of_ProofsThatCompare_HaveTheirReadingBefore(string id)
+    {
+        IsolationView view = IsolationView.Of(Demo, id);
+        string[] compared = [.. view.Proofs.Where(proof => proof.Contains("compare with what you noted", StringComparison.Ordinal))];
+
+        Assert.Equal(compared.Length == 0, view.ReadBefore.IsEmpty);
+        Assert.All(compared, proof => Assert.Contains(view.ReadBefore, point => proof.Contains($"between {point.Split(" to ")[0]} and ", StringComparison.Ordinal)));
+    }
+
+    // Mains is never read behind its cover.
+    [Fact]
+    public void Of_Mains_IsNotReadBefore()
+    {
+        IsolationView view = IsolationView.Of(Demo, "kettle");
+        Assert.DoesNotContain(view.ReadBefore, point => point.Contains("on AC volts: about", StringComparison.Ordinal));
+        Assert.Contains(view.Proofs, proof => proof.Contains("not read then: covered", StringComparison.Ordinal));
+    }
+
     // A battery's posts stay live: all that charges it is stopped all the same.
     [Fact]
     public void Of_Battery_LoadsOffThenEngineAndShoreAreStopped()
@@ -51,8 +74,8 @@ public class IsolationViewTests
     public void Of_Proofs_SayTheSettingAndWhatStoodThereBefore()
     {
         IsolationView view = IsolationView.Of(Demo, "inverter");
-        Assert.Contains(view.Proofs, proof => proof.StartsWith("On AC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("(230\u00A0V before)", StringComparison.Ordinal));
-        Assert.Contains(view.Proofs, proof => proof.StartsWith("On DC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("V before)", StringComparison.Ordinal));
+        Assert.Contains(view.Proofs, proof => proof.StartsWith("On AC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("(230\u00A0V before, not read then: covered)", StringComparison.Ordinal));
+        Assert.Contains(view.Proofs, proof => proof.StartsWith("On DC volts: 0\u00A0V between", StringComparison.Ordinal) && proof.Contains("V before: compare with what you noted", StringComparison.Ordinal));
         Assert.InRange(view.Proofs.Count(proof => proof.StartsWith("On ", StringComparison.Ordinal)), 4, 6);
         Assert.Matches(@"^Try the meter between .+ and .+, before and after: on DC volts it must read about \d+", view.Proofs[0]);
         Assert.Contains(view.Proofs, proof => proof.StartsWith("Try it on AC volts too", StringComparison.Ordinal));

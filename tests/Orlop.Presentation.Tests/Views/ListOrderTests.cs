@@ -24,8 +24,8 @@ public sealed class ListOrderTests
     }
 
     [Theory]
-    [InlineData(0.5, 1, "Open circuit (the curve begins at 50\u00A0%; 30\u00A0% is needed)")]
-    [InlineData(0, 0.2, "Open circuit (the curve ends at 20\u00A0%; 30\u00A0% is needed)")]
+    [InlineData(0.5, 1, "Open-circuit curve (it begins at 50\u00A0%; 30\u00A0% is needed)")]
+    [InlineData(0, 0.2, "Open-circuit curve (it ends at 20\u00A0%; 30\u00A0% is needed)")]
     public void ChargeOutsideTheCurve_IsSaidWithWhatIsNeeded(double first, double last, string label)
     {
         BoatModel demo = DemoBoat.Read();

@@ -165,7 +165,7 @@ public sealed class ReviewViewTests
     [InlineData("battery", "isMinusBonded", "Say whether its minus post is bonded to the hull, the engine block or an earth plate")]
     [InlineData("protection", "ratedA", "Type in the rated current")]
     [InlineData("battery", "chemistry", "Choose the chemistry")]
-    [InlineData("battery", "openCircuit", "Give the open circuit")]
+    [InlineData("battery", "openCircuit", "Give the open-circuit curve")]
     public void Ask_IsASentence(string kind, string field, string ask)
     {
         FieldSchema schema = ThingSchema.Of(kind).Field(field)!;

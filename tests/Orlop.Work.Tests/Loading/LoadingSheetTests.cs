@@ -54,6 +54,25 @@ public sealed class LoadingSheetTests(LoadingSheetTests.Lifting made) : IClassFi
         }
     }
 
+    // The demo boat states a motion under way and none while lifting.
+    [Fact]
+    public void Motions_StandWhereOneIsStated_AsThePageTellsThem()
+    {
+        BoatModel boat = DemoBoat.Read();
+        Condition moving = boat.All<Condition>().First(condition => condition.Motion is not null);
+        LoadingSheet sheet = LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), boat, null, [moving.Id], hasLevers: false, token: TestContext.Current.CancellationToken);
+        string html = WebUtility.HtmlDecode(LoadingSheetHtml.Render(sheet, new PaperOptions(new DateOnly(2026, 5, 2)))).Replace('\u00A0', ' ');
+        WeightRow heaviest = sheet.Shown.LoadedIn(moving).Ledger.Rows.Where(row => row.Kind is WeightKind.Gear or WeightKind.Part or WeightKind.Deadweight).MaxBy(row => row.MassKg)!;
+        MotionAt motion = MotionAt.Of(sheet.Shown, moving, heaviest.Place, heaviest.Title);
+
+        Assert.Contains(QuantityText.Shown(motion.Result!.AcrossMPerS2, "MPerS2", DisplayUnits.Metric, System.Globalization.CultureInfo.InvariantCulture).Replace('\u00A0', ' '), html, StringComparison.Ordinal);
+        Assert.Contains(MotionAt.Range, html, StringComparison.Ordinal);
+        Assert.Contains("rigid-body mechanics, harmonic motion", html, StringComparison.Ordinal);
+        Assert.Contains(MotionAt.Caution, html, StringComparison.Ordinal);
+        Assert.DoesNotContain("Accelerations and tilt", made.Html, StringComparison.Ordinal);
+        Assert.Contains("No motion is stated for these conditions", made.Html, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Glance_WithoutRules_SaysSo_AndCountsNoOtherCheckAsACriterion()
     {

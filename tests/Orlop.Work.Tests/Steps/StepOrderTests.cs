@@ -61,7 +61,7 @@ public class StepOrderTests
         Assert.True(cover < pack.Steps.ToList().FindIndex(step => step.Kind == StepKind.ProveDead));
         Assert.Contains(pack.Steps[cover].Cautions, caution => caution == Cautions.BatteryNear);
         Assert.Contains(pack.Bring, item => item.Key == "safety:terminal-covers");
-        Assert.Contains(pack.Bring, item => item.Key == "safety:fixings");
+        Assert.Contains(pack.Bring, item => item.Key == "sealant");
     }
 
     [Fact]

@@ -8,8 +8,8 @@ namespace Orlop.Presentation.Views.Floating;
 /// <summary>How tests at the berth are done: cautions, marks to begin with, and what was aboard.</summary>
 public static class BerthTestGuide
 {
-    // To a tenth of a millimetre.
-    private const int PlaceDecimals = 4;
+    // A nanometre, a microgram: what was typed in feet or pounds stays as it is, what reckoning leaves behind does not.
+    private const int StoredDecimals = 9;
 
     /// <summary>How and when freeboards are measured (common practice, no source).</summary>
     public static IReadOnlyList<string> FreeboardCautions { get; } =
@@ -55,14 +55,14 @@ public static class BerthTestGuide
         ];
     }
 
-    // A liquid's centroid leaves rounding where it lies on the centre line: -6.7E-18 m is no place.
-    private static Place Rounded(Place place) => new(Rounded(place.XM), Rounded(place.YM), Rounded(place.ZM));
+    // A liquid's centroid leaves rounding where it lies on the centre line: -6.7E-18 m is no place, and 0.35000000000000003 kg no mass.
+    private static double Rounded(double value) => Math.Round(value, StoredDecimals) + 0.0;
 
-    private static double Rounded(double lengthM) => Math.Round(lengthM, PlaceDecimals) + 0.0;
+    private static Place Rounded(Place place) => new(Rounded(place.XM), Rounded(place.YM), Rounded(place.ZM));
 
     /// <summary>What is aboard in a condition, liquids too, to be kept with a test as it is now.</summary>
     public static ValueList<AboardItem> Aboard(StabilityView asBuilt, Condition condition) =>
     [
-        .. LedgerView.RowsOf(asBuilt, condition).Select(row => new AboardItem(row.ThingId, row.MassKg, Rounded(row.Place), row.DeviationKg, row.PlaceDeviationM, row.Kind is WeightKind.Deadweight or WeightKind.Liquid)),
+        .. LedgerView.RowsOf(asBuilt, condition).Select(row => new AboardItem(row.ThingId, Rounded(row.MassKg), Rounded(row.Place), Rounded(row.DeviationKg), Rounded(row.PlaceDeviationM), row.Kind is WeightKind.Deadweight or WeightKind.Liquid)),
     ];
 }

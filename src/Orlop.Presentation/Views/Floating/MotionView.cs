@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Words;
 using Orlop.Review.Stability;
@@ -32,10 +33,26 @@ public sealed record MotionView(string Title, IReadOnlyList<MotionRow> Rows, str
                 new MotionRow("Square to the deck, least", $"{Shown(result.LeastDownMPerS2, "MPerS2")}{(result.LeastDownMPerS2 < 0 ? ": it lifts off unless it is held down" : "")}"),
                 new MotionRow("Greatest tilt of the deck", Shown(result.TiltDeg, "Deg")),
             ],
-            found.Result is null ? null : found.IsPeriodPredicted ? "The period of the roll is predicted from GM and beam: it was not stated." : "The period of the roll is as stated.",
+            found.Result is null ? null : PeriodOf(found),
             [.. found.Working.Select(line => new WorkingRow(line.What, line.Expression, line.Value is { } value ? SentenceText.Of(value, units, culture) : "", line.Source, line.IsFromMemory))],
             found.WhyNot,
             MissingField.Of(found.Missing, view.Boat));
+    }
+
+    /// <summary>How the period of the roll is known.</summary>
+    public static string PeriodOf(MotionAt found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        return found.IsPeriodPredicted ? "The period of the roll is predicted from GM and beam: it was not stated." : "The period of the roll is as stated.";
+    }
+
+    /// <summary>The motion that the owner states, in a sentence.</summary>
+    public static string Stated(StatedMotion motion, DisplayUnits units, CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(motion);
+        string Shown(double value, string suffix) => QuantityText.Shown(value, suffix, units, culture);
+        string roll = motion.RollPeriodS is { } period ? $" in {Shown(period, "S")}" : "";
+        return $"As the owner states: she rolls {Shown(motion.RollDeg, "Deg")} to either side{roll}, pitches {Shown(motion.PitchDeg, "Deg")} in {Shown(motion.PitchPeriodS, "S")}, heaves {Shown(motion.HeaveM, "M")} either way in {Shown(motion.HeavePeriodS, "S")}.";
     }
 }
 

@@ -88,7 +88,8 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
                 new WorkingLine("Breaking capacity", "", A(breaking.Value), breaking.Method ?? "as typed"),
                 Use(fault.CurrentA, breaking.Value),
             ],
-            Inputs = [new FindingInput(device.Id, "breakingA"), .. network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm"))],
+            Inputs = [new FindingInput(device.Id, "breakingA"), .. MissingInputs.GuessedFor(solved, device.Id)
+                .UnionBy(network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm")), input => (input.ThingId, input.Field))],
         };
     }
 

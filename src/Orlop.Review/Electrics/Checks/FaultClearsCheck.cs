@@ -81,7 +81,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
                 new WorkingLine("Insulation bears at the end", "no longer than 5 s", new Amount(FaultedConductor.FinalC, "C"), FaultedConductor.FinalSource, IsFromMemory: true),
                 .. result.LatestOpeningS is { } latest && double.IsFinite(result.BearsS) ? new[] { Use(latest, result.BearsS) } : [],
             ],
-            Inputs = [new FindingInput(device.Id, "ratedA"), new FindingInput(device.Id, "gates"), new FindingInput(end.Cable.Id, "areaMm2"), new FindingInput(end.Cable.Id, "lengthM")],
+            Inputs = [new FindingInput(device.Id, "ratedA"), new FindingInput(device.Id, "gates"), new FindingInput(end.Cable.Id, "areaMm2"), new FindingInput(end.Cable.Id, "lengthM"), .. MissingInputs.GuessedFor(view.Solve(condition, ChargeCase.Lowest), end.Edge.Id)],
             Caution = FarEndClearing.VerdictOf(result.Status) == Verdict.Fails ? Cautions.BatteryPost : null,
         };
     }

@@ -84,12 +84,26 @@ public sealed class BerthTestDraftTests
 
     /// <summary>A tank on the centre line in three pieces: its centroid, off by rounding, is kept as on it.</summary>
     [Fact]
-    public void Aboard_PlaceLeftOverFromReckoning_IsKeptToATenthOfAMillimetre()
+    public void Aboard_WhatReckoningLeavesOver_IsNotKept()
     {
         BoatModel boat = Barge.Boat.With(new Tank { Id = "tank", From = new(1.05, -0.1, 0.2), To = new(2.35, 0.1, 0.7), LiquidKgPerM3 = 1000, FillFraction = 1.0 / 3 });
         StabilityView view = Barge.View(boat);
 
-        Assert.All(BerthTestGuide.Aboard(view, view.Conditions[0]).SelectMany(item => new[] { item.Place!.XM, item.Place.YM, item.Place.ZM }), lengthM => Assert.Equal(Math.Round(lengthM, 4), lengthM));
+        Assert.All(BerthTestGuide.Aboard(view, view.Conditions[0]).SelectMany(item => new[] { item.Place!.XM, item.Place.YM, item.Place.ZM }), lengthM => Assert.Equal(Math.Round(lengthM, 9), lengthM));
+        Assert.All(BerthTestGuide.Aboard(view, view.Conditions[0]), item => Assert.Equal((Math.Round(item.MassKg, 9), Math.Round(item.DeviationKg, 9)), (item.MassKg, item.DeviationKg)));
+        Assert.Equal(0, BerthTestGuide.Aboard(view, view.Conditions[0]).Single(item => item.Id == "tank").Place!.YM);
+    }
+
+    // 7 ft 10 4/8 in and 3/64 in are 2.4003 m and 0.001190625 m, exact (25.4 mm to the inch); 80 lb are 36.2873896 kg (NIST SP 811).
+    [Fact]
+    public void Aboard_WhatWasTypedInFeetAndPounds_StaysAsItWas()
+    {
+        BoatModel boat = Barge.Boat.With(new Gear { Id = "chest", Name = "Chest", MassKg = 36.2873896, Place = new Place(2.4003, 0.001190625, 0.5) });
+        StabilityView view = Barge.View(boat);
+        AboardItem chest = BerthTestGuide.Aboard(view, view.Conditions[0]).Single(item => item.Id == "chest");
+
+        Assert.Equal(36.2873896, chest.MassKg);
+        Assert.Equal(new Place(2.4003, 0.001190625, 0.5), chest.Place);
     }
 
     // What hangs on a hook in the condition is aboard in the test: it is said before anything is measured, and the loading can be changed while it is typed in.

@@ -1,0 +1,44 @@
+using Orlop.Boat.Things;
+using Orlop.Work.Steps;
+using Xunit;
+
+namespace Orlop.Work.Tests.Steps;
+
+public sealed class PeopleNeedTests
+{
+    // The chest weighs 40 kg, over the 25 kg of allowances.csv; of the old shelf nobody said what it weighs.
+    [Fact]
+    public void Lifts_OverTheLimitOrOfUnknownMass_NeedTwo()
+    {
+        Assert.Equal(["remove:old-shelf", "move:chest"], Boats.PumpPack.Steps.Where(step => step is { PeopleCount: 2, Kind: StepKind.Remove or StepKind.Fit }).Select(step => step.Key));
+        Assert.Equal(1, Assert.Single(Boats.PumpPack.Steps, step => step.Key == "fit:pump").PeopleCount);
+    }
+
+    [Fact]
+    public void Head_NamesTheStepsByTheirNumbers()
+    {
+        PeopleNeed need = Boats.PumpPack.People;
+        int[] numbers = [.. Boats.PumpPack.Steps.Index().Where(step => step.Item.PeopleCount > 1).Select(step => step.Index + 1)];
+        Assert.Equal(Boats.PumpPack.Steps.Max(step => step.PeopleCount), need.MostCount);
+        Assert.Equal(numbers, need.Steps.SelectMany(step => step.Numbers).Order());
+        Assert.All(numbers, number => Assert.Matches($@"\b{number}\b", need.Words));
+    }
+
+    [Fact]
+    public void Head_NothingHeavy_NamesNoSecondPerson()
+    {
+        WorkPack pack = Boats.Plan(Boats.Small, Boats.Pump with { Edits = [Boats.Pump.Edits.Single(edit => edit.Id == "pump-fuse")] });
+        Assert.Equal(1, pack.People.MostCount);
+        Assert.StartsWith("No step names a second person", pack.People.Words, StringComparison.Ordinal);
+    }
+
+    // Two who measure, and whoever the list of the condition has aboard.
+    [Fact]
+    public void Freeboards_NeedTwoBesideThoseAboard()
+    {
+        WorkPack pack = DemoBoat.Pack("sampling-winch-second");
+        WorkStep read = Assert.Single(pack.Steps, step => step.Key == "freeboards:after");
+        int aboard = pack.AsAltered.All<Deadweight>().Where(deadweight => deadweight.Use == DeadweightUse.People).SelectMany(deadweight => deadweight.Aboard).Where(count => count.Condition == pack.Weights.Condition!.Id).Sum(count => count.PieceCount);
+        Assert.Equal(2 + aboard, read.PeopleCount);
+    }
+}
