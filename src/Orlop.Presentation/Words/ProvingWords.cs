@@ -58,7 +58,7 @@ public static class ProvingWords
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(proof);
         string before = Before(proof.NominalV);
-        return $"On {Setting(proof.IsAc)}: 0\u00A0V between {words.Node(proof.Node)} and {Against(words, proof.OtherNode)}{(before.Length > 0 ? $" ({before})" : "")}.{StandsFor(words, proof)}";
+        return $"On {Setting(proof.IsAc)}: 0\u00A0V between {words.Node(proof.Node)} and {Against(words, proof.OtherNode)}{(before.Length > 0 ? $" ({before})" : "")}.{(proof.OtherNode is { } other ? words.LongLead(proof.Node, other) : "")}{StandsFor(words, proof)}";
     }
 
     /// <summary>" It proves … too." where a reading stands for other points; else nothing.</summary>

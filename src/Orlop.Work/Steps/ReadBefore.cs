@@ -30,7 +30,7 @@ internal static class ReadBefore
             Text = Sentence.Of($"Before anything is opened, read with the meter at each point that is to be proved dead, and note it: {read.Length} {(read.Length == 1 ? "point" : "points")}."),
             Details =
             [
-                .. read.Select(proof => Sentence.Of($"{PartProofs.Between(scope, isolation, proof)}, on {ProvingWords.Setting(proof.IsAc)}: about {new Amount(proof.NominalV!.Value, "V")}{Running(scope, isolation, proof)}.")),
+                .. read.Select(proof => Sentence.Of($"{PartProofs.Between(scope, isolation, proof)}, on {ProvingWords.Setting(proof.IsAc)}: about {new Amount(proof.NominalV!.Value, "V")}{Running(scope, isolation, proof)}.{PartProofs.Reach(scope, isolation, proof)}")),
                 .. covered.Select(proof => Sentence.Of($"{PartProofs.Between(scope, isolation, proof)}: mains voltage behind a cover that stays on while it is live. It is not read now; a licensed person may.")),
                 Sentence.Of($"A point that cannot be reached before something is opened or taken off: write “covered”. What proves it then is only the meter, tried on a live point before and after."),
                 Sentence.Of($"The battery's voltage of the day is what counts: all its points read alike. One that reads nothing is behind an open switch or a pulled fuse, or the probes do not touch bright metal: find out which. One that reads far otherwise: stop, the drawing is wrong."),
