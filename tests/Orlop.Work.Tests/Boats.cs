@@ -40,7 +40,7 @@ internal static class Boats
             Pair("lamp-cable", "plus.bar", "lamp", 1.5, 3),
             new Gear { Id = "chest", Name = "Chest", MassKg = 40, Place = new(1, 0, 0), Space = "locker" },
             new Gear { Id = "old-shelf", Name = "Old shelf", Space = "locker" },
-            new StockItem { Id = "reel-4", Name = "Reel 4", Use = StockUse.Cable, AreaMm2 = 4, LengthM = 20, Where = "home" },
+            new StockItem { Id = "reel-4", Name = "Reel 4", Use = StockUse.Cable, AreaMm2 = 4, CoreCount = 2, InsulationC = 90, Strands = StrandClass.FlexibleTinned5, LengthM = 20, Where = "home" },
             new StockItem { Id = "rings", Name = "Rings", Use = StockUse.Termination, AreaMm2 = 4, StudMm = 6, Means = TerminationMeans.Ring, PieceCount = 3, Where = "on board" },
             new StockItem { Id = "fuses", Name = "Fuses", Use = StockUse.Fuse, RatedA = 20, PieceCount = 5 },
             new Tool { Id = "crimper", Name = "Crimper", Use = ToolUse.Crimping, FromMm2 = 0.5, ToMm2 = 2.5 },

@@ -55,7 +55,6 @@ internal static class MendCommand
                     IsTightToo = parsed.GetValue(tight),
                 },
                 new MendTold(streams.Error), token);
-            token.ThrowIfCancellationRequested();
             bool isBoatWritten = parsed.GetValue(output) == BoatInput.StandardStream;
             if (parsed.GetValue(json))
             {
@@ -63,7 +62,13 @@ internal static class MendCommand
             }
             else
             {
-                Write(isBoatWritten ? streams.Error : streams.Out, MendView.Of(result, model, UnitsOption.Of(parsed.GetValue(units)), UnitsOption.Culture));
+                Write(isBoatWritten ? streams.Error : streams.Out, MendView.Of(result, model, UnitsOption.Of(parsed.GetValue(units)), UnitsOption.Culture), model);
+            }
+
+            if (result.IsStopped)
+            {
+                streams.Error.WriteLine($"The search was stopped{(parsed.GetValue(apply) is null ? "" : "; no boat file was written")}.");
+                return Task.FromResult(ExitCode.Stopped);
             }
 
             if (parsed.GetValue(apply) is { } name)
@@ -76,7 +81,7 @@ internal static class MendCommand
         return command;
     }
 
-    private static void Write(TextWriter output, MendView view)
+    private static void Write(TextWriter output, MendView view, BoatModel boat)
     {
         void Line(string text) => output.WriteLine(text.Replace('\u00A0', ' '));
         Line(view.Headline);
@@ -97,7 +102,13 @@ internal static class MendCommand
             Line($"  {set.Verdicts}");
         }
 
+        foreach ((string thing, string text) in MendView.Classes(view.Result.Targets.Select(finding => (finding.CheckId, finding.SubjectId)), boat))
+        {
+            Line($"  {text} (field “drop” of {thing})");
+        }
+
         Line(view.Working);
+        Line(MendView.Sizes);
         Line(MendView.Caution);
     }
 

@@ -27,6 +27,7 @@ internal static class MendJson
             MendOutcome.NotCleared => "not-cleared",
             _ => "not-found",
         },
+        ["isStopped"] = result.IsStopped,
         ["isProved"] = result.IsProved,
         ["leastMoney"] = result.LeastMoney,
         ["leastKg"] = result.LeastKg,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Presentation.Views;
 using Orlop.Review.Mending;
 
 namespace Orlop.App.CommandLine;
@@ -12,7 +13,7 @@ internal sealed class MendTold(TextWriter error) : IProgress<MendProgress>
     {
         if (value.ReviewedCount % Every == 0)
         {
-            error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Reviewed {value.ReviewedCount} sets, at most {value.MostCount}{(value.HasFound ? "; one that clears it is found" : "")}. Ctrl+C stops it."));
+            error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Reviewed {value.ReviewedCount} sets, at most {value.MostCount}{(MendView.Near(value, CultureInfo.InvariantCulture) is { } near ? $"; {near.Replace('\u00A0', ' ')}" : "")}. Ctrl+C stops it and tells the best found so far."));
         }
     }
 }

@@ -6,6 +6,9 @@ namespace Orlop.App.CommandLine;
 /// <summary>The command line <c>orlop</c>.</summary>
 public static class OrlopCommand
 {
+    // What a command may take to tell what it has, once it is stopped.
+    private static readonly TimeSpan StoppingTime = TimeSpan.FromSeconds(10);
+
     /// <summary>Runs one command; the result is an <see cref="ExitCode"/>.</summary>
     public static async Task<int> RunAsync(string[] args, CommandStreams streams, CancellationToken token = default)
     {
@@ -24,7 +27,7 @@ public static class OrlopCommand
 
         try
         {
-            InvocationConfiguration console = new() { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false };
+            InvocationConfiguration console = new() { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = StoppingTime };
             return await parsed.InvokeAsync(console, token);
         }
         catch (OperationCanceledException)

@@ -51,7 +51,7 @@ internal static class RouteCommand
             }
             else
             {
-                RouteText.Write(streams.Out, options, together, UnitsOption.Of(parsed.GetValue(units)));
+                RouteText.Write(streams.Out, options, together, UnitsOption.Of(parsed.GetValue(units)), model);
             }
 
             return ExitCode.Good;

@@ -32,12 +32,12 @@ public static class ChainBuilder
         if (plan.Protection is { } means)
         {
             string words = means == ProtectionMeans.Fuse ? "fuse" : "breaker";
-            feed = Fed(chain, plan, feed, new Protection { Id = chain.Id(words), Name = chain.Title(words), Means = means, RatedA = plan.ProtectionA! });
+            feed = Fed(boat, chain, plan, feed, new Protection { Id = chain.Id(words), Name = chain.Title(words), Means = means, RatedA = plan.ProtectionA! });
         }
 
         if (plan.HasIsolator)
         {
-            feed = Fed(chain, plan, feed, new IsolatorSwitch { Id = chain.Id("isolator"), Name = chain.Title("isolator"), IsIsolator = true });
+            feed = Fed(boat, chain, plan, feed, new IsolatorSwitch { Id = chain.Id("isolator"), Name = chain.Title("isolator"), IsIsolator = true });
         }
 
         Terminal plus = load.At(TerminalNames.Plus), minus = load.At(TerminalNames.Minus);
@@ -54,8 +54,16 @@ public static class ChainBuilder
         return [.. chain.Things.Select(BoatEdits.Add)];
     }
 
+    /// <summary>The space that the wire to the first device is taken to run in: that of what feeds it, else that of the way its cable follows; null where neither is known.</summary>
+    public static string? FeedSpace(BoatModel boat, CircuitPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        ArgumentNullException.ThrowIfNull(plan);
+        return boat.Find<Part>(plan.From.Part)?.Space ?? (plan.Way is { } way ? boat.Find<Way>(way)?.Space : null);
+    }
+
     // What stands first may be fed by a wire; what stands behind it is bolted to it.
-    private static Terminal Fed(ChainParts chain, CircuitPlan plan, Terminal feed, Part device)
+    private static Terminal Fed(BoatModel boat, ChainParts chain, CircuitPlan plan, Terminal feed, Part device)
     {
         if (!plan.HasFeedWire || feed != plan.From)
         {
@@ -69,6 +77,7 @@ public static class ChainBuilder
             AreaMm2 = plan.AreaMm2,
             InsulationC = plan.InsulationC,
             LengthM = plan.FeedM,
+            Run = FeedSpace(boat, plan) is { } space && plan.FeedM is { } length ? [new RunLeg { Space = space, LengthM = length.Value }] : [],
             Cores = [new Core { Id = "plus", From = feed, To = device.At(TerminalNames.In) }],
         });
         chain.Add(device);

@@ -21,5 +21,18 @@ public static class CableLengths
             : after;
     }
 
+    // A run is added up from stretches that were each rounded; an estimated length may be off by twice its ±.
+    private const double RoundingFraction = 0.02;
+    private const double Deviations = 2;
+
+    /// <summary>A cable's longest length one way and what the stretches of its run add up to, both in metres, where they do not agree within 2 % and twice its ±; null where they do, or one is not given.</summary>
+    public static (double LengthM, double RunM)? Apart(Cable cable)
+    {
+        ArgumentNullException.ThrowIfNull(cable);
+        Values.Quantity? longest = cable.Cores.Select(core => core.LengthM).Append(cable.LengthM).OfType<Values.Quantity>().MaxBy(length => length.Value);
+        double runM = cable.Run.Sum(leg => leg.LengthM);
+        return longest is null || cable.Run.Count == 0 || Math.Abs(runM - longest.Value) <= (RoundingFraction * longest.Value) + (Deviations * (longest.PlusMinus ?? 0)) + SameM ? null : (longest.Value, runM);
+    }
+
     private static bool IsSame(double oneM, double otherM) => Math.Abs(oneM - otherM) <= SameM;
 }

@@ -39,6 +39,10 @@ public abstract record Part : Thing
     [Description("The studs of its terminals, where rings are bolted on.")]
     public ValueList<Stud> Studs { get; init; } = [];
 
+    [JsonPropertyOrder(98)]
+    [Description("Largest conductor that its terminals or holder take, as its sheet says. Left out, mending proposes no cable thicker than is common at its rating."), Allowed(0.2, 500)]
+    public Quantity? TerminalMm2 { get; init; }
+
     /// <summary>The stud of one of its terminals; null where nobody has told it.</summary>
     public Stud? StudOf(string terminal) => Studs.FirstOrDefault(stud => stud.Terminal == terminal);
 

@@ -16,6 +16,15 @@ public sealed record StockItem : Thing
     [Description("Cross-section, for a cable or a termination."), Allowed(0.2, 500)]
     public Quantity? AreaMm2 { get; init; }
 
+    [Description("Cores of a cable in one sheath; 1 for a single conductor. Left out, that of its catalogue part."), Allowed(1, 5)]
+    public int? CoreCount { get; init; }
+
+    [Description("Temperature a cable's insulation is rated for, as printed on it. Left out, that of its catalogue part."), Allowed(40, 250)]
+    public Quantity? InsulationC { get; init; }
+
+    [Description("How a cable's conductors are stranded. Left out, as its catalogue part says.")]
+    public StrandClass? Strands { get; init; }
+
     [Description("Stud it fits, for a ring or fork."), Allowed(2, 16)]
     public double? StudMm { get; init; }
 
@@ -37,7 +46,7 @@ public sealed record StockItem : Thing
     [Description("Where it lies.")]
     public string? Where { get; init; }
 
-    [Description("Id of the catalogue part that it is one of. Mending takes from stock only what says so: size and rating alone do not tell insulation, breaking capacity or key.")]
+    [Description("Id of the catalogue part that it is one of. Mending takes from stock only what says so: a rating alone does not tell breaking capacity or key. A cable may say its cores, insulation and stranding itself; without them neither mending nor the work pack counts on it.")]
     public string? Catalogue { get; init; }
 }
 

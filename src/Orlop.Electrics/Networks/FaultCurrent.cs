@@ -22,6 +22,19 @@ public sealed record FaultConditions(bool IsHot, bool CountsLimitedSources)
 public sealed record FaultCurrentResult(double CurrentA, double OpenCircuitV, double SourceOhm, double LimitedA);
 
 /// <summary>
+/// What one element is of the resistance between two nodes of a fault: its own resistance times the square of its share of the current, since the power that a current gives off in
+/// the whole is the sum of that in the parts. On a way without branches the share is 1.
+/// </summary>
+/// <param name="Id">Conductor, contact or battery.</param>
+/// <param name="Ohm">Its own resistance, above 0.</param>
+/// <param name="ShareFraction">Its part of the current that the batteries of the same voltage would drive through the fault, from 0.</param>
+public sealed record FaultPiece(string Id, double Ohm, double ShareFraction)
+{
+    /// <summary>What it is of the resistance between the nodes.</summary>
+    public double PartOhm => Ohm * ShareFraction * ShareFraction;
+}
+
+/// <summary>
 /// Prospective short-circuit current by the theorem of Thévenin: loads removed, batteries behind their internal resistance, limited
 /// sources and converters as currents (a converter's limit is its rated power over its output voltage). Steady state, no inductance.
 /// </summary>

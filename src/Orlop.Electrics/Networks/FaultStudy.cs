@@ -1,8 +1,13 @@
+using System.Collections.Immutable;
+
 namespace Orlop.Electrics.Networks;
 
 /// <summary>Faults in one network under one set of conditions.</summary>
 internal sealed class FaultStudy
 {
+    // What round-off leaves of no share, and takes off the whole.
+    private const double LeastShareFraction = 1e-7;
+
     private readonly Wiring _wiring;
     private readonly FaultConditions _conditions;
     private readonly LinearNetwork _batteriesOnly;
@@ -59,6 +64,29 @@ internal sealed class FaultStudy
         }
 
         return new FaultFlow(new FaultCurrentResult(currentA, openV, sourceOhm, 0), _branchOf.Value, branchA);
+    }
+
+    /// <summary>The elements that make up the resistance between two junctions that batteries alone feed; none where they are one, or no battery joins them.</summary>
+    public ImmutableArray<FaultPiece> PiecesBetween(int plus, int minus)
+    {
+        if (plus == minus || !_batteriesOnly.AreJoined(plus, minus))
+        {
+            return [];
+        }
+
+        var response = _batteriesOnly.UnitResponse(plus, minus);
+        var pieces = ImmutableArray.CreateBuilder<FaultPiece>();
+        for (var k = 0; k < _wiring.Start(BranchKind.LimitedSource); k++)
+        {
+            var branch = _wiring.Branches[k];
+            var share = branch.A == branch.B ? 0 : Math.Abs(response[branch.A] - response[branch.B]) * _conductanceS[k];
+            if (share > LeastShareFraction)
+            {
+                pieces.Add(new FaultPiece(_wiring.IdOf(branch), 1 / _conductanceS[k], Math.Abs(share - 1) < LeastShareFraction ? 1 : share));
+            }
+        }
+
+        return pieces.ToImmutable();
     }
 
     private Dictionary<string, int> BranchOf() => _wiring.Conductors.Select(conductor => conductor.Id).Concat(_wiring.Contacts.Select(contact => contact.Id))

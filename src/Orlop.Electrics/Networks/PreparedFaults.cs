@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 
 namespace Orlop.Electrics.Networks;
 
@@ -12,6 +13,7 @@ public sealed class PreparedFaults
     private readonly FaultStudy _study;
     private readonly ConcurrentDictionary<(int Plus, int Minus), FaultCurrentResult?> _faults = [];
     private readonly ConcurrentDictionary<(int Plus, int Minus), FaultFlow?> _flows = [];
+    private readonly ConcurrentDictionary<(int Plus, int Minus), ImmutableArray<FaultPiece>> _pieces = [];
 
     internal PreparedFaults(Wiring wiring, FaultConditions conditions)
     {
@@ -35,6 +37,11 @@ public sealed class PreparedFaults
     /// <exception cref="ArgumentException">A node is not in the network.</exception>
     public FaultFlow? FlowBetween(string plusNode, string minusNode) =>
         _flows.GetOrAdd((Junction(plusNode), Junction(minusNode)), pair => _study.FlowBetween(pair.Plus, pair.Minus));
+
+    /// <summary>The elements that make up the resistance between two nodes that batteries feed; none where they are joined with no resistance, or no battery feeds the fault.</summary>
+    /// <exception cref="ArgumentException">A node is not in the network.</exception>
+    public ImmutableArray<FaultPiece> PiecesBetween(string plusNode, string minusNode) =>
+        _pieces.GetOrAdd((Junction(plusNode), Junction(minusNode)), pair => _study.PiecesBetween(pair.Plus, pair.Minus));
 
     private int Junction(string node) => _wiring.Find(node) is { } number
         ? _wiring.JunctionOfNode[number]

@@ -34,6 +34,8 @@ public sealed class Dimension
 
     internal bool TakesWireGauge => Suffix == "Mm2";
 
+    internal bool IsShare => Suffix == "Fraction";
+
     internal bool ShowsFeetAndInches(DisplayUnits units) => Suffix == "M" && units == DisplayUnits.Us;
 
     internal UnitDisplay For(DisplayUnits units) => units == DisplayUnits.Us ? Us : Metric;

@@ -48,6 +48,24 @@ public static class QuantityText
             : Format(quantity.Value, suffix, units, culture);
     }
 
+    /// <summary>A quantity as its own field shows it: as it was typed, else with all the digits that it was given with.</summary>
+    public static string InField(Quantity quantity, string suffix, DisplayUnits units, CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(quantity);
+        return quantity.Typed is { } typed && Parse(typed, suffix, units, culture).Quantity?.Value == quantity.Value
+            ? AsTyped(typed, culture)
+            : new QuantityFormatter(Units.ForSuffix(suffix), units, culture).Exact(quantity.Value, quantity.PlusMinus);
+    }
+
+    /// <summary>A number as its own field shows it: with all the digits that it was given with.</summary>
+    public static string InField(double value, string suffix, DisplayUnits units, CultureInfo culture) => new QuantityFormatter(Units.ForSuffix(suffix), units, culture).Exact(value, null);
+
+    /// <summary>As <see cref="InField(Quantity, string, DisplayUnits, CultureInfo)"/>, with no-break spaces: for text that is read and not typed.</summary>
+    public static string ShownInField(Quantity quantity, string suffix, DisplayUnits units, CultureInfo culture) => Unbroken(InField(quantity, suffix, units, culture));
+
+    /// <summary>As <see cref="InField(double, string, DisplayUnits, CultureInfo)"/>, with no-break spaces: for text that is read and not typed.</summary>
+    public static string ShownInField(double value, string suffix, DisplayUnits units, CultureInfo culture) => Unbroken(InField(value, suffix, units, culture));
+
     /// <summary>As <see cref="Format(Quantity?, string, DisplayUnits, CultureInfo)"/>, with no-break spaces: for text that is read and not typed.</summary>
     public static string Shown(Quantity? quantity, string suffix, DisplayUnits units, CultureInfo culture) => Unbroken(Format(quantity, suffix, units, culture));
 

@@ -12,6 +12,16 @@ public static class AlterationWords
         _ => status.ToString().ToLowerInvariant(),
     };
 
+    /// <summary>How far it has come, for paper: "drafted"; "8 of 12 edits built" where some are; "built".</summary>
+    public static string State(Alteration alteration)
+    {
+        ArgumentNullException.ThrowIfNull(alteration);
+        int built = alteration.Edits.Count(edit => edit.BuiltOn is not null);
+        return alteration.Status == AlterationStatus.Built || (built > 0 && built == alteration.Edits.Count) ? "built"
+            : built > 0 ? $"{built} of {alteration.Edits.Count} edits built"
+            : alteration.Status == AlterationStatus.Draft ? "drafted" : Of(alteration.Status);
+    }
+
     /// <summary>How many of its edits are built: "4 of 9 built"; how many there are when none is.</summary>
     public static string Progress(Alteration alteration)
     {

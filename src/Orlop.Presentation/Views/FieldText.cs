@@ -16,8 +16,8 @@ public static class FieldText
     public static string Edit(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture) => (field.Type, value) switch
     {
         (_, null) => "",
-        (FieldType.Quantity, Quantity quantity) => WithMark(quantity, QuantityText.Format(quantity, Suffix(field), units, culture), culture),
-        (FieldType.Number, double number) => QuantityText.Format(number, Suffix(field), units, culture),
+        (FieldType.Quantity, Quantity quantity) => WithMark(quantity, QuantityText.InField(quantity, Suffix(field), units, culture), culture),
+        (FieldType.Number, double number) => QuantityText.InField(number, Suffix(field), units, culture),
         (FieldType.Count, int count) => count.ToString(CultureInfo.InvariantCulture),
         (FieldType.Flag, bool flag) => flag ? "yes" : "no",
         (FieldType.Choice, { } choice) => ChoiceId(choice),
@@ -30,8 +30,8 @@ public static class FieldText
     public static string Show(FieldSchema field, object? value, DisplayUnits units, CultureInfo culture, BoatModel? boat = null) => (field.Type, value) switch
     {
         (_, null) => "—",
-        (FieldType.Quantity, Quantity quantity) => Marked(quantity, QuantityText.Shown(quantity, Suffix(field), units, culture)),
-        (FieldType.Number, double number) => QuantityText.Shown(number, Suffix(field), units, culture),
+        (FieldType.Quantity, Quantity quantity) => Marked(quantity, QuantityText.ShownInField(quantity, Suffix(field), units, culture)),
+        (FieldType.Number, double number) => QuantityText.ShownInField(number, Suffix(field), units, culture),
         (FieldType.Choice, { } choice) => FieldWords.OfChoice(ChoiceId(choice)),
         (FieldType.Reference, string id) => boat?.Find(id)?.Title ?? id,
         (FieldType.Terminal, Terminal terminal) => boat?.Find(terminal.Part) is { } part ? terminal.Name == TerminalNames.Bar ? part.Title : $"{part.Title}, {terminal.Name}" : terminal.ToString(),

@@ -84,6 +84,7 @@ public static class FieldWords
     private static string? TradeLabel(string field) => field switch
     {
         "xM" => "Forward of the after perpendicular",
+        "terminalMm2" => "Terminals take up to",
         "yM" => "To port of the centre line",
         "zM" => "Above the base line",
         "lcgM" => "Centre of gravity, forward (LCG)",

@@ -63,13 +63,13 @@ public sealed record FindingRow
     public static double? UseOf(Finding finding) =>
         finding.Verdict == Verdict.Unknown || Verdicts.OfUse(finding.UseFraction) == finding.Verdict ? finding.UseFraction : null;
 
-    /// <summary>A use as a percentage; empty when there is none, capped in words beyond tenfold.</summary>
+    /// <summary>A use as a percentage, just over the limit with as many digits as it takes to read so; empty when there is none, capped in words beyond tenfold.</summary>
     public static string Share(double? fraction, CultureInfo culture) => fraction switch
     {
         null => "",
         { } use when !double.IsFinite(use) => "",
         > 10 => "over 10\u00A0×",
-        { } use => string.Create(culture, $"{use * 100:0}\u00A0%"),
+        { } use => $"{(use * 100).ToString($"F{NearWhole.Decimals(use * 100, 0)}", culture)}\u00A0%",
     };
 
     private static string? WasText(PairedFinding pair, CultureInfo culture)

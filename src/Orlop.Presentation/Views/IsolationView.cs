@@ -69,7 +69,7 @@ public sealed record IsolationView
             },
             ReadBefore = live.Read.IsEmpty ? [] :
             [
-                .. live.Read.Select(proof => Told(ReadBeforeWords.Reads(ProvingWords.Between(words, proof), proof, LiveBefore.MustGive(boat, wiring, proof)))),
+                .. live.Read.Select(proof => Told(ReadBeforeWords.Reads(ProvingWords.Between(words, proof), proof, LiveBefore.MustGive(boat, wiring, proof), ProvingWords.Reach(words, proof)))),
                 .. live.Covered.Select(proof => Told(ReadBeforeWords.Covered(ProvingWords.Between(words, proof)))),
                 .. ReadBeforeWords.Notes,
             ],

@@ -61,6 +61,20 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
     /// <summary>What stands beside every proposal.</summary>
     public const string Caution = "A proposal, reviewed by the same checks as any draft and no better than the figures that were typed. Generic parts have typical figures from memory: read the sheet of the part that is bought. Work on batteries can burn and blind; make it dead and prove it dead first.";
 
+    /// <summary>How thick a cable may become, and where that is said.</summary>
+    public static string Sizes { get; } = $"No cable becomes thicker than the terminals at its ends take: as the device says under “{TerminalLabel}”, else what is common at its rating ({TerminalSizes.Words}; common practice, no source), but for rings on studs. Type the device's own figure where its sheet says otherwise.";
+
+    private const string TerminalLabel = "Terminals take up to";
+
+    /// <summary>Loads whose class of voltage drop makes a finding, which is the owner's to choose: the load, and what to say of it.</summary>
+    public static IReadOnlyList<(string ThingId, string Text)> Classes(IEnumerable<(string CheckId, string SubjectId)> findings, BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        ArgumentNullException.ThrowIfNull(boat);
+        return [.. findings.Where(finding => finding.CheckId == "voltage-drop").Select(finding => boat.Find<ElectricLoad>(finding.SubjectId)).OfType<ElectricLoad>().Where(load => load.Drop == DropClass.Critical)
+            .DistinctBy(load => load.Id).Select(load => (load.Id, $"{load.Title} is judged as a critical circuit, which may lose less voltage than a general one. That class is your choice; it is not changed here."))];
+    }
+
     /// <summary>What is said where nothing is changed by it.</summary>
     public const string NothingAdded = "Nothing is put into any draft until you say so.";
 
@@ -70,9 +84,22 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
     {
         MendSetView? set = result.Set is { } found ? MendSetView.Of(found, boat, units, culture) : null;
         return new MendView(
-            result, HeadlineOf(result), set, set is null ? "" : ProofOf(result, set, boat, units, culture),
+            result, result is { IsStopped: true, Set: not null } ? $"Stopped; the best found so far. {HeadlineOf(result)}" : HeadlineOf(result), set, set is null ? "" : ProofOf(result, set, boat, units, culture),
             [.. result.Beyond.Select(finding => SentenceText.Of(finding.Headline, units, culture))],
             string.Create(culture, $"{Many(result.SlotCount, "thing")} could be changed, in {Sets(result.SetCount, culture)} sets; {result.ReviewedCount} of these were reviewed, the others follow by the rules of direction."));
+    }
+
+    /// <summary>How near the end a search is: the best so far, and what no set is below; null where neither is known.</summary>
+    public static string? Near(MendProgress at, CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(at);
+        string Main(double value) => at.Aim == MendAim.Cost ? $"{value.ToString("0.00", culture)} to pay" : QuantityText.Result(value, "Kg", DisplayUnits.Metric, culture);
+        return (at.Best, at.Least) switch
+        {
+            ({ } best, { } least) => $"one that clears it is found ({Main(best)}); none is below {Main(least)}",
+            (null, { } least) when at.HasFound is false => $"none found yet; none is below {Main(least)}",
+            _ => at.HasFound ? "one that clears it is found" : null,
+        };
     }
 
     private static string HeadlineOf(MendResult result) => result.Outcome switch
@@ -81,6 +108,7 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
         MendOutcome.Cleared when result.Beyond.IsEmpty => $"{Many(result.Set!.Changes.Length, "change")} clear{(result.Set.Changes.Length == 1 ? "s" : "")} {(result.Targets.Length == 1 ? $"the finding that {WhatOf(result, 1)}" : $"all {result.Targets.Length} electrical findings that {WhatOf(result, 2)}")}.",
         MendOutcome.Cleared => $"{Many(result.Set!.Changes.Length, "change")} clear {result.Targets.Length - result.Beyond.Length} of {result.Targets.Length} electrical findings that {WhatOf(result, 2)}; no choice clears the rest{(result.IsTightToo ? ", some of which may be tight now" : "")}.",
         MendOutcome.NotCleared => "No set of stock and catalogue clears it.",
+        _ when result.IsStopped => "Stopped before any set was found.",
         _ when result.IsTightToo => "No set was found before the search ended. Mend what fails alone, then what is tight one by one.",
         _ => "No set was found before the search ended.",
     };

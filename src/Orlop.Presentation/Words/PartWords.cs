@@ -1,3 +1,4 @@
+using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
@@ -58,6 +59,60 @@ public sealed class PartWords(BoatModel boat)
         }
 
         return id.EndsWith(".2", StringComparison.Ordinal) ? $"{Title(owner)}, second pole" : Title(owner);
+    }
+
+    /// <summary>" A long lead is needed: …" where two nodes are further apart than two probes reach, or in two spaces; empty where they are near, or where they are is not known.</summary>
+    public string LongLead(string node, string otherNode)
+    {
+        (Part? one, Part? other) = (PartOf(node), PartOf(otherNode));
+        if (one is null || other is null || one.Id == other.Id)
+        {
+            return "";
+        }
+
+        double? apartM = DistanceM(one, other);
+        bool areInTwo = one.Space is not null && other.Space is not null && one.Space != other.Space;
+        if (!areInTwo && !(apartM > ProbesReachM))
+        {
+            return "";
+        }
+
+        string far = apartM is { } m ? string.Create(CultureInfo.InvariantCulture, $"the two points are about {m:0.#}\u00A0m apart{(areInTwo ? ", " : "")}") : "the two points are ";
+        return $" A long lead is needed: {far}{(areInTwo ? $"in {Small(SpaceOf(one.Id) ?? one.Space!)} and {Small(SpaceOf(other.Id) ?? other.Space!)}" : "")}.";
+    }
+
+    /// <summary>The nearest to a node of these others: nearer than the one that is named by at least a probe's reach, or in the node's own space where that is not; null where there is none.</summary>
+    public string? NearerTo(string node, string otherNode, IEnumerable<string> others)
+    {
+        if (PartOf(node) is not { } one || PartOf(otherNode) is not { } named || LongLead(node, otherNode).Length == 0)
+        {
+            return null;
+        }
+
+        double namedM = DistanceM(one, named) ?? double.PositiveInfinity;
+        return others.Where(at => PartOf(at) is { } part && part.Id != named.Id && part.Id != one.Id
+                && (DistanceM(one, part) <= namedM - ProbesReachM || (part.Space is not null && part.Space == one.Space && named.Space != one.Space)))
+            .OrderBy(at => DistanceM(one, PartOf(at)!) ?? double.MaxValue).ThenBy(at => at, StringComparer.Ordinal).FirstOrDefault();
+    }
+
+    // A meter's own two leads, from the hand of one to the hand of the other; common practice, no source.
+    private const double ProbesReachM = 1.5;
+
+    private static double? DistanceM(Part one, Part other) => one.Place is { } a && other.Place is { } b
+        ? Math.Sqrt(((a.XM - b.XM) * (a.XM - b.XM)) + ((a.YM - b.YM) * (a.YM - b.YM)) + ((a.ZM - b.ZM) * (a.ZM - b.ZM))) : null;
+
+    // A conductor's end inside its crimp is where its terminal is.
+    private Part? PartOf(string node)
+    {
+        if (!Terminal.TryParse(node, out Terminal terminal))
+        {
+            return null;
+        }
+
+        int joint = terminal.Name.IndexOf('@', StringComparison.Ordinal);
+        return joint >= 0 && boat.Find<Cable>(terminal.Part)?.Cores.FirstOrDefault(core => core.Id == terminal.Name[..joint]) is { } core
+            ? boat.Find<Part>((terminal.Name[joint..] == "@from" ? core.From : core.To).Part)
+            : boat.Find<Part>(terminal.Part);
     }
 
     /// <summary>A core: "plus core".</summary>

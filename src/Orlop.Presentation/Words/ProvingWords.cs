@@ -59,7 +59,15 @@ public static class ProvingWords
         ArgumentNullException.ThrowIfNull(words);
         ArgumentNullException.ThrowIfNull(proof);
         ArgumentNullException.ThrowIfNull(before);
-        return $"On {Setting(proof.IsAc)}: 0\u00A0V between {words.Node(proof.Node)} and {Against(words, proof.OtherNode)}{(before.Length > 0 ? $" ({before})" : "")}.{StandsFor(words, proof)}";
+        return $"On {Setting(proof.IsAc)}: 0\u00A0V between {words.Node(proof.Node)} and {Against(words, proof.OtherNode)}{(before.Length > 0 ? $" ({before})" : "")}.{Reach(words, proof)}{StandsFor(words, proof)}";
+    }
+
+    /// <summary>" A long lead is needed: …" where the two points are far apart; else nothing.</summary>
+    public static string Reach(PartWords words, ProvingPoint proof)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        ArgumentNullException.ThrowIfNull(proof);
+        return proof.OtherNode is { } other ? words.LongLead(proof.Node, other) : "";
     }
 
     /// <summary>" It proves … too." where a reading stands for other points; else nothing.</summary>

@@ -25,11 +25,13 @@ public static class ReadBeforeWords
     /// <summary>What a point reads.</summary>
     /// <param name="between">Where the probes go.</param>
     /// <param name="mustGive">What must give for it to read anything.</param>
-    public static Sentence Reads(string between, ProvingPoint proof, ImmutableArray<Part> mustGive)
+    /// <param name="reach">" A long lead is needed: …" where the two points are far apart; else empty.</param>
+    public static Sentence Reads(string between, ProvingPoint proof, ImmutableArray<Part> mustGive, string reach)
     {
         ArgumentNullException.ThrowIfNull(proof);
+        ArgumentNullException.ThrowIfNull(reach);
         string running = mustGive.IsEmpty ? "" : $" while {SentenceText.Listed(mustGive.Select(source => source.Title))} gives, else nothing";
-        return Sentence.Of($"{between}, on {ProvingWords.Setting(proof.IsAc)}: about {new Amount(proof.NominalV!.Value, "V")}{running}.");
+        return Sentence.Of($"{between}, on {ProvingWords.Setting(proof.IsAc)}: about {new Amount(proof.NominalV!.Value, "V")}{running}.{reach}");
     }
 
     /// <summary>A point of mains.</summary>

@@ -1,6 +1,9 @@
 using System.Globalization;
+using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
+using Orlop.Review.Findings;
 using Orlop.Review.Ways;
 
 namespace Orlop.Presentation.Words;
@@ -51,6 +54,17 @@ public static class RouteWords
             : double.IsFinite(together.MostAboveFraction) ? string.Create(culture, $"It is not proved to be the best: at most {Math.Ceiling(1000 * together.MostAboveFraction) / 10:0.#} % above the least.")
             : "It is not proved to be the best.");
     }
+
+    /// <summary>What is missing, in words: "outer diameter of Winch feed".</summary>
+    public static string Of(FindingInput missing, BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(missing);
+        ArgumentNullException.ThrowIfNull(boat);
+        return MissingWords.Of(missing, boat);
+    }
+
+    /// <summary>A cost of a route, which is no length of it: "3.16 m weighted".</summary>
+    public static string Weighted(double costM, DisplayUnits units, CultureInfo culture) => $"{QuantityText.Shown(Math.Round(costM, 2), "M", units, culture)} weighted";
 
     /// <summary>How full a conduit gets: "Conduit through the after bulkhead 34 %, 40 % allowed".</summary>
     public static string Of(RouteFill fill, DisplayUnits units, CultureInfo culture)

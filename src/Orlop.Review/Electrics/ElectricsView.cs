@@ -182,7 +182,10 @@ public sealed class ElectricsView
     /// conditions share.
     /// </summary>
     internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IEnumerable<(string Plus, string Minus)> pairs) =>
-        Prepared(network, FaultConditions.Greatest) is { } faults ? [.. pairs.Select(pair => faults.Between(pair.Plus, pair.Minus))] : [];
+        GreatestFaultsIn(network) is { } faults ? [.. pairs.Select(pair => faults.Between(pair.Plus, pair.Minus))] : [];
+
+    /// <summary>The greatest faults in a network, remembered alike; null when it has faults.</summary>
+    internal PreparedFaults? GreatestFaultsIn(Network network) => Prepared(network, FaultConditions.Greatest);
 
     /// <summary>The weakest faults in a network, remembered alike; null when it has faults. Loads take no part in a fault.</summary>
     internal PreparedFaults? LeastFaultsIn(Network network) => Prepared(network, FaultConditions.Least);

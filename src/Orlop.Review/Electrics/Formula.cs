@@ -9,6 +9,7 @@ internal static class Formula
     private const int MostDigits = 12;
     private const int ShownDigits = 3;
     private const int PercentDigits = 2;
+    private const double Rounding = 1e-9;
 
     /// <summary>The formula: <c>Of("{0} ÷ {1}", v => v[0] / v[1], 60, 71)</c>.</summary>
     public static string Of(string form, Func<double[], double> calculate, params double[] values) => Of(form, calculate, 0, values);
@@ -26,6 +27,12 @@ internal static class Formula
         if (double.IsFinite(result))
         {
             int shown = Math.Max(ShownDigits, WholeDigits(result) + shift);
+            // A share just over or under the whole is shown with as many digits as it takes to read so.
+            while (shift > 0 && shown < MostDigits && Math.Abs(result - 1) > Rounding && Rounded(result, shown) == 1)
+            {
+                shown++;
+            }
+
             double wanted = Rounded(result, shown);
             double[] rounded = new double[values.Length];
             while (digits < MostDigits && Rounded(calculate(Fill(rounded, values, digits)), shown) != wanted)

@@ -57,7 +57,8 @@ internal static class LossOnWay
         }
     }
 
-    private static string NameOf(WiringEdge edge) => edge.Kind switch
+    /// <summary>What an edge is called in a working.</summary>
+    public static string NameOf(WiringEdge edge) => edge.Kind switch
     {
         WiringEdgeKind.Core => $"{edge.Owner.Title}, core {edge.Core!.Id}",
         WiringEdgeKind.Joint => $"{edge.Owner.Title}, joints of core {edge.Core!.Id}",

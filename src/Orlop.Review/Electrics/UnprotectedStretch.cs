@@ -3,6 +3,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Protection;
 using Orlop.Review.Findings;
+using Orlop.Review.Practices;
 using static Orlop.Review.Electrics.FindingLines;
 
 namespace Orlop.Review.Electrics;
@@ -33,7 +34,7 @@ internal sealed record UnprotectedStretch(
         if (IsTooMuch(atA, mostA) && IsTooMuch(atB, mostA))
         {
             return Faulty(double.IsFinite(mostA)
-                ? Sentence.Of($"{title}: both ends can feed it and neither end has a device small enough for it ({A(mostA)} at most)")
+                ? Sentence.Of($"{title}: both ends can feed it, {Fed(Math.Max(atA, atB))}, and neither end has a device small enough for it ({A(mostA)} at most)")
                 : Sentence.Of($"{title}: both ends can feed it and there is no fuse or breaker at either end"));
         }
 
@@ -44,23 +45,40 @@ internal sealed record UnprotectedStretch(
         (string from, Part? source, double upstream) = Upstream(view, core, feedNode, condition, missing);
         string fromTitle = source?.Title ?? view.Boat.Find(ElementIds.ThingOf(from))?.Title ?? from;
         Downstream far = FollowDown(view, core, farNode, condition, mostA, missing);
+        FeedLimit feed = isFedAtA ? feedAtA : feedAtB;
         if (far.Fault is { } fault)
         {
-            return Faulty(Sentence.Of($"{title}: {fault}"));
+            return Faulty(double.IsFinite(mostA)
+                ? Sentence.Of($"{title}: {Fed(feed.MostA)}{FeedWords.Together(view, feed)}; it allows {A(mostA)}, and {fault}{TapWords(view, core, source is BatteryBank)}")
+                : Sentence.Of($"{title}: {fault}"));
         }
 
         if (far.Bare is { } bare)
         {
             return Faulty(double.IsPositiveInfinity(Math.Max(atA, atB))
                 ? Sentence.Of($"{title}: no fuse or breaker between {fromTitle} and {bare}")
-                : Sentence.Of($"{title}: {bare} is reached with no fuse or breaker small enough on the way{FeedWords.Together(view, isFedAtA ? feedAtA : feedAtB)}"));
+                : Sentence.Of($"{title}: {Fed(feed.MostA)}{FeedWords.Together(view, feed)}; it allows {A(mostA)}, and {bare} is reached with no fuse or breaker small enough on the way"));
         }
 
         return new UnprotectedStretch(upstream + length + far.LengthM, source is BatteryBank, fromTitle, far.Device ?? "its device", null, [.. missing]);
     }
 
     // Bare: what is reached with no device on the way to it.
-    private sealed record Downstream(double LengthM, string? Device, string? Fault, string? Bare = null);
+    private sealed record Downstream(double LengthM, string? Device, Sentence? Fault, string? Bare = null);
+
+    // What the use is of: everything else in the sentence says why no device at the other end mends it.
+    private static Sentence Fed(double feedA) => double.IsFinite(feedA)
+        ? Sentence.Of($"at most {A(feedA)} can feed it before something opens")
+        : Sentence.Of($"nothing limits what can feed it");
+
+    // A device at the far end protects a short tap only.
+    private static Sentence TapWords(ElectricsView view, WiringEdge core, bool isFromBattery) => core.Owner is Cable cable && view.Practice?.Find(LimitIdOf(isFromBattery, cable)) is { } limit
+        ? Sentence.Of($". A device at its far end may protect a short tap: {M(limit.Value)} at most from what feeds it")
+        : Sentence.Of($". A device at its far end may protect a short tap only");
+
+    /// <summary>The limit of how far a core may run before its device: from a battery, in a sheath, or bare.</summary>
+    public static string LimitIdOf(bool isFromBattery, Cable cable) =>
+        isFromBattery ? LimitIds.UnprotectedFromBatteryM : cable.IsSheathed ? LimitIds.UnprotectedSheathedM : LimitIds.UnprotectedM;
 
     private static bool IsTooMuch(double feedA, double mostA) => feedA > mostA || double.IsPositiveInfinity(feedA);
 
@@ -141,7 +159,7 @@ internal sealed record UnprotectedStretch(
 
         if (ends.Count == 0)
         {
-            return new Downstream(0, null, "no fuse or breaker protects it at either end");
+            return new Downstream(0, null, Sentence.Of($"no fuse or breaker protects it at either end"));
         }
 
         // Devices side by side pass their sum; one that comes back to the same metal, or has nothing wired behind it, passes nothing.
@@ -149,7 +167,7 @@ internal sealed record UnprotectedStretch(
         return passing.Sum(device => device.RatedA.Value) > mostA ? new Downstream(0, null, TooBig(passing, mostA)) : new Downstream(longest, ends[0].Edge.Owner.Title, null);
     }
 
-    private static string TooBig(Protection[] passing, double mostA) => passing.FirstOrDefault(device => device.RatedA.Value > mostA) is { } device
-        ? FormattableString.Invariant($"{device.Title} of {device.RatedA.Value:G4} A is too big for it; {mostA:G4} A is the largest it allows")
-        : FormattableString.Invariant($"{string.Join(", ", passing.Select(each => $"{each.Title} {N(each.RatedA.Value)} A"))} may draw {passing.Sum(each => each.RatedA.Value):G4} A through it together; {mostA:G4} A is the most it allows");
+    private static Sentence TooBig(Protection[] passing, double mostA) => passing.FirstOrDefault(device => device.RatedA.Value > mostA) is { } device
+        ? Sentence.Of($"{device.Title} of {A(device.RatedA.Value)} at its far end is too big for it too")
+        : Sentence.Of($"{string.Join(", ", passing.Select(each => $"{each.Title} {N(each.RatedA.Value)} A"))} may draw {A(passing.Sum(each => each.RatedA.Value))} through it together at its far end");
 }

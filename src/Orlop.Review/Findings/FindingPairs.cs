@@ -43,15 +43,11 @@ public static class FindingPairs
         new(check, subject, ChangeOf(before, after), before, after);
 
     // The worst of all conditions tells the change, unless it hides one that fails only now.
-    private static Change ChangeOf(FindingGroup? before, FindingGroup? after)
-    {
-        Change change = ChangeOf(before?.Worst, after?.Worst);
-        return change is Change.AsBefore or Change.Better && after is not null && after.All.Any(finding => FailsOnlyNow(before!, finding)) ? Change.Worse : change;
-    }
+    private static Change ChangeOf(FindingGroup? before, FindingGroup? after) =>
+        after is not null && after.All.Any(finding => FailsOnlyNow(before, finding)) ? Change.NewTrouble : ChangeOf(before?.Worst, after?.Worst);
 
-    private static bool FailsOnlyNow(FindingGroup before, Finding after) =>
-        after.Verdict == Verdict.Fails && before.Worst.Verdict == Verdict.Fails
-        && !before.All.Any(finding => finding.ConditionId == after.ConditionId && finding.Verdict == Verdict.Fails);
+    private static bool FailsOnlyNow(FindingGroup? before, Finding after) =>
+        after.Verdict == Verdict.Fails && before?.All.Any(finding => finding.ConditionId == after.ConditionId && finding.Verdict == Verdict.Fails) != true;
 
     private static Change ChangeOf(Finding? before, Finding? after)
     {

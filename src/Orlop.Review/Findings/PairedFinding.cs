@@ -5,10 +5,10 @@ namespace Orlop.Review.Findings;
 /// <summary>What an alteration does to a finding. The order is that of the screen.</summary>
 public enum Change
 {
-    /// <summary>It fails or is tight with the alteration and did not, or was not there, before.</summary>
+    /// <summary>With the alteration it fails in a condition in which it did not, whether it was tight, held, was unknown or was not there; or it is tight and was in no trouble.</summary>
     NewTrouble,
 
-    /// <summary>It was in trouble and is more so.</summary>
+    /// <summary>It failed and fails by more, or was tight and is tighter.</summary>
     Worse,
 
     /// <summary>It cannot be told with the alteration, and could before or was not there.</summary>

@@ -42,9 +42,10 @@ internal static class CableChoices
             layings.Add(new Laying(1, other.LengthM, other, Sentence.Of($"by {other.Words}")));
         }
 
+        double mostMm2 = TerminalSizes.MostMm2(bench.Draft, cable);
         CataloguePart[] kinds =
         [
-            .. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, InsulationC: not null } && part.CoreCount == sheathed
+            .. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, InsulationC: not null } && part.CoreCount == sheathed && part.AreaMm2.Value <= mostMm2
                 && part.AreaMm2.Value >= ThinnestFraction * cable.AreaMm2.Value && (part.AreaMm2.Value > cable.AreaMm2.Value || !(part.InsulationC.Value <= cable.InsulationC?.Value))),
         ];
         IEnumerable<MendOption> all = layings.SelectMany(laying => kinds.SelectMany(kind => bench.Ways(Of(bench, cable, kind, cores, sheathed, laying)))

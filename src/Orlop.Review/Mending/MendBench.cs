@@ -14,7 +14,7 @@ internal sealed class MendBench
 
     public MendBench(BoatModel draft, Catalogue catalogue, CutAllowance cut, MendAim aim)
     {
-        (Draft, Catalogue, Cut, Aim, Shelf) = (draft, catalogue, cut, aim, new StockShelf(draft));
+        (Draft, Catalogue, Cut, Aim, Shelf) = (draft, catalogue, cut, aim, new StockShelf(draft, catalogue));
         Wiring = Wiring.Of(draft);
         string?[] conditions = [.. draft.All<Condition>().Select(condition => condition.Id), null];
         _chains = [.. draft.All<Part>().SelectMany(part => conditions.Select(condition => Chain.Trace(draft, Wiring, part, condition))).OfType<Chain>().Where(chain => chain.Source is not null)];
@@ -77,8 +77,14 @@ internal sealed class MendBench
     public static BoatModel Change<T>(BoatModel boat, string id, Func<T, Thing> change)
         where T : Thing => boat.WithThings(boat.Things.Select(thing => thing.Id == id && thing is T of ? change(of) : thing));
 
+    private const string GenericPart = "Generic part: ";
+
     /// <summary>The note of a thing that a generic part stands in.</summary>
-    public static string NoteOf(CataloguePart part) => $"Generic part: {part.Title}.";
+    public static string NoteOf(CataloguePart part) => $"{GenericPart}{part.Title}.";
+
+    /// <summary>The generic part that a note begins with; null where it names none. The catalogue is looked into only where there is one.</summary>
+    public static CataloguePart? PartOf(string? note, Lazy<Catalogue> catalogue) => note?.StartsWith(GenericPart, StringComparison.Ordinal) == true
+        ? catalogue.Value.Parts.FirstOrDefault(part => note.StartsWith(NoteOf(part), StringComparison.Ordinal)) : null;
 
     /// <summary>What is heavier than before, in kg; what is not known weighs nothing.</summary>
     public static double AddedKg(double? becomesKg, double? wasKg) => Math.Max(0, (becomesKg ?? 0) - (wasKg ?? 0));

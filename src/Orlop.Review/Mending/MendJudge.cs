@@ -37,7 +37,12 @@ internal sealed class MendJudge
     public static ReviewEngine NewEngine() => new([new ElectricsDiscipline()]);
 
     /// <summary>The worst finding of each check on each subject.</summary>
-    public ImmutableArray<Finding> Findings(BoatModel boat) => [.. _engine.Review(boat, _token).Findings.Select(pair => pair.Shown)];
+    public ImmutableArray<Finding> Findings(BoatModel boat) => Reviewed(boat, _token);
+
+    /// <summary>The same for a set that was found, also where the search was stopped meanwhile: it was reviewed before, and most of it is remembered.</summary>
+    public ImmutableArray<Finding> ToTheEnd(BoatModel boat) => Reviewed(boat, CancellationToken.None);
+
+    private ImmutableArray<Finding> Reviewed(BoatModel boat, CancellationToken token) => [.. _engine.Review(boat, token).Findings.Select(pair => pair.Shown)];
 
     /// <summary>What does not hold in a boat.</summary>
     public ImmutableArray<Finding> Troubles(BoatModel boat) => [.. Findings(boat).Where(finding => finding.Verdict != Verdict.Holds)];
@@ -60,5 +65,5 @@ internal sealed class MendJudge
     }
 
     // What lies on a stud in which order is told when it is made.
-    private static bool IsOfMakingOff(string checkId) => checkId is "ring-fits-stud" or "stud-stack" or "lug-fits-cable";
+    private static bool IsOfMakingOff(string checkId) => checkId is "ring-fits-stud" or "stud-stack" or "lug-fits-cable" or "ends-told";
 }

@@ -4,4 +4,14 @@ namespace Orlop.Review.Mending;
 /// <param name="ReviewedCount">Sets reviewed.</param>
 /// <param name="MostCount">The most that are reviewed.</param>
 /// <param name="HasFound">A good set is found already; a lesser one is looked for.</param>
-public sealed record MendProgress(int ReviewedCount, int MostCount, bool HasFound);
+public sealed record MendProgress(int ReviewedCount, int MostCount, bool HasFound)
+{
+    /// <summary>What is sought least of.</summary>
+    public MendAim Aim { get; init; }
+
+    /// <summary>What the best set so far costs, or adds in kg, by the aim; null where none is found or it is not compared so.</summary>
+    public double? Best { get; init; }
+
+    /// <summary>What no good set is below, alike; it rises until it meets the best.</summary>
+    public double? Least { get; init; }
+}

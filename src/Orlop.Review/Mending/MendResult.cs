@@ -100,6 +100,9 @@ public sealed record MendResult
     /// <summary>No set can add less mass, where the least mass was sought; null where that is not known.</summary>
     public double? LeastKg { get; init; }
 
+    /// <summary>The search was stopped; the set is the best that was found until then.</summary>
+    public bool IsStopped { get; init; }
+
     /// <summary>Things that could be changed.</summary>
     public int SlotCount { get; init; }
 

@@ -23,12 +23,18 @@ internal sealed record MendProblem(
 /// <param name="Hopeless">Where there is none: what no choice clears.</param>
 internal sealed record MendFound(ImmutableArray<int> Best, MendWeight? Bound, bool IsProved, Objection? Hopeless);
 
+/// <summary>Told after each review.</summary>
+/// <param name="judgedCount">Sets reviewed by this search.</param>
+/// <param name="best">The least good set so far; null where there is none.</param>
+/// <param name="bound">No good set is less.</param>
+internal delegate void MendTelling(int judgedCount, MendWeight? best, MendWeight bound);
+
 /// <summary>
 /// The least good set, by branch and bound over what is not ruled out: the least set left is judged by the true review; what stands
 /// against it rules out every set that by the rules of direction cannot do better; the rest is split and the least looked at next. The first good set that
 /// comes up so is the least of all. The same problem takes the same steps every time.
 /// </summary>
-internal sealed class MendSearch(MendProblem problem, int mostJudged, IProgress<MendProgress>? progress, CancellationToken token)
+internal sealed class MendSearch(MendProblem problem, int mostJudged, MendTelling? telling, CancellationToken token)
 {
     private const int ProbesPerSlot = 4;
 
@@ -39,6 +45,7 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, IProgress<
     private readonly PriorityQueue<ulong[], (MendWeight Least, int Turn)> _open = new();
     private ImmutableArray<int> _best;
     private MendWeight _bestWeight;
+    private MendWeight _bound;
     private Objection? _hopeless;
     private int _turn;
 
@@ -48,13 +55,12 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, IProgress<
     public MendFound Find()
     {
         Push([.. _whole]);
-        MendWeight bound = default;
         try
         {
             while (_open.TryDequeue(out ulong[]? domains, out (MendWeight Least, int Turn) at))
             {
-                bound = at.Least;
-                if (!_best.IsDefault && bound.CompareTo(_bestWeight) >= 0)
+                _bound = at.Least;
+                if (!_best.IsDefault && _bound.CompareTo(_bestWeight) >= 0)
                 {
                     return new MendFound(_best, _bestWeight, true, null);
                 }
@@ -70,7 +76,7 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, IProgress<
                 }
                 else if (JudgedCount >= mostJudged)
                 {
-                    return new MendFound(_best, bound, false, null);
+                    return new MendFound(_best, _bound, false, null);
                 }
                 else if (Judged(least) is { Length: > 0 } objections)
                 {
@@ -83,13 +89,13 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, IProgress<
                 }
                 else
                 {
-                    return new MendFound(least, bound, true, null);
+                    return new MendFound(least, _bound, true, null);
                 }
             }
         }
         catch (OperationCanceledException)
         {
-            return new MendFound(_best, bound, false, null);
+            return new MendFound(_best, _bound, false, null);
         }
 
         return _best.IsDefault ? new MendFound(default, null, true, _hopeless) : new MendFound(_best, _bestWeight, true, null);
@@ -146,7 +152,7 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, IProgress<
             (_best, _bestWeight) = (choice, WeightOf(choice));
         }
 
-        progress?.Report(new MendProgress(JudgedCount, mostJudged, !_best.IsDefault));
+        telling?.Invoke(JudgedCount, _best.IsDefault ? null : _bestWeight, _bound);
         return objections;
     }
 

@@ -60,7 +60,7 @@ public sealed class Mender
         while (targets.Any)
         {
             MendAsked asked = targets.Asked();
-            MendFound found = new MendSearch(ProblemOf(slots, asked), _request.MostReviewCount - _reviewed, _progress, _token).Find();
+            MendFound found = new MendSearch(ProblemOf(slots, asked), _request.MostReviewCount - _reviewed, TellingFrom(_reviewed), _token).Find();
             _reviewed = _troubles.Count;
             if (!(found is { IsProved: true, Best.IsDefault: true } && targets.Relax(found.Hopeless)))
             {
@@ -70,6 +70,9 @@ public sealed class Mender
 
         return Told(null, slots, targets.Asked(), targets.Beyond);
     }
+
+    private MendTelling? TellingFrom(int reviewedCount) => _progress is null ? null : (judged, best, bound) => _progress.Report(
+        new MendProgress(reviewedCount + judged, _request.MostReviewCount, best is not null) { Aim = _request.Aim, Best = best?.MainIn(_request.Aim), Least = bound.MainIn(_request.Aim) });
 
     private MendProblem ProblemOf(ImmutableArray<MendSlot> slots, MendAsked asked) => new(
         slots,
@@ -112,6 +115,7 @@ public sealed class Mender
             SlotCount = slots.Length,
             SetCount = slots.Aggregate(1.0, (count, slot) => count * slot.Options.Length),
             ReviewedCount = _reviewed,
+            IsStopped = _token.IsCancellationRequested,
         };
     }
 
@@ -122,13 +126,26 @@ public sealed class Mender
         for (int slot = 0; slot < slots.Length && !_token.IsCancellationRequested; slot++)
         {
             int kept = Kept(slots[slot]);
-            if (needed[slot] != kept && Against(slots, needed.SetItem(slot, kept), asked).IsEmpty)
+            if (needed[slot] != kept && IsGood(slots, needed.SetItem(slot, kept), asked))
             {
                 needed = needed.SetItem(slot, kept);
             }
         }
 
         return (needed, !needed.SequenceEqual(best));
+    }
+
+    // Stopped meanwhile, nobody knows: what was found before stands.
+    private bool IsGood(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice, MendAsked asked)
+    {
+        try
+        {
+            return Against(slots, choice, asked).IsEmpty;
+        }
+        catch (OperationCanceledException) when (_token.IsCancellationRequested)
+        {
+            return false;
+        }
     }
 
     private static int Kept(MendSlot slot) => slot.Options.ToList().FindIndex(option => option.IsKept);
@@ -142,7 +159,7 @@ public sealed class Mender
                     change.ThingId, change.Option.What, change.Option.Cost, change.Option.Part?.Id,
                     change.Option.IsFromStock ? [.. _bench.Shelf.Of(change.Option.Part!).Select(item => item.Id)] : [])),
             ],
-            boat, Counts(_judge.Before), Counts(_judge.Findings(boat)));
+            boat, Counts(_judge.Before), Counts(_judge.ToTheEnd(boat)));
     }
 
     private static ImmutableDictionary<Verdict, int> Counts(IEnumerable<Finding> findings) =>
@@ -167,7 +184,7 @@ public sealed class Mender
                 break;
             }
 
-            if (Against(slots, choice, asked).IsEmpty)
+            if (IsGood(slots, choice, asked))
             {
                 good.Add(SetOf(slots, choice));
             }

@@ -26,10 +26,11 @@ internal static class SplitChoices
 
         double runningA = load.RunningA?.Value ?? load.RunningW?.Value / load.NominalV.Value ?? double.NaN;
         int sheathed = own.IsSheathed ? own.Cores.Count : 1, circuit = 0;
+        double mostMm2 = TerminalSizes.MostMm2(bench.Draft, own);
         string id = ReadableId.Of($"{load.Id} own fuse", taken => bench.Draft.Find(taken) is not null);
-        CataloguePart[] sizes = [.. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, PriceMoneyPerM: not null, MassKgPerM: not null } && part.CoreCount == sheathed && part.AreaMm2.Value >= own.AreaMm2.Value).OrderBy(part => part.AreaMm2!.Value).Take(SizeCount)];
+        CataloguePart[] sizes = [.. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, PriceMoneyPerM: not null, MassKgPerM: not null } && part.CoreCount == sheathed && part.AreaMm2.Value >= own.AreaMm2.Value && part.AreaMm2.Value <= mostMm2).OrderBy(part => part.AreaMm2!.Value).Take(SizeCount)];
         CataloguePart[] fuses = [.. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Fuse, IsTwoPole: false, PriceMoney: not null, MassKg: not null } && part.RatedA?.Value >= LeastOverLoad * runningA).GroupBy(part => part.Gates).SelectMany(kind => kind.OrderBy(part => part.RatedA!.Value).Take(FusesPerSize))];
-        return bench.Slot($"split:{load.Id}", SlotKind.Split, load.Id, new MendTraits(), sizes.SelectMany(size => fuses.Select(fuse => Of(bench, load, own, shared, size, fuse, sheathed, id, ++circuit)))) is { } slot ? slot with { AddedId = id } : null;
+        return bench.Slot($"split:{load.Id}", SlotKind.Split, load.Id, new MendTraits(), sizes.SelectMany(size => fuses.Where(fuse => size.AreaMm2!.Value <= Math.Max(own.AreaMm2.Value, TerminalSizes.AtRatingMm2(fuse.RatedA!.Value))).Select(fuse => Of(bench, load, own, shared, size, fuse, sheathed, id, ++circuit)))) is { } slot ? slot with { AddedId = id } : null;
     }
 
     /// <summary>The way that others use too: where its plus and minus begin, and the cables along it.</summary>

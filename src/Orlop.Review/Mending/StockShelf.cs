@@ -4,13 +4,21 @@ using Orlop.Boat.Things;
 
 namespace Orlop.Review.Mending;
 
-/// <summary>What lies in stock of each catalogue part, and whether it is enough for a set of choices.</summary>
-internal sealed class StockShelf(BoatModel boat)
+/// <summary>What lies in stock of each catalogue part, and whether it is enough for a set of choices. A cable is of a part by what is known of it, as in the work pack; anything else by naming it.</summary>
+internal sealed class StockShelf(BoatModel boat, Catalogue catalogue)
 {
     private readonly ILookup<string, StockItem> _items = boat.All<StockItem>().Where(item => item.Catalogue is not null).ToLookup(item => item.Catalogue!, StringComparer.Ordinal);
+    private readonly ImmutableArray<(StockItem Item, StockedCable Known)> _cables =
+        [.. boat.All<StockItem>().Where(item => item is { Use: StockUse.Cable, LengthM: not null }).Select(item => (item, StockedCable.Of(item, catalogue)))];
+
+    private readonly Dictionary<string, ImmutableArray<StockItem>> _of = new(StringComparer.Ordinal);
 
     /// <summary>The items that are of this part.</summary>
-    public IEnumerable<StockItem> Of(CataloguePart part) => _items[part.Id];
+    public ImmutableArray<StockItem> Of(CataloguePart part) => _of.TryGetValue(part.Id, out ImmutableArray<StockItem> known) ? known : _of[part.Id] = [.. Found(part)];
+
+    private IEnumerable<StockItem> Found(CataloguePart part) => part is { Use: CatalogueUse.Cable, AreaMm2: { } area, CoreCount: { } cores, InsulationC: { } insulation }
+        ? _cables.Where(cable => new WantedCable(area.Value, cores, insulation.Value, part.Strands).Held(cable.Known).Fit == StockFit.Same).Select(cable => cable.Item)
+        : _items[part.Id];
 
     /// <summary>There is enough for all of these choices of one part together: pieces by number, cable by cuts of which each comes whole from one reel.</summary>
     public bool Has(CataloguePart part, IReadOnlyList<MendOption> choices) => part.Use == CatalogueUse.Cable
@@ -22,9 +30,12 @@ internal sealed class StockShelf(BoatModel boat)
     [
         .. Enumerable.Range(0, slots.Length)
             .Where(slot => slots[slot].Options[choice[slot]].IsFromStock)
-            .GroupBy(slot => slots[slot].Options[choice[slot]].Part!.Id, StringComparer.Ordinal)
+            .GroupBy(slot => KeyOf(slots[slot].Options[choice[slot]].Part!), StringComparer.Ordinal)
             .FirstOrDefault(takers => !Has(slots[takers.First()].Options[choice[takers.First()]].Part!, [.. takers.Select(slot => slots[slot].Options[choice[slot]])])) ?? Enumerable.Empty<int>(),
     ];
+
+    // Two parts that are alike share their reels.
+    private string KeyOf(CataloguePart part) => Of(part).Select(item => item.Id).FirstOrDefault(part.Id);
 
     // The longest first, each from the shortest reel that still holds it.
     private bool HasCuts(CataloguePart part, IEnumerable<double> cutsM)

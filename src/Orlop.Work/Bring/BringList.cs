@@ -5,6 +5,7 @@ using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
+using Orlop.Review.Mending;
 using Orlop.Work.Ends;
 using Orlop.Work.Loading;
 using Orlop.Work.Scope;
@@ -48,9 +49,10 @@ internal static class BringList
             Amount size = new(areaMm2, "Mm2");
             yield return (means, studMm) switch
             {
-                (null, _) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"Ends of {size}, kind not given"), kind.Count(), cables, _ => false)
+                (null, _) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"Ends of {size}: kind of end not given"), kind.Count(), cables, _ => false)
                 {
-                    Remarks = [Sentence.Of($"The cable does not say how these ends are made off.")],
+                    IsKindKnown = false,
+                    Remarks = [Sentence.Of($"Say it before the visit, on the cable's sheet: what to bring or buy for these ends cannot be told.")],
                 },
                 (_, { } stud) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}, M{Stud(stud)}"), count, cables, item => IsTermination(item, means, areaMm2) && item.StudMm == stud)
                 {
@@ -64,13 +66,16 @@ internal static class BringList
     private static Sentence Spare(bool isTested) => Sentence.Of($"With {Allowances.SpareTerminationCount} to spare{(isTested ? " and 1 for the test crimp" : "")}.");
 
     private static bool IsTermination(StockItem item, TerminationMeans? means, double areaMm2) =>
-        item.Use == StockUse.Termination && item.Means == means && item.AreaMm2 is { } area && CutList.IsSameSize(areaMm2, area.Value);
+        item.Use == StockUse.Termination && item.Means == means && item.AreaMm2 is { } area && WantedCable.IsSameSize(areaMm2, area.Value);
 
     /// <summary>A stud's thread without trailing zeros: 8, 4.5.</summary>
     internal static string Stud(double studMm) => studMm.ToString("0.##", CultureInfo.InvariantCulture);
 
+    /// <summary>What stands where nobody said how an end is made off.</summary>
+    internal const string NotGiven = "Kind of end not given: say it before the visit";
+
     /// <summary>How an end is made off, in a word: "Ring".</summary>
-    internal static string Word(TerminationMeans? means) => means?.ToString() ?? "Not given";
+    internal static string Word(TerminationMeans? means) => means?.ToString() ?? NotGiven;
 
     private static IEnumerable<PieceNeed> Parts(PackScope scope)
     {

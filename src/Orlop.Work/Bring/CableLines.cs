@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
+using Orlop.Review.Mending;
 using Orlop.Work.Scope;
 
 namespace Orlop.Work.Bring;
@@ -11,13 +12,15 @@ internal static class CableLines
 {
     public static IEnumerable<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts)
     {
-        foreach (var kind in cuts.GroupBy(cut => KindOf((Cable)scope.Whole.Find(cut.CableId)!, cut)).OrderBy(kind => kind.Key.AreaMm2))
+        ImmutableArray<(StockItem Item, StockedCable Known)> stock = CutList.StockOf(scope);
+        foreach (IGrouping<WantedCable, CableCut> kind in cuts.GroupBy(cut => cut.Wanted).OrderBy(kind => kind.Key.AreaMm2))
         {
             double neededM = kind.Sum(cut => cut.CutM ?? 0), uncoveredM = kind.Where(cut => cut.StockId is null).Sum(cut => cut.CutM ?? 0);
             bool isKnown = kind.All(cut => cut.CutM is not null);
             ImmutableArray<Sentence> remarks =
             [
-                Sentence.Of($"The stock list knows size and length only: read cores, insulation and colour on the cable itself."),
+                .. kind.Any(cut => cut.StockId is not null) ? new[] { Sentence.Of($"Taken by what the stock list says of it: read cores, insulation and colour on the cable itself.") } : [],
+                .. kind.Any(cut => cut.StockId is null) ? NotTaken(kind.Key, stock) : [],
                 .. kind.Select(cut => cut.Colour).OfType<Sentence>().Distinct(),
                 .. kind.Any(cut => cut is { StockId: null, CoreId: "plus" or "minus" }) ? new[] { Sentence.Of($"Buy red for plus, black or yellow for minus (common practice, no source).") } : [],
             ];
@@ -46,22 +49,18 @@ internal static class CableLines
         }
     }
 
-    private sealed record CableKind(double AreaMm2, StrandClass Strands, int CoreCount, double? InsulationC);
+    // What is of the size and is not counted on: it may do, or it is another.
+    private static IEnumerable<Sentence> NotTaken(WantedCable wanted, ImmutableArray<(StockItem Item, StockedCable Known)> stock) =>
+        from reel in stock
+        let held = wanted.Held(reel.Known)
+        where held.Why is not null
+        orderby held.Fit descending
+        let item = reel.Item
+        select held.Fit == StockFit.MayDo
+            ? Sentence.Of($"May do: {item.Title}, {new Amount(item.LengthM!.Value, "M")}, {item.Where ?? "place not given"} ({held.Why!}). Read it on the cable and say it in the stock list before it is counted on.")
+            : Sentence.Of($"Not taken: {item.Title} ({held.Why!}).");
 
-    private static CableKind KindOf(Cable cable, CableCut cut) => new(cut.AreaMm2, cable.Strands, cut.CoreCount, cable.InsulationC?.Value);
-
-    private static Sentence What(CableKind kind)
-    {
-        string cores = kind.CoreCount switch { 1 => "Single", 2 => "Twin", _ => string.Create(CultureInfo.InvariantCulture, $"{kind.CoreCount}-core") };
-        string strands = kind.Strands switch
-        {
-            StrandClass.Flexible5 => "flexible (class 5)",
-            StrandClass.FlexibleTinned5 => "flexible, tinned (class 5)",
-            StrandClass.Stranded2 => "stranded (class 2)",
-            _ => "stranded, tinned (class 2)",
-        };
-        return kind.InsulationC is { } insulation
-            ? Sentence.Of($"{cores} {new Amount(kind.AreaMm2, "Mm2")}, {strands}, insulation {new Amount(insulation, "C")}")
-            : Sentence.Of($"{cores} {new Amount(kind.AreaMm2, "Mm2")}, {strands}, insulation not given");
-    }
+    private static Sentence What(WantedCable kind) => kind.InsulationC is { } insulation
+        ? Sentence.Of($"{WantedCable.WordOf(kind.CoreCount)} {new Amount(kind.AreaMm2, "Mm2")}, {WantedCable.WordsOf(kind.Strands)}, insulation {new Amount(insulation, "C")}")
+        : Sentence.Of($"{WantedCable.WordOf(kind.CoreCount)} {new Amount(kind.AreaMm2, "Mm2")}, {WantedCable.WordsOf(kind.Strands)}, insulation not given");
 }

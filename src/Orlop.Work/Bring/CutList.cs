@@ -13,8 +13,8 @@ using Orlop.Work.Tables;
 namespace Orlop.Work.Bring;
 
 /// <summary>
-/// What to cut for the cables that are not built yet, and from which reel or offcut: as much as there is, each core from a reel whose colour goes with it where that
-/// can be, and so that the least is thrown away; a reel that need not be cut into is left whole.
+/// What to cut for the cables that are not built yet, and from which reel or offcut: as much as there is of what is known to be what was reviewed, each core from a reel whose
+/// colour goes with it where that can be, and so that the least is thrown away; a reel that need not be cut into is left whole.
 /// </summary>
 internal static class CutList
 {
@@ -22,23 +22,23 @@ internal static class CutList
     {
         RouteRules rules = RouteRules.Of(scope.AsBuilt);
         CableCut[] cuts = [.. scope.Of(ChangeKind.Cable).Where(change => !change.IsBuilt).SelectMany(change => Cuts((Cable)change.Thing, rules)).OrderByDescending(cut => cut.CutM ?? double.MaxValue)];
-        StockItem[] stock = [.. scope.AsBuilt.All<StockItem>().Where(item => item is { Use: StockUse.Cable, LengthM: not null, AreaMm2: not null })];
+        ImmutableArray<(StockItem Item, StockedCable Known)> stock = StockOf(scope);
         Dictionary<string, StockItem> takes = new(StringComparer.Ordinal);
         bool isLeast = true;
         foreach (CableCut[] alike in BySize([.. cuts.Where(cut => cut.CutM is not null)]))
         {
-            StockItem[] reels = [.. stock.Where(item => alike.Any(cut => IsSameSize(cut.AreaMm2, item.AreaMm2!.Value)))];
+            (StockItem Item, StockedCable Known)[] reels = [.. stock.Where(reel => alike.Any(cut => IsOf(cut, reel.Known)))];
             CuttingPlan plan = CuttingStock.Plan(new CuttingInput
             {
-                Stocks = [.. reels.Select(item => item.LengthM!.Value)],
+                Stocks = [.. reels.Select(reel => reel.Item.LengthM!.Value)],
                 Pieces = [.. alike.Select(cut => cut.CutM!.Value)],
                 UsefulLength = Allowances.UsefulOffcutM,
-                Misfit = (piece, reel) => IsSameSize(alike[piece].AreaMm2, reels[reel].AreaMm2!.Value) ? CoreColour.Misfit(alike[piece].CoreId, CoreColour.Of(reels[reel])) : null,
+                Misfit = (piece, reel) => IsOf(alike[piece], reels[reel].Known) ? CoreColour.Misfit(alike[piece].CoreId, CoreColour.Of(reels[reel].Item)) : null,
             });
             isLeast &= plan.IsProven;
             foreach ((int piece, int? reel) in plan.StockOf.Index().Where(pair => pair.Item is not null))
             {
-                takes[alike[piece].Key] = reels[reel!.Value];
+                takes[alike[piece].Key] = reels[reel!.Value].Item;
             }
         }
 
@@ -59,7 +59,7 @@ internal static class CutList
         List<List<CableCut>> groups = [];
         foreach (CableCut cut in cuts)
         {
-            List<CableCut>? alike = groups.Find(group => IsSameSize(group[0].AreaMm2, cut.AreaMm2));
+            List<CableCut>? alike = groups.Find(group => WantedCable.IsSameSize(group[0].AreaMm2, cut.AreaMm2));
             if (alike is null)
             {
                 groups.Add(alike = []);
@@ -71,9 +71,14 @@ internal static class CutList
         return [.. groups.Select(group => group.ToArray())];
     }
 
-    /// <summary>The two sizes are the same conductor, within 2 %.</summary>
-    public static bool IsSameSize(double areaMm2, double otherMm2) => Math.Abs(areaMm2 - otherMm2) <= 0.02 * areaMm2;
+    /// <summary>The cable that lies ready, with what is known of it.</summary>
+    public static ImmutableArray<(StockItem Item, StockedCable Known)> StockOf(PackScope scope)
+    {
+        Catalogue catalogue = Catalogue.Of(scope.AsBuilt);
+        return [.. scope.AsBuilt.All<StockItem>().Where(item => item is { Use: StockUse.Cable, LengthM: not null }).Select(item => (item, StockedCable.Of(item, catalogue)))];
+    }
 
+    private static bool IsOf(CableCut cut, StockedCable known) => cut.Wanted.Held(known).Fit == StockFit.Same;
 
     private static CableCut From(StockItem? reel, CableCut cut)
     {
@@ -112,7 +117,8 @@ internal static class CutList
         double allowanceM = allowance.AllowanceM(deviationM);
         Sentence? remark = runM is null
             ? Sentence.Of($"Neither a length nor a run is given: measure on board before cutting.")
+            : CableLengths.Apart(cable) is { } apart ? Sentence.Of($"Its length is {new Amount(apart.LengthM, "M")}, the stretches of its run add up to {new Amount(apart.RunM, "M")}: cut by the longer of the two. Measure on board which is right.")
             : unsureM > 0 ? Sentence.Of($"Length not measured to better than {new Amount(unsureM, "M")}: measure on board before cutting.") : null;
-        return new CableCut(key, title, cable.Id, cable.AreaMm2.Value, coreCount, runM, allowanceM, runM is null ? null : allowance.CutM(runM.Value, deviationM), null, remark);
+        return new CableCut(key, title, cable.Id, WantedCable.Of(cable, coreCount), runM, allowanceM, runM is null ? null : allowance.CutM(runM.Value, deviationM), null, remark);
     }
 }

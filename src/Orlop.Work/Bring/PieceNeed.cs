@@ -9,6 +9,9 @@ internal sealed record PieceNeed(string Key, BringKind Kind, Sentence What, int 
 {
     public ImmutableArray<Sentence> Remarks { get; init; } = [];
 
+    /// <summary>It is known what they are; otherwise nobody can say what is to be bought.</summary>
+    public bool IsKindKnown { get; init; } = true;
+
     /// <summary>The line of the list, taking from stock in the owner's order.</summary>
     public BringItem Match(IEnumerable<StockItem> stock)
     {
@@ -30,8 +33,8 @@ internal sealed record PieceNeed(string Key, BringKind Kind, Sentence What, int 
             Kind = Kind,
             What = What,
             Needed = Pieces(Count),
-            ToBuy = Pieces(left),
-            State = left == 0 ? StockState.InStock : left < Count ? StockState.Partly : StockState.ToBuy,
+            ToBuy = IsKindKnown ? Pieces(left) : null,
+            State = !IsKindKnown ? StockState.Look : left == 0 ? StockState.InStock : left < Count ? StockState.Partly : StockState.ToBuy,
             Takes = takes.ToImmutable(),
             Remarks = Remarks,
             For = For,

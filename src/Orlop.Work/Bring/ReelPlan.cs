@@ -18,5 +18,5 @@ public sealed record ReelPlan(string StockId, string Title, string? Where, doubl
 /// <summary>What to cut, and from which reels and offcuts.</summary>
 /// <param name="Cuts">The lengths to cut, longest first.</param>
 /// <param name="Reels">The reels and offcuts that are cut into.</param>
-/// <param name="IsLeastWaste">No other way of cutting leaves less to buy or throws less away; otherwise that was not looked at to the end.</param>
+/// <param name="IsLeastWaste">Of the reels that are known to be what was reviewed, no other way of cutting leaves less to buy, and none whose colours go as well throws less away; otherwise that was not looked at to the end.</param>
 public sealed record CutPlan(ImmutableArray<CableCut> Cuts, ImmutableArray<ReelPlan> Reels, bool IsLeastWaste);

@@ -1,4 +1,5 @@
 using Orlop.Drawings.Paper;
+using Orlop.Presentation.Views;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Paper;
@@ -20,7 +21,7 @@ public static class ElectricalSheetHtml
         ArgumentNullException.ThrowIfNull(options);
         HtmlText html = new();
         string date = PaperPage.Date(options);
-        string about = sheet.Alteration is { } alteration ? $"with {alteration.Title}, drafted" : "as built";
+        string about = sheet.Alteration is { } alteration ? $"with {alteration.Title}, {AlterationWords.State(alteration)}" : "as built";
         string foot = $"{sheet.BoatTitle} · {about} · {date}{PaperPage.Revision(options, " · ")} · {TitleBlock.Caution}";
         PaperPage.Begin(html, $"Electrical pages: {sheet.BoatTitle}, {about}", foot, options, "stability electrical");
         Head(html, sheet, about, date, options);

@@ -1,4 +1,5 @@
 using Orlop.Drawings.Circuits.Sheets;
+using Orlop.Presentation.Views;
 using Orlop.Work.Paper;
 
 namespace Orlop.Work.Circuits;
@@ -13,7 +14,7 @@ internal static class WiringPages
             return;
         }
 
-        string state = sheet.Alteration is { } alteration ? $"with {alteration.Title}, drafted" : "as built";
+        string state = sheet.Alteration is { } alteration ? $"with {alteration.Title}, {AlterationWords.State(alteration)}" : "as built";
         SheetOptions drawn = new()
         {
             Paper = options.DiagramSize ?? options.Size,

@@ -1,4 +1,5 @@
 using Orlop.Drawings.Paper;
+using Orlop.Presentation.Views;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Work.Paper;
 
@@ -43,7 +44,7 @@ public static class LoadingSheetHtml
         PaperPage.Title(
             html,
             ("Boat", sheet.BoatTitle),
-            ("For", sheet.Alteration is { } alteration ? $"{alteration.Title}, drafted: as built beside as altered" : "the boat as built"),
+            ("For", sheet.Alteration is { } alteration ? $"{alteration.Title}, {AlterationWords.State(alteration)}: as built beside as altered" : "the boat as built"),
             ("Date", $"{date}{PaperPage.Revision(options, ", ")}"),
             ("Mind", TitleBlock.Caution));
         html.Open("div", ("class", "caution"), ("role", "note")).Put("b", "Stability.").Text($" {FloatingWords.Caution} Every condition here is one way of loading her in still water: another load, wind, sea, ice, water on deck or a slack tank that was taken as full are not in it. A weight that hangs acts at the hook it hangs from.").Close();

@@ -88,7 +88,7 @@ internal static class BringPages
             }
 
             html.Close().Put("td", cut.RunM is { } runM ? $"{text.Of(new Review.Findings.Amount(runM, "M"))} + {text.Of(new Review.Findings.Amount(cut.AllowanceM, "M"))}" : "–")
-                .Put("td", cut.StockId is { } reel ? pack.AsBuilt.Find(reel)?.Title ?? reel : cut.CutM is null ? "–" : "no reel is long enough: buy").Close();
+                .Put("td", cut.StockId is { } reel ? pack.AsBuilt.Find(reel)?.Title ?? reel : cut.CutM is null ? "–" : "no reel that is known to be it is long enough: buy").Close();
         }
 
         html.Close().Close();
@@ -114,7 +114,7 @@ internal static class BringPages
         }
 
         html.Close().Close().Put("p", pack.Cutting.IsLeastWaste
-            ? "No other way of cutting leaves less to buy or throws less away."
+            ? "Of the reels that are known to be what was reviewed, no other way of cutting leaves less to buy, and none whose colours go as well throws less away."
             : "Not every way of cutting was looked at: another may throw less away.", ("class", "small"));
 
         string M(double lengthM) => text.Of(new Review.Findings.Amount(lengthM, "M"));

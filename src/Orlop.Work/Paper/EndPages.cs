@@ -87,7 +87,7 @@ internal static class EndPages
         }
 
         html.Close()
-            .Put("td", end.LugMm2 is { } lugMm2 ? $"{PackText.Of(end.Means, end.StudMm)}, for {text.Of(new Amount(lugMm2, "Mm2"))}" : PackText.Of(end.Means, end.StudMm), ("class", "means")).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : "barrel", ("class", "num"))
+            .Put("td", end.LugMm2 is { } lugMm2 ? $"{PackText.Of(end.Means, end.StudMm)}, for {text.Of(new Amount(lugMm2, "Mm2"))}" : PackText.Of(end.Means, end.StudMm), ("class", "means")).Put("td", end.StripMm is { } stripMm ? text.Of(new Amount(stripMm, "Mm")) : end.Means is null ? "–" : "barrel", ("class", "num"))
             .Open("td");
         _ = end.Pull is { } pull
             ? html.Put("span", text.Of(new Amount(Math.Ceiling(pull.ForceN), "N")), ("class", "num")).Put("div", pull.Gauge, ("class", "small"))

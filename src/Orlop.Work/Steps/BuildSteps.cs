@@ -155,7 +155,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             Key = $"make-off:{change.Id}",
             Kind = StepKind.MakeOff,
             Text = Sentence.Of($"Make off the {own.Length} ends of {change.Thing.Title}, as the make-up list says."),
-            Details = own.Any(end => end.Pull is not null)
+            Details = own.All(end => end.Means is null) ? [Sentence.Of($"{BringList.NotGiven}. Nothing is made off until it is known what goes on.")] : own.Any(end => end.Pull is not null)
                 ? [Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out; heat-shrink over the barrel.")]
                 : [Sentence.Of($"No strand cut or left out. Pull each end by hand.")],
             About = [change.Id],
@@ -193,6 +193,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         ({ IsMakers: true } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.MostNm, "Nm")} ({torque.Connection}). Mark it."),
         ({ } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.LeastNm, "Nm")} to {new Amount(torque.MostNm, "Nm")} ({torque.Connection}); the maker's figure goes first. Mark it."),
         (null, true) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: maker's torque. Mark it."),
+        _ when end.Means is null => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: kind of end not given. Say it before the visit; how it is made off and tightened follows from it."),
         _ => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: until it clicks or seats; pull to prove."),
     };
 

@@ -143,7 +143,7 @@ internal static class IsolationSteps
         foreach (ProvingPoint proof in part.Points)
         {
             string before = ReadBefore.Told(scope, isolation, plan, proof) is { Length: > 0 } told ? $" ({told})" : "";
-            details.Add(Sentence.Of($"{PartProofs.Between(scope, isolation, proof)}, on {ProvingWords.Setting(proof.IsAc)}: 0 V, at most {new Amount(DeadV, "V")}{before}.{ProvingWords.StandsFor(scope.Words, proof)}"));
+            details.Add(Sentence.Of($"{PartProofs.Between(scope, isolation, proof)}, on {ProvingWords.Setting(proof.IsAc)}: 0 V, at most {new Amount(DeadV, "V")}{before}.{PartProofs.Reach(scope, isolation, proof)}{ProvingWords.StandsFor(scope.Words, proof)}"));
         }
 
         return new WorkStep

@@ -36,6 +36,39 @@ internal sealed record PartProofs(string PartId, ImmutableArray<string> Nodes, b
     public static string Between(PackScope scope, WorkIsolation isolation, ProvingPoint proof) =>
         $"{scope.Words.Node(proof.Node)} to {(proof.OtherNode is { } other ? scope.Words.Node(other) : Reference(isolation.Boat) is { } bar ? scope.Words.At(bar) : "the hull, on bright metal")}";
 
+    /// <summary>
+    /// " A long lead is needed: …" where the two points are not within the reach of two probes, and the nearer point that metal joins to the reference where there is one; empty where they are near.
+    /// </summary>
+    public static string Reach(PackScope scope, WorkIsolation isolation, ProvingPoint proof)
+    {
+        string? other = proof.OtherNode ?? Reference(isolation.Boat)?.ToString();
+        if (other is null || scope.Words.LongLead(proof.Node, other) is not { Length: > 0 } lead)
+        {
+            return "";
+        }
+
+        // With a battery's minus off, its post is the only point that tells; else every bar that metal joins to the reference does.
+        string? nearer = proof.OtherNode is not null || !isolation.MinusFirst.IsEmpty ? null
+            : scope.Words.NearerTo(proof.Node, other, JoinedByMetal(scope.WholeWiring, other).Where(node => isolation.Boat.Find<Busbar>(ElementIds.ThingOf(node)) is not null));
+        return nearer is null ? lead : $"{lead} Nearer, and joined to it by metal: {scope.Words.Located(ElementIds.ThingOf(nearer))}; use the same one before and after.";
+    }
+
+    // With nothing between that opens.
+    private static HashSet<string> JoinedByMetal(Wiring wiring, string from)
+    {
+        HashSet<string> joined = new([from], StringComparer.Ordinal);
+        Queue<string> open = new(joined);
+        while (open.TryDequeue(out string? node))
+        {
+            foreach (string next in wiring.At(node).Where(edge => edge.Kind is WiringEdgeKind.Joint or WiringEdgeKind.Core or WiringEdgeKind.Link).Select(edge => edge.Other(node)).Where(joined.Add))
+            {
+                open.Enqueue(next);
+            }
+        }
+
+        return joined;
+    }
+
     private static Terminal? Reference(BoatModel boat) =>
         Bonds.Of(boat.All<Part>()).Concat(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus))).Cast<Terminal?>().FirstOrDefault();
 }

@@ -24,7 +24,7 @@ internal static class ReadBefore
             Text = Sentence.Of($"{ReadBeforeWords.Head}: {points.Read.Length} {(points.Read.Length == 1 ? "point" : "points")}."),
             Details =
             [
-                .. points.Read.Select(proof => ReadBeforeWords.Reads(PartProofs.Between(scope, isolation, proof), proof, LiveBefore.MustGive(isolation.Boat, scope.WholeWiring, proof))),
+                .. points.Read.Select(proof => ReadBeforeWords.Reads(PartProofs.Between(scope, isolation, proof), proof, LiveBefore.MustGive(isolation.Boat, scope.WholeWiring, proof), PartProofs.Reach(scope, isolation, proof))),
                 .. points.Covered.Select(proof => ReadBeforeWords.Covered(PartProofs.Between(scope, isolation, proof))),
                 .. ReadBeforeWords.Notes.Select(note => Sentence.Of($"{note}")),
             ],

@@ -261,6 +261,7 @@ public sealed class RecordTests : IDisposable
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
         IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
         panel.WaitForState(() => panel.Markup.Contains("new troubles", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
+        Assert.Contains("new troubles, which fail", panel.Markup, StringComparison.Ordinal);
         await panel.PressNamedAsync("button", "Accept with");
         Assert.Equal(AlterationStatus.Draft, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
 

@@ -46,6 +46,18 @@ public sealed class ChainBuilderTests
     }
 
     [Fact]
+    public void NewCircuit_FeedWire_RunsInTheSpaceOfWhatFeedsIt()
+    {
+        BoatModel boat = ChainBoat.Bare.WithThings(ChainBoat.Bare.Things.Select(thing => thing is Busbar { Id: "plus" } bar ? bar with { Space = "locker" } : thing)
+            .Append(new Space { Id = "locker", Use = SpaceUse.Dry, From = new(0, -1, 0), To = new(1, 1, 1) }));
+        CircuitPlan plan = ChainBoat.Pump with { HasFeedWire = true, FeedM = 0.15 };
+
+        RunLeg leg = Assert.Single(ChainBoat.Applied(boat, ChainBuilder.NewCircuit(boat, plan)).Find<Cable>("wash-down-pump-feed-wire")!.Run);
+        Assert.Equal(("locker", 0.15), (leg.Space, leg.LengthM));
+        Assert.Empty(ChainBoat.With(plan).Find<Cable>("wash-down-pump-feed-wire")!.Run);
+    }
+
+    [Fact]
     public void NewCircuit_LongerWayBack_IsTheMinusCoresOwnLength()
     {
         Cable cable = ChainBoat.With(ChainBoat.Pump with { BackM = 5 }).Find<Cable>("wash-down-pump-feed")!;

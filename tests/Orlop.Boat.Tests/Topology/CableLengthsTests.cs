@@ -22,6 +22,20 @@ public sealed class CableLengthsTests
     public void LengthChanged_OfSeveralStretches_NoneFollows() =>
         Assert.Equal(TwoStretches.Run, ((Cable)CableLengths.Following(TwoStretches, TwoStretches with { LengthM = 0.9 })).Run);
 
+    // 2.2 m ± 0.1 m and 2 % for rounding: 2.444 m.
+    [Theory]
+    [InlineData(2.2, false)]
+    [InlineData(2.44, false)]
+    [InlineData(2.45, true)]
+    [InlineData(1.9, true)]
+    public void Apart_LengthAndStretches_BeyondRoundingAndDeviation(double runM, bool isApart)
+    {
+        Cable cable = OneStretch with { LengthM = new Values.Quantity(2.2, Values.Knowledge.Estimated, 0.1), Run = [new RunLeg { Space = "locker", LengthM = runM }] };
+        Assert.Equal(isApart ? (2.2, runM) : null, CableLengths.Apart(cable));
+        Assert.Null(CableLengths.Apart(cable with { LengthM = null }));
+        Assert.Null(CableLengths.Apart(cable with { Run = [] }));
+    }
+
     [Fact]
     public void WhatDidNotAgreeBefore_IsLeftAsTyped()
     {

@@ -36,6 +36,32 @@ public sealed class PreparedFaultsTests
         Assert.Equal(flow.Fault.CurrentA, flow.BranchA("return")!.Value, 1e-9);
     }
 
+    // What a current gives off in the whole is the sum over the parts: R = Σ R·share² (Tellegen's theorem), here against the resistance that Thévenin's gives.
+    [Fact]
+    public void PiecesBetween_Mesh_AddUpToTheResistance()
+    {
+        PreparedFaults prepared = PreparedFaults.OfSound(Meshed, FaultConditions.Least)!;
+        var pieces = prepared.PiecesBetween("tip", "far-minus");
+
+        Assert.Equal(prepared.Between("tip", "far-minus")!.SourceOhm, pieces.Sum(piece => piece.PartOhm), 1e-12);
+        Assert.Equal(1, pieces.Single(piece => piece.Id == "return").ShareFraction);
+        Assert.DoesNotContain(pieces, piece => piece.Id == "lug");
+    }
+
+    // By hand: one way, 10 + 2 + 3 mΩ; two like batteries side by side, each half the current, 2 × 10 × 0.5² = 5 mΩ.
+    [Fact]
+    public void PiecesBetween_OneWayAndTwoLikeBatteries_AreAsByHand()
+    {
+        Network one = new() { Batteries = [new Battery("one", "bus", "zero", 12.6, 0.010)], Conductors = [new Conductor("out", "bus", "far", 0.002), new Conductor("back", "far-minus", "zero", 0.003)] };
+        Network two = one with { Batteries = [.. one.Batteries, new Battery("two", "bus", "zero", 12.6, 0.010)] };
+
+        Assert.Equal([("back", 0.003), ("one", 0.010), ("out", 0.002)], Pieces(one));
+        Assert.Equal([("back", 0.003), ("one", 0.0025), ("out", 0.002), ("two", 0.0025)], Pieces(two));
+
+        static IEnumerable<(string, double)> Pieces(Network network) => PreparedFaults.OfSound(network, FaultConditions.Greatest)!.PiecesBetween("far", "far-minus")
+            .Select(piece => (piece.Id, Math.Round(piece.PartOhm, 12))).OrderBy(piece => piece.Id, StringComparer.Ordinal);
+    }
+
     [Fact]
     public void Between_FromManyThreads_IsAsOneByOne()
     {

@@ -25,6 +25,20 @@ public sealed class FieldTextTests
         Assert.Equal(typed, FieldText.Edit(Field("cable", "areaMm2"), area, DisplayUnits.Metric, Culture));
     }
 
+    /// <summary>A field shows the digits that were given, and not those of a result.</summary>
+    [Theory]
+    [InlineData(12.85, "12.85 V")]
+    [InlineData(12.8, "12.8 V")]
+    [InlineData(12.3456, "12.3456 V")]
+    [InlineData(12.345678912, "12.3 V")]
+    public void Edit_Number_HasTheDigitsThatWereGiven(double volts, string text)
+    {
+        FieldSchema point = Field("battery", "openCircuit").Record!.Field("openCircuitV")!;
+        Assert.Equal(text, FieldText.Edit(point, volts, DisplayUnits.Metric, Culture));
+        Assert.Equal(text, FieldText.Edit(Field("battery", "nominalV"), new Quantity(volts), DisplayUnits.Metric, Culture));
+        Assert.Equal(text.Replace(' ', '\u00A0'), FieldText.Show(point, volts, DisplayUnits.Metric, Culture));
+    }
+
     [Theory]
     [InlineData("cable", "areaMm2", "lots", "lots")]
     [InlineData("cable", "areaMm2", "900 mm2", "Area: '900 mm2' is out of range. Allowed: 0.2\u00A0mm² to 500\u00A0mm².")]

@@ -61,6 +61,11 @@ public sealed class ReviewViewTests
     [InlineData(null, "")]
     [InlineData(double.NaN, "")]
     [InlineData(0.904, "90\u00A0%")]
+    [InlineData(1.0033333, "100.3\u00A0%")]
+    [InlineData(1.00004, "100.004\u00A0%")]
+    [InlineData(1.0, "100\u00A0%")]
+    [InlineData(1.0000000000002, "100\u00A0%")]
+    [InlineData(0.9964, "99.6\u00A0%")]
     [InlineData(12.0, "over 10\u00A0×")]
     public void Share_AnyUse_IsAPercentageOrNothing(double? use, string text) => Assert.Equal(text, FindingRow.Share(use, Culture));
 

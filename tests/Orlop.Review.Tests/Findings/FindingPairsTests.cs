@@ -8,7 +8,10 @@ public sealed class FindingPairsTests
     [Theory]
     [InlineData(null, 1.2, Change.NewTrouble)]
     [InlineData(0.5, 0.95, Change.NewTrouble)]
-    [InlineData(0.95, 1.2, Change.Worse)]
+    [InlineData(0.5, 1.2, Change.NewTrouble)]
+    [InlineData(0.95, 1.2, Change.NewTrouble)]
+    [InlineData(0.95, 1.0000001, Change.NewTrouble)]
+    [InlineData(0.92, 0.95, Change.Worse)]
     [InlineData(1.1, 1.2, Change.Worse)]
     [InlineData(1.2, 1.1, Change.Better)]
     [InlineData(1.2, 0.5, Change.Better)]
@@ -24,8 +27,8 @@ public sealed class FindingPairsTests
         Assert.Equal(change, Assert.Single(FindingPairs.Of(Of(before), Of(after))).Change);
 
     [Fact]
-    public void AnotherConditionFailsOnlyNow_IsWorse() => Assert.Equal(
-        Change.Worse, Assert.Single(FindingPairs.Of([Of(1.2, "a"), Of(0.5, "b")], [Of(1.2, "a"), Of(1.1, "b")])).Change);
+    public void AnotherConditionFailsOnlyNow_IsNewTrouble() => Assert.Equal(
+        Change.NewTrouble, Assert.Single(FindingPairs.Of([Of(1.2, "a"), Of(0.5, "b")], [Of(1.2, "a"), Of(1.1, "b")])).Change);
 
     // 15 A of 7 A allowed, and 5 A of nothing allowed: the second has no ratio, and is the worse.
     [Fact]

@@ -120,6 +120,65 @@ public sealed class SmallBoatMendTests
     }
 
     [Fact]
+    public void Stopped_KeepsTheBestFoundUntilThen()
+    {
+        using CancellationTokenSource stop = new();
+        BoatModel boat = Lamp(runningA: 9, areaMm2: 1, lengthM: 10, breakingA: 500);
+        StopsWhenFound told = new(stop);
+        MendResult result = Mender.Find(Request(boat, Cables.Concat(Fuses)), told, stop.Token);
+
+        Assert.True(stop.IsCancellationRequested);
+        Assert.Equal((MendOutcome.Cleared, true), (result.Outcome, result.IsStopped));
+        Assert.True(IsMended(result.Set!.Boat, boat));
+        Assert.True(told.Last!.Least <= told.Last.Best);
+        Assert.True(result.IsProved || result.LeastMoney <= result.Set.Cost.PriceMoney);
+    }
+
+    private sealed class StopsWhenFound(CancellationTokenSource stop) : IProgress<MendProgress>
+    {
+        public MendProgress? Last { get; private set; }
+
+        public void Report(MendProgress value)
+        {
+            Last = value;
+            if (value.HasFound)
+            {
+                stop.Cancel();
+            }
+        }
+    }
+
+    // A reel is of a part by what is known of it: 60 °C is not the 90 °C of the part it names.
+    [Fact]
+    public void Stock_KnownToBeAnother_IsNotTaken()
+    {
+        BoatModel boat = Lamp(areaMm2: 1, lengthM: 12, fuseA: 7.5);
+        Assert.NotEqual(0, Mend(boat.With(Reel(20) with { InsulationC = 60 }), [Twin(6, 3.9)]).Set!.Cost.PriceMoney);
+        Assert.Equal(0, Mend(boat.With(Reel(20) with { Catalogue = null, CoreCount = 2, InsulationC = 90, Strands = StrandClass.FlexibleTinned5 }), [Twin(6, 3.9)]).Set!.Cost.PriceMoney);
+        Assert.NotEqual(0, Mend(boat.With(Reel(20) with { Catalogue = null }), [Twin(6, 3.9)]).Set!.Cost.PriceMoney);
+    }
+
+    // 16 mm² does not go into the holder of a fuse of 7.5 A; where its sheet says that it does, it is proposed.
+    [Fact]
+    public void CableThickerThanItsTerminalsTake_IsNotProposed()
+    {
+        BoatModel boat = Lamp(areaMm2: 1, lengthM: 12, fuseA: 7.5);
+        Assert.Null(Mend(boat, [Twin(16, 9)]).Set);
+        BoatModel typed = boat.Change<Protection>("fuse", fuse => fuse with { TerminalMm2 = 16 }).Change<ElectricLoad>("lamp", lamp => lamp with { TerminalMm2 = 25 });
+        Assert.NotNull(Mend(typed, [Twin(16, 9)]).Set);
+        Assert.Null(Mend(typed.Change<ElectricLoad>("lamp", lamp => lamp with { TerminalMm2 = 10 }), [Twin(16, 9)]).Set);
+    }
+
+    [Theory]
+    [InlineData(20.0, 10)]
+    [InlineData(30.0, 10)]
+    [InlineData(31.0, 16)]
+    [InlineData(301.0, double.PositiveInfinity)]
+    [InlineData(null, double.PositiveInfinity)]
+    [InlineData(double.NaN, double.PositiveInfinity)]
+    public void Terminals_AtARating_TakeWhatIsCommon(double? ratedA, double mostMm2) => Assert.Equal(mostMm2, TerminalSizes.AtRatingMm2(ratedA));
+
+    [Fact]
     public void Proposals_EachClearTheFindingAlone()
     {
         BoatModel boat = Lamp(areaMm2: 1, lengthM: 12, fuseA: 7.5);

@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Ways;
 using Orlop.Work.Bring;
+using Orlop.Work.Paper;
 using Xunit;
 
 namespace Orlop.Work.Tests.Bring;
@@ -76,8 +77,12 @@ public class BringListTests
     {
         WorkPack pack = With(cable => cable with { Cores = cable.Cores.Select(core => core with { FromEnd = null, ToEnd = null }).ToValueList() });
         BringItem ends = pack.Bring.Single(item => item.Kind == BringKind.Termination && item.For.Contains("pump-cable"));
-        Assert.Equal(StockState.ToBuy, ends.State);
-        Assert.NotEmpty(ends.Remarks);
+        Assert.Equal((StockState.Look, null), (ends.State, ends.ToBuy));
+        Assert.Contains("Say it before the visit", ends.Remarks[0].ToString(), StringComparison.Ordinal);
+        string html = WorkPackHtml.Render(pack, new PaperOptions(Boats.Day, "1"));
+        Assert.Contains("Kind of end not given: say it before the visit", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("until it clicks", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("barrel<", html, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -43,7 +43,7 @@ public class CoreColourTests
     [Fact]
     public void Cuts_SheathedTwin_SaysNothingOfColour() => Assert.Null(Boats.PumpPack.Cuts.Single(cut => cut.CableId == "pump-cable").Colour);
 
-    private static StockItem Reel(string id, string name, double lengthM) => new() { Id = id, Name = name, Use = StockUse.Cable, AreaMm2 = 16, LengthM = lengthM };
+    private static StockItem Reel(string id, string name, double lengthM) => new() { Id = id, Name = name, Use = StockUse.Cable, AreaMm2 = 16, CoreCount = 1, InsulationC = 90, Strands = StrandClass.FlexibleTinned5, LengthM = lengthM };
 
     private static WorkPack With(params StockItem[] reels)
     {

@@ -60,7 +60,7 @@ public class CutPlanTests
         Assert.Contains("Before drilling", html, StringComparison.Ordinal);
     }
 
-    private static StockItem Reel(string id, double lengthM) => new() { Id = id, Use = StockUse.Cable, AreaMm2 = 16, LengthM = lengthM };
+    private static StockItem Reel(string id, double lengthM) => new() { Id = id, Use = StockUse.Cable, AreaMm2 = 16, CoreCount = 2, InsulationC = 90, Strands = StrandClass.FlexibleTinned5, LengthM = lengthM };
 
     private static Cable Piece(int index, double lengthM) => Boats.Pair($"piece-{index}", "isolator.out", "lamp", 16, lengthM) with { Run = [] };
 

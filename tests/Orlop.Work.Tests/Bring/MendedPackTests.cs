@@ -33,7 +33,8 @@ public sealed class MendedPackTests
             new MendRequest { Draft = boat, Catalogue = Catalogue.Of(boat), Cut = Allowances.Cut(RouteRules.Of(boat)), Only = [("voltage-drop", "stern-light")] }, null, TestContext.Current.CancellationToken).Set!;
         MendChange cable = Assert.Single(set.Changes);
         CableCut cut = Assert.Single(Pack(boat, set.PutInto(boat, MendDraft.Of(null, "stern", "Stern light"))).Cuts, cut => cut.CableId == cable.ThingId);
-        Assert.Equal(Assert.Single(cable.StockIds), cut.StockId);
+        Assert.NotEmpty(cable.StockIds);
+        Assert.Contains(cut.StockId, cable.StockIds);
     }
 
     private static WorkPack Pack(BoatModel boat, Alteration draft) => WorkPacks.Plan(BoatEdits.Apply(boat, [BoatEdits.Add(draft)]).Boat, draft);

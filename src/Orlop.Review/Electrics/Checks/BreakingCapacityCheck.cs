@@ -1,4 +1,5 @@
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Electrics.Networks;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
@@ -19,24 +20,28 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
         from condition in view.Conditions
         let solved = view.Solve(condition, ChargeCase.Full)
         let faults = Faults(view, solved)
+        let ways = new WiringTrees(view.Wiring, condition.Id)
         from device in view.Boat.All<Protection>()
-        let finding = Judge(view, solved, faults, device, condition)
+        let finding = Judge(view, solved, faults, ways, device, condition)
         where finding is not null
         select finding;
 
-    private Finding? Judge(ElectricsView view, SolvedNetwork solved, Dictionary<string, FaultCurrentResult?> faults, Protection device, Condition condition)
+    // The worst fault at one side of a device, and the two nodes that it joins.
+    private sealed record WorstFault(Network Network, FaultCurrentResult Fault, string Plus, string Minus);
+
+    private Finding? Judge(ElectricsView view, SolvedNetwork solved, Dictionary<string, WorstFault?> faults, WiringTrees ways, Protection device, Condition condition)
     {
         if (solved.NetworkOf(device.Id) is not { } network)
         {
             return null;
         }
 
-        if (!faults.TryGetValue(device.Id, out FaultCurrentResult? fault))
+        if (!faults.TryGetValue(device.Id, out WorstFault? worst))
         {
             return null;
         }
 
-        if (fault is null)
+        if (worst is null)
         {
             return NotSolved(Description, device.Id, condition, device.Title);
         }
@@ -49,7 +54,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
         HashSet<string> reaching = [.. view.SourcesReaching(device).Select(source => source.Id)];
         FindingInput[] missing = [.. network.Batteries.Select(battery => battery.Id).Concat(network.LimitedSources.Select(source => source.Id).Where(reaching.Contains))
             .SelectMany(id => solved.Built.Gaps.GetValueOrDefault(id, []))];
-        Verdict verdict = Verdicts.Of(fault.CurrentA, breaking.Value);
+        Verdict verdict = Verdicts.Of(worst.Fault.CurrentA, breaking.Value);
         // A length that is not given counts as nothing here: what holds so holds with any length, what does not cannot be told.
         if (verdict != Verdict.Holds)
         {
@@ -61,9 +66,9 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             ];
         }
 
-        if (missing.Length > 0 && KnownAlone(view, solved, network, device) is { } known && Verdicts.Of(known.CurrentA, breaking.Value) == Verdict.Fails)
+        if (missing.Length > 0 && KnownAlone(view, solved, network, device) is { } known && Verdicts.Of(known.Fault.CurrentA, breaking.Value) == Verdict.Fails)
         {
-            (fault, verdict, missing) = (known, Verdict.Fails, []);
+            (worst, verdict, missing) = (known, Verdict.Fails, []);
         }
 
         if (missing.Length > 0)
@@ -71,6 +76,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: the worst fault behind it cannot be told"), [.. missing]);
         }
 
+        FaultCurrentResult fault = worst.Fault;
         return new Finding
         {
             CheckId = Description.Id,
@@ -82,7 +88,8 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             Working =
             [
                 new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), Solved(solved, device.Id)),
-                new WorkingLine("Resistance of sources and way", "conductors cold, joints that nobody measured taken as nothing", double.IsFinite(fault.SourceOhm) ? new Amount(fault.SourceOhm, "Ohm") : null, "all sources and ways to the fault, as one (Thévenin)"),
+                .. FaultResistance.Lines(view, view.GreatestFaultsIn(worst.Network), fault, (worst.Plus, worst.Minus), "Resistance of sources and way", "cold, 20 °C, the least its size and class may have"),
+                .. LeftOut(view, solved, worst, ways),
                 .. IsFedByBatteries(fault) ? [new WorkingLine("Chargers and converters add", "the most each gives", A(fault.LimitedA), "")] : Array.Empty<WorkingLine>(),
                 new WorkingLine("Prospective fault current", FaultText(fault), A(fault.CurrentA), ""),
                 new WorkingLine("Breaking capacity", "", A(breaking.Value), breaking.Method ?? "as typed"),
@@ -93,8 +100,21 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
         };
     }
 
+    // What would make the fault smaller and is not counted, so that it is the worst there can be.
+    private static WorkingLine[] LeftOut(ElectricsView view, SolvedNetwork solved, WorstFault worst, WiringTrees ways)
+    {
+        WiringEdge[] along = [.. worst.Network.Batteries.Where(battery => battery.Minus == worst.Minus).Take(1).SelectMany(battery => ways.Along(battery.Plus, worst.Plus))];
+        string[] unmeasured = [.. along.Where(edge => solved.Built.Assumed.ContainsKey(edge.Id)).Select(LossOnWay.NameOf).Distinct()];
+        string[] unknown = [.. along.Where(edge => solved.Built.Gaps.ContainsKey(edge.Id)).Select(edge => $"{LossOnWay.NameOf(edge)}, whose length is not given").Distinct()];
+        return along.Length == 0 ? [] :
+        [
+            new("Left out for the worst case", $"{string.Join("; ", unmeasured.Concat(unknown).DefaultIfEmpty("no joint or device before it: all are measured or typed"))}", null,
+                "counted as nothing where nobody measured them: any resistance would make the fault smaller; so would what lies between the fault and the battery's minus post, which is left out too"),
+        ];
+    }
+
     // What the sources and conductors that are fully known give by themselves: the others can only add to it.
-    private static FaultCurrentResult? KnownAlone(ElectricsView view, SolvedNetwork solved, Network network, Protection device)
+    private static WorstFault? KnownAlone(ElectricsView view, SolvedNetwork solved, Network network, Protection device)
     {
         bool IsGap(string id) => solved.Built.Gaps.ContainsKey(id);
         Network known = network with
@@ -105,7 +125,9 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             Contacts = network.Contacts.RemoveAll(contact => IsGap(contact.Id)),
             Conductors = network.Conductors.RemoveAll(conductor => IsGap(conductor.Id)),
         };
-        return view.FaultsIn(known, [.. Sides(view, known, device).Select(side => (side.Plus, side.Minus))]).OfType<FaultCurrentResult>().MaxBy(fault => fault.CurrentA);
+        (string Device, string Plus, string Minus)[] sides = [.. Sides(view, known, device)];
+        return sides.Zip(view.FaultsIn(known, [.. sides.Select(side => (side.Plus, side.Minus))]))
+            .Where(each => each.Second is not null).Select(each => new WorstFault(known, each.Second!, each.First.Plus, each.First.Minus)).MaxBy(each => each.Fault.CurrentA);
     }
 
     // Where no battery feeds, the limits are all there is.
@@ -137,9 +159,9 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
     }
 
     // For each device the worse of its two sides: a device between two sources sees the larger. Null where the network itself has faults. One factorisation for each group.
-    private static Dictionary<string, FaultCurrentResult?> Faults(ElectricsView view, SolvedNetwork solved)
+    private static Dictionary<string, WorstFault?> Faults(ElectricsView view, SolvedNetwork solved)
     {
-        Dictionary<string, FaultCurrentResult?> worst = new(StringComparer.Ordinal);
+        Dictionary<string, WorstFault?> worst = new(StringComparer.Ordinal);
         foreach (IGrouping<Network, Protection> devices in view.Boat.All<Protection>().Where(device => solved.NetworkOf(device.Id) is not null).GroupBy(device => solved.NetworkOf(device.Id)!))
         {
             (string Device, string Plus, string Minus)[] pairs = [.. devices.SelectMany(device => Sides(view, devices.Key, device))];
@@ -154,9 +176,9 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
 
             foreach ((var pair, FaultCurrentResult? fault) in pairs.Zip(currents))
             {
-                if (fault is not null && (!worst.TryGetValue(pair.Device, out FaultCurrentResult? known) || fault.CurrentA > known!.CurrentA))
+                if (fault is not null && (!worst.TryGetValue(pair.Device, out WorstFault? known) || fault.CurrentA > known!.Fault.CurrentA))
                 {
-                    worst[pair.Device] = fault;
+                    worst[pair.Device] = new WorstFault(devices.Key, fault, pair.Plus, pair.Minus);
                 }
             }
         }

@@ -68,7 +68,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         {
             return Unprotected(view, cable, edge, condition, feed, null, fault);
         }
-        return view.Practice?.Find(LimitOf(stretch, cable)) is { } limit && Verdicts.Of(stretch.LengthM, limit.Value) == Verdict.Fails
+        return view.Practice?.Find(UnprotectedStretch.LimitIdOf(stretch.IsFromBattery, cable)) is { } limit && Verdicts.Of(stretch.LengthM, limit.Value) == Verdict.Fails
             ? Along(view, cable, edge, condition, feed, null, stretch, limit)
             : null;
     }
@@ -110,7 +110,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
             return Unprotected(view, cable, edge, condition, feed, allowed, fault);
         }
 
-        string limitId = LimitOf(stretch, cable);
+        string limitId = UnprotectedStretch.LimitIdOf(stretch.IsFromBattery, cable);
         if (view.Practice?.Find(limitId) is not { } limit)
         {
             return NoLimit(Description, edge.Id, condition.Id, cable.Title, limitId);
@@ -120,9 +120,6 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
             ? Unknown(Description, edge.Id, condition.Id, Sentence.Of($"{cable.Title}, {edge.Core!.Id}: how far it runs before its fuse is not known"), stretch.Missing)
             : Along(view, cable, edge, condition, feed, allowed, stretch, limit);
     }
-
-    private static string LimitOf(UnprotectedStretch stretch, Cable cable) =>
-        stretch.IsFromBattery ? LimitIds.UnprotectedFromBatteryM : cable.IsSheathed ? LimitIds.UnprotectedSheathedM : LimitIds.UnprotectedM;
 
     private Finding Along(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed, AllowedDevice? allowed, UnprotectedStretch stretch, Limit limit) => new()
     {

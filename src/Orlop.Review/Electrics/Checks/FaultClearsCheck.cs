@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
+using Orlop.Electrics.Networks;
 using Orlop.Electrics.Protection;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
@@ -74,7 +75,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
             Working =
             [
                 new WorkingLine("Voltage before the fault", "lowest battery, no loads, no charger", V(Math.Abs(end.Fault!.Fault.OpenCircuitV)), Solved(view.Solve(condition, ChargeCase.Lowest), end.Edge.Id)),
-                new WorkingLine("Resistance of batteries and way", "out and back, conductors at their rated temperature, with every joint, device and plug", new Amount(end.Fault.Fault.SourceOhm, "Ohm"), "all batteries and ways to the fault, as one (Thévenin)"),
+                .. FaultResistance.Lines(view, PreparedOf(view, end, condition), end.Fault.Fault, (end.PlusNode, end.MinusNode), "Resistance of batteries and way", "at its rated temperature"),
                 new WorkingLine("Weakest fault at the far end", Formula.Of("{0} ÷ {1}", v => v[0] / v[1], Math.Abs(end.Fault.Fault.OpenCircuitV), end.Fault.Fault.SourceOhm), A(Math.Abs(end.Fault.Fault.CurrentA)), ""),
                 .. Part(end, device, fault),
                 .. result.Working.Select(step => Line(step, gates.IsFromMemory && step.Source == gates.Source)),
@@ -85,6 +86,9 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
             Caution = FarEndClearing.VerdictOf(result.Status) == Verdict.Fails ? Cautions.BatteryPost : null,
         };
     }
+
+    private static PreparedFaults? PreparedOf(ElectricsView view, FarEnd end, Condition condition) =>
+        view.Solve(condition, ChargeCase.Lowest).NetworkOf(end.Edge.Id) is { } network ? view.LeastFaultsIn(network) : null;
 
     // Where ways share a fault, each carries its part.
     private static IEnumerable<WorkingLine> Part(FarEnd end, Protection device, double faultA)

@@ -107,6 +107,9 @@ public sealed class ConductorProtectionCheckTests
             new Link { Id = "second-out", From = new Terminal("second", "out"), To = new Terminal("lamp", "+"), LengthM = 0.05 }).Worst(Check, Core);
         Assert.Equal(Verdict.Fails, finding.Verdict);
         Assert.Contains("Second fuse 20 A, Fan fuse 20 A may draw 40 A", finding.Headline.ToString(), StringComparison.Ordinal);
+        // The use is of what can feed it, which is said first; a device at the far end serves a short tap only.
+        Assert.Contains("nothing limits what can feed it; it allows", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains("A device at its far end may protect a short tap", finding.Headline.ToString(), StringComparison.Ordinal);
     }
 
     // A first circuit as many draw it: fuse in the plus, minus straight back to the battery, no bar.
