@@ -65,5 +65,5 @@ public static class Verdicts
         finding.UseFraction ?? (finding.Verdict == Verdict.Fails ? double.PositiveInfinity : 0);
 
     /// <summary>The same among findings of one check on one thing, of which the number tells too: less freeboard is graver.</summary>
-    internal static double GravityAmongAlike(Finding finding) => finding.UseFraction ?? finding.Gravity ?? GravityOf(finding);
+    internal static double GravityAmongAlike(Finding finding) => finding.UseFraction ?? finding.GravityRatio ?? GravityOf(finding);
 }

@@ -44,7 +44,7 @@ internal static class StabilityLines
             ConditionId = loaded.Condition.Id,
             Verdict = told,
             UseFraction = told == Verdict.Unknown ? null : use?.Fraction,
-            Gravity = told == Verdict.Unknown ? use?.Fraction : null,
+            GravityRatio = told == Verdict.Unknown ? use?.Fraction : null,
             Headline = told == verdict ? headline : Sentence.Of($"{headline}; but {MissingName.Of(missing[0])} is not given{More(missing.Length - 1)}, so this cannot be told"),
             Working =
             [

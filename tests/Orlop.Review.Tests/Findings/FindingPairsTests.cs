@@ -52,7 +52,7 @@ public sealed class FindingPairsTests
     [Fact]
     public void WithoutAUse_TheGravestNumberLeads()
     {
-        Finding Held(string condition, double gravity) => Of(0, condition) with { Verdict = Verdict.Holds, UseFraction = null, Gravity = gravity };
+        Finding Held(string condition, double gravity) => Of(0, condition) with { Verdict = Verdict.Holds, UseFraction = null, GravityRatio = gravity };
         PairedFinding found = Assert.Single(FindingPairs.Of([], [Held("anchor", -0.499), Held("work", -0.388), Held("berth", -0.6)]));
 
         Assert.Equal(["work", "anchor", "berth"], found.After!.All.Select(finding => finding.ConditionId));

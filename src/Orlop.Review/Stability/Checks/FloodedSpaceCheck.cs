@@ -47,7 +47,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
             .Select(flooded => flooded.End is { Status: FloatingStatus.Floats, Position: { IsStable: true } at }
                 ? Steady(view, space, flooded.Load, body, flooded.End, at, form)
                 : (Height: double.NegativeInfinity, Told: Ended(space, flooded.Load, flooded.End, form)))
-            .Select(flooded => (flooded.Height, Told: flooded.Told with { Gravity = -flooded.Height }))
+            .Select(flooded => (flooded.Height, Told: flooded.Told with { GravityRatio = -flooded.Height }))
             .MinBy(flooded => flooded.Height).Told;
     }
 

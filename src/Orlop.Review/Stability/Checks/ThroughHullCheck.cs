@@ -52,6 +52,6 @@ public sealed class ThroughHullCheck : ICheck<StabilityView>
             (Verdict.Fails, _) => Judged(Description, fitting.Id, loaded, Verdict.Fails, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock"), working),
             _ => Judged(Description, fitting.Id, loaded, Verdict.Unknown, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock, {Unsure(view, loaded, banded, "m", NearM)}"), working),
         };
-        return told with { Gravity = -height };
+        return told with { GravityRatio = -height };
     }
 }
