@@ -39,7 +39,7 @@ internal static class FloatText
         }
 
         output.WriteLine(Plain(FloatingWords.Water(view, units, culture)));
-        output.WriteLine(FloatingWords.Deck(view.Boat));
+        output.WriteLine(FloatingWords.Deck(view.Boat, units, culture));
         output.WriteLine(FloatingWords.Caution);
     }
 

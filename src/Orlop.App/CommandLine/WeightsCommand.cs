@@ -13,6 +13,8 @@ namespace Orlop.App.CommandLine;
 internal static class WeightsCommand
 {
     private const int FormatVersion = 1;
+    private const int LeastColumnWidth = 12;
+    private const int ColumnGap = 2;
 
     public static Command Make(CommandStreams streams) => LoadedInput.Command(
         "weights", "List what is aboard: mass, place, how it is known, and the whole boat.", streams, (input, form, units) =>
@@ -37,11 +39,7 @@ internal static class WeightsCommand
         {
             LedgerView ledger = LedgerView.Of(input.View, null, condition, UnitsOption.Of(units), UnitsOption.Culture);
             output.WriteLine(condition.Title);
-            output.WriteLine($"  {"mass",12}{"±",12}{"forward",12}{"to port",12}{"up",12}  what");
-            foreach (LedgerLine line in ledger.Rows.Concat(ledger.Sums))
-            {
-                output.WriteLine(Plain($"  {line.Mass,12}{line.PlusMinus,12}{line.X,12}{line.Y,12}{line.Z,12}  {line.Title}{(line.How.Length == 0 ? "" : $" ({line.How})")}"));
-            }
+            WriteLines(output, [.. ledger.Rows, .. ledger.Sums]);
 
             foreach ((_, string text) in ledger.Trouble)
             {
@@ -55,6 +53,18 @@ internal static class WeightsCommand
         output.WriteLine(LedgerView.ColumnNote);
     }
 
+    // Each column is as wide as its longest cell, and two spaces stand between them: feet and inches are longer than metres.
+    private static void WriteLines(TextWriter output, LedgerLine[] lines)
+    {
+        string[][] cells = [["mass", "±", "forward", "to port", "up"], .. lines.Select(line => new[] { line.Mass, line.PlusMinus, line.X, line.Y, line.Z })];
+        int[] widths = [.. cells[0].Select((_, column) => Math.Max(LeastColumnWidth, cells.Max(row => row[column].Length + ColumnGap)))];
+        string[] words = ["what", .. lines.Select(line => $"{line.Title}{(line.How.Length == 0 ? "" : $" ({line.How})")}")];
+        foreach ((string[] row, string what) in cells.Zip(words))
+        {
+            output.WriteLine(Plain($"  {string.Concat(row.Zip(widths, (cell, width) => cell.PadLeft(width)))}  {what}"));
+        }
+    }
+
     private static void WriteCsv(TextWriter output, LoadedInput input)
     {
         output.WriteLine("condition,id,name,kind,mass_kg,mass_deviation_kg,x_m,y_m,z_m,place_deviation_m,how");
@@ -63,6 +73,11 @@ internal static class WeightsCommand
             foreach (WeightRow row in LedgerView.RowsOf(input.View, condition))
             {
                 output.WriteLine(string.Join(',', new[] { condition.Id, row.ThingId, row.Title, Word(row.Kind), R(row.MassKg), R(row.DeviationKg), R(row.Place.XM), R(row.Place.YM), R(row.Place.ZM), R(row.PlaceDeviationM), row.How }.Select(Csv.Cell)));
+            }
+
+            foreach (LedgerSum sum in LedgerView.SumsOf(input.View, condition))
+            {
+                output.WriteLine(string.Join(',', new[] { condition.Id, "", sum.Title, $"sum-{JsonNamingPolicy.KebabCaseLower.ConvertName(sum.Kind.ToString())}", R(sum.MassKg), R(sum.DeviationKg), R(sum.XM), R(sum.YM), R(sum.ZM), "", sum.How }.Select(Csv.Cell)));
             }
         }
     }
@@ -115,6 +130,8 @@ internal static class WeightsCommand
     };
 
     private static string Word(WeightKind kind) => JsonNamingPolicy.KebabCaseLower.ConvertName(kind.ToString());
+
+    private static string R(double? value) => value is { } known ? R(known) : "";
 
     private static string R(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 

@@ -8,6 +8,9 @@ namespace Orlop.App.Parts;
 /// <summary>What becomes of a thing that is dragged on a drawing: the water while it is held, an edit when it is let go.</summary>
 internal static class DroppedThing
 {
+    /// <summary>What a hand does on a drawing of the boat, wherever things are drawn to be moved.</summary>
+    public const string Hint = "A click opens a thing, a drag moves it; Undo takes it back.";
+
     /// <summary>Where the water stands while it is held; null where that cannot be told.</summary>
     public static HeldAt? Held(ThingMove move, BoatSnapshot now, FloatingMoment? afloat, Reader reader) =>
         afloat is { Boat.Bodies.Hull: not null } moment && now.Shown.Find(move.ThingId) is { } thing && move.Held(thing) is { } place

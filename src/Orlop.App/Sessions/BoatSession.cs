@@ -12,6 +12,9 @@ namespace Orlop.App.Sessions;
 /// </summary>
 public sealed class BoatSession : IDisposable
 {
+    private static readonly Type[] AlwaysAsBuilt =
+        [typeof(Alteration), typeof(Reading), typeof(Photograph), typeof(BerthTest), typeof(Condition), typeof(PracticeChoice), typeof(StockItem), typeof(CataloguePart), typeof(Tool)];
+
     private static readonly TimeSpan PollInterval = TimeSpan.FromSeconds(1);
 
     private readonly Lock _gate = new();
@@ -117,8 +120,10 @@ public sealed class BoatSession : IDisposable
         Store.Dispose();
     }
 
-    // What the owner plans by, and what was found out, is never part of a draft.
-    private static bool IsDrafted(Thing thing) => thing is not (Alteration or Reading or Photograph or BerthTest or Condition or PracticeChoice or StockItem or CataloguePart or Tool);
+    /// <summary>A thing of this kind changes with a draft; what the owner plans by, and what was found out, is always kept in the boat as built.</summary>
+    public static bool IsDrafted(Type kind) => !AlwaysAsBuilt.Any(type => type.IsAssignableFrom(kind));
+
+    private static bool IsDrafted(Thing thing) => IsDrafted(thing.GetType());
 
     private EditResult EditDraft(string summary, IReadOnlyList<ThingChange> changes)
     {

@@ -49,11 +49,17 @@ public enum OpeningUse { Hatch, Door, Window, Vent, ThroughHull, Other, Exhaust,
 [Kind("opening")]
 public sealed record HullOpening : Thing
 {
-    [Description("What it is. An engine's or a heater's exhaust lets water in as a vent does; a well or a cockpit over the lowest place of its coaming.")]
+    [Description("What it is. An engine's or a heater's exhaust lets water in as a vent does; a well or a cockpit over its coaming, to both sides: it tells its length and breadth.")]
     public required OpeningUse Use { get; init; }
 
-    [Description("Its lowest edge: where water first comes in. A through-hull: its centre.")]
+    [Description("Its lowest edge: where water first comes in. A through-hull: its centre. Where length and breadth are told: the middle between its sides and ends, at the height of its lowest edge.")]
     public Place? Place { get; init; }
+
+    [Description("Its clear length along the boat. With length and breadth its four corners count, to both sides. A well needs both: without them its sides are taken to lie at the deck edge."), Allowed(0, 40)]
+    public Quantity? ClearLengthM { get; init; }
+
+    [Description("Its clear breadth across the boat, from side to side. A wide hatch on the centre line floods over its lower side sooner than over its middle."), Allowed(0, 20)]
+    public Quantity? ClearBreadthM { get; init; }
 
     [Description("Where water must climb to inside before it runs in: top of a swan neck or of a vented loop. It counts in place of the opening itself; empty where there is none.")]
     public Place? LoopTop { get; init; }
@@ -74,6 +80,10 @@ public sealed record HullOpening : Thing
     /// <summary>Where water first comes in; null where that is not given.</summary>
     [JsonIgnore]
     public Place? WaterEntersAt => LoopTop ?? Place;
+
+    /// <summary>Both its length and its breadth are given, greater than 0.</summary>
+    [JsonIgnore]
+    public bool IsExtentTold => ClearLengthM is { Value: > 0 } && ClearBreadthM is { Value: > 0 };
 
     [Description("The space that water comes into."), RefersTo(typeof(Space))]
     public string? Space { get; init; }

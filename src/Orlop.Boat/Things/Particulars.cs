@@ -31,7 +31,7 @@ public sealed record Particulars : Thing
     [Description("What the hull is made of; a metal hull matters to bonding and faults. Left out, it is not known.")]
     public HullMaterial? Material { get; init; }
 
-    [Description("Deck: closed and watertight from edge to edge; partly open, with a cockpit or a well that water can fill; or open. Water comes into an open boat over the deck edge, into a partly open one over the coaming of the well that is listed among the openings, or over the deck edge where none is. Left out, it is not known where water comes in.")]
+    [Description("Deck: closed and watertight from edge to edge; partly open, with a cockpit or a well that water can fill; or open. Water comes into an open boat over the deck edge, into a partly open one over the coaming of the well that is listed among the openings with its length and breadth, or over the deck edge where none is. Left out, it is not known where water comes in.")]
     public DeckKind? Deck { get; init; }
 
     [Description("Year of build."), Allowed(1800, 2100)]

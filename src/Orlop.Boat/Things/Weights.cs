@@ -38,6 +38,9 @@ public sealed record Deadweight : Thing
 
     [Description("How many are aboard in each condition; none in any not named.")]
     public ValueList<DeadweightCount> Aboard { get; init; } = [];
+
+    /// <summary>How many are aboard in a condition; 0 where it does not name them.</summary>
+    public int PiecesIn(string conditionId) => Aboard.Where(count => count.Condition == conditionId).Sum(count => count.PieceCount);
 }
 
 /// <summary>How many are aboard in a condition.</summary>

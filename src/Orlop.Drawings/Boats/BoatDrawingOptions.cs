@@ -28,6 +28,9 @@ public sealed record BoatDrawingOptions
     /// <summary>Every thing can be reached by keyboard and clicked.</summary>
     public bool IsInteractive { get; init; }
 
+    /// <summary>The condition whose waterline is drawn: people, stores and hung weights that it has not aboard are drawn faint and without a name. Null where none is: then all are drawn alike.</summary>
+    public string? ConditionId { get; init; }
+
     /// <summary>Where the water stands; null where that is not known, or where she comes to rest nowhere.</summary>
     public Waterline? Waterline { get; init; }
 

@@ -29,6 +29,7 @@ internal sealed class BoatSheet
     private readonly SvgWriter _svg = new();
     private int _viewCount;
     private readonly HashSet<string> _drawnIds = new(StringComparer.Ordinal);
+    private bool _hasAshore;
     private readonly HashSet<string> _namedIds = new(StringComparer.Ordinal);
 
     internal BoatSheet(BoatModel asBuilt, BoatModel? altered, BoatDrawingOptions options)
@@ -230,7 +231,8 @@ internal sealed class BoatSheet
         painter.Things(_changes.Where(change => change.Shown is Gear or Part or Compass or Tank or Deadweight).OrderBy(change => change.Kind == ChangeKind.Kept ? 0 : 1).ThenByDescending(change => Area(change.Shown)));
         ThingLabels labels = new(_svg, view, _options, Water);
         (double bottom, IReadOnlyList<string> named) = labels.Draw(painter.Drawn, painter.DrawnSpaces, painter.Obstacles);
-        _drawnIds.UnionWith(painter.Drawn.Concat(painter.DrawnSpaces).Select(thing => thing.Change.Id));
+        _drawnIds.UnionWith(painter.Drawn.Concat(painter.DrawnSpaces).Where(thing => !Ashore.Is(thing.Change.Shown, _options)).Select(thing => thing.Change.Id));
+        _hasAshore |= painter.Drawn.Any(thing => Ashore.Is(thing.Change.Shown, _options));
         _namedIds.UnionWith(named);
         return bottom;
     }
@@ -248,7 +250,7 @@ internal sealed class BoatSheet
         }
 
         string scale = _options.ScaleDenominatorRatio is { } denominator ? $"Scale 1:{denominator.ToString("0.##", _options.Culture)} when printed at 100 %. " : "";
-        return Lines(y, $"{LeftOut()}{scale}{Outside()}Drawn from the recorded lines; not a survey.", TextSize.Small);
+        return Lines(y, $"{LeftOut()}{(_hasAshore ? Ashore.Legend : "")}{scale}{Outside()}Drawn from the recorded lines; not a survey.", TextSize.Small);
     }
 
     private double Lines(double y, string text, double size)

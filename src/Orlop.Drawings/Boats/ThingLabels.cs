@@ -34,7 +34,7 @@ internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptio
     private IEnumerable<LabelWish> Wishes(IReadOnlyList<DrawnThing> things, IReadOnlyList<DrawnThing> spaces, LabelObstacles obstacles)
     {
         bool IsChosen(DrawnThing thing) => thing.Change.Id == options.SelectedId;
-        DrawnThing[] others = [.. things.Where(thing => !IsChosen(thing))];
+        DrawnThing[] others = [.. things.Where(thing => !IsChosen(thing) && !Ashore.Is(thing.Change.Shown, options))];
         return
         [
             .. things.Where(IsChosen).Select(thing => Wish(thing, isNeeded: true)),

@@ -85,7 +85,7 @@ internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOpti
 
             Box box = view.BoxOf(place, BoatExtents.SizeOf(change.Shown));
             Place? from = change.Kind == ChangeKind.Altered && BoatExtents.PlaceOf(change.Was) is { } stood && stood != place ? stood : null;
-            string style = $"kept {(change.Shown is Gear or Tank or Deadweight ? "gear" : "part")} {change.Style}".TrimEnd();
+            string style = $"kept {(change.Shown is Gear or Tank or Deadweight ? "gear" : "part")} {change.Style}".TrimEnd() + (Ashore.Is(change.Shown, options) ? " ashore" : "");
             svg.StartThing(change.Id, NameOf(change), options.IsInteractive);
             if (from is not null)
             {
@@ -138,7 +138,7 @@ internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOpti
 
     /// <summary>The accessible name; it starts with what its label says.</summary>
     private string NameOf(ThingChange change) =>
-        $"{LabelWords.Of(change.Shown, options)}, {Wording.KindOf(change.Shown)}{change.Remark}";
+        $"{LabelWords.Of(change.Shown, options)}, {Wording.KindOf(change.Shown)}{(Ashore.Is(change.Shown, options) ? Ashore.Remark : "")}{change.Remark}";
 }
 
 /// <summary>A thing as it stands in a view.</summary>

@@ -16,33 +16,33 @@ public static class RightingChart
     /// <param name="id">Id of the drawing's outermost element, unique on its page.</param>
     /// <param name="shown">The boat as shown.</param>
     /// <param name="asBuilt">The boat as built, with a draft open; null without one.</param>
-    /// <param name="showsBothSides">Both sides, port to the left; otherwise the weaker side alone.</param>
+    /// <param name="showsBothSides">Both sides, port to the left; otherwise the side drawn alone.</param>
     public static string Draw(string id, string condition, RightingView shown, RightingView? asBuilt, bool showsBothSides, double widthPx, DisplayUnits units, CultureInfo culture)
     {
         ArgumentNullException.ThrowIfNull(shown);
-        RightingSide weaker = shown.Weaker;
-        double reach = Reach([shown.Weaker, .. showsBothSides ? new[] { shown.Port, shown.Starboard } : []]);
+        RightingSide drawn = shown.Drawn;
+        double reach = Reach([drawn, .. showsBothSides ? new[] { shown.Port, shown.Starboard } : []]);
         // A side alone is drawn to the right and up, whichever it is. Both together are one curve through 0: heel and lever to port are below it.
-        int way = weaker.IsPort && showsBothSides ? -1 : 1;
-        ChartPoint[] points = showsBothSides ? Joined(shown, reach) : Alone(weaker, reach);
-        ChartPoint[] before = asBuilt is null ? [] : showsBothSides ? Joined(asBuilt, reach) : Alone(weaker.IsPort ? asBuilt.Port : asBuilt.Starboard, reach);
+        int way = drawn.IsPort && showsBothSides ? -1 : 1;
+        ChartPoint[] points = showsBothSides ? Joined(shown, reach) : Alone(drawn, reach);
+        ChartPoint[] before = asBuilt is null ? [] : showsBothSides ? Joined(asBuilt, reach) : Alone(drawn.IsPort ? asBuilt.Port : asBuilt.Starboard, reach);
         ChartSeries now = new(asBuilt is null ? "Righting lever" : "With the draft", points);
         return new Chart
         {
             Id = id,
-            Title = $"Righting levers, {condition}, {(showsBothSides ? "to both sides" : $"to {weaker.Name}, the weaker side")}",
-            Across = new(showsBothSides ? "Heel: to port below 0, to starboard above" : $"Heel to {weaker.Name}", "Deg"),
+            Title = $"Righting levers, {condition}, {(showsBothSides ? "to both sides" : shown.Title)}",
+            Across = new(showsBothSides ? "Heel: to port below 0, to starboard above" : $"Heel to {drawn.Name}", "Deg"),
             Up = new(showsBothSides ? "GZ: turns her to port above 0, else to starboard" : "Righting lever GZ", "M"),
             Series =
             [
                 now, .. before.Length == 0 ? Array.Empty<ChartSeries>() : [new ChartSeries("As built", before, IsDashed: true)],
                 .. shown.Heeling.Select(lever => new ChartSeries(HeelingWords.Curve(lever), [.. lever.Points.Where(point => point.HeelDeg <= reach).Select(point => new ChartPoint(way * point.HeelDeg, way * point.LeverM))], IsAsked: true)),
             ],
-            Areas = [.. Asked(shown, way, units, culture), .. Doubt(weaker, way, reach)],
+            Areas = [.. Asked(shown, way, units, culture), .. Doubt(drawn, way, reach)],
             Limits = [.. shown.Criteria.Where(criterion => criterion.Unit == "M").Select(criterion => Limit(criterion, way, reach))],
             Marks =
             [
-                .. (showsBothSides ? new[] { shown.Port, shown.Starboard } : [weaker]).SelectMany(side => Marks(side, showsBothSides && side.IsPort ? -1 : 1, units, culture)),
+                .. (showsBothSides ? new[] { shown.Port, shown.Starboard } : [drawn]).SelectMany(side => Marks(side, showsBothSides && side.IsPort ? -1 : 1, units, culture)),
                 .. shown.Heeling.Where(lever => lever.MeetsDeg is not null).Select(lever => new ChartMark(HeelingWords.Meets(lever, units, culture), way * lever.MeetsDeg!.Value)),
             ],
             StartsAtZero = true,
@@ -71,7 +71,7 @@ public static class RightingChart
 
     private static IEnumerable<ChartArea> Asked(RightingView shown, int way, DisplayUnits units, CultureInfo culture)
     {
-        RightingSide side = shown.Weaker;
+        RightingSide side = shown.Drawn;
         foreach (DrawnCriterion criterion in shown.Criteria.Where(criterion => criterion.Unit == "MRad" && criterion.ToDeg > criterion.FromDeg))
         {
             double[] heels = [criterion.FromDeg, .. side.Points.Select(point => Math.Abs(point.HeelDeg)).Where(heel => heel > criterion.FromDeg && heel < criterion.ToDeg), criterion.ToDeg];
@@ -109,7 +109,7 @@ public static class RightingChart
 
         if (side.Features.DownfloodingDeg is { } flooding)
         {
-            yield return new($"{side.FloodingTitle} under at {Deg(flooding)}", way * Math.Abs(flooding));
+            yield return new($"floods at {Deg(flooding)}: {side.FloodingTitle}", way * Math.Abs(flooding));
         }
 
         if (side.Features.VanishingDeg is { } vanishing)

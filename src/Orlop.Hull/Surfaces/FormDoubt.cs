@@ -18,6 +18,8 @@ public enum FormRun
 /// <param name="ExpectedHeightM">Height there.</param>
 /// <param name="Run">The neighbours it is held against.</param>
 /// <param name="OutwardM">What of it stands square out of the section's outline: above 0 outside a fair line, below 0 inside it.</param>
+/// <param name="WideM">How much wider than expected its half-breadth is; below 0 where it is narrower.</param>
+/// <param name="HighM">How much higher than expected it stands; below 0 where it is lower.</param>
 /// <param name="IsStarboard">It is on the starboard side of a boat whose sides differ.</param>
 public sealed record FormDoubt(
-    string SectionId, int PointNumber, double OffM, double ExpectedHalfBreadthM, double ExpectedHeightM, FormRun Run = FormRun.AlongTheBoat, double OutwardM = 0, bool IsStarboard = false);
+    string SectionId, int PointNumber, double OffM, double ExpectedHalfBreadthM, double ExpectedHeightM, FormRun Run = FormRun.AlongTheBoat, double OutwardM = 0, double WideM = 0, double HighM = 0, bool IsStarboard = false);

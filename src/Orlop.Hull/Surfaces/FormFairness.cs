@@ -77,7 +77,7 @@ public static class FormFairness
                where off[section, row] > limit && off[section, row] > off[section - 1, row] && off[section, row] > off[section + 1, row]
                let place = expected[section, row]!.Value
                group new FormDoubt(sections[section].Id, Nearest(sections[section], rows[section][row]), off[section, row], Math.Max(0, place.YM), place.ZM,
-                       FormRun.AlongTheBoat, Outward(rows[section], row, rows[section][row] - place))
+                       FormRun.AlongTheBoat, Outward(rows[section], row, rows[section][row] - place), rows[section][row].YM - place.YM, rows[section][row].ZM - place.ZM)
                    by (section, Nearest(sections[section], rows[section][row])) into same
                select same.MaxBy(doubt => doubt.OffM),
         ];
@@ -101,7 +101,7 @@ public static class FormFairness
                     && off > Off(section, point - 1) && off > Off(section, point + 1) && off > Off(section - 1, point) && off > Off(section + 1, point))
                 {
                     Point3[] points = [.. sections[section].Points.Select(one => new Point3(one.XM, one.HalfBreadthM, one.HeightM))];
-                    yield return new FormDoubt(sections[section].Id, point + 1, off, Math.Max(0, here.Expected.YM), here.Expected.ZM, FormRun.RoundTheSection, Outward(points, point, here.Off));
+                    yield return new FormDoubt(sections[section].Id, point + 1, off, Math.Max(0, here.Expected.YM), here.Expected.ZM, FormRun.RoundTheSection, Outward(points, point, here.Off), here.Off.YM, here.Off.ZM);
                 }
             }
         }

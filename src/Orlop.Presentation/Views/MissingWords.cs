@@ -21,6 +21,11 @@ public static class MissingWords
     public static string Of(FindingInput input, BoatModel boat)
     {
         Thing? thing = boat.Find(input.ThingId);
+        if (thing is null && input is { ThingId: "deadweight", Field: "aboard" })
+        {
+            return "who is aboard";
+        }
+
         if (thing is null && ThingKinds.ByName.ContainsKey(input.ThingId) && ThingSchema.Of(input.ThingId).Field(input.Field) is { } absent)
         {
             return $"{FieldWords.InSentence(absent)} of the {Wording.KindOf(input.ThingId)}";

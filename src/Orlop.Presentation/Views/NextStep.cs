@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Review.Findings;
 
 namespace Orlop.Presentation.Views;
 
@@ -12,6 +13,11 @@ public sealed record NextStep(string Text, string? ThingId = null, string? Field
 {
     /// <summary>The next step for a boat; null when she has what the review needs to begin.</summary>
     public static NextStep? For(BoatModel boat) => Particulars(boat) ?? Judging(boat) ?? Electrics(boat);
+
+    /// <summary>The same with her findings known: while something fails, what is still to be drawn of her electrics waits.</summary>
+    public static NextStep? For(BoatModel boat, FindingsView? findings) => Particulars(boat) ?? Judging(boat)
+        ?? (Electrics(boat) is not { } electrics ? null : findings?.Groups.SelectMany(group => group.Rows).FirstOrDefault(row => row.Verdict == Verdict.Fails) is { } failing
+            ? new NextStep($"Look at what fails before anything is added: {failing.Headline}.") : electrics);
 
     /// <summary>The next step for her electrics alone: her size has no part in them.</summary>
     public static NextStep? ForElectrics(BoatModel boat) => Electrics(boat) ?? Judging(boat);

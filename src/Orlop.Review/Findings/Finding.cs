@@ -37,6 +37,9 @@ public sealed record Finding
     /// <summary>What is asked over what is allowed; null when unknown or when there is no such ratio.</summary>
     public double? UseFraction { get; init; }
 
+    /// <summary>How grave its number is beside that of another condition, the graver the greater, where there is no use: a freeboard with its sign turned round, the use that an unsure number would have. A number only to be compared, within one check and thing. Null where nothing is.</summary>
+    public double? GravityRatio { get; init; }
+
     /// <summary>What a boat owner reads, with a number.</summary>
     public required Sentence Headline { get; init; }
 

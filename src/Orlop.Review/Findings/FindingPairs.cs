@@ -16,6 +16,14 @@ public static class FindingPairs
             .Select(key => Pair(key.Check, key.Subject, was.GetValueOrDefault(key), becomes.GetValueOrDefault(key))));
     }
 
+    /// <summary>The pairs as they are in one condition, in order, with what is the same in all; a pair of which nothing is judged there is left out.</summary>
+    public static ImmutableArray<PairedFinding> In(string conditionId, IEnumerable<PairedFinding> pairs)
+    {
+        IEnumerable<Finding> There(FindingGroup? group) => group is null ? [] : group.All.Where(finding => finding.ConditionId is null || finding.ConditionId == conditionId);
+        PairedFinding[] all = [.. pairs];
+        return Of(all.SelectMany(pair => There(pair.Before)), all.SelectMany(pair => There(pair.After)));
+    }
+
     /// <summary>Pairs in the order they are shown.</summary>
     internal static ImmutableArray<PairedFinding> InOrder(IEnumerable<PairedFinding> pairs) =>
     [
@@ -33,7 +41,7 @@ public static class FindingPairs
             ImmutableArray<Finding> all =
             [
                 .. group.OrderByDescending(finding => Verdicts.Weight(finding.Verdict))
-                    .ThenByDescending(Verdicts.GravityOf)
+                    .ThenByDescending(Verdicts.GravityAmongAlike)
                     .ThenBy(finding => finding.ConditionId, StringComparer.Ordinal),
             ];
             return new FindingGroup(all[0], all);
@@ -59,7 +67,7 @@ public static class FindingPairs
         int was = before is null ? 0 : Verdicts.Weight(before.Verdict), becomes = Verdicts.Weight(after.Verdict);
         bool isTrouble = after.Verdict is Verdict.Fails or Verdict.Tight;
         bool wasTrouble = before?.Verdict is Verdict.Fails or Verdict.Tight;
-        double moved = Verdicts.GravityOf(after) - (before is null ? 0 : Verdicts.GravityOf(before));
+        double moved = Verdicts.GravityAmongAlike(after) - (before is null ? 0 : Verdicts.GravityAmongAlike(before));
         return (isTrouble, wasTrouble) switch
         {
             (true, false) => Change.NewTrouble,

@@ -63,4 +63,7 @@ public static class Verdicts
     /// <summary>What tells two findings of one verdict apart, the graver the greater: their use; what fails without one, something asked of nothing, is beyond any.</summary>
     internal static double GravityOf(Finding finding) =>
         finding.UseFraction ?? (finding.Verdict == Verdict.Fails ? double.PositiveInfinity : 0);
+
+    /// <summary>The same among findings of one check on one thing, of which the number tells too: less freeboard is graver.</summary>
+    internal static double GravityAmongAlike(Finding finding) => finding.UseFraction ?? finding.GravityRatio ?? GravityOf(finding);
 }

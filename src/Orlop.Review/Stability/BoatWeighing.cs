@@ -37,6 +37,12 @@ internal sealed class BoatWeighing
         LedgerItem? bare = Bare(out ImmutableArray<FindingInput> missing);
         BerthTest[] tests = [.. _boat.All<BerthTest>().Where(test => test.TellsAboard).OrderBy(test => test.On ?? DateOnly.MinValue)];
         _trouble.AddRange(_boat.All<BerthTest>().Where(test => !test.TellsAboard).Select(test => new TestTrouble(test.Id, "what was aboard is not written down")));
+        return From(tests, bare, missing);
+    }
+
+    // A test that does not count is no reference either: what came and went since the last one that counts is all that adds to its errors.
+    private BoatWeight From(BerthTest[] tests, LedgerItem? bare, ImmutableArray<FindingInput> missing)
+    {
         BerthTest? reference = tests.OfType<FreeboardSurvey>().LastOrDefault() ?? tests.LastOrDefault();
         if (reference is null)
         {
@@ -47,7 +53,16 @@ internal sealed class BoatWeighing
         ImmutableArray<LedgerItem> ledger = bare is null ? [] : [bare, .. aboard];
         try
         {
-            return Combined(reference, tests, aboard, ledger, bare, missing);
+            BoatWeight found = Combined(reference, tests, aboard, ledger, bare, missing);
+            if (tests.Length == 1 || _trouble.All(trouble => trouble.TestId != reference.Id))
+            {
+                return found;
+            }
+
+            // What kept another test from counting may have been this one.
+            BerthTest[] others = [.. tests.Where(test => test != reference)];
+            _trouble.RemoveAll(trouble => others.Any(test => test.Id == trouble.TestId));
+            return From(others, bare, missing);
         }
         catch (ArgumentException refused)
         {

@@ -14,8 +14,12 @@ internal static class DeckEdge
     /// <summary>Corners of the deck edge; none without lines.</summary>
     public static ImmutableArray<Opening> Of(BoatModel boat) => [.. Side(boat, 1), .. Side(boat, -1)];
 
-    /// <summary>Corners of the deck edge and the openings through which water comes in a condition, each once.</summary>
-    public static Opening[] WithOpenings(StabilityView view, Condition condition) => [.. Of(view.Boat).Concat(view.OpeningsIn(condition)).DistinctBy(place => place.Id)];
+    /// <summary>Corners of the deck edge and those of the openings through which water comes in a condition, each once.</summary>
+    public static Opening[] WithOpenings(StabilityView view, Condition condition) => [.. Of(view.Boat).Concat(view.OpeningsIn(condition)).Distinct()];
+
+    /// <summary>Of each opening the corner that stands lowest, and how high over the water; the lowest of all first.</summary>
+    public static IEnumerable<(Opening Place, double HeightM)> Heights(IEnumerable<Opening> places, Attitude at) =>
+        places.GroupBy(place => place.Id, (_, corners) => Lowest(corners, at)!.Value).OrderBy(lowest => lowest.HeightM);
 
     /// <summary>Half-breadth of the deck edge at a place along the boat, on one side; that of the nearest end beyond the stations. Null without lines.</summary>
     public static double? HalfBreadthM(BoatModel boat, double xM, int side)

@@ -13,7 +13,7 @@ public sealed record FloatingBoat(FloatingResult Rest, RightingCurve Starboard, 
     private const double SameM = 1e-9;
 
     /// <summary>The side on which she has the smaller greatest lever before water comes in: the one to judge by. Starboard where there is nothing to choose.</summary>
-    public RightingCurve Weaker => Greatest(Port) < Greatest(Starboard) - SameM ? Port : Starboard;
+    public RightingCurve Weaker => GreatestLeverM(Port) < GreatestLeverM(Starboard) - SameM ? Port : Starboard;
 
     /// <summary>Floats a boat.</summary>
     public static FloatingBoat Of(FloatingInput input, System.Collections.Immutable.ImmutableArray<Opening> openings)
@@ -22,8 +22,10 @@ public sealed record FloatingBoat(FloatingResult Rest, RightingCurve Starboard, 
         return new FloatingBoat(Equilibrium.Solve(input), Side(LastDeg), Side(-LastDeg));
     }
 
-    private static double Greatest(RightingCurve curve)
+    /// <summary>The greatest lever to one side before water comes in, in metres; minus infinity where there is none.</summary>
+    public static double GreatestLeverM(RightingCurve curve)
     {
+        ArgumentNullException.ThrowIfNull(curve);
         RightingFeatures read = curve.Features;
         return read switch
         {

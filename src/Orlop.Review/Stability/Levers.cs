@@ -17,6 +17,9 @@ internal static class Levers
     /// <summary>A heel as it is said: "heel 2.1° to port".</summary>
     public static Sentence Heel(double heelDeg) => Sentence.Of($"heel {StabilityLines.Deg(Math.Abs(heelDeg))} {Name(heelDeg < 0 ? -1 : 1)}");
 
+    /// <summary>A trim as it is said: "trim 0.6° by the bow".</summary>
+    public static Sentence Trim(double trimDeg) => Sentence.Of($"trim {StabilityLines.Deg(Math.Abs(trimDeg))} by the {(trimDeg < 0 ? "bow" : "stern")}");
+
     /// <summary>Name of a side.</summary>
     public static string Name(int side) => side < 0 ? "to port" : "to starboard";
 }

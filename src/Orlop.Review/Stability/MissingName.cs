@@ -9,7 +9,7 @@ internal static class MissingName
     private static readonly string[] Units = ["KgPerM3", "Kg", "Fraction", "Deg", "M2", "M"];
 
     /// <summary>The field in words, and the thing by its id.</summary>
-    public static string Of(FindingInput input) => $"{Field(input.Field)} of {input.ThingId.Replace('-', ' ')}";
+    public static string Of(FindingInput input) => input is { ThingId: "deadweight", Field: "aboard" } ? "who is aboard" : $"{Field(input.Field)} of {input.ThingId.Replace('-', ' ')}";
 
     private static string Field(string field) => field switch
     {

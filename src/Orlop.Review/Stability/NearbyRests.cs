@@ -1,4 +1,5 @@
 using Orlop.Hull.Floating;
+using Orlop.Hull.Measuring;
 
 namespace Orlop.Review.Stability;
 
@@ -19,7 +20,9 @@ internal sealed class NearbyRests
         }
     }
 
-    /// <summary>One standard deviation of what is read of the boat at rest; infinite where a neighbour does not come to rest afloat.</summary>
-    public double Deviation(Func<FloatingPosition, double?> read) =>
-        ResultDeviation.Of(_loaded, boat => _rests[boat] is { Status: FloatingStatus.Floats, Position: { } at } ? read(at) : null);
+    /// <summary>What is read of the boat at rest, with its band; infinitely wide where a neighbour does not come to rest afloat.</summary>
+    public Banded Banded(double value, Func<FloatingPosition, double?> read) => Stability.Banded.Of(value, _loaded, SlopesOf(read));
+
+    private WeightSlopes? SlopesOf(Func<FloatingPosition, double?> read) =>
+        ResultDeviation.SlopesOf(_loaded, boat => _rests[boat] is { Status: FloatingStatus.Floats, Position: { } at } ? read(at) : null);
 }

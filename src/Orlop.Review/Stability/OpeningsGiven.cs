@@ -23,13 +23,15 @@ public static class OpeningsGiven
             : "no opening is listed, so where she floods is not known";
     }
 
-    /// <summary>Water comes in over the deck edge: she is open, or partly, and the coaming of no well is listed.</summary>
+    /// <summary>Water comes in over the deck edge: she is open; or partly, and no well is listed; or a well is, whose sides are not known.</summary>
     public static bool IsOverEdge(BoatModel boat)
     {
         ArgumentNullException.ThrowIfNull(boat);
-        return boat.Particulars?.Deck is DeckKind.Open
-            || (boat.Particulars?.Deck is DeckKind.PartlyOpen && !All(boat).Any(opening => opening is { Use: OpeningUse.Well, WaterEntersAt: not null }));
+        return boat.Particulars?.Deck is DeckKind.Open || WellsWithoutSides(boat).Any() || (boat.Particulars?.Deck is DeckKind.PartlyOpen && !All(boat).Any(IsWell));
     }
+
+    /// <summary>Wells of which length or breadth is not given: a point on the centre line says nothing of the heel at which she fills over the side of her well.</summary>
+    public static IEnumerable<HullOpening> WellsWithoutSides(BoatModel boat) => All(boat).Where(opening => IsWell(opening) && !opening.IsExtentTold);
 
     /// <summary>Whether her deck is closed, openings without a place, or that there is none at all.</summary>
     public static ImmutableArray<FindingInput> Missing(BoatModel boat)
@@ -42,6 +44,8 @@ public static class OpeningsGiven
             .. openings.Where(opening => opening.WaterEntersAt is null).Select(opening => new FindingInput(opening.Id, "place", IsMissing: true)),
         ];
     }
+
+    private static bool IsWell(HullOpening opening) => opening.Use == OpeningUse.Well;
 
     private static IEnumerable<HullOpening> All(BoatModel boat)
     {

@@ -40,7 +40,7 @@ internal static class OwnersHold
         Sentence asked = Sentence.Of($"{found}, {(isMost ? "at most" : "at least")} {Measure(limit.Value, unit)} wanted");
         return Judged(
             check, WhyUnknown.SubjectOf(view), loaded, verdict, isMost ? banded.UseAtMost(limit.Value) : banded.UseAtLeast(limit.Value),
-            verdict == Verdict.Unknown ? Sentence.Of($"{asked}, {Unsure(banded, unit)}") : asked,
+            verdict == Verdict.Unknown ? Sentence.Of($"{asked}, {Unsure(view, loaded, banded, unit, limit.Value)}") : asked,
             [.. working, BandLine(banded, unit), LimitLine(limit, unit)]);
     }
 

@@ -11,12 +11,24 @@ internal static class PeopleAboard
     /// <summary>A person of the rules for small craft (MGN 280, ISO 12217-1).</summary>
     public const double PersonKg = 75;
 
+    /// <summary>What a person is taken to weigh in a condition: 75 kg of the rules, or what the heaviest of those listed weigh, whichever is more.</summary>
+    public static double PersonKgIn(StabilityView view, LoadedBoat loaded) => Of(view, loaded)
+        .Select(row => view.Boat.Find<Deadweight>(row.ThingId)?.MassKg?.Value ?? 0)
+        .Append(PersonKg).Max();
+
+    /// <summary>Who is aboard, where that is missed: under way (the engine runs, and no shore power) with nobody listed, though the rules give people. Otherwise nothing.</summary>
+    public static IEnumerable<FindingInput> Untold(StabilityView view, Condition condition, WeightLedger ledger) =>
+        view.Basis?.PeopleCount is > 0 && condition is { EngineRuns: true, OnShore: false } && !ledger.HasPeople(view.Boat) && ledger.Missing.All(input => !IsPeople(view, input.ThingId))
+            ? [Unlisted(view)] : [];
+
+    private static bool IsPeople(StabilityView view, string id) => view.Boat.Find<Deadweight>(id) is { Use: DeadweightUse.People };
+
     // From the deck edge to where people stand at the side (common practice, no source).
     private const double InboardM = 0.2;
 
     /// <summary>Their rows of the ledger.</summary>
     public static WeightRow[] Of(StabilityView view, LoadedBoat loaded) =>
-        [.. loaded.Ledger.Rows.Where(row => view.Boat.Find<Deadweight>(row.ThingId) is { Use: DeadweightUse.People })];
+        [.. loaded.Ledger.Rows.Where(row => IsPeople(view, row.ThingId))];
 
     /// <summary>Conditions that list people.</summary>
     public static Condition[] Manned(StabilityView view) => [.. view.Conditions.Where(condition => Of(view, view.LoadedIn(condition)).Length > 0)];
@@ -42,9 +54,9 @@ internal static class PeopleAboard
     {
         yield return (loaded, "");
         double listed = Of(view, loaded).Sum(row => row.MassKg);
-        if (view.Basis?.PeopleCount is { } most && listed > 0 && most * PersonKg > listed)
+        if (view.Basis?.PeopleCount is { } most && listed > 0 && most * PersonKgIn(view, loaded) is var all && all > listed)
         {
-            yield return (With(view, loaded, most * PersonKg, middle => middle).Boat, $" and {most} people aboard");
+            yield return (With(view, loaded, all, middle => middle).Boat, $" and {most} people aboard");
         }
     }
 
@@ -54,5 +66,5 @@ internal static class PeopleAboard
     /// <param name="count">How many.</param>
     /// <param name="side">1 for starboard, -1 for port.</param>
     public static (LoadedBoat Boat, Place At) ToOneSide(StabilityView view, LoadedBoat loaded, int count, int side) =>
-        With(view, loaded, count * PersonKg, middle => middle with { YM = -side * Math.Max(0, (DeckEdge.HalfBreadthM(view.Boat, middle.XM, -side) ?? 0) - InboardM) });
+        With(view, loaded, count * PersonKgIn(view, loaded), middle => middle with { YM = -side * Math.Max(0, (DeckEdge.HalfBreadthM(view.Boat, middle.XM, -side) ?? 0) - InboardM) });
 }

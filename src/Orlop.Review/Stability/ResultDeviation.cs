@@ -18,6 +18,9 @@ public static class ResultDeviation
     public static double Of(LoadedBoat loaded, Func<FloatingInput, double?> result) =>
         loaded.Total is { } total && SlopesOf(loaded, result) is { } slopes ? slopes.Deviation(total) : double.PositiveInfinity;
 
+    /// <summary>A result with its band; infinitely wide where a neighbouring boat gives none.</summary>
+    internal static Banded Banded(LoadedBoat loaded, double value, Func<FloatingInput, double?> result) => Stability.Banded.Of(value, loaded, SlopesOf(loaded, result));
+
     /// <summary>How a result changes with the weight; null where a neighbouring boat gives none.</summary>
     internal static WeightSlopes? SlopesOf(LoadedBoat loaded, Func<FloatingInput, double?> result)
     {

@@ -44,6 +44,7 @@ internal static class StabilityLines
             ConditionId = loaded.Condition.Id,
             Verdict = told,
             UseFraction = told == Verdict.Unknown ? null : use?.Fraction,
+            GravityRatio = told == Verdict.Unknown ? use?.Fraction : null,
             Headline = told == verdict ? headline : Sentence.Of($"{headline}; but {MissingName.Of(missing[0])} is not given{More(missing.Length - 1)}, so this cannot be told"),
             Working =
             [
@@ -80,9 +81,9 @@ internal static class StabilityLines
         Working = [.. missing.Select(MissingLine)],
     };
 
-    /// <summary>Why a band says nothing: "but her weight is so unsure that it may be 0.1 m more or less".</summary>
-    public static Sentence Unsure(Banded banded, string unit) => double.IsFinite(banded.Half)
-        ? Sentence.Of($"but her weight is so unsure that it may be {Measure(banded.Half, unit)} more or less")
+    /// <summary>Why a band says nothing, and what would settle it: "but her weight is so unsure that it may be 0.1 m more or less; an inclining test that knows …".</summary>
+    public static Sentence Unsure(StabilityView view, LoadedBoat loaded, Banded banded, string unit, double limit) => double.IsFinite(banded.Half)
+        ? Sentence.Of($"but her weight is so unsure that it may be {Measure(banded.Half, unit)} more or less{(banded.Slopes is { } slopes ? $"; {SettlingTest.Of(view, loaded, slopes, banded.Value - limit)}" : "")}")
         : Sentence.Of($"but a boat a little heavier or lighter gives no such number, and how sure it is cannot be told");
 
     /// <summary>The band of a result as a line of working.</summary>

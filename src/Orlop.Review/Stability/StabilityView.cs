@@ -79,12 +79,12 @@ public sealed class StabilityView
     /// <summary>How sure what is read of her at rest in a condition is.</summary>
     internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition), FloatingIn(condition)?.Rest))).Value;
 
-    /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut; of an open boat the corners of her deck edge too.</summary>
+    /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut; of an open boat, or one of whose well the sides are not known, the corners of her deck edge too.</summary>
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>
     [
         .. Boat.All<HullOpening>()
-            .Where(opening => opening.IsWayIn && opening.WaterEntersAt is not null && !(opening.IsTightWhenShut == true && opening.ShutIn.Contains(condition.Id)))
-            .Select(opening => new Opening(opening.Id, WeightLedger.At(opening.WaterEntersAt!))),
+            .Where(opening => opening.IsWayIn && !(opening.IsTightWhenShut == true && opening.ShutIn.Contains(condition.Id)))
+            .SelectMany(opening => OpeningCorners.Of(Boat, opening)),
         .. OpeningsGiven.IsOverEdge(Boat) ? DeckEdge.Of(Boat) : [],
     ];
 
@@ -163,7 +163,7 @@ public sealed class StabilityView
             Total = total,
             Input = Afloat(total),
             WithoutKg = withoutKg is not null && Afloat(withoutKg) is { } upright ? new AfloatWithoutKg(withoutKg, upright) : null,
-            Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : []],
+            Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : [], .. PeopleAboard.Untold(this, condition, ledger)],
         };
     }
 

@@ -16,6 +16,13 @@ public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray
     /// <summary>How a mass is known that is only a number.</summary>
     public const string NothingSaid = "taken as guessed: nothing says how it is known";
 
+    /// <summary>Somebody is listed aboard, with a mass and a place: without, her numbers are those of an empty boat.</summary>
+    public bool HasPeople(BoatModel boat)
+    {
+        ArgumentNullException.ThrowIfNull(boat);
+        return Rows.Any(row => boat.Find<Deadweight>(row.ThingId) is { Use: DeadweightUse.People });
+    }
+
     /// <summary>The ledger of a condition.</summary>
     public static WeightLedger Of(BoatModel boat, Condition condition)
     {
@@ -41,7 +48,7 @@ public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray
                 case Cable cable:
                     missing.Add(new FindingInput(cable.Id, CableWeight.LengthM(cable) is null ? "lengthM" : CableWeight.HasMass(cable) ? "run" : "massKgPerM", IsMissing: true));
                     break;
-                case Deadweight deadweight when CountIn(deadweight, condition) is var count and > 0:
+                case Deadweight deadweight when deadweight.PiecesIn(condition.Id) is var count and > 0:
                     Add(deadweight, WeightKind.Deadweight, deadweight.MassKg, deadweight.Place, count, null);
                     break;
             }
@@ -68,7 +75,7 @@ public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray
                 // Pieces of one kind come from one scale: their errors go together.
                 rows.Add(new WeightRow(
                     thing.Id, thing.Title, kind, count * mass.Value, count * WeightKnowledge.DeviationKg(mass), place, placeDeviationM ?? WeightKnowledge.PlaceDeviationM,
-                    count == 1 ? Said(mass) : $"{count} of them, {Said(mass)}"));
+                    count == 1 ? Said(mass, thing) : $"{count} of them, {Said(mass, thing)}"));
             }
         }
     }
@@ -82,16 +89,13 @@ public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray
 
     internal static Point3 At(Place place) => new(place.XM, place.YM, place.ZM);
 
-    private static int CountIn(Deadweight deadweight, Condition condition) =>
-        deadweight.Aboard.Where(count => count.Condition == condition.Id).Sum(count => count.PieceCount);
-
     // Fuses, switches, bars and plugs weigh less than the errors of what is weighed; with a mass given they count (common practice, no source).
     private static bool IsSmall(Part part) => part is Protection or IsolatorSwitch or PlugAndSocket or Busbar or Changeover or ShoreInlet;
 
-    private static string Said(Quantity mass) => mass.Known switch
+    private static string Said(Quantity mass, Thing thing) => mass.Known switch
     {
         Knowledge.Exact => mass.PlusMinus is null ? NothingSaid : "as given",
-        Knowledge.Measured => mass.Method is { } method ? $"weighed: {method}" : "weighed",
+        Knowledge.Measured => mass.Method is { } method ? $"weighed: {method}" : thing is Deadweight { Use: DeadweightUse.People } ? "as given, with its ±" : "weighed",
         Knowledge.Sheet => "from its sheet",
         Knowledge.Estimated => "estimated",
         _ => "guessed",

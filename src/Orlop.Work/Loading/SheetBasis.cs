@@ -45,8 +45,12 @@ internal static class SheetBasis
             yield return Test(view, test, options);
         }
 
-        yield return Estimated(sheet, text);
         WeightRow[] bare = [.. AllRows(sheet).Where(LedgerView.IsUnsaid)];
+        if (bare.Length == 0 || AllRows(sheet).Any(LedgerView.LooksGuessed))
+        {
+            yield return Estimated(sheet, text);
+        }
+
         if (bare.Length > 0)
         {
             yield return $"Masses taken as guessed, 30 % for one standard deviation, because nothing says how they are known: {Things(bare.Length)}, {text.Kg(bare.Sum(row => row.MassKg))} together; the heaviest: {Heaviest(bare, text)}.";
@@ -55,7 +59,7 @@ internal static class SheetBasis
         yield return Tanks(boat);
         yield return Openings(boat);
         yield return "Levers are solved with free trim and liquids that run, to both sides; each side is judged by the weaker. Still water, nothing swings, nothing shifts, no water on deck.";
-        yield return FloatingWords.Deck(boat);
+        yield return FloatingWords.Deck(boat, options.Units, options.Culture);
         if (sheet.Conditions.All(condition => condition.Condition.Motion is null))
         {
             yield return "No motion is stated for these conditions: no accelerations are told.";
@@ -106,6 +110,6 @@ internal static class SheetBasis
         }
 
         string[] placeless = [.. openings.Where(opening => opening.WaterEntersAt is null).Select(opening => opening.Title)];
-        return $"Openings: {string.Join(", ", openings.Select(opening => $"{opening.Title}{(opening.IsTightWhenShut == true ? " (tight when shut)" : opening.IsTightWhenShut == false ? " (not tight)" : " (not said whether tight)")}"))}{(placeless.Length > 0 ? $"; without a place, and so not in the numbers: {string.Join(", ", placeless)}" : "")}.";
+        return $"Openings: {string.Join(", ", openings.Select(opening => $"{opening.Title}{(opening.IsTightWhenShut == true ? " (tight when shut)" : opening.IsTightWhenShut == false ? " (not tight)" : " (not said whether tight)")}"))}{(placeless.Length > 0 ? $"; without a place, and so not in the numbers: {string.Join(", ", placeless)}" : "")}{(OpeningsGiven.IsOverEdge(boat) ? "; water comes in over the deck edge too" : "")}.";
     }
 }

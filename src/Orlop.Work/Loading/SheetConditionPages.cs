@@ -98,7 +98,7 @@ internal static class SheetConditionPages
         }
 
         string id = string.Create(CultureInfo.InvariantCulture, $"levers-{number}");
-        html.Open("div", ("class", "levers")).Put("h3", $"Righting levers to {levers.Weaker.Name}, the weaker side")
+        html.Open("div", ("class", "levers")).Put("h3", $"Righting levers {levers.Title}")
             .Markup(RightingChart.Draw(id, condition.Condition.Title, levers, condition.LeversWere, showsBothSides: false, ChartPx, options.Units, options.Culture)).Close();
     }
 

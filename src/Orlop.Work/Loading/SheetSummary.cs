@@ -48,7 +48,7 @@ internal static class SheetSummary
     private static void Cells(HtmlText html, StabilityView view, FloatingFacts facts, IEnumerable<(CheckDescription Check, Finding Told)> findings, SheetText text)
     {
         string Known(string? words) => words ?? QuantityText.Unknown;
-        SheetTables.Cell(html, "Displacement", Known(facts.MassKg is { } mass ? text.Kg(mass) : null));
+        SheetTables.Cell(html, "Displacement", Known(facts.MassKg is { } mass ? string.Join(", ", new[] { text.Kg(mass), FloatingWords.Nobody(view.Boat, facts) }.Where(words => words.Length > 0)) : null));
         SheetTables.Cell(html, "Trim", Known(facts.TrimM is { } trim ? text.Trim(trim) : null));
         SheetTables.Cell(html, "Heel", Known(facts.Position is { } at ? text.Heel(at.Attitude.HeelDeg) : facts.CapsizedHeelDeg is { } over ? $"{text.Heel(over)}: she capsizes" : null));
         SheetTables.Cell(html, "Least freeboard", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null));

@@ -32,6 +32,27 @@ public sealed class FloatCommandTests
         Assert.Equal(12_000 + rows, condition.GetProperty("withoutLiquids").GetProperty("massKg").GetDouble(), 0.001);
     }
 
+    // The rows and the rest are the whole.
+    [Fact]
+    public async Task Weights_Csv_EndsEachConditionWithItsSums()
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, "weights", "-", "--condition", "At anchor", "--csv");
+        string[][] lines = [.. run.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Skip(1).Select(line => line.Split(','))];
+        // A title may hold commas: the mass stands after the kind.
+        double Mass(string kind) => double.Parse(lines.Select(line => line.SkipWhile(cell => cell != kind)).Single(rest => rest.Any()).ElementAt(1), CultureInfo.InvariantCulture);
+
+        Assert.Equal(Mass("sum-whole"), Mass("sum-listed") + Mass("sum-rest"), 1e-6);
+    }
+
+    // Feet and inches are longer than metres: two columns never touch.
+    [Fact]
+    public async Task Weights_InUsUnits_KeepTheirColumnsApart()
+    {
+        CommandRun run = await CommandRun.WithInput(Barge, "weights", "-", "--units", "us");
+        Assert.DoesNotMatch(@"in-?\d", run.Out);
+        Assert.Contains(" ft ", run.Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Float_Csv_RunsFromPortToStarboard()
     {

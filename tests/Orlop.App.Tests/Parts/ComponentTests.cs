@@ -160,6 +160,16 @@ public sealed class ComponentTests : IDisposable
         Assert.NotNull(Session.Now.AsBuilt.Find("tool-chests"));
     }
 
+    // A survey is of the boat as built: its corrections go there, whatever draft is open.
+    [Theory]
+    [InlineData("october-freeboards", "edits go into the boat as built")]
+    [InlineData("tool-chests", "edits go into “Sampling winch”")]
+    public void ThingForm_WithADraftOpen_SaysWhereItsEditsGo(string thing, string said)
+    {
+        Session.OpenDraft("sampling-winch");
+        Assert.Equal(said, Form(thing).Find(".draft-note").TextContent);
+    }
+
     [Fact]
     public void ThingForm_RemoveInADraft_IsDoneAtOnce()
     {

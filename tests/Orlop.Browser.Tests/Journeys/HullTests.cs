@@ -76,12 +76,12 @@ public sealed class HullTests(ChromiumFixture chromium) : PageTest(chromium)
         string right = await breadth.InputValueAsync();
         await breadth.FillAsync("1.1 m");
         ILocator mark = window.Main.Locator("#body-plan [data-doubt='5.3']");
-        await Expect(mark).ToContainTextAsync(new Regex(@"^\d+ mm inside$"));
+        await Expect(mark).ToContainTextAsync(new Regex(@"^\d+ mm inboard(, \d+ mm (high|low))?$"));
         await Expect(window.Main.GetByRole(AriaRole.Columnheader, new() { Name = "As kept" })).ToBeVisibleAsync();
         await Expect(window.Page.Locator(".who")).ToContainTextAsync("revision 3");
         await breadth.BlurAsync();
         await Expect(window.Page.Locator(".who")).ToContainTextAsync("revision 4");
-        await Expect(window.Main).ToContainTextAsync(new Regex(@"Point 4 of station 0\.5 is \d+ mm inside a fair line"));
+        await Expect(window.Main).ToContainTextAsync(new Regex(@"Point 4 of station 0\.5 is \d+ mm inboard of(, \d+ mm (above|below))? a fair line"));
         await BoatWindow.TypeAsync(breadth, right);
         await Expect(mark).ToHaveCountAsync(0);
         await Expect(window.Main).ToContainTextAsync("No point stands off a fair line");

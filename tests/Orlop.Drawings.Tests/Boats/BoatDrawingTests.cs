@@ -28,6 +28,22 @@ public sealed class BoatDrawingTests
         Assert.Equal(["bank", "bank-minus", "box", "deckhead", "feed", "fuse", "locker", "minus", "winch", "winch-minus"], ids.Order(StringComparer.Ordinal));
     }
 
+    // Two aboard at anchor and none at the berth: drawn faint there, without a name, and said so.
+    [Theory]
+    [InlineData("at-anchor", false)]
+    [InlineData("berth", true)]
+    [InlineData(null, false)]
+    public void People_NotAboardInTheConditionDrawn_AreFaint(string? condition, bool isFaint)
+    {
+        BoatModel boat = Small.WithThings([.. Small.Things, new Deadweight { Id = "crew", Name = "Crew", Use = DeadweightUse.People, MassKg = 80, Place = new Place(3, 0, 1.2), Aboard = [new DeadweightCount("at-anchor", 2)] }]);
+        XElement drawing = DrawnText.Parse(BoatDrawing.All(boat, null, new BoatDrawingOptions { ConditionId = condition, WidthPx = 1000 }));
+        XElement[] drawn = [.. drawing.Descendants().Where(element => ((string?)element.Attribute("class"))?.Contains("ashore", StringComparison.Ordinal) == true)];
+
+        Assert.Equal(isFaint, drawn.Length > 0);
+        Assert.Equal(isFaint, drawing.Value.Contains("not aboard in this condition", StringComparison.Ordinal));
+        Assert.Equal(!isFaint, drawing.Descendants(DrawnText.Svg + "text").Any(text => text.Value.StartsWith("Crew", StringComparison.Ordinal)));
+    }
+
     // Port 2 m wide, starboard 1 m, drawn port on the left: the outline reaches twice as far to the left of the centre line.
     [Fact]
     public void Section_OfABoatWhoseSidesDiffer_DrawsBoth()

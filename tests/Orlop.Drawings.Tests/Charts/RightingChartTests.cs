@@ -25,7 +25,7 @@ public sealed class RightingChartTests
         Assert.Contains("limit", styles);
         Assert.Equal(3, drawing.Descendants(DrawnText.Svg + "polygon").Count());
         Assert.Contains("vanishes at 80°", drawing.Value, StringComparison.Ordinal);
-        Assert.Contains("Fore hatch under at 60°", drawing.Value, StringComparison.Ordinal);
+        Assert.Contains("floods at 60°: Fore hatch", drawing.Value, StringComparison.Ordinal);
         Assert.Empty(DrawnText.OffTheSheet(drawing));
         Assert.Empty(DrawnText.Overlaps(drawing.Descendants(DrawnText.Svg + "text")));
     }
@@ -73,13 +73,23 @@ public sealed class RightingChartTests
         Assert.Empty(DrawnText.Overlaps(drawing.Descendants(DrawnText.Svg + "text")));
     }
 
+    // The angle comes first: it is not what is cut where a name is too long for a phone.
+    [Fact]
+    public void Levers_WithALongName_KeepTheAngle()
+    {
+        RightingView named = View(0.3);
+        string drawing = DrawnText.Parse(RightingChart.Draw("levers", "At anchor", named with { Port = named.Port with { FloodingTitle = "deck edge at station 0.4 of the after cabin's long coaming, starboard side" } }, null, showsBothSides: false, 340, DisplayUnits.Metric, CultureInfo.InvariantCulture)).Value;
+        Assert.Contains("floods at 60°", drawing, StringComparison.Ordinal);
+        Assert.Contains("to port: shorter range; smaller greatest lever to starboard", drawing, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Levers_OnAPhone_NameEveryMarkWhole()
     {
         RightingView named = View(0.3);
         string drawing = DrawnText.Parse(RightingChart.Draw("levers", "At anchor", named with { Port = named.Port with { FloodingTitle = "After cabin companionway" } }, null, showsBothSides: false, 340, DisplayUnits.Metric, CultureInfo.InvariantCulture)).Value;
 
-        Assert.Contains("After cabin companionway under at 60°", drawing, StringComparison.Ordinal);
+        Assert.Contains("floods at 60°: After cabin companionway", drawing, StringComparison.Ordinal);
     }
 
     // A lever of a sine from 0° to 80°, falling off beyond.
@@ -96,7 +106,7 @@ public sealed class RightingChartTests
         }
 
         return new RightingView(
-            Side(false), Side(true), IsPortWeaker: true,
+            Side(false), Side(true), IsPortDrawn: true, ShorterRange: WorseSide.Port, SmallerLever: WorseSide.Starboard,
             [
                 new DrawnCriterion("area-to-30", "area to 30°", 0, 30, 0.07, 0.055, "MRad", "2008 IS Code"), new DrawnCriterion("area-30-to-40", "area from 30°", 30, 40, 0.04, 0.03, "MRad", "2008 IS Code"),
                 new DrawnCriterion("lever-at-30", "lever", 30, 90, mostM, 0.2, "M", "2008 IS Code"),

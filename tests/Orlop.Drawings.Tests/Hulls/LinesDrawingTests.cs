@@ -44,7 +44,7 @@ public sealed class LinesDrawingTests
         LinesOptions options = new() { ChosenStation = 5, WidthPx = widthPx, Kept = HullFacts.Of(Lines, 0.7, 1025) };
         XElement[] body = Elements(BodyPlanDrawing.Draw(facts, options)), plan = Elements(LinesPlanDrawing.Draw(facts, options));
         XElement mark = Assert.Single(body, element => (string?)element.Attribute("data-doubt") == "5.1");
-        Assert.Matches(@"^\d\d mm outside$", mark.Elements().First(element => element.Name.LocalName == "text").Value);
+        Assert.Matches(@"^\d\d mm wide(, \d+ mm (high|low))?$", mark.Elements().First(element => element.Name.LocalName == "text").Value);
         Assert.Contains(mark.Elements(), element => element.Name.LocalName == "polygon");
         Assert.Equal(2, plan.Count(element => (string?)element.Attribute("data-doubt") == "5.1"));
         Assert.Contains(body, element => (string?)element.Attribute("class") == "was");

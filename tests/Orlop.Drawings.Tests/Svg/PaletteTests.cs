@@ -54,6 +54,18 @@ public sealed partial class PaletteTests
         }
     }
 
+    // A drawing stands within the page: a rule of the page for a name that drawings use would reach into it, and take out of sight what they mark by it.
+    [Fact]
+    public void StyleSheetOfThePages_HidesNothingOfADrawing()
+    {
+        string css = File.ReadAllText(Path.Combine(SampleBoats.Root(), "src", "Orlop.App", "wwwroot", "orlop.css"));
+        string drawing = Orlop.Drawings.Boats.BoatDrawing.All(SampleBoats.Small, null, new Orlop.Drawings.Boats.BoatDrawingOptions());
+        string[] names = [.. DrawnName().Matches(drawing).Select(match => match.Groups[1].Value).Distinct()];
+
+        Assert.Contains("gone", names);
+        Assert.All(names, name => Assert.DoesNotMatch($@"(^|[\s,}}])\.{name}\s*\{{[^}}]*display:\s*none", css));
+    }
+
     private static void AssertContrast(string name, string colour, double least) => Assert.All(Grounds, ground =>
     {
         double contrast = Contrast(Rgb(colour), ground.Colour);
@@ -74,6 +86,9 @@ public sealed partial class PaletteTests
     }
 
     private static double[] Rgb(string hex) => [.. new[] { 1, 3, 5 }.Select(at => int.Parse(hex.AsSpan(at, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0)];
+
+    [GeneratedRegex(@"\.drawing (?:\.[a-z]+ )?(?:text)?(?:\.[a-z]+)*\.([a-z-]+)[{,]")]
+    private static partial Regex DrawnName();
 
     [GeneratedRegex("--([a-z-]+): (#[0-9a-f]{6});")]
     private static partial Regex Variable();

@@ -60,6 +60,7 @@ public sealed class FormFairnessTests
         var doubt = Assert.Single(FormFairness.Find(Cubic(bumpM)));
         Assert.Equal(("S4", 2, FormRun.AlongTheBoat), (doubt.SectionId, doubt.PointNumber, doubt.Run));
         Assert.Equal(0.05, doubt.OffM, 1e-12);
+        Assert.Equal((bumpM, 0), (doubt.WideM, doubt.HighM), (one, other) => Math.Abs(one.Item1 - other.Item1) < 1e-12 && Math.Abs(one.Item2 - other.Item2) < 1e-12);
         // Square out of the outline it is a little less: the side leans.
         Assert.InRange(doubt.OutwardM / bumpM, 0.5, 1);
         Assert.Equal(Cubic().Sections[4].Points[1].HalfBreadthM, doubt.ExpectedHalfBreadthM, 1e-12);

@@ -51,6 +51,18 @@ public sealed class FindingPairsTests
         Assert.Equal(Change.AsBefore, Assert.Single(FindingPairs.Of([nothing], [nothing])).Change);
     }
 
+    // All hold and none has a use: the gravest by its number leads, and a milder one does not once the graver is gone.
+    [Fact]
+    public void WithoutAUse_TheGravestNumberLeads()
+    {
+        Finding Held(string condition, double gravity) => Of(0, condition) with { Verdict = Verdict.Holds, UseFraction = null, GravityRatio = gravity };
+        PairedFinding found = Assert.Single(FindingPairs.Of([], [Held("anchor", -0.499), Held("work", -0.388), Held("berth", -0.6)]));
+
+        Assert.Equal(["work", "anchor", "berth"], found.After!.All.Select(finding => finding.ConditionId));
+        Assert.Equal("berth", Assert.Single(FindingPairs.In("berth", [found])).Shown.ConditionId);
+        Assert.Empty(FindingPairs.In("elsewhere", [found]));
+    }
+
     [Fact]
     public void SomethingOfNothing_StandsBeforeAnyUse() => Assert.Equal(
         ["none", "much"],

@@ -78,6 +78,26 @@ public sealed class BoatWeighingTests
         Assert.Contains("at least 4", Assert.Single(weight.Trouble).Message, StringComparison.Ordinal);
     }
 
+    // A later survey that does not count, with other things aboard, is no reference: her weight and its errors are those without it.
+    [Fact]
+    public void SpoiltSurvey_ChangesNothing()
+    {
+        FreeboardSurvey good = Survey() with { On = new DateOnly(2026, 4, 1) };
+        FreeboardSurvey spoilt = good with
+        {
+            Id = "later",
+            On = new DateOnly(2026, 5, 1),
+            Marks = [good.Marks[0] with { FreeboardM = 1.32 }, .. good.Marks.Skip(1)],
+            Aboard = [Chest with { MassKg = 300, DeviationKg = 90 }, new AboardItem("stones", 2000, new Place(7, 0, 1)) { DeviationKg = 200 }],
+        };
+        LoadedBoat without = StableBoats.Box(StableBoats.Bare(), StableBoats.Gear("chest", 500, Chest.Place), good).Loaded(), with = StableBoats.Box(StableBoats.Bare(), StableBoats.Gear("chest", 500, Chest.Place), good, spoilt).Loaded();
+
+        Assert.Equal(without.Total!.MassKg, with.Total!.MassKg, 1e-9);
+        Assert.Equal(without.Total.MassDeviationKg, with.Total.MassDeviationKg, 1e-9);
+        Assert.Equal(without.Total.LcgDeviationM, with.Total.LcgDeviationM, 1e-12);
+        Assert.Equal("later", Assert.Single(Weigh(StableBoats.Bare(), good, spoilt).Trouble).TestId);
+    }
+
     // One corner 60 mm off shares itself as 15 mm over all four: which one it is cannot be told (closed form: the residual of a plane through four corners is a quarter of the twist).
     [Fact]
     public void Survey_OfFourMarks_OneFarOff_NamesNone()

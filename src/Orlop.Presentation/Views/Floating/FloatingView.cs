@@ -69,7 +69,8 @@ public sealed record FloatingView
         string Band(double deviation, string suffix) => facts.Draughts.IsEmpty && at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
         Vital Tile(string name, string? value, string of) => new() { Name = name, Value = value ?? (facts.Capsizes ? FloatingWords.None : QuantityText.Unknown), Of = of, Verdict = doubt };
 
-        yield return Tile(DisplacementName, facts.MassKg is { } mass ? QuantityText.Shown(Math.Round(mass), "Kg", units, culture) : null, Band(deviations.MassKg, "Kg"));
+        string[] weighed = [.. new[] { Band(deviations.MassKg, "Kg"), FloatingWords.Nobody(boat, facts) }.Where(words => words.Length > 0)];
+        yield return Tile(DisplacementName, facts.MassKg is { } mass ? QuantityText.Shown(Math.Round(mass), "Kg", units, culture) : null, string.Join("; ", weighed));
         foreach (int index in Enumerable.Range(0, 3))
         {
             DraughtAt? draught = facts.Draughts.ElementAtOrDefault(index);

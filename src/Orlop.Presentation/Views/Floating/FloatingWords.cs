@@ -35,18 +35,37 @@ public static class FloatingWords
         return said.Length == 0 ? null : string.Join(" ", said);
     }
 
+    /// <summary>"nobody listed aboard", which every number of a condition goes by; empty where somebody is, or where she does not float.</summary>
+    public static string Nobody(BoatModel boat, FloatingFacts facts)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        return facts.MassKg is not null && !facts.Loaded.Ledger.HasPeople(boat) ? "nobody listed aboard" : "";
+    }
+
     /// <summary>What every number of stability takes for granted of the deck.</summary>
-    public static string Deck(BoatModel boat)
+    public static string Deck(BoatModel boat, DisplayUnits units, CultureInfo culture)
     {
         ArgumentNullException.ThrowIfNull(boat);
+        string[] wells = [.. OpeningsGiven.WellsWithoutSides(boat).Select(well => well.Title)];
         return boat.Particulars?.Deck switch
         {
+            DeckKind.Closed or DeckKind.PartlyOpen when wells.Length > 0 =>
+                $"Length and breadth of {string.Join(" and ", wells)} are not given, so how far out its sides lie is not known: water is taken to come in where the deck edge first goes under, or at the height of the well there. A sea or a wash brings it in sooner.",
             DeckKind.Closed => "Taken as given: the deck is closed and watertight from edge to edge, and every opening not listed is shut. A cockpit or a well that fills is not: there she has less stability than these numbers say, or none.",
             DeckKind.Open => "She is open: water is taken to come in where the deck edge first goes under, and nothing beyond that heel is hers. A sea, a wash or people at the side bring water in sooner.",
             DeckKind.PartlyOpen when OpeningsGiven.IsOverEdge(boat) => "She is partly open, and no coaming of her well is listed among the openings: water is taken to come in where the deck edge first goes under. A sea or a wash brings it in sooner.",
-            DeckKind.PartlyOpen => "She is partly open: water is taken to come in over the coaming of the well that is listed; the rest of the deck is taken as closed and watertight. A sea or a wash brings it in sooner.",
+            DeckKind.PartlyOpen => $"She is partly open: water is taken to come in over the coaming of the well that is listed, to both sides{Wells(boat, units, culture)}; the rest of the deck is taken as closed and watertight. A sea or a wash brings it in sooner.",
             _ => "Whether her deck is closed is not said. Levers are drawn as if it were, and where she floods is unknown: an open boat, a cockpit or a well that fills has less stability than these numbers say, or none.",
         };
+    }
+
+    // ", Well from 0.8 m to starboard to 0.8 m to port": where its sides are taken to lie, to be compared with the boat.
+    private static string Wells(BoatModel boat, DisplayUnits units, CultureInfo culture)
+    {
+        string Side(double yM) => $"{Metres(Math.Abs(yM), units, culture)} to {(yM < 0 ? "starboard" : "port")}";
+        return string.Concat(boat.All<HullOpening>()
+            .Where(opening => opening is { Use: OpeningUse.Well, Place: not null, IsExtentTold: true })
+            .Select(well => $", {well.Title} from {Side(well.Place!.YM - (well.ClearBreadthM!.Value / 2))} to {Side(well.Place.YM + (well.ClearBreadthM.Value / 2))}"));
     }
 
     /// <summary>The water that she floats in, and where that number is from; a survey in other water is named.</summary>

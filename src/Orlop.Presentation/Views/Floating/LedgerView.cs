@@ -63,7 +63,7 @@ public sealed record LedgerView
         return new LedgerView
         {
             Rows = [.. rows.OrderByDescending(row => row.MassKg).Select(row => Line(view.Boat, row, before, units, culture))],
-            Sums = [.. Summed(view, loaded, rows, units, culture)],
+            Sums = [.. SumsOf(view, condition).Select(sum => Line(sum, units, culture))],
             WeightKnown = KnownBy(view),
             Missing = [.. MissingField.Of(loaded.Missing, view.Boat), .. MissingField.Ashore(view.Boat)],
             Trouble =
@@ -73,6 +73,36 @@ public sealed record LedgerView
                     .Select(tank => (tank.Id, $"{tank.Title} is sided by the hull, and there is no hull to side it: what stands in it is in no row and no sum.")),
             ],
         };
+    }
+
+    /// <summary>What the rows come to, the rest of the boat, and the whole boat; numbers that are not known are null.</summary>
+    public static IEnumerable<LedgerSum> SumsOf(StabilityView view, Condition condition)
+    {
+        LoadedBoat loaded = view.LoadedIn(condition);
+        IReadOnlyList<WeightRow> rows = RowsOf(view, condition);
+        WeightTotal? listed = WeightTotal.Of(rows.Select(WeightLedger.Item));
+        if (listed is not null)
+        {
+            yield return LedgerSum.Of(SumKind.Listed, listed, "sum of the rows");
+        }
+
+        if (loaded.Total is not { } total)
+        {
+            yield return loaded.WithoutKg is { } afloat
+                ? LedgerSum.Of(SumKind.Whole, WithLiquids(afloat.Total, rows), KnownBy(view)) with { ZM = null }
+                : new LedgerSum(SumKind.Whole, null, null, null, null, null, KnownBy(view));
+            yield break;
+        }
+
+        WeightTotal whole = WithLiquids(total, rows);
+        double rest = whole.MassKg - (listed?.MassKg ?? 0);
+        if (rest > 0)
+        {
+            Point3 centre = (1 / rest) * ((whole.MassKg * whole.Centre) - ((listed?.MassKg ?? 0) * (listed?.Centre ?? default)));
+            yield return new LedgerSum(SumKind.Rest, rest, null, centre.XM, centre.YM, centre.ZM, "the whole less the rows");
+        }
+
+        yield return LedgerSum.Of(SumKind.Whole, whole, KnownBy(view));
     }
 
     /// <summary>A number with a mass in the reader's units, to the kilogram or, below ten, the tenth.</summary>
@@ -104,40 +134,17 @@ public sealed record LedgerView
             M(row.Place.XM), M(row.Place.YM), M(row.Place.ZM), row.How, LooksGuessed(row) || IsUnsaid(row), change, change is null && row.MassKg < SmallKg);
     }
 
-    private static IEnumerable<LedgerLine> Summed(StabilityView view, LoadedBoat loaded, IReadOnlyList<WeightRow> rows, DisplayUnits units, CultureInfo culture)
-    {
-        WeightTotal? listed = WeightTotal.Of(rows.Select(WeightLedger.Item));
-        if (listed is not null)
-        {
-            yield return Sum("Listed and in tanks", listed.MassKg, listed.MassDeviationKg, listed.Centre, "sum of the rows", units, culture);
-        }
-
-        if (loaded.Total is not { } total)
-        {
-            LedgerLine unknown = new(null, "The whole boat", "", QuantityText.Unknown, "", "", "", "", KnownBy(view));
-            yield return loaded.WithoutKg is { } afloat && WithLiquids(afloat.Total, rows) is var floated
-                ? Sum("The whole boat", floated.MassKg, floated.MassDeviationKg, floated.Centre, KnownBy(view), units, culture) with { Z = QuantityText.Unknown }
-                : unknown;
-            yield break;
-        }
-
-        WeightTotal whole = WithLiquids(total, rows);
-        double rest = whole.MassKg - (listed?.MassKg ?? 0);
-        if (rest > 0)
-        {
-            Point3 moment = (whole.MassKg * whole.Centre) - ((listed?.MassKg ?? 0) * (listed?.Centre ?? default));
-            yield return Sum("All the rest: hull, ballast, what nobody listed", rest, null, (1 / rest) * moment, "the whole less the rows", units, culture);
-        }
-
-        yield return Sum("The whole boat", whole.MassKg, whole.MassDeviationKg, whole.Centre, KnownBy(view), units, culture);
-    }
-
     private static WeightTotal WithLiquids(WeightTotal total, IReadOnlyList<WeightRow> rows) =>
         total.With(rows.Where(row => row.Kind == WeightKind.Liquid).Select(row => new WeightChange(null, WeightLedger.Item(row))));
 
-    private static LedgerLine Sum(string title, double massKg, double? deviationKg, Point3 centre, string how, DisplayUnits units, CultureInfo culture) => new(
-        null, title, "", Kg(massKg, units, culture), deviationKg is { } deviation ? BandKg(deviation, units, culture) : "",
-        FloatingWords.Metres(centre.XM, units, culture), FloatingWords.Metres(centre.YM, units, culture), FloatingWords.Metres(centre.ZM, units, culture), how);
+    // A whole boat of which nothing is known has one "unknown", in place of its mass; of one that floats without a known KG the height is.
+    private static LedgerLine Line(LedgerSum sum, DisplayUnits units, CultureInfo culture)
+    {
+        string M(double? value) => value is { } m ? FloatingWords.Metres(m, units, culture) : sum.MassKg is null ? "" : QuantityText.Unknown;
+        return new LedgerLine(
+            null, sum.Title, "", sum.MassKg is { } mass ? Kg(mass, units, culture) : QuantityText.Unknown, sum.DeviationKg is { } deviation ? BandKg(deviation, units, culture) : "",
+            M(sum.XM), M(sum.YM), M(sum.ZM), sum.How);
+    }
 
     /// <summary>How the boat's own weight is known, in words.</summary>
     public static string KnownBy(StabilityView view) => view.Weight switch

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
+using Orlop.Review.Stability;
 
 namespace Orlop.Presentation.Views.Floating;
 
@@ -25,8 +26,14 @@ public sealed record MissingField(string Text, string ThingId, string Field, boo
     public static IEnumerable<MissingField> Hull(BoatModel boat) =>
         boat.All<HullLines>().FirstOrDefault() is { Stations.Count: > 0 } ? [] : [Of(new FindingInput(boat.All<HullLines>().FirstOrDefault()?.Id ?? "hull-lines", "stations", IsMissing: true), boat)];
 
-    /// <summary>Whether the deck is closed, where there is a hull and nobody has said.</summary>
-    public static IEnumerable<MissingField> Deck(BoatModel boat) =>
+    /// <summary>Whether the deck is closed, where there is a hull and nobody has said; and length and breadth of wells.</summary>
+    public static IEnumerable<MissingField> Deck(BoatModel boat) => OpeningsGiven.WellsWithoutSides(boat)
+        .SelectMany(well => new[] { (well, Field: "clearLengthM", Given: well.ClearLengthM), (well, Field: "clearBreadthM", Given: well.ClearBreadthM) })
+        .Where(side => side.Given is not { Value: > 0 })
+        .Select(side => Of(new FindingInput(side.well.Id, side.Field, IsMissing: true), boat))
+        .Concat(OfDeck(boat));
+
+    private static IEnumerable<MissingField> OfDeck(BoatModel boat) =>
         boat.Particulars is { Deck: null } particulars && boat.All<HullLines>().Any(lines => lines.Stations.Count > 0) ? [Of(new FindingInput(particulars.Id, "deck", IsMissing: true), boat)] : [];
 
     private static MissingField Of(FindingInput input, BoatModel boat)

@@ -25,6 +25,9 @@ public sealed record LeverPoint(double HeelDeg, double LeverM, double? Deviation
 /// <param name="Source">Document and clause.</param>
 public sealed record DrawnCriterion(string Id, string Subject, double FromDeg, double ToDeg, double? Value, double Least, string Unit, string Source);
 
+/// <summary>The side on which a number of the levers is worse.</summary>
+public enum WorseSide { Starboard, Port }
+
 /// <summary>The levers to one side.</summary>
 public sealed record RightingSide(bool IsPort, ImmutableArray<LeverPoint> Points, RightingFeatures Features, string? FloodingTitle)
 {
@@ -35,17 +38,45 @@ public sealed record RightingSide(bool IsPort, ImmutableArray<LeverPoint> Points
 /// <summary>The righting levers of a boat in a condition, to both sides, with what is read from them and what they are held against.</summary>
 /// <param name="Starboard">Levers to starboard.</param>
 /// <param name="Port">Levers to port.</param>
-/// <param name="IsPortWeaker">Port is the side to judge by.</param>
+/// <param name="IsPortDrawn">Port is the side that is drawn alone, and that criteria and heeling levers are for.</param>
+/// <param name="ShorterRange">The side where the range is shorter; null where both are alike.</param>
+/// <param name="SmallerLever">The side where the greatest lever before water comes in is smaller; null where both are alike.</param>
 /// <param name="Criteria">Those of the rules she is held against that can be drawn.</param>
-/// <param name="Heeling">What heels her in those rules, with its own curve, to the weaker side.</param>
-public sealed record RightingView(RightingSide Starboard, RightingSide Port, bool IsPortWeaker, ImmutableArray<DrawnCriterion> Criteria, ImmutableArray<HeelingLever> Heeling)
+/// <param name="Heeling">What heels her in those rules, with its own curve, to the side drawn.</param>
+public sealed record RightingView(
+    RightingSide Starboard, RightingSide Port, bool IsPortDrawn, WorseSide? ShorterRange, WorseSide? SmallerLever, ImmutableArray<DrawnCriterion> Criteria, ImmutableArray<HeelingLever> Heeling)
 {
-    /// <summary>The side to judge by.</summary>
-    public RightingSide Weaker => IsPortWeaker ? Port : Starboard;
+    // Nearer than they are printed.
+    private const double SameRangeDeg = 0.05;
+    private const double SameLeverM = 0.0005;
 
-    /// <summary>The levers; null where there are none.</summary>
+    /// <summary>The side that is drawn alone.</summary>
+    public RightingSide Drawn => IsPortDrawn ? Port : Starboard;
+
+    /// <summary>By what a side is the worse one: "shorter range and smaller greatest lever"; empty where it is in nothing.</summary>
+    public string WorseBy(bool isPort)
+    {
+        WorseSide side = isPort ? WorseSide.Port : WorseSide.Starboard;
+        return string.Join(" and ", [.. ShorterRange == side ? new[] { "shorter range" } : [], .. SmallerLever == side ? new[] { "smaller greatest lever" } : []]);
+    }
+
+    /// <summary>"To starboard: shorter range", "To port".</summary>
+    public string Named(bool isPort) => $"To {(isPort ? "port" : "starboard")}{(WorseBy(isPort) is { Length: > 0 } why ? $": {why}" : "")}";
+
+    /// <summary>What a chart of one side alone says of both: "to starboard: shorter range; smaller greatest lever to port".</summary>
+    public string Title => $"to {Drawn.Name}{(WorseBy(IsPortDrawn) is { Length: > 0 } why ? $": {why}" : "")}{(WorseBy(!IsPortDrawn) is { Length: > 0 } other ? $"; {other} to {(IsPortDrawn ? Starboard : Port).Name}" : "")}";
+
+    /// <summary>The levers, with the side drawn where the range is shorter; null where there are none.</summary>
     public static RightingView? Of(StabilityView view, FloatingFacts facts)
     {
+        ArgumentNullException.ThrowIfNull(facts);
+        return Of(view, facts, facts.IsPortShorter);
+    }
+
+    /// <summary>The levers with one side drawn; null where there are none.</summary>
+    public static RightingView? Of(StabilityView view, FloatingFacts facts, bool isPort)
+    {
+        ArgumentNullException.ThrowIfNull(view);
         if (facts is not { Floating: { } floating, Starboard: { } starboard, Port: { } port, Loaded.Total: { } total })
         {
             return null;
@@ -54,10 +85,14 @@ public sealed record RightingView(RightingSide Starboard, RightingSide Port, boo
         return new RightingView(
             Side(view.Boat, floating.Starboard, starboard, isPort: false, total),
             Side(view.Boat, floating.Port, port, isPort: true, total),
-            facts.IsPortWeaker,
-            view.Basis?.Rules.Contains(StabilityRule.GeneralIntact) == true && facts.WeakerCurve is { } curve ? Drawn(curve, facts.Weaker!) : [],
-            [.. HeelingLevers.Of(view, facts.Condition, facts.IsPortWeaker ? -1 : 1)]);
+            isPort,
+            Worse(RangeText.Deg(port), RangeText.Deg(starboard), SameRangeDeg),
+            Worse(FloatingBoat.GreatestLeverM(floating.Port), FloatingBoat.GreatestLeverM(floating.Starboard), SameLeverM),
+            view.Basis?.Rules.Contains(StabilityRule.GeneralIntact) == true ? DrawnOn(isPort ? floating.Port : floating.Starboard, isPort ? port : starboard) : [],
+            [.. HeelingLevers.Of(view, facts.Condition, isPort ? -1 : 1)]);
     }
+
+    private static WorseSide? Worse(double port, double starboard, double same) => Math.Abs(port - starboard) > same ? port < starboard ? WorseSide.Port : WorseSide.Starboard : null;
 
     private static RightingSide Side(BoatModel boat, RightingCurve curve, RightingFeatures features, bool isPort, WeightTotal total)
     {
@@ -67,7 +102,7 @@ public sealed record RightingView(RightingSide Starboard, RightingSide Port, boo
             features.DownfloodingOpening is { } opening ? boat.Find(opening)?.Title ?? opening : null);
     }
 
-    private static ImmutableArray<DrawnCriterion> Drawn(RightingCurve curve, RightingFeatures features)
+    private static ImmutableArray<DrawnCriterion> DrawnOn(RightingCurve curve, RightingFeatures features)
     {
         double flooding = Math.Abs(features.DownfloodingDeg ?? double.PositiveInfinity);
         (double to30, double to40) = (Math.Min(30, flooding), Math.Min(40, flooding));
@@ -75,14 +110,14 @@ public sealed record RightingView(RightingSide Starboard, RightingSide Port, boo
         [
             .. GeneralCriteria.Check(curve).Select(result => result.Id switch
             {
-                "area-to-30" => Drawn(result, 0, to30, "MRad"),
-                "area-30-to-40" => Drawn(result, to30, to40, "MRad"),
-                "lever-at-30" => Drawn(result, 30, 90, "M"),
+                "area-to-30" => Of(result, 0, to30, "MRad"),
+                "area-30-to-40" => Of(result, to30, to40, "MRad"),
+                "lever-at-30" => Of(result, 30, 90, "M"),
                 _ => null,
             }).OfType<DrawnCriterion>(),
         ];
     }
 
-    private static DrawnCriterion Drawn(CriterionResult result, double fromDeg, double toDeg, string suffix) =>
+    private static DrawnCriterion Of(CriterionResult result, double fromDeg, double toDeg, string suffix) =>
         new(result.Id, result.Subject, fromDeg, toDeg, result.Value, result.Least, suffix, result.Source);
 }

@@ -10,13 +10,15 @@ public static class HullWords
 {
     private const double SmallM = 0.001;
 
-    /// <summary>"18 mm outside": short enough for a drawing.</summary>
-    public static string Off(FormDoubt doubt, DisplayUnits units, CultureInfo culture) =>
-        $"{Small(doubt.OffM, units, culture)} {Way(doubt)}";
+    /// <summary>"18 mm wide, 5 mm high": short enough for a drawing.</summary>
+    public static string Off(FormDoubt doubt, DisplayUnits units, CultureInfo culture) => Off(doubt, ("wide", "inboard", "high", "low", "off"), units, culture);
 
-    /// <summary>"Point 3 of station 5 is 18 mm outside a fair line through its neighbours along the boat."</summary>
+    /// <summary>"18 mm wide of, 5 mm above a fair line": as a tape finds it, across and up.</summary>
+    public static string OffLine(FormDoubt doubt, DisplayUnits units, CultureInfo culture) => $"{Off(doubt, ("wide of", "inboard of", "above", "below", "off"), units, culture)} a fair line";
+
+    /// <summary>"Point 3 of station 5 is 18 mm wide of, 5 mm above a fair line through its neighbours along the boat."</summary>
     public static string Doubt(FormDoubt doubt, DisplayUnits units, CultureInfo culture) =>
-        $"Point {doubt.PointNumber} of {(doubt.IsStarboard ? "starboard " : "")}{doubt.SectionId} is {Off(doubt, units, culture)} a fair line through its neighbours {(doubt.Run == FormRun.AlongTheBoat ? "along the boat" : "on its own station")}.";
+        $"Point {doubt.PointNumber} of {(doubt.IsStarboard ? "starboard " : "")}{doubt.SectionId} is {OffLine(doubt, units, culture)} through its neighbours {(doubt.Run == FormRun.AlongTheBoat ? "along the boat" : "on its own station")}.";
 
     /// <summary>Where a fair line would have it.</summary>
     public static string Fair(FormDoubt doubt, DisplayUnits units, CultureInfo culture) =>
@@ -43,7 +45,15 @@ public static class HullWords
     // A name may say already what it is.
     private static string Station(string name) => name.StartsWith("station", StringComparison.OrdinalIgnoreCase) ? name : $"station {name}";
 
-    private static string Way(FormDoubt doubt) => Math.Abs(doubt.OutwardM) <= SmallM ? "off" : doubt.OutwardM > 0 ? "outside" : "inside";
+    private static string Off(FormDoubt doubt, (string Wide, string Narrow, string High, string Low, string Off) words, DisplayUnits units, CultureInfo culture)
+    {
+        string[] ways =
+        [
+            .. new[] { (By: doubt.WideM, Word: doubt.WideM > 0 ? words.Wide : words.Narrow), (By: doubt.HighM, Word: doubt.HighM > 0 ? words.High : words.Low) }
+                .Where(way => Math.Abs(way.By) > SmallM).Select(way => $"{Small(Math.Abs(way.By), units, culture)} {way.Word}"),
+        ];
+        return ways.Length == 0 ? $"{Small(doubt.OffM, units, culture)} {words.Off}" : string.Join(", ", ways);
+    }
 
     private static string Small(double m, DisplayUnits units, CultureInfo culture) => units == DisplayUnits.Metric
         ? $"{Math.Round(m * 1000).ToString(culture)} mm"

@@ -39,7 +39,7 @@ public sealed class DriftCheck : ICheck<StabilityView>
         LedgerItem[] then = [.. aboard.Where(item => !carried.Contains(item.Id))];
         LoadedBoat loaded = view.LoadedIn(view.Conditions[0]);
         LedgerItem[] now = [.. loaded.Ledger.Rows.Where(row => row.Kind != WeightKind.Deadweight).Select(WeightLedger.Item)];
-        ImmutableArray<FindingInput> missing = [.. loaded.Missing.Where(input => IsOfTheBoat(view, input.ThingId))];
+        ImmutableArray<FindingInput> missing = [.. loaded.Missing.Where(input => input.Field != "aboard" && IsOfTheBoat(view, input.ThingId))];
         WeightTotal? whole = view.Weight.Total?.With(TestEvidence.Changes(view.Weight.Aboard, aboard));
         WeightTotal? light = whole?.With(aboard.Where(item => carried.Contains(item.Id)).Select(item => new WeightChange(item, null)));
         if (view.Weight.TestId is null || light is not { MassKg: > 0 })

@@ -48,7 +48,7 @@ public sealed class FloatsCheck : ICheck<StabilityView>
     private static Sentence HeadlineOf(FloatingResult rest, Condition condition) => rest switch
     {
         { Status: FloatingStatus.Floats, Position: { IsLoll: true } at } => Sentence.Of($"She is not stable upright {FindingLines.In(condition)} and lies over at {Deg(Math.Abs(at.Attitude.HeelDeg))} to one side or the other"),
-        { Status: FloatingStatus.Floats, Position: { } at } => Sentence.Of($"She floats {FindingLines.In(condition)} at {Kg(rest.MassKg)}, {Levers.Heel(at.Attitude.HeelDeg)}, trim {Deg(at.Attitude.TrimDeg)}"),
+        { Status: FloatingStatus.Floats, Position: { } at } => Sentence.Of($"She floats {FindingLines.In(condition)} at {Kg(rest.MassKg)}, {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}"),
         { Status: FloatingStatus.Capsizes, Position: { } over } => Sentence.Of($"She capsizes {FindingLines.In(condition)}: she comes to rest at {Levers.Heel(over.Attitude.HeelDeg)}"),
         { Status: FloatingStatus.Capsizes } => Sentence.Of($"She capsizes {FindingLines.In(condition)}"),
         { Status: FloatingStatus.NotConverged } => Sentence.Of($"No position of rest was found {FindingLines.In(condition)}"),

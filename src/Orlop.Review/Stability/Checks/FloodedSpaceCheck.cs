@@ -13,7 +13,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "one-space-flooded",
         "Afloat with one space flooded",
-        "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and the deck edge and each opening that is not shut and does not lead to that space above water (our rule, no source: by how much is not asked). Where the rules give the most people and the condition lists fewer, with them aboard too; the worse counts.",
+        "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and the deck edge and each opening that is not shut and does not lead to that space above water (our rule, no source: by how much is not asked). Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where it lists nobody nothing says where they stand: they are not in the numbers, and under way it is unknown.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) =>
@@ -39,7 +39,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
         [
             new("Space", FormattableString.Invariant($"{cut.VolumeM3:0.###} m³ inside the hull, {100 * cut.InsideFraction:0} % of its box"), null, "box cut by the hull's surface; the skin has no thickness"),
             new("Water can fill", "share of it", new Amount(space.PermeabilityFraction!.Value, "Fraction"), "as typed"),
-            .. PeopleAboard.Of(view, loaded).Length > 0 ? Array.Empty<WorkingLine>() : [new WorkingLine("Remark", "nobody is listed aboard in this condition, so nobody is in these numbers", null, "")],
+            .. PeopleAboard.Of(view, loaded).Length > 0 ? Array.Empty<WorkingLine>() : [new WorkingLine("Remark", Nobody(view), null, "")],
         ];
         FloodedSpace body = new(space.Id, cut.Body, space.PermeabilityFraction.Value);
         return PeopleAboard.ListedAndMost(view, loaded)
@@ -47,8 +47,13 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
             .Select(flooded => flooded.End is { Status: FloatingStatus.Floats, Position: { IsStable: true } at }
                 ? Steady(view, space, flooded.Load, body, flooded.End, at, form)
                 : (Height: double.NegativeInfinity, Told: Ended(space, flooded.Load, flooded.End, form)))
+            .Select(flooded => (flooded.Height, Told: flooded.Told with { GravityRatio = -flooded.Height }))
             .MinBy(flooded => flooded.Height).Told;
     }
+
+    private static string Nobody(StabilityView view) => view.Basis?.PeopleCount is > 0 and var most
+        ? FormattableString.Invariant($"nobody is listed aboard in this condition, so nothing says where the {most} people of the rules would be: nobody is in these numbers")
+        : "nobody is listed aboard in this condition, so nobody is in these numbers";
 
     private Finding Ended(Space space, (LoadedBoat Boat, string With) load, FloatingResult rest, WorkingLine[] form)
     {
@@ -68,20 +73,19 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
     {
         Opening[] places = [.. DeckEdge.WithOpenings(view, load.Boat.Condition).Where(place => view.Boat.Find<HullOpening>(place.Id) is not { } opening || opening.Space != space.Id)];
         (Opening lowest, double height) = DeckEdge.Lowest(places, at.Attitude)!.Value;
-        Banded banded = new(height, ResultDeviation.Of(load.Boat, boat =>
-            Equilibrium.Solve(boat with { Flooded = [body] }, at.Attitude) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(lowest.Place) : null));
+        Banded banded = ResultDeviation.Banded(load.Boat, height, boat =>
+            Equilibrium.Solve(boat with { Flooded = [body] }, at.Attitude) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(lowest.Place) : null);
         Verdict told = banded.AtLeast(0);
         string title = DeckEdge.TitleOf(view.Boat, lowest.Id);
         Sentence dry = height <= 0
             ? Sentence.Of($"{title} is {M(-height)} under water, and she may fill on")
             : Sentence.Of($"lowest of deck edge and openings, {title} stays {M(height)} above water; no limit says how much is enough");
-        Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{load.With} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, trim {Deg(at.Attitude.TrimDeg)}; {dry}");
-        return (height, Judged(Description, space.Id, load.Boat, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "m")}") : found,
+        Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{load.With} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}; {dry}");
+        return (height, Judged(Description, space.Id, load.Boat, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, load.Boat, banded, "m", 0)}") : found,
         [
             .. form,
             new WorkingLine("Asked at least", "limit of the rule", M(0), "our rule, no source: above water, by how much is not asked"),
-            .. places.OrderBy(place => at.Attitude.HeightAboveWaterM(place.Place))
-                .Select(place => new WorkingLine(DeckEdge.TitleOf(view.Boat, place.Id), "height over the water, flooded", M(at.Attitude.HeightAboveWaterM(place.Place)), "lost buoyancy")),
+            .. DeckEdge.Heights(places, at.Attitude).Select(place => new WorkingLine(DeckEdge.TitleOf(view.Boat, place.Place.Id), "height over the water, flooded", M(place.HeightM), "lost buoyancy")),
             .. rest.Working().Select(Line),
             BandLine(banded, "m"),
         ], OpeningsGiven.Missing(view.Boat)));

@@ -22,11 +22,11 @@ public sealed class FreeboardCheck : ICheck<StabilityView>
     {
         Opening[] places = DeckEdge.WithOpenings(view, loaded.Condition);
         (Opening lowest, double height) = DeckEdge.Lowest(places, at.Attitude)!.Value;
-        Banded banded = new(height, view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeightAboveWaterM(lowest.Place)));
-        Sentence found = height < 0
+        Banded banded = view.NearbyIn(loaded.Condition).Banded(height, near => near.Attitude.HeightAboveWaterM(lowest.Place));
+        Sentence told = height < 0
             ? Sentence.Of($"{Begun(DeckEdge.TitleOf(view.Boat, lowest.Id))} is {M(-height)} under water {FindingLines.In(loaded.Condition)}")
             : Sentence.Of($"Least freeboard {FindingLines.In(loaded.Condition)} is {M(height)}, {DeckEdge.TitleOf(view.Boat, lowest.Id)}");
-        return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.LeastFreeboardM)!, false, "m", found, places.Select(place =>
-            new WorkingLine(DeckEdge.TitleOf(view.Boat, place.Id), $"at {place.Place}", M(at.Attitude.HeightAboveWaterM(place.Place)), "height over the water at rest")));
+        return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.LeastFreeboardM)!, false, "m", told, DeckEdge.Heights(places, at.Attitude).Select(found =>
+            new WorkingLine(DeckEdge.TitleOf(view.Boat, found.Place.Id), $"at {found.Place.Place}", M(found.HeightM), "height over the water at rest")));
     });
 }

@@ -60,11 +60,11 @@ public sealed class GeneralIntactCheck : ICheck<StabilityView>
         }
 
         WeightSlopes slopes = side.SlopesOf(index);
-        Banded banded = new(value, slopes.Deviation(loaded.Total!));
+        Banded banded = Banded.Of(value, loaded, slopes);
         Verdict verdict = banded.AtLeast(criterion.Least);
         Sentence found = Sentence.Of($"{loaded.Condition.Title}: {criterion.Subject}, {where}, is {Measure(value, criterion.Unit)}, at least {Measure(criterion.Least, criterion.Unit)} asked");
         Sentence headline = verdict == Verdict.Unknown
-            ? Sentence.Of($"{found}, {Unsure(banded, criterion.Unit)}; {SettlingTest.Of(loaded.Total!, slopes, value - criterion.Least)}")
+            ? Sentence.Of($"{found}, {Unsure(view, loaded, banded, criterion.Unit, criterion.Least)}")
             : found;
         return Judged(Description, subject, loaded, verdict, banded.UseAtLeast(criterion.Least), headline, [.. working, BandLine(banded, criterion.Unit)], openings);
     }

@@ -8,6 +8,8 @@ namespace Orlop.Review.Stability.Checks;
 /// <summary>The hull's lines make a closed surface, and no point stands off the run of its neighbours.</summary>
 public sealed class HullLinesCheck : ICheck<StabilityView>
 {
+    private const double SmallM = 0.001;
+
     public CheckDescription Description { get; } = new(
         "hull-lines-fair",
         "Hull lines are whole and fair",
@@ -24,7 +26,7 @@ public sealed class HullLinesCheck : ICheck<StabilityView>
         foreach (FormDoubt doubt in view.Bodies.Doubts)
         {
             yield return Unknown(Description, $"{lines.Id}.{doubt.SectionId}-{doubt.PointNumber}{(doubt.IsStarboard ? "-starboard" : "")}", null,
-                Sentence.Of($"Point {doubt.PointNumber} of {(doubt.IsStarboard ? "starboard " : "")}{(doubt.SectionId.StartsWith("station", StringComparison.OrdinalIgnoreCase) ? "" : "station ")}{doubt.SectionId} stands {M(doubt.OffM)} {(doubt.OutwardM < 0 ? "inside" : "outside")} a fair line through its neighbours: measure it again"), [new FindingInput(lines.Id, "stations")]) with
+                Sentence.Of($"Point {doubt.PointNumber} of {(doubt.IsStarboard ? "starboard " : "")}{(doubt.SectionId.StartsWith("station", StringComparison.OrdinalIgnoreCase) ? "" : "station ")}{doubt.SectionId} stands {Off(doubt)} a fair line through its neighbours: measure it again"), [new FindingInput(lines.Id, "stations")]) with
             {
                 Working = [new WorkingLine("Expected", FormattableString.Invariant($"half-breadth {doubt.ExpectedHalfBreadthM:0.###} m, height {doubt.ExpectedHeightM:0.###} m"), null, doubt.Run == FormRun.AlongTheBoat ? "cubic through the stations before and behind" : "cubic through the points below and above")],
             };
@@ -41,6 +43,19 @@ public sealed class HullLinesCheck : ICheck<StabilityView>
             Working = [.. view.Bodies.Problems.Select(problem => new WorkingLine("Wrong", problem.ToString(), null, "points as typed"))],
             Inputs = [new FindingInput(lines.Id, "stations")],
             Caution = Caution,
+        };
+    }
+
+    // "0.088 m wide of, 0.088 m above": as a tape finds it, across and up.
+    private static Sentence Off(FormDoubt doubt)
+    {
+        Sentence wide = Sentence.Of($"{M(Math.Abs(doubt.WideM))} {(doubt.WideM > 0 ? "wide of" : "inboard of")}"), high = Sentence.Of($"{M(Math.Abs(doubt.HighM))} {(doubt.HighM > 0 ? "above" : "below")}");
+        return (Math.Abs(doubt.WideM) > SmallM, Math.Abs(doubt.HighM) > SmallM) switch
+        {
+            (true, true) => Sentence.Of($"{wide}, {high}"),
+            (true, false) => wide,
+            (false, true) => high,
+            _ => Sentence.Of($"{M(doubt.OffM)} off"),
         };
     }
 }

@@ -42,12 +42,12 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
         double under = Math.Abs(wet.DownfloodingDeg ?? Levers.LastDeg);
         Limit? own = view.Practice?.Find(LimitIds.MostLiftingHeelDeg);
         double most = Math.Min(own?.Value ?? double.PositiveInfinity, under);
-        Banded banded = new(Math.Abs(heel), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeelDeg));
+        Banded banded = view.NearbyIn(loaded.Condition).Banded(Math.Abs(heel), near => near.Attitude.HeelDeg);
         Verdict told = under == 0 ? Verdict.Fails : banded.AtMost(most);
         Sentence first = wet.DownfloodingDeg is null ? Sentence.Of($"nothing goes under to {Deg(under)}") : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, wet.DownfloodingOpening)} goes under at {Deg(under)}");
         double left = RangeLeftDeg(side > 0 ? floating.Starboard : floating.Port, Math.Abs(heel));
         Sentence found = Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she heels {Deg(Math.Abs(heel))} {Levers.Name(side)}, {Asked(own)}; {first}; GM {M(at.MetacentricHeightM)}, {Deg(left)} of range left");
-        return Judged(Description, id, loaded, told, banded.UseAtMost(most), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
+        return Judged(Description, id, loaded, told, banded.UseAtMost(most), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, loaded, banded, "°", most)}") : found,
         [
             new WorkingLine("On the hook", hung.Item is { } item ? $"acts at {item.Place}, the point it hangs from, at every heel" : "", hung.Item is { } weight ? Kg(weight.MassKg) : null, "mechanics of a freely hanging weight"),
             .. floating.Rest.Working().Select(Line),

@@ -19,7 +19,7 @@ public sealed class LeastGmCheck : ICheck<StabilityView>
 
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her GM", (loaded, at) =>
     {
-        Banded banded = new(at.MetacentricHeightM, view.NearbyIn(loaded.Condition).Deviation(near => near.MetacentricHeightM));
+        Banded banded = view.NearbyIn(loaded.Condition).Banded(at.MetacentricHeightM, near => near.MetacentricHeightM);
         Sentence found = Sentence.Of($"GM {FindingLines.In(loaded.Condition)} is {M(at.MetacentricHeightM)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.LeastGmM)!, false, "m", found, view.FloatingIn(loaded.Condition)!.Rest.Working().Select(Line));
     });

@@ -45,11 +45,11 @@ public sealed class LetGoCheck : ICheck<StabilityView>
         RightingFeatures features = away.Features;
         double vanishing = Math.Abs(features.VanishingDeg ?? Levers.LastDeg), flooding = Math.Abs(features.DownfloodingDeg ?? double.PositiveInfinity), limit = Math.Min(vanishing, flooding);
         // Where she does not come to upright there is no end to take slopes at: neighbouring boats tell.
-        Banded banded = new(swing, swing > 0 ? free.Slopes.Deviation(without.Total!) : ResultDeviation.Of(without, boat => SwingDeg(boat, weight, rest.Attitude)));
+        Banded banded = Banded.Of(swing, without, swing > 0 ? free.Slopes : ResultDeviation.SlopesOf(without, boat => SwingDeg(boat, weight, rest.Attitude)));
         Verdict told = limit == 0 ? Verdict.Fails : banded.AtMost(limit);
         Sentence end = flooding <= vanishing ? Sentence.Of($"{DeckEdge.TitleOf(view.Boat, features.DownfloodingOpening)} goes under at {Deg(flooding)}") : Sentence.Of($"she rights herself to {Deg(vanishing)}");
         Sentence found = Sentence.Of($"When {title} is let go {FindingLines.In(without.Condition)} she swings from {Deg(Math.Abs(heel))} {Levers.Name(side)} to {Deg(swing)} {Levers.Name(-side)}; {end} there");
-        return Judged(Description, id, without, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
+        return Judged(Description, id, without, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, without, banded, "°", limit)}") : found,
         [
             Line(new WorkingStep("From", "heel at rest with the weight", Math.Abs(heel), "°", "hydrostatics")),
             Line(new WorkingStep("To", "∫GZ dφ without the weight is the same from upright to either end", swing, "°", "work and energy, no damping, still water: common practice, no source")),

@@ -20,7 +20,7 @@ public sealed class ListCheck : ICheck<StabilityView>
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her list", (loaded, at) =>
     {
         double heel = at.Attitude.HeelDeg;
-        Banded banded = new(Math.Abs(heel), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeelDeg));
+        Banded banded = view.NearbyIn(loaded.Condition).Banded(Math.Abs(heel), near => near.Attitude.HeelDeg);
         Sentence found = Sentence.Of($"She lists {Deg(Math.Abs(heel))} {Levers.Name(heel < 0 ? -1 : 1)} {FindingLines.In(loaded.Condition)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostListDeg)!, true, "°", found, RestLines.Heel(at));
     });

@@ -1,5 +1,6 @@
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
+using Orlop.Hull.Measuring;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;
@@ -31,10 +32,10 @@ public sealed class MostDisplacementCheck : ICheck<StabilityView>
         }
 
         double mass = floating.Rest.MassKg;
-        Banded banded = new(mass, loaded.Total!.MassDeviationKg);
+        Banded banded = Banded.Of(mass, loaded, new WeightSlopes(1, 0, 0, 0));
         Verdict verdict = banded.AtMost(most.Value);
         Sentence found = Sentence.Of($"She weighs {Kg(mass)} {FindingLines.In(condition)}, at most {Kg(most.Value)} allowed");
-        return Judged(Description, basis.Id, loaded, verdict, banded.UseAtMost(most.Value), verdict == Verdict.Unknown ? Sentence.Of($"{found}, {Unsure(banded, "kg")}; a freeboard survey tells it") : found,
+        return Judged(Description, basis.Id, loaded, verdict, banded.UseAtMost(most.Value), verdict == Verdict.Unknown ? Sentence.Of($"{found}, {Unsure(view, loaded, banded, "kg", most.Value)}") : found,
             [new WorkingLine("Greatest displacement", "as given", Kg(most.Value), most.Method ?? "the owner's figure"), BandLine(banded, "kg")]);
     }
 }

@@ -15,11 +15,12 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
 {
     private const double LeastLengthM = 2.5;
     private const double MostLengthM = 24;
+    private const int SameHeelDigits = 6;
 
     public CheckDescription Description { get; } = new(
         "people-to-one-side",
         "Everyone at one side",
-        "Heel with the greatest number of people, 75 kg each, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 - L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept, and over 15 m a GM (MGN 280 11.4).",
+        "Heel with the greatest number of people, 75 kg each or as many as the heaviest listed weighs, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 - L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept, and over 15 m a GM (MGN 280 11.4).",
         [])
     {
         IsCriterion = true,
@@ -41,8 +42,12 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         Condition[] manned = PeopleAboard.Manned(view);
         return count == 0 ? []
             : manned.Length == 0 ? [Unknown(Description, basis.Id, null, Sentence.Of($"How she heels with everyone at one side cannot be told: no condition lists people aboard, so nothing says how high they stand"), [PeopleAboard.Unlisted(view)])]
-            : manned.Select(condition => Judge(view, basis, rule, count, view.LoadedIn(condition)));
+            : view.Conditions.Where(condition => manned.Contains(condition) || PeopleAboard.Untold(view, condition, view.LoadedIn(condition).Ledger).Any())
+                .Select(condition => manned.Contains(condition) ? Judge(view, basis, rule, count, view.LoadedIn(condition)) : Nobody(view, basis, condition));
     }
+
+    private Finding Nobody(StabilityView view, StabilityBasis basis, Condition condition) => Unknown(
+        Description, basis.Id, condition.Id, Sentence.Of($"How she heels with everyone at one side {FindingLines.In(condition)} cannot be told: nobody is listed aboard, so nothing says how high they stand"), [PeopleAboard.Unlisted(view)]);
 
     private Finding Judge(StabilityView view, StabilityBasis basis, StabilityRule rule, int count, LoadedBoat loaded)
     {
@@ -61,7 +66,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         ((int Side, LoadedBoat Boat, Place At) Case, FloatingResult End) worst = new[] { -1, 1 }
             .Select(side => Moved(view, loaded, count, side))
             .Select(moved => (Case: moved, End: Equilibrium.Solve(moved.Boat.Input!)))
-            .MaxBy(side => side.End is { Status: FloatingStatus.Floats, Position: { } at } ? Math.Abs(at.Attitude.HeelDeg) : double.PositiveInfinity);
+            .MaxBy(side => Badness(view, loaded, side.End));
         string where = Levers.Name(worst.Case.Side);
         if (worst.End is not { Status: FloatingStatus.Floats, Position: { } at })
         {
@@ -74,22 +79,35 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         ImmutableArray<CriterionResult> criteria = rule == StabilityRule.SmallCraft ? [] : WorkboatCriteria.PersonsToOneSide(
             new WorkboatInput(loaded.Condition.Title, length, heel, freeboard, at.MetacentricHeightM, view.Boat.All<FreeboardSurvey>().Any()));
         double limit = rule == StabilityRule.SmallCraft ? SmallCraftCriteria.OffsetLoadLimitDeg(length) : criteria[0].Value!.Value + heel;
-        Banded banded = new(heel, ResultDeviation.Of(worst.Case.Boat, boat => Equilibrium.Solve(boat, at.Attitude).Position?.Attitude.HeelDeg));
+        Banded banded = ResultDeviation.Banded(worst.Case.Boat, heel, boat => Equilibrium.Solve(boat, at.Attitude).Position?.Attitude.HeelDeg);
         // The second asks a freeboard of decked boats; the third a GM of boats over 15 m.
         Verdict told = freeboard <= 0 || criteria.Skip(2).Any(criterion => criterion.Verdict == CriterionVerdict.Fails) ? Verdict.Fails : banded.AtMost(limit);
         Sentence low = freeboard > 0
             ? Sentence.Of($"{DeckEdge.TitleOf(view.Boat, lowest.Id)} stays {M(freeboard)} above water")
             : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, lowest.Id)} is {M(-freeboard)} under water");
-        Sentence found = Sentence.Of($"With {count} people at the side {FindingLines.In(loaded.Condition)} she heels {Deg(heel)} {where}, at most {Deg(limit)} allowed; {low}");
-        return Judged(Description, basis.Id, loaded, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, "°")}") : found,
+        double eachKg = PeopleAboard.PersonKgIn(view, loaded);
+        Sentence found = Sentence.Of($"With {count} people of {Kg(eachKg)} at the side {FindingLines.In(loaded.Condition)} she heels {Deg(heel)} {where}, at most {Deg(limit)} allowed; {low}");
+        return Judged(Description, basis.Id, loaded, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, worst.Case.Boat, banded, "°", limit)}") : found,
         [
-            new WorkingLine("People", FormattableString.Invariant($"{count} × {PeopleAboard.PersonKg} kg at ({worst.Case.At.XM:0.##}, {worst.Case.At.YM:0.##}, {worst.Case.At.ZM:0.##}) m, in place of those listed"), Kg(count * PeopleAboard.PersonKg), "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source"),
+            new WorkingLine("People", FormattableString.Invariant($"{count} × {eachKg:0.##} kg at ({worst.Case.At.XM:0.##}, {worst.Case.At.YM:0.##}, {worst.Case.At.ZM:0.##}) m, in place of those listed"), Kg(count * eachKg), eachKg > PeopleAboard.PersonKg ? "as the heaviest listed weighs, more than the 75 kg of MGN 280 and ISO 12217-1; 0.2 m inside the deck edge: common practice, no source" : "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source"),
             new WorkingLine("Heel", "at rest", Deg(heel), "hydrostatics"),
             new WorkingLine("Allowed", rule == StabilityRule.SmallCraft ? FormattableString.Invariant($"10 + (24 - {length:0.##})³/600") : "7°, or 10° while 75 mm of freeboard is kept", Deg(limit), rule == StabilityRule.SmallCraft ? "ISO 12217-1, secondary source" : "MGN 280 11.4"),
             .. criteria.Skip(2).SelectMany(criterion => criterion.Working.Select(Line)),
             new WorkingLine("Least freeboard", DeckEdge.TitleOf(view.Boat, lowest.Id), M(freeboard), "hydrostatics"),
             BandLine(banded, "°"),
         ], OpeningsGiven.Missing(view.Boat));
+    }
+
+    // She lies over no further to the other side of a boat that is alike on both; a low door there goes under all the same.
+    private static (int Rank, double HeelDeg, double LowM) Badness(StabilityView view, LoadedBoat loaded, FloatingResult end)
+    {
+        if (end is not { Status: FloatingStatus.Floats, Position: { } at })
+        {
+            return (2, 0, 0);
+        }
+
+        double freeboard = DeckEdge.Lowest(DeckEdge.WithOpenings(view, loaded.Condition), at.Attitude)!.Value.HeightM;
+        return (freeboard <= 0 ? 1 : 0, Math.Round(Math.Abs(at.Attitude.HeelDeg), SameHeelDigits), -freeboard);
     }
 
     private static (int Side, LoadedBoat Boat, Place At) Moved(StabilityView view, LoadedBoat loaded, int count, int side)

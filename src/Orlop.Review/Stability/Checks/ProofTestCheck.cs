@@ -76,12 +76,12 @@ public sealed class ProofTestCheck : ICheck<StabilityView>
             return Judged(Description, subject, tested, verdict, null, Sentence.Of($"{tested.Condition.Title}, proof test: {criterion.Remarks.FirstOrDefault() ?? criterion.Subject}"), working);
         }
 
-        Banded banded = new(left, ResultDeviation.Of(tested, boat => Test(view, basis, boat, side)[index].Value));
+        Banded banded = ResultDeviation.Banded(tested, left, boat => Test(view, basis, boat, side)[index].Value);
         Verdict told = banded.AtLeast(0);
         Sentence found = left >= 0
             ? Sentence.Of($"{tested.Condition.Title}, proof test {Levers.Name(side)}: {criterion.Subject} is {Measure(left, criterion.Unit)}")
             : Sentence.Of($"{tested.Condition.Title}, proof test {Levers.Name(side)}: {(index == 0 ? "the deck edge goes under" : "she heels past 14° by")} {Measure(-left, criterion.Unit)}{(index == 0 ? " more than may" : "")}");
-        return Judged(Description, subject, tested, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, criterion.Unit)}") : found, [.. working, BandLine(banded, criterion.Unit)]);
+        return Judged(Description, subject, tested, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, tested, banded, criterion.Unit, 0)}") : found, [.. working, BandLine(banded, criterion.Unit)]);
     }
 
     private static ImmutableArray<CriterionResult> Test(StabilityView view, StabilityBasis basis, FloatingInput boat, int side)

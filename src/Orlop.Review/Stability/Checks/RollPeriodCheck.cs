@@ -35,7 +35,7 @@ public sealed class RollPeriodCheck : ICheck<StabilityView>
             return Judged(Description, WhyUnknown.SubjectOf(view), loaded, Verdict.Fails, null, Sentence.Of($"She has no roll period {FindingLines.In(loaded.Condition)}: GM is {M(at.MetacentricHeightM)}"), []);
         }
 
-        double byWeight = view.NearbyIn(loaded.Condition).Deviation(near => RollPeriod.FromBeamS(factor, beam, near.MetacentricHeightM));
+        double byWeight = view.NearbyIn(loaded.Condition).Banded(period, near => RollPeriod.FromBeamS(factor, beam, near.MetacentricHeightM)).Deviation;
         Banded banded = new(period, Math.Sqrt((byWeight * byWeight) + Math.Pow(period * scatter / factor, 2)));
         Limit? longest = view.Practice!.Find(LimitIds.LongestRollPeriodS), shortest = view.Practice.Find(LimitIds.ShortestRollPeriodS);
         bool isLongNearer = shortest is null || (longest is not null && longest.Value - period <= period - shortest.Value);

@@ -41,16 +41,17 @@ public sealed class ThroughHullCheck : ICheck<StabilityView>
         }
 
         double height = at.Attitude.HeightAboveWaterM(WeightLedger.At(place));
-        Banded banded = new(height, view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.HeightAboveWaterM(WeightLedger.At(place))));
+        Banded banded = view.NearbyIn(loaded.Condition).Banded(height, near => near.Attitude.HeightAboveWaterM(WeightLedger.At(place)));
         Verdict far = banded.AtLeast(NearM);
         WorkingLine[] working = [new WorkingLine("Height over the water", "at rest", M(height), "hydrostatics"), new WorkingLine("Near", "needs a seacock below", M(NearM), "our rule, no source"), BandLine(banded, "m")];
         Sentence where = height < 0 ? Sentence.Of($"{M(-height)} under water {FindingLines.In(loaded.Condition)}") : Sentence.Of($"{M(height)} over the water {FindingLines.In(loaded.Condition)}");
-        return (far, fitting.HasSeacock) switch
+        Finding told = (far, fitting.HasSeacock) switch
         {
             (Verdict.Holds or Verdict.Tight, _) => Judged(Description, fitting.Id, loaded, far, banded.UseAtLeast(NearM), Sentence.Of($"{fitting.Title} is {where}, over the {M(NearM)} within which this rule asks for a seacock; {(fitting.IsWayIn ? "heeled under, it lets water in, and is counted among the openings" : "its seacock shuts it")}"), working),
             (_, null) => Judged(Description, fitting.Id, loaded, Verdict.Unknown, null, Sentence.Of($"{fitting.Title} is {where}, and whether it has a seacock is not given"), working, new FindingInput(fitting.Id, "hasSeacock", IsMissing: true)),
             (Verdict.Fails, _) => Judged(Description, fitting.Id, loaded, Verdict.Fails, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock"), working),
-            _ => Judged(Description, fitting.Id, loaded, Verdict.Unknown, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock, {Unsure(banded, "m")}"), working),
+            _ => Judged(Description, fitting.Id, loaded, Verdict.Unknown, null, Sentence.Of($"{fitting.Title} is {where} and has no seacock, {Unsure(view, loaded, banded, "m", NearM)}"), working),
         };
+        return told with { GravityRatio = -height };
     }
 }

@@ -20,8 +20,8 @@ public sealed class TrimCheck : ICheck<StabilityView>
     public IEnumerable<Finding> Run(StabilityView view) => OwnersHold.Run(Description, view, "her trim", (loaded, at) =>
     {
         double trim = at.Attitude.TrimDeg;
-        Banded banded = new(Math.Abs(trim), view.NearbyIn(loaded.Condition).Deviation(near => near.Attitude.TrimDeg));
-        Sentence found = Sentence.Of($"She trims {Deg(Math.Abs(trim))} by the {(trim < 0 ? "head" : "stern")} {FindingLines.In(loaded.Condition)}");
+        Banded banded = view.NearbyIn(loaded.Condition).Banded(Math.Abs(trim), near => near.Attitude.TrimDeg);
+        Sentence found = Sentence.Of($"She trims {Deg(Math.Abs(trim))} by the {(trim < 0 ? "bow" : "stern")} {FindingLines.In(loaded.Condition)}");
         return OwnersHold.Held(Description, view, loaded, banded, view.Practice!.Find(LimitIds.MostTrimDeg)!, true, "°", found, RestLines.Trim(at));
     });
 }

@@ -76,7 +76,7 @@ public sealed class WeatherCheck : ICheck<StabilityView>
             return Judged(Description, Subject(view, id), loaded, without, null, Sentence.Of($"Wind {FindingLines.In(loaded.Condition)}: {criterion.Remarks.LastOrDefault() ?? "the levers do not reach far enough"}{indicative}"), working, OpeningsGiven.Missing(view.Boat));
         }
 
-        Banded banded = new(left, ResultDeviation.Of(loaded, boat => nearOf(boat, side) is { } near ? Of(near, id).Value : null));
+        Banded banded = ResultDeviation.Banded(loaded, left, boat => nearOf(boat, side) is { } near ? Of(near, id).Value : null);
         UseOf? use = result.Areas switch
         {
             { SteadyHeelDeg: { } steady } when id == Ids[0] => new UseOf(steady, steady + left),
@@ -89,7 +89,7 @@ public sealed class WeatherCheck : ICheck<StabilityView>
         Sentence found = id == Ids[0]
             ? Sentence.Of($"Steady wind {FindingLines.In(loaded.Condition)} heels her {Deg(result.Areas!.SteadyHeelDeg!.Value)} {Levers.Name(side)}, at most {Deg(result.Areas.SteadyHeelDeg.Value + left)} allowed{indicative}")
             : Sentence.Of($"Gust {FindingLines.In(loaded.Condition)}: reserve of {Measure(result.Areas!.AreaBMRad!.Value, "m rad")} {Levers.Name(side)} against its work of {Measure(result.Areas.AreaAMRad!.Value, "m rad")}{indicative}");
-        return Judged(Description, Subject(view, id), loaded, verdict, use, held == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(banded, criterion.Unit)}") : found, [.. working, BandLine(banded, criterion.Unit)], OpeningsGiven.Missing(view.Boat));
+        return Judged(Description, Subject(view, id), loaded, verdict, use, held == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, loaded, banded, criterion.Unit, 0)}") : found, [.. working, BandLine(banded, criterion.Unit)], OpeningsGiven.Missing(view.Boat));
     }
 
     private static CriterionResult Of(WeatherCriterionResult result, string id) => id == Ids[0] ? result.SteadyHeel : result.Reserve;

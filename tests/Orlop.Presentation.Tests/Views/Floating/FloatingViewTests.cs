@@ -88,7 +88,8 @@ public sealed class FloatingViewTests
     [Theory]
     [InlineData(DeckKind.Open, null, true)]
     [InlineData(DeckKind.PartlyOpen, null, true)]
-    [InlineData(DeckKind.PartlyOpen, OpeningUse.Well, false)]
+    [InlineData(DeckKind.PartlyOpen, OpeningUse.Well, true)]
+    [InlineData(DeckKind.Closed, OpeningUse.Well, true)]
     [InlineData(DeckKind.Closed, OpeningUse.Hatch, false)]
     public void Range_OfAnOpenBoat_EndsWhereTheDeckEdgeGoesUnder(DeckKind deck, OpeningUse? listed, bool isOverEdge)
     {
@@ -101,6 +102,29 @@ public sealed class FloatingViewTests
         Assert.Equal(isOverEdge, range.Of.Contains("until deck edge", StringComparison.Ordinal));
     }
 
+    // A well's length and breadth are asked for, and once they are told it is said where its sides are taken to lie.
+    [Fact]
+    public void Well_WithoutItsSides_IsAskedForThem()
+    {
+        HullOpening well = new() { Id = "well", Name = "Well", Use = OpeningUse.Well, Place = new Place(5, 0, 1.9) };
+        BoatModel point = Barge.Boat.Change<Particulars>("particulars", whole => whole with { Deck = DeckKind.PartlyOpen }).With(well), told = point.With(well with { ClearLengthM = 2, ClearBreadthM = 1.6 });
+        FloatingView Shown(BoatModel boat) => FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+
+        Assert.Equal(["clearLengthM", "clearBreadthM"], Shown(point).Missing.Where(field => field.ThingId == "well").Select(field => field.Field));
+        Assert.Contains("Length and breadth of Well are not given", FloatingWords.Deck(point, DisplayUnits.Metric, Culture), StringComparison.Ordinal);
+        Assert.DoesNotContain(Shown(told).Missing, field => field.ThingId == "well");
+        Assert.Contains("Well from 0.8\u00A0m to starboard to 0.8\u00A0m to port", FloatingWords.Deck(told, DisplayUnits.Metric, Culture), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Flooding_IsHintedAtWhereNoSpaceSaysHowMuchFills()
+    {
+        Space cuddy = new() { Id = "cuddy", Name = "Cuddy", Use = SpaceUse.Dry, From = new Place(6, -1, 0.2), To = new Place(8, 1, 1.5) };
+        Assert.Equal("Say how much of Cuddy water can fill, to see her flooded", FloodHint.Of(Barge.Boat.With(cuddy))?.Text);
+        Assert.Null(FloodHint.Of(Barge.Boat.With(cuddy with { PermeabilityFraction = 0.95 })));
+        Assert.Null(FloodHint.Of(Barge.Boat));
+    }
+
     [Fact]
     public void Range_WhereNobodySaidWhetherSheIsDecked_IsUnknownAndAsksForIt()
     {
@@ -108,7 +132,7 @@ public sealed class FloatingViewTests
         FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
         Assert.Equal(Verdict.Unknown, shown.Tiles.Single(tile => tile.Name == "Range of stability").Verdict);
         Assert.Contains(shown.Missing, field => field is { ThingId: "particulars", Field: "deck", IsThere: true });
-        Assert.Contains("is not said", FloatingWords.Deck(boat), StringComparison.Ordinal);
+        Assert.Contains("is not said", FloatingWords.Deck(boat, DisplayUnits.Metric, Culture), StringComparison.Ordinal);
     }
 
     // A survey made in other water than the boat is floated in is told beside it.
@@ -271,7 +295,7 @@ public sealed class FloatingViewTests
         Vital displacement = FloatingView.Of(view, Barge.Facts(boat), null, DisplayUnits.Metric, Culture).Tiles[0];
 
         Assert.Equal("2\u00A0kg", ledger.Rows.Single(row => row.ThingId == "chest").PlusMinus);
-        Assert.Equal($"±\u00A0{ledger.Sums[^1].PlusMinus}", displacement.Of);
+        Assert.Equal($"±\u00A0{ledger.Sums[^1].PlusMinus}; nobody listed aboard", displacement.Of);
         Assert.StartsWith("± is two standard deviations", LedgerView.ColumnNote, StringComparison.Ordinal);
     }
 
@@ -294,7 +318,9 @@ public sealed class FloatingViewTests
         RightingView levers = RightingView.Of(Barge.View(boat), Barge.Facts(boat))!;
 
         // The chest stands to port: she is the weaker to port.
-        Assert.True(levers.IsPortWeaker);
+        Assert.True(levers.IsPortDrawn);
+        Assert.Equal("To port: shorter range and smaller greatest lever", levers.Named(isPort: true));
+        Assert.Equal("To starboard", levers.Named(isPort: false));
         Assert.Contains(levers.Port.Points, point => point.DeviationM > 0);
         Assert.Contains(levers.Starboard.Points, point => point.DeviationM > 0);
         Assert.Equal(["area-to-30", "area-30-to-40", "lever-at-30"], levers.Criteria.Select(criterion => criterion.Id));

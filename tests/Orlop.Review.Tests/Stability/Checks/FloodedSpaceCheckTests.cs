@@ -30,13 +30,13 @@ public sealed class FloodedSpaceCheckTests
         Assert.Contains("no limit", finding.Headline.ToString(), StringComparison.Ordinal);
     }
 
-    // Twice 75 kg in place of one of 80 kg at the rail lie lower by the closed form: 70 kg over 1025·4·(10 - 0.95·2) for an even keel.
+    // Two as heavy as the one of 80 kg that is listed lie lower by the closed form: 160 kg over 1025·4·(10 - 0.95·2) for an even keel.
     [Fact]
     public void MostPeopleOfTheRules_AreJudgedWhereTheListHasFewer()
     {
         BoatModel boat = Flooded(4, 6, 2, 0, 2).With(JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 2), JudgedBox.Rules() with { PeopleCount = 2 });
         Finding finding = boat.Only("one-space-flooded", "hold");
-        double draught = (JudgedBox.MassKg + 150) / (1025 * 4 * (10 - (0.95 * 2)));
+        double draught = (JudgedBox.MassKg + 160) / (1025 * 4 * (10 - (0.95 * 2)));
         Assert.Equal(2 - draught, finding.Amounts()[^1], 1e-6);
         Assert.Contains("2 people aboard", finding.Headline.ToString(), StringComparison.Ordinal);
     }
@@ -44,6 +44,19 @@ public sealed class FloodedSpaceCheckTests
     [Fact]
     public void NobodyListed_SaysThatNobodyIsInIt() =>
         Assert.Contains(Flooded(4, 6, 2, 0, 2).Only("one-space-flooded", "hold").Working, line => line.What == "Remark" && line.Expression.StartsWith("nobody is listed aboard", StringComparison.Ordinal));
+
+    // Under way, with rules that count people and nobody listed, nothing says where they would be.
+    [Theory]
+    [InlineData(true, Verdict.Unknown)]
+    [InlineData(false, Verdict.Holds)]
+    public void NobodyListedUnderWay_IsUnknownWhereTheRulesCountPeople(bool engineRuns, Verdict verdict)
+    {
+        BoatModel boat = Flooded(4, 6, 2, 0, 2).With(new Condition { Id = "at-sea", Name = "At sea", EngineRuns = engineRuns }, JudgedBox.Rules(StabilityRule.GeneralIntact) with { PeopleCount = 3 });
+        Assert.Equal(verdict, boat.Only("one-space-flooded", "hold").Verdict);
+        Assert.Contains(boat.Only("one-space-flooded", "hold").Working, line => line.Expression.Contains("the 3 people of the rules", StringComparison.Ordinal));
+        Assert.All(boat.Found("general-intact"), finding => Assert.Equal(verdict, finding.Verdict));
+        Assert.Equal(engineRuns, boat.Found("weights-given").Any(finding => finding.Headline.ToString().StartsWith("Nobody is listed aboard at sea, and the rules count 3 people", StringComparison.Ordinal)));
+    }
 
     [Fact]
     public void OpeningOfAnotherSpaceUnder_Fails() => Assert.Equal(
@@ -62,7 +75,23 @@ public sealed class FloodedSpaceCheckTests
     }
 
     [Fact]
-    public void EndSpace_TrimsHerToThatEnd() => Assert.True(Flooded(8, 10, 2, 0, 2).Only("one-space-flooded", "hold").Amounts()[1] < -0.5);
+    public void EndSpace_TrimsHerToThatEnd()
+    {
+        Finding finding = Flooded(8, 10, 2, 0, 2).Only("one-space-flooded", "hold");
+        Assert.True(finding.Amounts()[1] > 0.5);
+        Assert.Contains("by the bow", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // Both hold and neither has a use: less freeboard leads; each condition has its own number.
+    [Fact]
+    public void DeeperCondition_Leads_AndTheMilderIsToldInItsOwn()
+    {
+        BoatModel boat = Flooded(4, 6, 2, 0, 2).With(
+            new Condition { Id = "z-laden", Name = "Laden" }, new Deadweight { Id = "stone", Use = DeadweightUse.Cargo, MassKg = 4000, Place = new Place(5, 0, 0.5), Aboard = [new DeadweightCount("z-laden", 1)] });
+        PairedFinding found = Assert.Single(boat.Review().Findings, pair => pair.CheckId == "one-space-flooded");
+        Assert.Equal(["z-laden", "at-sea"], found.After!.All.Select(finding => finding.ConditionId));
+        Assert.Equal("at-sea", Assert.Single(FindingPairs.In("at-sea", [found])).Shown.ConditionId);
+    }
 
     [Fact]
     public void NothingInside_IsUnknown() => Assert.Equal(Verdict.Unknown, Flooded(12, 14, 1, 0, 1).Only("one-space-flooded", "hold").Verdict);

@@ -120,4 +120,17 @@ public sealed class OwnersLimitTests
         Finding finding = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastGmM, 0.1), JudgedBox.Bare(massKg: 90_000)).Only("least-gm");
         Assert.Equal((Verdict.Fails, null), (finding.Verdict, finding.UseFraction));
     }
+
+    // GM stands 1 mm over its limit: no test of a small boat is that fine. A chest of 500 kg ± 100 kg makes most of the band, or nothing on the list does.
+    [Theory]
+    [InlineData(100, 1e-6, "too near the limit for one berth test to settle; weighing chest, ± 200 kg now, would")]
+    [InlineData(0.001, 0.05, "too near the limit for one berth test to settle; no thing listed makes much of it")]
+    public void BandThatNoTestSettles_SaysWhatWould(double chestPlusMinusKg, double kgPlusMinusM, string said)
+    {
+        double mass = JudgedBox.MassKg + 500, draught = mass / (1025 * 40), gm = (draught / 2) + (16 / (12 * draught)) - (((JudgedBox.MassKg * 1.2) + (500 * 3)) / mass);
+        Finding finding = JudgedBox.Of(
+            JudgedBox.Own(LimitIds.LeastGmM, gm - 0.001), JudgedBox.Bare(kgPlusMinus: kgPlusMinusM), JudgedBox.Gear("chest", 500, 5, 0, 3) with { MassKg = JudgedBox.Sure(500, chestPlusMinusKg) }).Only("least-gm");
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains(said, finding.Headline.ToString(), StringComparison.Ordinal);
+    }
 }

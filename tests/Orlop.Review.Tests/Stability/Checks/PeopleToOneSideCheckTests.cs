@@ -11,23 +11,35 @@ public sealed class PeopleToOneSideCheckTests
     [Fact]
     public void SmallCraft_TwentyPeople_HeelIsTheWallSidedAngle()
     {
-        double mass = JudgedBox.MassKg + 1500, draught = mass / (1025 * 40), bm = 16 / (12 * draught);
-        double kg = ((JudgedBox.MassKg * 1.2) + (1500 * 2.5)) / mass, gm = (draught / 2) + bm - kg;
+        double mass = JudgedBox.MassKg + 1600, draught = mass / (1025 * 40), bm = 16 / (12 * draught);
+        double kg = ((JudgedBox.MassKg * 1.2) + (1600 * 2.5)) / mass, gm = (draught / 2) + bm - kg;
         Finding finding = Manned(20, StabilityRule.SmallCraft).Only("people-to-one-side", "stability-basis.small-craft");
-        Assert.Equal(JudgedBox.WallSidedDeg(gm, bm, 1500 * 1.8 / mass), finding.Amounts()[0], 1e-6);
-        Assert.Equal(14.573, finding.Amounts()[1], 1e-3);
+        Assert.Equal(JudgedBox.WallSidedDeg(gm, bm, 1600 * 1.8 / mass), finding.Amounts()[1], 1e-6);
+        Assert.Equal(14.573, finding.Amounts()[2], 1e-3);
         Assert.Equal(Verdict.Holds, finding.Verdict);
     }
 
     [Fact]
     public void OpenBoat_FreeboardKept_TenDegrees() => Assert.Equal(
-        10, Manned(20, StabilityRule.OpenBoat).Only("people-to-one-side", "stability-basis.open-boat").Amounts()[1]);
+        10, Manned(20, StabilityRule.OpenBoat).Only("people-to-one-side", "stability-basis.open-boat").Amounts()[2]);
 
-    // A sill 0.9 m up on the side is 0.04 m under the water when she heels to it: 7°, and wet.
-    [Fact]
-    public void OpenBoat_SillUnderWater_Fails() => Assert.Equal(
+    // What is entered counts where it is more than the 75 kg of the rules.
+    [Theory]
+    [InlineData(60, 75)]
+    [InlineData(80, 80)]
+    public void EachPerson_IsTheHeavierOfTheRulesAndOfThoseListed(double listedKg, double countedKg)
+    {
+        Finding finding = Manned(20, StabilityRule.SmallCraft, listedKg).Only("people-to-one-side", "stability-basis.small-craft");
+        Assert.Equal((countedKg, 20 * countedKg), (finding.Amounts()[0], finding.Number("People")));
+    }
+
+    // A sill 0.9 m up on one side is under the water when she heels to it: 7°, and wet. She heels as far to the other, where nothing is.
+    [Theory]
+    [InlineData(2)]
+    [InlineData(-2)]
+    public void OpenBoat_SillUnderWater_Fails(double y) => Assert.Equal(
         Verdict.Fails,
-        Manned(20, StabilityRule.OpenBoat).With(new HullOpening { Id = "sill", Use = OpeningUse.Door, Place = new Boat.Values.Place(5, 2, 0.9) }).Only("people-to-one-side", "stability-basis.open-boat").Verdict);
+        Manned(20, StabilityRule.OpenBoat).With(new HullOpening { Id = "sill", Use = OpeningUse.Door, Place = new Boat.Values.Place(5, y, 0.9) }).Only("people-to-one-side", "stability-basis.open-boat").Verdict);
 
     [Fact]
     public void MorePeople_UseMore()
@@ -50,6 +62,6 @@ public sealed class PeopleToOneSideCheckTests
     [Fact]
     public void NotChosen_NoFinding() => Assert.Empty(JudgedBox.Of(JudgedBox.Rules(StabilityRule.Weather)).Found("people-to-one-side"));
 
-    private static BoatModel Manned(int count, StabilityRule rule) =>
-        JudgedBox.Of(JudgedBox.Rules(rule) with { PeopleCount = count }, JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 2.5, count: 2));
+    private static BoatModel Manned(int count, StabilityRule rule, double listedKg = 80) =>
+        JudgedBox.Of(JudgedBox.Rules(rule) with { PeopleCount = count }, JudgedBox.Aboard("crew", DeadweightUse.People, listedKg, 5, 0, 2.5, count: 2));
 }
