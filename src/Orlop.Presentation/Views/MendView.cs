@@ -94,7 +94,7 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
     {
         ArgumentNullException.ThrowIfNull(at);
         string Main(double value) => at.Aim == MendAim.Cost ? $"{value.ToString("0.00", culture)} to pay" : QuantityText.Result(value, "Kg", DisplayUnits.Metric, culture);
-        return (at.Best, at.Least) switch
+        return (at.Most, at.Least) switch
         {
             ({ } best, { } least) => $"one that clears it is found ({Main(best)}); none is below {Main(least)}",
             (null, { } least) when at.HasFound is false => $"none found yet; none is below {Main(least)}",

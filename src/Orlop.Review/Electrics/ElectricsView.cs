@@ -11,6 +11,7 @@ using Orlop.Electrics.Protection;
 using Orlop.Electrics.Starts;
 using Orlop.Electrics.Strings;
 using Orlop.Review.Electrics.AcSide;
+using Orlop.Review.Findings;
 using Orlop.Review.Heat;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
@@ -189,6 +190,13 @@ public sealed class ElectricsView
 
     /// <summary>The weakest faults in a network, remembered alike; null when it has faults. Loads take no part in a fault.</summary>
     internal PreparedFaults? LeastFaultsIn(Network network) => Prepared(network, FaultConditions.Least);
+
+    private sealed record ToldLines(ImmutableArray<WorkingLine> Lines);
+
+    /// <summary>Lines on a fault between two nodes, remembered by the network, the nodes and the names of what lies between: conditions share them.</summary>
+    internal ImmutableArray<WorkingLine> LinesOf(PreparedFaults? faults, (string Plus, string Minus) at, string what, Func<IEnumerable<WorkingLine>> tell) => faults is null
+        ? [.. tell()]
+        : _memo.Get((faults, at, what, Wiring, _things.Supplying), () => new ToldLines([.. tell()])).Lines;
 
     // The same object is found by reference; another of the same content by its key.
     private PreparedFaults? Prepared(Network network, FaultConditions conditions) => _memo.Get((network, conditions), () =>

@@ -17,7 +17,10 @@ internal static class FaultResistance
     /// <param name="fault">The fault between the two nodes.</param>
     /// <param name="what">What the sum is called.</param>
     /// <param name="conductors">How warm the conductors are taken to be.</param>
-    public static IEnumerable<WorkingLine> Lines(ElectricsView view, PreparedFaults? faults, FaultCurrentResult fault, (string Plus, string Minus) at, string what, string conductors)
+    public static ImmutableArray<WorkingLine> Lines(ElectricsView view, PreparedFaults? faults, FaultCurrentResult fault, (string Plus, string Minus) at, string what, string conductors) =>
+        view.LinesOf(faults, at, what, () => Tell(view, faults, fault, at, what, conductors));
+
+    private static IEnumerable<WorkingLine> Tell(ElectricsView view, PreparedFaults? faults, FaultCurrentResult fault, (string Plus, string Minus) at, string what, string conductors)
     {
         if (!double.IsFinite(fault.SourceOhm))
         {
@@ -45,7 +48,10 @@ internal static class FaultResistance
     // Where ways lie side by side, a piece counts by the square of its share of the current.
     private static string FormOf(ImmutableArray<FaultPiece> pieces) => pieces.All(piece => piece.ShareFraction == 1)
         ? pieces.Length == 1 ? "" : Formula.Of(string.Join(" + ", pieces.Select((_, index) => $"{{{index}}}")), values => values.Sum(), [.. pieces.Select(piece => piece.Ohm)])
-        : string.Join(" + ", pieces.Select(piece => Formula.Of("{0} × {1} × {1}", values => values[0] * values[1] * values[1], piece.Ohm, piece.ShareFraction)));
+        : Formula.Of(
+            string.Join(" + ", pieces.Select((_, index) => $"{{{2 * index}}} × {{{(2 * index) + 1}}} × {{{(2 * index) + 1}}}")),
+            values => values.Chunk(2).Sum(pair => pair[0] * pair[1] * pair[1]),
+            [.. pieces.SelectMany(piece => new[] { piece.Ohm, piece.ShareFraction })]);
 
     private static string NameOf(ElectricsView view, string id) =>
         view.Boat.Find(id) is BatteryBank battery ? $"{battery.Title}, inside" : view.Wiring.Find(id) is { } edge ? LossOnWay.NameOf(edge) : view.Boat.Find(id)?.Title ?? id;

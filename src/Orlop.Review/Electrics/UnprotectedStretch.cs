@@ -21,6 +21,9 @@ namespace Orlop.Review.Electrics;
 internal sealed record UnprotectedStretch(
     double LengthM, bool IsFromBattery, string FromTitle, string DeviceTitle, Sentence? Fault, ImmutableArray<FindingInput> Missing)
 {
+    /// <summary>The numbers that <see cref="Fault"/> speaks of, as lines of working.</summary>
+    public ImmutableArray<WorkingLine> FaultLines { get; init; } = [];
+
     /// <summary>Follows a core both ways.</summary>
     /// <param name="view">The boat's wiring.</param>
     /// <param name="core">The core, which something can feed.</param>
@@ -48,9 +51,13 @@ internal sealed record UnprotectedStretch(
         FeedLimit feed = isFedAtA ? feedAtA : feedAtB;
         if (far.Fault is { } fault)
         {
+            Limit? tap = double.IsFinite(mostA) && core.Owner is Cable cable ? view.Practice?.Find(LimitIdOf(source is BatteryBank, cable)) : null;
             return Faulty(double.IsFinite(mostA)
-                ? Sentence.Of($"{title}: {Fed(feed.MostA)}{FeedWords.Together(view, feed)}; it allows {A(mostA)}, and {fault}{TapWords(view, core, source is BatteryBank)}")
-                : Sentence.Of($"{title}: {fault}"));
+                ? Sentence.Of($"{title}: {Fed(feed.MostA)}{FeedWords.Together(view, feed)}; it allows {A(mostA)}, and {fault}{TapWords(tap)}")
+                : Sentence.Of($"{title}: {fault}")) with
+            {
+                FaultLines = [.. far.Line is { } line ? [line] : Array.Empty<WorkingLine>(), .. tap is null ? [] : new[] { Line(tap, "Longest tap that its far device may protect", "M") }],
+            };
         }
 
         if (far.Bare is { } bare)
@@ -64,7 +71,7 @@ internal sealed record UnprotectedStretch(
     }
 
     // Bare: what is reached with no device on the way to it.
-    private sealed record Downstream(double LengthM, string? Device, Sentence? Fault, string? Bare = null);
+    private sealed record Downstream(double LengthM, string? Device, Sentence? Fault, string? Bare = null, WorkingLine? Line = null);
 
     // What the use is of: everything else in the sentence says why no device at the other end mends it.
     private static Sentence Fed(double feedA) => double.IsFinite(feedA)
@@ -72,7 +79,7 @@ internal sealed record UnprotectedStretch(
         : Sentence.Of($"nothing limits what can feed it");
 
     // A device at the far end protects a short tap only.
-    private static Sentence TapWords(ElectricsView view, WiringEdge core, bool isFromBattery) => core.Owner is Cable cable && view.Practice?.Find(LimitIdOf(isFromBattery, cable)) is { } limit
+    private static Sentence TapWords(Limit? tap) => tap is { } limit
         ? Sentence.Of($". A device at its far end may protect a short tap: {M(limit.Value)} at most from what feeds it")
         : Sentence.Of($". A device at its far end may protect a short tap only");
 
@@ -164,10 +171,20 @@ internal sealed record UnprotectedStretch(
 
         // Devices side by side pass their sum; one that comes back to the same metal, or has nothing wired behind it, passes nothing.
         Protection[] passing = [.. ends.Where(end => !seen.Contains(end.Beyond) && view.Wiring.At(end.Beyond).Count > 1).Select(end => (Protection)end.Edge.Owner)];
-        return passing.Sum(device => device.RatedA.Value) > mostA ? new Downstream(0, null, TooBig(passing, mostA)) : new Downstream(longest, ends[0].Edge.Owner.Title, null);
+        return passing.Sum(device => device.RatedA.Value) > mostA ? new Downstream(0, null, TooBig(passing, mostA), Line: FarDevices(passing)) : new Downstream(longest, ends[0].Edge.Owner.Title, null);
     }
 
     private static Sentence TooBig(Protection[] passing, double mostA) => passing.FirstOrDefault(device => device.RatedA.Value > mostA) is { } device
         ? Sentence.Of($"{device.Title} of {A(device.RatedA.Value)} at its far end is too big for it too")
         : Sentence.Of($"{string.Join(", ", passing.Select(each => $"{each.Title} {N(each.RatedA.Value)} A"))} may draw {A(passing.Sum(each => each.RatedA.Value))} through it together at its far end");
+
+    private static WorkingLine FarDevices(Protection[] passing)
+    {
+        double[] ratings = [.. passing.Select(device => device.RatedA.Value)];
+        return new WorkingLine(
+            "Devices at its far end",
+            ratings.Length == 1 ? passing[0].Title : Formula.Of(string.Join(" + ", ratings.Select((_, index) => $"{{{index}}}")), values => values.Sum(), ratings),
+            A(ratings.Sum()),
+            "the wiring as drawn");
+    }
 }

@@ -9,9 +9,9 @@ public sealed record MendProgress(int ReviewedCount, int MostCount, bool HasFoun
     /// <summary>What is sought least of.</summary>
     public MendAim Aim { get; init; }
 
-    /// <summary>What the best set so far costs, or adds in kg, by the aim; null where none is found or it is not compared so.</summary>
-    public double? Best { get; init; }
+    /// <summary>What the best set so far costs, or adds in kg, by the aim: the one that is sought is no more. Null where none is found or it is not compared so.</summary>
+    public double? Most { get; init; }
 
-    /// <summary>What no good set is below, alike; it rises until it meets the best.</summary>
+    /// <summary>What no good set is below, alike; it rises until it meets the most.</summary>
     public double? Least { get; init; }
 }

@@ -72,7 +72,7 @@ public sealed class Mender
     }
 
     private MendTelling? TellingFrom(int reviewedCount) => _progress is null ? null : (judged, best, bound) => _progress.Report(
-        new MendProgress(reviewedCount + judged, _request.MostReviewCount, best is not null) { Aim = _request.Aim, Best = best?.MainIn(_request.Aim), Least = bound.MainIn(_request.Aim) });
+        new MendProgress(reviewedCount + judged, _request.MostReviewCount, best is not null) { Aim = _request.Aim, Most = best?.MainIn(_request.Aim), Least = bound.MainIn(_request.Aim) });
 
     private MendProblem ProblemOf(ImmutableArray<MendSlot> slots, MendAsked asked) => new(
         slots,

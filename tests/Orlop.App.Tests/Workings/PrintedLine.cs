@@ -24,7 +24,7 @@ internal static partial class PrintedLine
 
         double printed = double.Parse(result.Groups[1].Value, CultureInfo.InvariantCulture);
         double half = 0.5000001 * Math.Pow(10, -result.Groups[2].Length);
-        double scale = result.Groups[3].Value switch { "%" => 100, "mV" or "mΩ" or "mA" => 1000, "kA" or "kW" => 0.001, _ => 1 };
+        double scale = result.Groups[3].Value switch { "%" => 100, "mV" or "mΩ" or "mA" => 1000, "µΩ" => 1e6, "kA" or "kW" => 0.001, _ => 1 };
         return Math.Abs((number * scale) - printed) <= half;
     }
 

@@ -130,7 +130,7 @@ public sealed class SmallBoatMendTests
         Assert.True(stop.IsCancellationRequested);
         Assert.Equal((MendOutcome.Cleared, true), (result.Outcome, result.IsStopped));
         Assert.True(IsMended(result.Set!.Boat, boat));
-        Assert.True(told.Last!.Least <= told.Last.Best);
+        Assert.True(told.Last!.Least <= told.Last.Most);
         Assert.True(result.IsProved || result.LeastMoney <= result.Set.Cost.PriceMoney);
     }
 

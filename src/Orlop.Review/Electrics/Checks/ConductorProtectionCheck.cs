@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Protection;
@@ -49,7 +50,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
 
         if (allowed.MostA <= 0)
         {
-            return Unprotected(view, cable, edge, condition, feed, allowed, AllowsNothing(view, cable, edge, condition));
+            return Unprotected(view, cable, edge, condition, feed, allowed, AllowsNothing(view, cable, edge, condition), []);
         }
 
         if (feed.MostA <= allowed.MostA)
@@ -66,7 +67,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         UnprotectedStretch stretch = UnprotectedStretch.Of(view, edge, condition, double.PositiveInfinity);
         if (stretch.Fault is { } fault)
         {
-            return Unprotected(view, cable, edge, condition, feed, null, fault);
+            return Unprotected(view, cable, edge, condition, feed, null, fault, stretch.FaultLines);
         }
         return view.Practice?.Find(UnprotectedStretch.LimitIdOf(stretch.IsFromBattery, cable)) is { } limit && Verdicts.Of(stretch.LengthM, limit.Value) == Verdict.Fails
             ? Along(view, cable, edge, condition, feed, null, stretch, limit)
@@ -107,7 +108,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         UnprotectedStretch stretch = UnprotectedStretch.Of(view, edge, condition, allowed.MostA);
         if (stretch.Fault is { } fault)
         {
-            return Unprotected(view, cable, edge, condition, feed, allowed, fault);
+            return Unprotected(view, cable, edge, condition, feed, allowed, fault, stretch.FaultLines);
         }
 
         string limitId = UnprotectedStretch.LimitIdOf(stretch.IsFromBattery, cable);
@@ -141,7 +142,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Caution = stretch.IsFromBattery ? Cautions.BatteryPost : null,
     };
 
-    private Finding Unprotected(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed, AllowedDevice? allowed, Sentence fault) => new()
+    private Finding Unprotected(ElectricsView view, Cable cable, WiringEdge edge, Condition condition, FeedLimit feed, AllowedDevice? allowed, Sentence fault, ImmutableArray<WorkingLine> faultLines) => new()
     {
         CheckId = Description.Id,
         SubjectId = edge.Id,
@@ -149,7 +150,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Verdict = Verdict.Fails,
         UseFraction = allowed is null ? null : Verdicts.UseOf(feed.MostA, allowed.MostA),
         Headline = fault,
-        Working = [FeedWords.Line(view, feed), .. WorkingOf(allowed), .. allowed is not null && double.IsFinite(feed.MostA) ? new[] { Use(feed.MostA, allowed.MostA) } : []],
+        Working = [FeedWords.Line(view, feed), .. WorkingOf(allowed), .. faultLines, .. allowed is not null && double.IsFinite(feed.MostA) ? new[] { Use(feed.MostA, allowed.MostA) } : []],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],
         Caution = double.IsFinite(feed.MostA) ? null : Cautions.BatteryPost,
     };
