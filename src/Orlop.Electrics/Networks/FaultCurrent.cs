@@ -19,7 +19,8 @@ public sealed record FaultConditions(bool IsHot, bool CountsLimitedSources)
 /// <param name="OpenCircuitV">Voltage between the nodes before the fault, without loads.</param>
 /// <param name="SourceOhm">Resistance between the nodes, sources included; infinite when no metal joins them.</param>
 /// <param name="LimitedA">What limited sources and converters add at their limits.</param>
-public sealed record FaultCurrentResult(double CurrentA, double OpenCircuitV, double SourceOhm, double LimitedA);
+/// <param name="IsFedByBatteries">Whether metal joins the fault to a battery, so that its current follows from voltage and resistance; else the limits are all there is.</param>
+public sealed record FaultCurrentResult(double CurrentA, double OpenCircuitV, double SourceOhm, double LimitedA, bool IsFedByBatteries);
 
 /// <summary>
 /// What one element is of the resistance between two nodes of a fault: its own resistance times the square of its share of the current, since the power that a current gives off in

@@ -39,7 +39,7 @@ internal sealed class FaultStudy
 
         return _batteriesOnly.AreJoined(plus, minus) ? FedByBatteries(plus, minus)
             : _conditions.CountsLimitedSources && _everySource.Value.AreJoined(plus, minus) ? FedByLimits(plus, minus)
-            : new FaultCurrentResult(0, 0, double.PositiveInfinity, 0);
+            : new FaultCurrentResult(0, 0, double.PositiveInfinity, 0, IsFedByBatteries: false);
     }
 
     /// <summary>
@@ -63,7 +63,7 @@ internal sealed class FaultStudy
             branchA[k] = a == b ? 0 : (_batteriesOnly.OpenV[a] - _batteriesOnly.OpenV[b] - (currentA * (response[a] - response[b]))) * _conductanceS[k];
         }
 
-        return new FaultFlow(new FaultCurrentResult(currentA, openV, sourceOhm, 0), _branchOf.Value, branchA);
+        return new FaultFlow(new FaultCurrentResult(currentA, openV, sourceOhm, 0, IsFedByBatteries: true), _branchOf.Value, branchA);
     }
 
     /// <summary>The elements that make up the resistance between two junctions that batteries alone feed; none where they are one, or no battery joins them.</summary>
@@ -113,7 +113,7 @@ internal sealed class FaultStudy
             }
         }
 
-        return new FaultCurrentResult((openV / sourceOhm) + limitedA, openV, sourceOhm, limitedA);
+        return new FaultCurrentResult((openV / sourceOhm) + limitedA, openV, sourceOhm, limitedA, IsFedByBatteries: true);
     }
 
     /// <summary>Where no battery feeds, the sources hold their voltage until the sum of their limits is reached.</summary>
@@ -133,7 +133,7 @@ internal sealed class FaultStudy
         }
 
         var currentA = Math.CopySign(Math.Min(Math.Abs(openV) / sourceOhm, mostA), openV);
-        return new FaultCurrentResult(currentA, openV, sourceOhm, currentA);
+        return new FaultCurrentResult(currentA, openV, sourceOhm, currentA, IsFedByBatteries: false);
     }
 
     private Branch LimitedBranch(int limited) => _wiring.Branches[_wiring.Start(BranchKind.LimitedSource) + limited];

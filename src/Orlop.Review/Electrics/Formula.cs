@@ -10,6 +10,7 @@ internal static class Formula
     private const int ShownDigits = 3;
     private const int PercentDigits = 2;
     private const double Rounding = 1e-9;
+    private const double NearHalf = 1e-3;
 
     /// <summary>The formula: <c>Of("{0} ÷ {1}", v => v[0] / v[1], 60, 71)</c>.</summary>
     public static string Of(string form, Func<double[], double> calculate, params double[] values) => Of(form, calculate, 0, values);
@@ -57,7 +58,7 @@ internal static class Formula
     {
         for (int i = 0; i < values.Length; i++)
         {
-            rounded[i] = Rounded(values[i], digits);
+            rounded[i] = Printed(values[i], digits);
         }
 
         return rounded;
@@ -65,6 +66,7 @@ internal static class Formula
 
     private static int WholeDigits(double value) => value == 0 ? 0 : (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
 
+    // As it is shown: a half is rounded away from nothing.
     private static double Rounded(double value, int digits)
     {
         if (value == 0)
@@ -74,6 +76,21 @@ internal static class Formula
 
         int places = digits - WholeDigits(value);
         double scale = Math.Pow(10, Math.Abs(places));
-        return places >= 0 ? Math.Round(value * scale) / scale : Math.Round(value / scale) * scale;
+        return places >= 0 ? Math.Round(value * scale, MidpointRounding.AwayFromZero) / scale : Math.Round(value / scale, MidpointRounding.AwayFromZero) * scale;
+    }
+
+    // The number that its print is. Only near a half does scaling round otherwise than printing, and only there is it printed and read.
+    private static double Printed(double value, int digits)
+    {
+        if (value == 0 || !double.IsFinite(value))
+        {
+            return value;
+        }
+
+        int places = digits - WholeDigits(value);
+        double scale = Math.Pow(10, Math.Abs(places));
+        double scaled = places >= 0 ? value * scale : value / scale;
+        return Math.Abs(Math.Abs(scaled - Math.Truncate(scaled)) - 0.5) < NearHalf ? double.Parse(value.ToString(Formats[digits], CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
+            : places >= 0 ? Math.Round(scaled) / scale : Math.Round(scaled) * scale;
     }
 }

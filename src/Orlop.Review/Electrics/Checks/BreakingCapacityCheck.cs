@@ -90,7 +90,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
                 new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), Solved(solved, device.Id)),
                 .. FaultResistance.Lines(view, view.GreatestFaultsIn(worst.Network), fault, (worst.Plus, worst.Minus), "Resistance of sources and way", "cold, 20 °C, the least its size and class may have"),
                 .. LeftOut(view, solved, worst, ways),
-                .. IsFedByBatteries(fault) ? [new WorkingLine("Chargers and converters add", "the most each gives", A(fault.LimitedA), "")] : Array.Empty<WorkingLine>(),
+                .. fault.IsFedByBatteries ? [new WorkingLine("Chargers and converters add", "the most each gives", A(fault.LimitedA), "")] : Array.Empty<WorkingLine>(),
                 new WorkingLine("Prospective fault current", FaultText(fault), A(fault.CurrentA), ""),
                 new WorkingLine("Breaking capacity", "", A(breaking.Value), breaking.Method ?? "as typed"),
                 Use(fault.CurrentA, breaking.Value),
@@ -130,12 +130,9 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             .Where(each => each.Second is not null).Select(each => new WorstFault(known, each.Second!, each.First.Plus, each.First.Minus)).MaxBy(each => each.Fault.CurrentA);
     }
 
-    // Where no battery feeds, the limits are all there is.
-    private static bool IsFedByBatteries(FaultCurrentResult fault) => fault.CurrentA != fault.LimitedA;
-
     private static string FaultText(FaultCurrentResult fault)
     {
-        if (IsFedByBatteries(fault))
+        if (fault.IsFedByBatteries)
         {
             return Formula.Of("{0} ÷ {1} + {2}", v => (v[0] / v[1]) + v[2], fault.OpenCircuitV, fault.SourceOhm, fault.LimitedA);
         }

@@ -59,7 +59,7 @@ public sealed class VoltageDropCheck : ICheck<ElectricsView>
             [
                 new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), $"{Solved(at.Solved, load.Id)}, conductors as warm as they get"),
                 new WorkingLine($"At {load.Title}", "between its terminals", V(at.LoadV), $"{Solved(at.Solved, load.Id)}, conductors as warm as they get"),
-                new WorkingLine("Lost on the way", Formula.Of("{0} − {1}", v => v[0] - v[1], at.SourceV, at.LoadV), V(drop), ""),
+                new WorkingLine("Lost on the way", at.LoadV > at.SourceV ? "nothing: another source holds the load higher" : Formula.Of("{0} − {1}", v => v[0] - v[1], at.SourceV, at.LoadV), V(drop), ""),
                 .. LossOnWay.Lines(view, at.Solved, view.WayTo(load, condition), source, load),
                 new WorkingLine("Share of nominal", Formula.Share(drop, nominal), Fraction(fraction), ""),
                 Line(limit, load.Drop == DropClass.Critical ? "Allowed, critical circuit" : "Allowed, general circuit", "Fraction"),
