@@ -70,7 +70,7 @@ internal static class FindingLines
         Verdict = Verdict.Unknown,
         Headline = headline,
         Inputs = missing,
-        Working = [.. missing.Select(input => input.IsMissing
+        WorkingWhenAsked = () => [.. missing.Select(input => input.IsMissing
             ? new WorkingLine("Missing", $"{input.ThingId}: {FieldOf(input.Field)} is not given", null, "")
             : new WorkingLine("In the way", $"{input.ThingId}: {FieldOf(input.Field)} as it is typed", null, ""))],
     };
@@ -83,7 +83,7 @@ internal static class FindingLines
     public static Finding NotSolved(CheckDescription check, string subjectId, Condition condition, string title) =>
         Unknown(check, subjectId, condition.Id, Sentence.Of($"{title}: the circuit has no working state {In(condition)}, so this cannot be told"), []) with
         {
-            Working = [new WorkingLine("Circuit", "it has no working state: see whether each load can be fed", null, "circuit solved")],
+            WorkingWhenAsked = () => [new WorkingLine("Circuit", "it has no working state: see whether each load can be fed", null, "circuit solved")],
         };
 
     private static string WhatOf(string symbol) => symbol switch

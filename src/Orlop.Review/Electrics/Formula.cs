@@ -34,9 +34,10 @@ internal static class Formula
                 shown++;
             }
 
-            double wanted = Rounded(result, shown);
+            // 11 350 A is shown as 11.3 kA or 11.4 kA: fewer digits than the number has before its point.
+            double wanted = Rounded(result, shown), wantedInThousands = Rounded(result, ShownDigits);
             double[] rounded = new double[values.Length];
-            while (digits < MostDigits && Rounded(calculate(Fill(rounded, values, digits)), shown) != wanted)
+            while (digits < MostDigits && calculate(Fill(rounded, values, digits)) is var byHand && (Rounded(byHand, shown) != wanted || Rounded(byHand, ShownDigits) != wantedInThousands))
             {
                 digits++;
             }

@@ -47,7 +47,7 @@ internal sealed class UnbondedMinus
     public Finding Explain(Finding finding) => IsNotTold ? NotTold(finding) : finding with
     {
         Headline = Sentence.Of($"{finding.Headline}. This minus counts as ungrounded, since nothing it is wired to is marked as bonded to the hull: {WhereToMark()} if it is, or protect both poles"),
-        Working =
+        WorkingWhenAsked = () =>
         [
             .. finding.Working,
             new WorkingLine("Minus", "not bonded anywhere it is wired to, so it counts as ungrounded and needs a fuse or breaker as the plus does", null, "the wiring as drawn"),
@@ -64,7 +64,7 @@ internal sealed class UnbondedMinus
         Verdict = Verdict.Unknown,
         UseFraction = null,
         Headline = Sentence.Of($"{finding.Headline}; whether it needs one cannot be told before “Minus bonded” of {_batteries[0].Title} is answered: yes if the minus post is {Question}, and it needs none; no, and both poles need protection"),
-        Working =
+        WorkingWhenAsked = () =>
         [
             .. finding.Working.Where(line => line.What != "Use"),
             .. _batteries.Select(battery => new WorkingLine("Missing", $"{battery.Id}: whether its minus post is {Question} is not given", null, "")),

@@ -43,8 +43,20 @@ public sealed record Finding
     /// <summary>What a boat owner reads, with a number.</summary>
     public required Sentence Headline { get; init; }
 
+    private readonly LinesWhenAsked _working = LinesWhenAsked.None;
+
     /// <summary>Formula, numbers, assumptions and sources.</summary>
-    public ImmutableArray<WorkingLine> Working { get; init; } = [];
+    public ImmutableArray<WorkingLine> Working
+    {
+        get => _working.Lines;
+        init => _working = new LinesWhenAsked(value);
+    }
+
+    /// <summary>The working, written out when it is first read: of thousands of findings few are looked into. It must give the same whenever that is.</summary>
+    public Func<ImmutableArray<WorkingLine>> WorkingWhenAsked
+    {
+        init => _working = new LinesWhenAsked(value);
+    }
 
     /// <summary>The inputs it rests on.</summary>
     public ImmutableArray<FindingInput> Inputs { get; init; } = [];

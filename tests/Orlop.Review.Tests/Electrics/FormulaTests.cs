@@ -11,6 +11,14 @@ public sealed class FormulaTests
     [Fact]
     public void Share_OperandThatPrintsOnTheOtherSideOfItsHalf_TakesMoreDigits() => Assert.Equal("120 ÷ 24.075", Formula.Share(120, 24.075));
 
+    // 11 349.83 A is shown as 11.3 kA; 26.186 ÷ 0.0023071 would be 11 350.18 A, and 11.4 kA.
+    [Fact]
+    public void Of_ResultShownInThousands_KeepsItsThirdDigit()
+    {
+        double[] printed = [.. Formula.Of("{0} ÷ {1}", v => v[0] / v[1], 26.185692834840566, 0.0023071435435932717).Split(" ÷ ").Select(text => double.Parse(text, CultureInfo.InvariantCulture))];
+        Assert.InRange(printed[0] / printed[1], 11_349.5, 11_350);
+    }
+
     [Fact]
     public void Share_OperandsOfFiveDigitsThatEndInFive_GiveWhatIsShown()
     {

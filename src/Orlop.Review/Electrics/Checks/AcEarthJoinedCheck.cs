@@ -40,7 +40,7 @@ public sealed class AcEarthJoinedCheck : ICheck<ElectricsView>
                 (_, { } battery) => Sentence.Of($"{source.Title}: its earth is bonded to the hull, but the minus of {battery.Title} is not: a fault to the battery wiring opens nothing"),
                 _ => Sentence.Of($"{source.Title}: its earth is joined to the hull at {view.Boat.Find(bond.Value.Part)?.Title ?? bond.Value.Part}, as the DC minus is"),
             },
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Earth of the source", bond is { } at ? $"bonded at {at}" : "no bonded bar or post along plain metal", null, "the wiring as drawn"),
                 new WorkingLine("Minus of the batteries", batteries.Length == 0 ? "no battery" : apart is null ? "bonded" : $"{apart.Title} not bonded", null, "the wiring as drawn"),

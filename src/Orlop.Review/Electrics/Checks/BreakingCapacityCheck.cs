@@ -85,7 +85,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             Verdict = verdict,
             UseFraction = Verdicts.UseOf(fault.CurrentA, breaking.Value),
             Headline = Sentence.Of($"{device.Title} can break {A(breaking.Value)}; the worst fault behind it is {A(fault.CurrentA)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), Solved(solved, device.Id)),
                 .. FaultResistance.Lines(view, view.GreatestFaultsIn(worst.Network), fault, (worst.Plus, worst.Minus), "Resistance of sources and way", "cold, 20 °C, the least its size and class may have"),

@@ -60,7 +60,7 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
             Headline = fails
                 ? Sentence.Of($"{cable.Title} does not reach: it is {M(lengthM)} long, and {from.Title} and {to.Title} are {M(apartM)} apart")
                 : Sentence.Of($"{cable.Title} reaches: it is {M(lengthM)} long, and {from.Title} and {to.Title} are {M(apartM)} apart"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine($"One end, core {core.Id}", $"{from.Title}: {Where(from)}", null, ""),
                 new WorkingLine("Other end", $"{to.Title}: {Where(to)}", null, ""),
@@ -84,7 +84,7 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
             SubjectId = cable.Id,
             Verdict = Verdict.Fails,
             Headline = Sentence.Of($"{cable.Title}: the stretches of its run add up to {M(runM)}, but its length is {M(longest!.Value)}; one of them is wrong"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Stretches of its run", string.Join(" + ", cable.Run.Select(leg => leg.LengthM.ToString("0.###", CultureInfo.InvariantCulture))), M(runM), "as typed"),
                 new WorkingLine("Length one way", "as it is given", M(longest.Value), ""),

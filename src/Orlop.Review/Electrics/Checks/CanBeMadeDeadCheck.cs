@@ -34,7 +34,7 @@ public sealed class CanBeMadeDeadCheck : ICheck<ElectricsView>
             SubjectId = part.Id,
             Verdict = VerdictOf(plan),
             Headline = HeadlineOf(view, part, plan),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 .. plan.Openings.Select((opening, index) => new WorkingLine($"Step {index + 1}", HowText(view, opening), null, Source)),
                 .. plan.StaysLive.Select(live => new WorkingLine("Stays live", $"{Title(view, live.SourceId)}: {live.Because}", null, "the wiring as drawn")),

@@ -77,7 +77,7 @@ public sealed class ConductorAmpacityCheck : ICheck<ElectricsView>
                 : where.Missing.Length > 0
                 ? Sentence.Of($"{cable.Title} carries {A(current)} {In(condition)}; with the best insulation of all it may carry {A(allowed)}")
                 : Sentence.Of($"{cable.Title} carries {A(current)} of the {A(allowed)} it may {In(condition)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Greatest current", $"in core {fullest.Id.Split('.')[^1]}, the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest.Id), fullest.Id)),
                 new WorkingLine("Hottest stretch", where.SpaceTitle, new Amount(where.AmbientC, "C"), ""),

@@ -94,7 +94,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Verdict = Verdicts.Of(feed.MostA, allowed.MostA),
         UseFraction = Verdicts.UseOf(feed.MostA, allowed.MostA),
         Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: at most {A(feed.MostA)} can feed it before something opens{FeedWords.Together(view, feed)}; it allows {A(allowed.MostA)}"),
-        Working =
+        WorkingWhenAsked = () =>
         [
             FeedWords.Line(view, feed),
             .. allowed.Working,
@@ -130,7 +130,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Verdict = Verdicts.Of(stretch.LengthM, limit.Value),
         UseFraction = Verdicts.UseOf(stretch.LengthM, limit.Value),
         Headline = Sentence.Of($"{cable.Title}, {edge.Core!.Id}: {(stretch.Missing.Length > 0 ? "at least " : "")}{M(stretch.LengthM)} from {stretch.FromTitle} before {stretch.DeviceTitle} protects it; {M(limit.Value)} is allowed"),
-        Working =
+        WorkingWhenAsked = () =>
         [
             FeedWords.Line(view, feed),
             .. WorkingOf(allowed),
@@ -150,7 +150,7 @@ public sealed class ConductorProtectionCheck : ICheck<ElectricsView>
         Verdict = Verdict.Fails,
         UseFraction = allowed is null ? null : Verdicts.UseOf(feed.MostA, allowed.MostA),
         Headline = fault,
-        Working = [FeedWords.Line(view, feed), .. WorkingOf(allowed), .. faultLines, .. allowed is not null && double.IsFinite(feed.MostA) ? new[] { Use(feed.MostA, allowed.MostA) } : []],
+        WorkingWhenAsked = () => [FeedWords.Line(view, feed), .. WorkingOf(allowed), .. faultLines, .. allowed is not null && double.IsFinite(feed.MostA) ? new[] { Use(feed.MostA, allowed.MostA) } : []],
         Inputs = [new FindingInput(cable.Id, "areaMm2"), new FindingInput(cable.Id, "cores")],
         Caution = double.IsFinite(feed.MostA) ? null : Cautions.BatteryPost,
     };

@@ -69,7 +69,7 @@ public sealed class ConverterLoadCheck : ICheck<ElectricsView>
             Verdict = Verdicts.Of(outputW, ratedW),
             UseFraction = Verdicts.UseOf(outputW, ratedW),
             Headline = Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} of {new Amount(ratedW, "W")} {In(condition)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Output", "everything on that it feeds", new Amount(outputW, "W"), Solved(solved, part.Id)),
                 new WorkingLine("Rating", "continuous", new Amount(nominalW, "W"), "as typed"),
@@ -140,7 +140,7 @@ public sealed class ConverterLoadCheck : ICheck<ElectricsView>
             Headline = load.StartS is { } duration
                 ? Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} for {Seconds(duration.Value)} while {load.Title} starts; it bears {new Amount(allowedW, "W")} that long")
                 : Sentence.Of($"{part.Title} gives {new Amount(outputW, "W")} while {load.Title} starts; it bears {new Amount(allowedW, "W")} at most"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Output at the start", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current", new Amount(outputW, "W"), Solved(solved, part.Id)),
                 .. Lines(derating, nominalW),

@@ -65,7 +65,7 @@ public sealed class DeliveryCheck : ICheck<ElectricsView>
         Verdict = Verdict.Fails,
         UseFraction = Verdicts.UseOf(shortfall.AskedW, shortfall.MostW),
         Headline = Sentence.Of($"{Title(view, shortfall.LoadId)} asks {new Amount(shortfall.AskedW, "W")} {In(condition)}; the most it could get is {new Amount(shortfall.MostW, "W")}"),
-        Working =
+        WorkingWhenAsked = () =>
         [
             new WorkingLine("Asked", charge == ChargeCase.Lowest ? "at lowest charge" : "at normal charge", new Amount(shortfall.AskedW, "W"), "circuit solved"),
             new WorkingLine("Most it could get", "with every other load as asked", new Amount(shortfall.MostW, "W"), "circuit solved; the most a source gives through a resistance, E² ÷ 4R"),

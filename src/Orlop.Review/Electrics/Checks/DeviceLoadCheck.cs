@@ -67,7 +67,7 @@ public sealed class DeviceLoadCheck : ICheck<ElectricsView>
             Verdict = verdict,
             UseFraction = Verdicts.UseOf(current, allowed),
             Headline = Sentence.Of($"{device.Title} carries {A(current)} of the {A(allowed)} it may for long {In(condition)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Running current", "the larger of normal and lowest charge", A(current), Solved(LoadedCurrents.GreatestCase(view, condition, fullest), fullest)),
                 new WorkingLine("Rating", "", A(device.RatedA.Value), "as typed"),

@@ -49,7 +49,7 @@ public sealed class DeviceVoltageCheck : ICheck<ElectricsView>
             Verdict = volts.Value > rated.Value ? Verdict.Fails : Verdict.Holds,
             UseFraction = Verdicts.UseOf(volts.Value, rated.Value),
             Headline = Sentence.Of($"{device.Title} is rated {V(rated.Value)} and may see {V(volts.Value)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Highest voltage", "the highest of all sources that reach it: a full battery, a charger at its set voltage", V(volts.Value), SystemVoltage.SourceOfGreatest(sources)),
                 new WorkingLine("Rated", "", V(rated.Value), rated.Method ?? "as typed"),

@@ -65,7 +65,7 @@ public sealed class EarthFaultCheck : ICheck<ElectricsView>
             Verdict = result.Status == EarthFaultStatus.EndsInTime ? Verdicts.Of(asked!.Value, allowed!.Value) : Verdict.Fails,
             UseFraction = asked is { } want && allowed is { } most && double.IsFinite(want) ? Verdicts.UseOf(want, most) : null,
             Headline = HeadlineOf(fault, result, name, groundV),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 .. result.Working.Select(step => Line(step, IsFromMemory(fault, step.Source))),
                 .. fault.IsRatingForLimit ? [new WorkingLine("Source", $"{circuit.Source.Title} does not say what it gives into a short circuit: its rating is counted on, no more", null, "")] : Array.Empty<WorkingLine>(),

@@ -72,7 +72,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
             Verdict = FarEndClearing.VerdictOf(result.Status),
             UseFraction = result.Status is FaultClearingStatus.Bears or FaultClearingStatus.MayNeverOpen || double.IsInfinity(result.BearsS) ? null : result.LatestOpeningS / result.BearsS,
             Headline = HeadlineOf(result, device, name, fault),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Voltage before the fault", "lowest battery, no loads, no charger", V(Math.Abs(end.Fault!.Fault.OpenCircuitV)), Solved(view.Solve(condition, ChargeCase.Lowest), end.Edge.Id)),
                 .. FaultResistance.Lines(view, PreparedOf(view, end, condition), end.Fault.Fault, (end.PlusNode, end.MinusNode), "Resistance of batteries and way", "at its rated temperature"),

@@ -86,7 +86,7 @@ public sealed class LeastVoltageCheck : ICheck<ElectricsView>
             Verdict = Verdicts.Of(asked, allowed),
             UseFraction = use,
             Headline = Sentence.Of($"{part.Title} gets {V(volts)} {In(condition)} at the lowest charge; it works down to {V(least.LeastV)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Voltage at the lowest charge", "between its terminals, everything on, no charger helping", V(volts), Solved(solved, part.Id)),
                 least.Line,

@@ -60,7 +60,7 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
         Verdict = Verdicts.Of(through.A2S, bearsA2S),
         UseFraction = Verdicts.UseOf(through.A2S, bearsA2S),
         Headline = Sentence.Of($"{device.Title}: on {A(greatestA)} just behind it at most {Energy(through.A2S)} go through; {end.Cable.Title} bears {Energy(bearsA2S)}"),
-        Working =
+        WorkingWhenAsked = () =>
         [
             new WorkingLine("Greatest fault at the near end", "full battery, every source, cold conductors", A(greatestA), "as in the check of breaking capacity"),
             through.Line,

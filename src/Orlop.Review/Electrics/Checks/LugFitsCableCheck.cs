@@ -53,7 +53,7 @@ public sealed class LugFitsCableCheck : ICheck<ElectricsView>
             Headline = wrong.Length > 0
                 ? Sentence.Of($"{cable.Title}, {Mm2(areaMm2)}: the lug at {Where(view, wrong[0])} is made for {Mm2(wrong[0].End!.LugMm2!.Value)}, {(wrong[0].End!.LugMm2 > areaMm2 ? "and does not close on it" : "and strands were cut or left out")}")
                 : Sentence.Of($"{cable.Title}, {Mm2(areaMm2)}: its {(lugs.Length == 1 ? "lug is" : $"{lugs.Length} lugs are")} made for it"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Conductor", "", Mm2(areaMm2), cable.AreaMm2.Method ?? "as typed"),
                 .. lugs.Select(lug => new WorkingLine($"Lug at {Where(view, lug)}", lug.End!.LugMm2 is null ? "not given" : "made for", lug.End.LugMm2 is { } mm2 ? Mm2(mm2) : null, "as stamped on it")),

@@ -38,7 +38,7 @@ public sealed class NeutralBondCheck : ICheck<ElectricsView>
             ConditionId = condition.Id,
             Verdict = bonds.BehindResidual.IsEmpty && (bonds.Places.Length == 1 || (bonds.Places.IsEmpty && feedsOne)) ? Verdict.Holds : Verdict.Fails,
             Headline = HeadlineOf(source, bonds, feedsOne),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Joined", bonds.Places.IsEmpty ? "nowhere" : string.Join("; ", bonds.Places), null, "as the sources say, and the wiring as drawn"),
                 new WorkingLine("Wanted", "one place while it feeds, at the source", null, One),

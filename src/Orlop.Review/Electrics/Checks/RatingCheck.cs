@@ -66,7 +66,7 @@ public sealed class RatingCheck : ICheck<ElectricsView>
             Verdict = verdict,
             UseFraction = Verdicts.UseOf(current, rated.Value),
             Headline = Sentence.Of($"{part.Title} carries {A(current)} of {A(rated.Value)} {In(condition)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Greatest running current", part is Busbar ? "half the sum of all currents at the bar" : "the larger of normal and lowest charge", A(current), Solved(solved, elements[0])),
                 new WorkingLine("Rating", "", A(rated.Value), rated.Method ?? "as typed"),

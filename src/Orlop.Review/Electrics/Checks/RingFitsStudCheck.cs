@@ -52,7 +52,7 @@ public sealed class RingFitsStudCheck : ICheck<ElectricsView>
             Headline = other.Length > 0
                 ? Sentence.Of($"{title}, {Thread(threadMm!.Value)}: the ring of {string.Join(" and of ", other.Select(ring => $"{ring.Title} is made for {Thread(ring.End!.StudMm!.Value)}"))}")
                 : Sentence.Of($"{title}, {Thread(threadMm!.Value)}: {(rings.Length == 1 ? "its ring fits" : rings.Length == 2 ? "both rings fit" : $"all {rings.Length} rings fit")}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Thread of the stud", told is null ? "not told: the largest of its rings" : "", new Amount(threadMm.Value, "Mm"), told is null ? "" : "as typed"),
                 .. rings.Select(ring => new WorkingLine(ring.Title, ring.End!.StudMm is null ? "not given" : "its ring is made for", ring.End.StudMm is { } mm ? new Amount(mm, "Mm") : null, "as typed")),

@@ -69,7 +69,7 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
             ConditionId = condition.Id,
             Verdict = verdict,
             Headline = HeadlineOf(pair, result, lost, name, greatestA),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Rating of the nearer", "", A(pair.Nearer.RatedA.Value), "as typed"),
                 new WorkingLine("Rating of the one before", "", A(pair.Earlier.RatedA.Value), "as typed"),

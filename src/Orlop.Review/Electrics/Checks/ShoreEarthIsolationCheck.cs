@@ -36,7 +36,7 @@ public sealed class ShoreEarthIsolationCheck : ICheck<ElectricsView>
                 (_, EarthIsolation.IsolatingTransformer) => Sentence.Of($"{inlet.Title}: an isolating transformer keeps the shore's earth off the boat"),
                 _ => Sentence.Of($"{inlet.Title}: the shore's earth is joined straight to the hull, whose anodes and plating then waste for other boats too"),
             },
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Earth of the inlet", isJoined ? "leads to what is bonded to the hull" : "leads to nothing bonded", null, "the wiring as drawn"),
                 new WorkingLine("Remedy", "never by leaving the earth off: a galvanic isolator in it, made for the fault current, or a transformer", null, "common practice, no source"),

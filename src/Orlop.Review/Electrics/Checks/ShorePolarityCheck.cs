@@ -40,7 +40,7 @@ public sealed class ShorePolarityCheck : ICheck<ElectricsView>
                 (_, null) => Sentence.Of($"{inlet.Title}: every device behind it opens both poles, so exchanged poles ashore leave nothing live that is switched off"),
                 _ => Sentence.Of($"{inlet.Title}: with poles exchanged ashore, what {onePole.Title} switches off stays live, and nothing shows it"),
             },
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Devices from the inlet on", onePole is null ? "all open both poles" : $"{onePole.Title} opens one", null, "the wiring as drawn"),
                 new WorkingLine("Wanted", "both poles opened, or polarity shown", null, Source, IsFromMemory: true),

@@ -67,7 +67,7 @@ public sealed class StartOpensDeviceCheck : ICheck<ElectricsView>
             Verdict = VerdictOf(holding),
             UseFraction = holding.UsedFraction is { } used && double.IsFinite(used) ? used : null,
             Headline = HeadlineOf(holding, device, load, current, ratio, duration.Value),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Starting current", $"{load.Title} at {N(load.StartRatio!.Value)} × its running current, everything else running, the larger of normal and lowest charge", A(current), Solved(greatest, device.Id)),
                 new WorkingLine("Share of the rating", Formula.Share(current, device.RatedA.Value), Fraction(ratio), ""),

@@ -76,7 +76,7 @@ public sealed class StartVoltageCheck : ICheck<ElectricsView>
         bool isHeldInTime = untold.Length == 0 && inTime?.Takers.All(taker => taker.DropsOut == false) == true;
         Victim[] told = isHeldInTime ? Victims(view, sharing, part => inTime!.Takers.First(taker => taker.Part.Id == part.Id).Voltage?.LowestV) : victims;
         Finding finding = Told(view, solved, load, condition, told, isHeldInTime ? Verdict.Tight : verdict, isHeldInTime ? _ => SolvedInTime : part => Solved(solved, part.Id));
-        return inTime is null ? finding : finding with { Working = [.. finding.Working, .. InTime(inTime, isHeldInTime ? victims[0] : null)] };
+        return inTime is null ? finding : finding with { WorkingWhenAsked = () => [.. finding.Working, .. InTime(inTime, isHeldInTime ? victims[0] : null)] };
     }
 
     private const string SolvedInTime = "start solved in time";
@@ -114,7 +114,7 @@ public sealed class StartVoltageCheck : ICheck<ElectricsView>
             Headline = worst.Part.Id == load.Id
                 ? Sentence.Of($"{load.Title} gets {V(worst.Volts)} while it starts at the lowest charge; it works down to {V(worst.LeastV)}")
                 : Sentence.Of($"{load.Title}: while it starts at the lowest charge, {worst.Part.Title} gets {V(worst.Volts)}; that works down to {V(worst.LeastV)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Starting current", $"{load.Title}, taken as a constant current", A(LoadElements.StartingA(load) ?? 0), ""),
                 new WorkingLine($"At {worst.Part.Title}", "between its terminals; the worst off of all that is on", V(worst.Volts), source(worst.Part)),

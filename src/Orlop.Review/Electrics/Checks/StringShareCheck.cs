@@ -84,7 +84,7 @@ public sealed class StringShareCheck : ICheck<ElectricsView>
             Headline = isFlooded
                 ? Sentence.Of($"{title}: {A(into)} flow into it from the strings beside it with nothing on; it may be charged with {A(mostChargeA!.Value)}")
                 : Sentence.Of($"{title} {(told.CurrentA < 0 ? "takes" : "gives")} {A(Math.Abs(told.CurrentA))} {In(condition)}, {Fraction(share)} of what is asked of {group.Strings.Length} strings; its fair share is {Fraction(fair)}{Remedy(over > limit.Value)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Current", told.CurrentA < 0 ? "into it" : "out of it", A(Math.Abs(told.CurrentA)), Solved(solved, each.Members[0].Id)),
                 new WorkingLine("With nothing on and no charger", told.CirculatingA < 0 ? "flows into it" : "flows out of it", A(Math.Abs(told.CirculatingA)), "the same circuit, what flows between strings of different voltage"),

@@ -52,7 +52,7 @@ public sealed class StringsAlikeCheck : ICheck<ElectricsView>
                 : ofCapacity == Verdict.Fails ? Sentence.Of($"{both} are one bank and differ by {Fraction(apart!.Value)} in capacity{(InOneString(group, first, battery) ? ": the string gives what its smallest does, and that is emptied and overcharged first" : ": what each should give differs")}")
                 : ofAge == Verdict.Fails ? Sentence.Of($"{both} are one bank and went into use {days!.Value} days apart: the older pulls the younger down")
                 : Sentence.Of($"{both} are one bank, of one chemistry, {Fraction(apart!.Value)} apart in capacity and {days!.Value} days in age"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 .. ownAh is { } ah && otherAh is { } beside ? new[] { new WorkingLine("Capacities", $"what is left of {battery.Title} and of {first.Title}: {N(ah)} Ah, {N(beside)} Ah", Fraction(apart!.Value), "the nameplates, less what is told as lost") } : [],
                 Line(capacityLimit, "May differ by", "Fraction"),

@@ -44,7 +44,7 @@ public sealed class StringsWholeCheck : ICheck<ElectricsView>
                 : isOffBeside ? Sentence.Of($"{title} {Gives(each)} {V(each.NominalV)} by the plates, beside strings of {V(most)}: a battery is missing, or is of another voltage")
                 : isOffFed ? Sentence.Of($"{title} {Gives(each)} {V(each.NominalV)} by the plates, for what is made for {V(group.FedV!.Value)}: a battery is missing or too many")
                 : Sentence.Of($"{title} {Gives(each)} {V(each.NominalV)} by the plates, every battery the right way round"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Sum of the plates", string.Join(" ", each.Members.Select((member, k) => Term(view.Boat.Find<BatteryBank>(member.Id)!, member.IsReversed, k == 0))), V(each.NominalV), "the wiring as drawn"),
                 .. group.Strings.Length > 1 ? new[] { new WorkingLine("Greatest of the strings beside it", "", V(most), "the wiring as drawn") } : [],

@@ -52,7 +52,7 @@ public sealed class StudStackCheck : ICheck<ElectricsView>
             Headline = stud?.HasWasherUnder == true ? Sentence.Of($"{title}: a washer lies under or between its rings, and the current goes through it; it belongs over them, under the nut")
                 : wrong is (var nearer, var farther) ? Sentence.Of($"{title}: {farther.Ring.Title} ({A(farther.CurrentA!.Value)}) lies outside {nearer.Ring.Title} ({A(nearer.CurrentA!.Value)}); {Order(stack)}")
                 : Sentence.Of($"{title}: its {stack.Rings.Length} rings lie in order, the greatest current on the face"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 .. stack.Rings.Select(each => new WorkingLine(each.Ring.Title, each.Ring.Core is null ? "a link, on the face" : $"lies at place {each.Ring.End?.FromFaceCount?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "not given"}", each.CurrentA is { } current ? A(current) : null, OrderSource)),
                 new WorkingLine("Washer under or between the rings", stud?.HasWasherUnder switch { true => "yes", false => "none", _ => "not told" }, null, WasherSource),

@@ -55,7 +55,7 @@ public sealed class VoltageDropCheck : ICheck<ElectricsView>
             Verdict = Verdicts.Of(fraction, limit.Value),
             UseFraction = Verdicts.UseOf(fraction, limit.Value),
             Headline = Sentence.Of($"{load.Title} gets {V(at.LoadV)} {In(condition)}: {V(drop)} lost on the way, {Fraction(fraction)} of {V(nominal)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), $"{Solved(at.Solved, load.Id)}, conductors as warm as they get"),
                 new WorkingLine($"At {load.Title}", "between its terminals", V(at.LoadV), $"{Solved(at.Solved, load.Id)}, conductors as warm as they get"),

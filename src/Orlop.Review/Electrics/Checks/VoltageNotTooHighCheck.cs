@@ -51,7 +51,7 @@ public sealed class VoltageNotTooHighCheck : ICheck<ElectricsView>
             Verdict = Verdicts.Of(most, allowed) is Verdict.Tight ? Verdict.Holds : Verdicts.Of(most, allowed),
             UseFraction = Verdicts.UseOf(most, allowed),
             Headline = Sentence.Of($"{load.Title} for {V(nominal)} may see {V(most)} from {highest.Title}; it bears up to {V(allowed)}"),
-            Working =
+            WorkingWhenAsked = () =>
             [
                 new WorkingLine("Highest voltage", $"{highest.Title}, the highest of all that reach it: a full battery, a charger at its set voltage", V(most), SystemVoltage.SourceOfGreatest(sources)),
                 Line(limit, "Over nominal it may see", "Fraction"),
