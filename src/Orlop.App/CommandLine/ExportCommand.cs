@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Orlop.Boat;
 using Orlop.Boat.Format;
-using Orlop.Boat.Tables;
+using Orlop.Review;
 
 namespace Orlop.App.CommandLine;
 
@@ -11,13 +11,13 @@ internal static class ExportCommand
     public static Command Make(CommandStreams streams)
     {
         Argument<string> boat = new("boat") { Description = "A .orlop store, a .json boat file, or - for standard input." };
-        Option<string?> list = ListOption.Make("Write only this kind of thing, as CSV.");
+        Option<string?> list = ListOption.Make("Write only this list, as CSV.");
         Option<string> output = new("--output", "-o") { Description = "File to write, or - for standard output.", Required = true };
         Command command = new("export", "Write a boat as JSON, or one list of it as CSV.") { boat, list, output };
         command.SetAction(parsed =>
         {
             BoatModel model = BoatInput.Read(parsed.GetValue(boat)!, streams);
-            string text = parsed.GetValue(list) is { } kind ? ThingTable.Export(model, kind) : BoatJson.Write(model);
+            string text = parsed.GetValue(list) is { } kind ? BoatTable.Export(model, kind) : BoatJson.Write(model);
             Write(parsed.GetValue(output)!, text, streams);
             return ExitCode.Good;
         });

@@ -3,6 +3,7 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Tables;
 using Orlop.Boat.Things;
+using Orlop.Review;
 using Orlop.Store;
 
 namespace Orlop.App.CommandLine;
@@ -14,7 +15,7 @@ internal static class ImportCommand
     {
         Argument<string> boat = new("boat") { Description = "The .orlop store to change." };
         Argument<string> file = new("file") { Description = "A .json boat file, or a .csv table with --list, or - for standard input." };
-        Option<string?> list = ListOption.Make("The file is a CSV table of this kind of thing.");
+        Option<string?> list = ListOption.Make("The file is a CSV table of this list.");
         Command command = new("import", "Bring a boat file or a table into a store, as one revision that can be undone.") { boat, file, list };
         command.SetAction(parsed =>
         {
@@ -45,7 +46,7 @@ internal static class ImportCommand
     private static IReadOnlyList<Edit> Table(BoatModel boat, string kind, string source, CommandStreams streams)
     {
         string csv = source == BoatInput.StandardStream ? streams.In.ReadToEnd() : CommandFiles.ReadText(source);
-        TableImport import = ThingTable.Import(boat, kind, csv);
+        TableImport import = BoatTable.Import(boat, kind, csv);
         if (import.MadeIds.Count > 0)
         {
             streams.Out.WriteLine($"Rows without an id are new things; ids made from their names: {string.Join(", ", import.MadeIds)}.");

@@ -1,22 +1,20 @@
 using System.CommandLine;
-using Orlop.Boat.Things;
+using Orlop.Review;
 
 namespace Orlop.App.CommandLine;
 
 /// <summary>The option <c>--list KIND</c>.</summary>
 internal static class ListOption
 {
-    private static readonly string[] Kinds = [.. ThingKinds.ByName.Keys.Order(StringComparer.Ordinal)];
-
     public static Option<string?> Make(string description)
     {
-        Option<string?> option = new("--list") { Description = $"{description} Kinds: {string.Join(", ", Kinds)}." };
-        option.CompletionSources.Add(Kinds);
+        Option<string?> option = new("--list") { Description = $"{description} Lists: {string.Join(", ", BoatTable.Lists)}." };
+        option.CompletionSources.Add([.. BoatTable.Lists]);
         option.Validators.Add(result =>
         {
-            if (result.Tokens is [{ Value: { } kind }, ..] && !ThingKinds.ByName.ContainsKey(kind))
+            if (result.Tokens is [{ Value: { } kind }, ..] && !BoatTable.Lists.Contains(kind))
             {
-                result.AddError($"There is no list '{kind}'.{NearNames.Hint(kind, Kinds)} Lists: {string.Join(", ", Kinds)}.");
+                result.AddError($"There is no list '{kind}'.{NearNames.Hint(kind, BoatTable.Lists)} Lists: {string.Join(", ", BoatTable.Lists)}.");
             }
         });
         return option;

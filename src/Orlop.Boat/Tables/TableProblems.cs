@@ -19,7 +19,7 @@ internal static class TableProblems
         ];
     }
 
-    private static bool IsInTable(Spot spot, HashSet<Spot> roots) => spot.Root == TableReading.Header || roots.Contains(spot.Root);
+    private static bool IsInTable(Spot spot, HashSet<Spot> roots) => spot.Root == TableHeader.Spot || roots.Contains(spot.Root);
 
     private static TableProblem InBoat(Problem problem) => new(null, problem.Path, problem.Found, problem.Allowed, problem.Message);
 

@@ -1,4 +1,3 @@
-using nietras.SeparatedValues;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Boat.Validation;
@@ -9,14 +8,9 @@ namespace Orlop.Boat.Tables;
 /// <summary>Reads the rows of a table into things, as far as it goes; what does not fit becomes a problem of its cell.</summary>
 internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemList problems, Func<string, bool>? isTaken)
 {
-    private static readonly char[] Separators = [',', ';', '\t'];
     private readonly CellReading _cells = new(problems);
     private readonly IReadOnlyList<TableColumn> _columns = TableColumn.Of(schema);
     private readonly HashSet<string> _given = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, int> _cellOf = new(StringComparer.Ordinal);
-
-    /// <summary>The header.</summary>
-    public static Spot Header { get; } = Spot.Row(1);
 
     /// <summary>Ids that were made from names.</summary>
     public List<string> MadeIds { get; } = [];
@@ -24,103 +18,46 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
     public List<ThingEntry> Read(string csv)
     {
         List<ThingEntry> things = [];
-        List<string[]> rows = Cells(csv);
+        List<string[]> rows = TableText.Cells(csv);
         if (rows.Count == 0)
         {
-            problems.Add(Header, "nothing", "a header and rows", "The table is empty.");
+            problems.Add(TableHeader.Spot, "nothing", "a header and rows", "The table is empty.");
             return things;
         }
 
-        ReadHeader(rows);
-        _given.UnionWith(rows.Skip(1).Select(cells => Cell("id", cells)));
-        for (int i = 1; i < rows.Count && problems.Count == 0 | NamesThings; i++)
+        TableHeader header = ReadHeader(rows);
+        _given.UnionWith(rows.Skip(1).Select(cells => header.Cell("id", cells)));
+        for (int i = 1; i < rows.Count && problems.Count == 0 | NamesThings(header); i++)
         {
             if (rows[i].Any(cell => cell.Length > 0))
             {
-                things.Add(ReadRow(rows[i], Spot.Row(i + 1), rows[0].Length));
+                things.Add(ReadRow(header, rows[i], Spot.Row(i + 1)));
             }
         }
 
         return things;
     }
 
-    private bool NamesThings => _cellOf.ContainsKey("id") || _cellOf.ContainsKey("name");
-
-    private static List<string[]> Cells(string csv)
+    private TableHeader ReadHeader(List<string[]> rows)
     {
-        string text = csv.TrimStart('\uFEFF');
-        string header = text.Split('\n', 2)[0];
-        char separator = Separators.MaxBy(candidate => header.Count(letter => letter == candidate));
-        List<string[]> rows = [];
-        if (string.IsNullOrWhiteSpace(text))
+        TableHeader header = new(
+            rows, _columns.Select(column => column.Name).ToHashSet(StringComparer.Ordinal), _columns.Where(column => !column.IsKnowledge).Select(column => column.Name),
+            name => NearestField.Advice(schema, name, field => field.Column), problems);
+        if (!NamesThings(header))
         {
-            return rows;
+            problems.Add(TableHeader.Spot.At("id"), "no column 'id' and no column 'name'", "a column 'id' or 'name'", "The table does not say which thing a row is.");
         }
 
-        using SepReader reader = Sep.New(separator).Reader(options => options with { HasHeader = false, Unescape = true, DisableColCountCheck = true }).FromText(text);
-        foreach (SepReader.Row row in reader)
-        {
-            string[] cells = new string[row.ColCount];
-            for (int i = 0; i < cells.Length; i++)
-            {
-                cells[i] = row[i].ToString();
-            }
-
-            rows.Add(cells);
-        }
-
-        return rows;
+        return header;
     }
 
-    private void ReadHeader(List<string[]> rows)
-    {
-        for (int i = 0; i < rows[0].Length; i++)
-        {
-            string name = rows[0][i].Trim();
-            if (name.Length == 0)
-            {
-                CheckNameless(rows, i);
-            }
-            else if (_columns.All(column => column.Name != name))
-            {
-                string camel = string.Concat(name.Split('_').Select((word, index) => index == 0 || word.Length == 0 ? word : FirstUpper(word)));
-                problems.Add(
-                    Header.At(name),
-                    $"column '{FoundJson.Short(name)}'",
-                    string.Join(", ", _columns.Where(column => !column.IsKnowledge).Select(column => column.Name)),
-                    NearestField.Advice(schema, camel, field => field.Column));
-            }
-            else if (!_cellOf.TryAdd(name, i))
-            {
-                problems.Add(Header.At(name), $"column '{name}' twice", "it once", "A column is given more than once.");
-            }
-        }
+    private static bool NamesThings(TableHeader header) => header.Has("id") || header.Has("name");
 
-        if (!NamesThings)
-        {
-            problems.Add(Header.At("id"), "no column 'id' and no column 'name'", "a column 'id' or 'name'", "The table does not say which thing a row is.");
-        }
-    }
-
-    private void CheckNameless(List<string[]> rows, int column)
-    {
-        if (rows.Any(cells => column < cells.Length && cells[column].Length > 0))
-        {
-            problems.Add(Header.At($"column {column + 1}"), "cells under no name", "a name in the header", "A column has no name.");
-        }
-    }
-
-    private static string FirstUpper(string word) => char.ToUpperInvariant(word[0]) + word[1..];
-
-    private ThingEntry ReadRow(string[] cells, Spot row, int columnCount)
+    private ThingEntry ReadRow(TableHeader header, string[] cells, Spot row)
     {
         int before = problems.Count;
-        if (cells.Length > columnCount && cells.Skip(columnCount).Any(cell => cell.Length > 0))
-        {
-            problems.Add(row.At("row"), $"{cells.Length} cells", $"{columnCount}, as in the header", "The row has more cells than the header.");
-        }
-
-        string? id = Cell("id", cells) is { Length: > 0 } given ? given : Made(Cell("name", cells));
+        header.CheckLength(cells, row);
+        string? id = header.Cell("id", cells) is { Length: > 0 } given ? given : Made(header.Cell("name", cells));
         Thing? existing = id is null ? null : boat.Find(id);
         existing = existing?.GetType() == schema.Type ? existing : null;
         object?[] values = new object?[schema.Fields.Count];
@@ -128,9 +65,9 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         for (int i = 0; i < values.Length; i++)
         {
             FieldSchema field = schema.Fields[i];
-            TableColumn[] columns = [.. _columns.Where(column => column.Field == field && _cellOf.ContainsKey(column.Name))];
+            TableColumn[] columns = [.. _columns.Where(column => column.Field == field && header.Has(column.Name))];
             object? kept = existing is null ? null : field.Get(existing);
-            values[i] = field.Type == FieldType.Id && id is not null && Cell("id", cells).Length == 0 ? id : columns.Length == 0 ? kept : FieldValue(field, columns, kept, cells, row.At(field.Name));
+            values[i] = field.Type == FieldType.Id && id is not null && header.Cell("id", cells).Length == 0 ? id : columns.Length == 0 ? kept : FieldValue(field, header, columns, kept, cells, row.At(field.Name));
             isSet[i] = values[i] is not null;
             if (values[i] is null && field.IsRequired)
             {
@@ -154,13 +91,11 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         return id;
     }
 
-    private string Cell(string column, string[] cells) => _cellOf.TryGetValue(column, out int index) && index < cells.Length ? cells[index] : "";
-
-    private object? FieldValue(FieldSchema field, TableColumn[] columns, object? kept, string[] cells, Spot spot)
+    private object? FieldValue(FieldSchema field, TableHeader header, TableColumn[] columns, object? kept, string[] cells, Spot spot)
     {
         if (field.Type is not (FieldType.Quantity or FieldType.Place or FieldType.Box))
         {
-            return _cells.Value(field, Cell(columns[0].Name, cells), spot);
+            return _cells.Value(field, header.Cell(columns[0].Name, cells), spot);
         }
 
         object?[] values = new object?[field.Record!.Fields.Count];
@@ -168,11 +103,11 @@ internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemL
         foreach (TableColumn column in columns)
         {
             int index = field.Record.IndexOf(column.Part!.Name);
-            values[index] = _cells.Value(column.Part, Cell(column.Name, cells), spot.At(column.Part.Name), field);
+            values[index] = _cells.Value(column.Part, header.Cell(column.Name, cells), spot.At(column.Part.Name), field);
             isSet[index] = values[index] is not null;
         }
 
-        if (columns.All(column => Cell(column.Name, cells).Length == 0))
+        if (columns.All(column => header.Cell(column.Name, cells).Length == 0))
         {
             return null;
         }

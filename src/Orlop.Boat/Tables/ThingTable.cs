@@ -1,4 +1,3 @@
-using nietras.SeparatedValues;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
@@ -16,14 +15,7 @@ public static class ThingTable
         RecordSchema schema = ThingSchema.Of(kind);
         Thing[] things = [.. boat.Things.Where(thing => thing.GetType() == schema.Type)];
         TableColumn[] columns = [.. TableColumn.Of(schema).Where(column => !column.IsKnowledge || things.Any(thing => column.Text(thing).Length > 0))];
-        using SepWriter writer = Sep.New(separator).Writer(options => options with { WriteHeader = false, Escape = true, DisableColCountCheck = true }).ToText();
-        WriteRow(writer, columns.Select(column => column.Name));
-        foreach (Thing thing in things)
-        {
-            WriteRow(writer, columns.Select(column => column.Text(thing)));
-        }
-
-        return writer.ToString();
+        return TableText.Write([columns.Select(column => column.Name), .. things.Select(thing => columns.Select(column => column.Text(thing)))], separator);
     }
 
     /// <summary>
@@ -59,16 +51,6 @@ public static class ThingTable
             {
                 yield return was is null ? BoatEdits.Add(becomes) : BoatEdits.Replace(was, becomes);
             }
-        }
-    }
-
-    private static void WriteRow(SepWriter writer, IEnumerable<string> cells)
-    {
-        using SepWriter.Row row = writer.NewRow();
-        int index = 0;
-        foreach (string cell in cells)
-        {
-            row[index++].Set(cell);
         }
     }
 }

@@ -51,6 +51,6 @@ public sealed record InverseTimeCurve(string Id, double KS, double AlphaCoeffici
         }
 
         var time = TimeMultiplierFactor * ((KS / (Math.Pow(currentRatio, AlphaCoefficient) - 1)) + AddedS);
-        return new OpeningTime(time, time, OpeningBasis.Exact, $"{Id}: {TimeMultiplierFactor:0.###} × ({KS}/({currentRatio:0.###}^{AlphaCoefficient} - 1) + {AddedS}).");
+        return new OpeningTime(time, time, OpeningBasis.Exact, $"{Id}: {TimeMultiplierFactor:0.###} × ({KS}/({currentRatio:0.###}^{AlphaCoefficient} − 1) + {AddedS}).");
     }
 }

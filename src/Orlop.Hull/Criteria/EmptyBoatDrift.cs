@@ -40,7 +40,7 @@ public static class EmptyBoatDrift
     private static CriterionResult Left(string id, string subject, double? before, double? now, double? over, double limitPercent, string source) =>
         CriterionResult.AtLeast(id, subject, limitPercent - (100 * Math.Abs((now - before) / over ?? double.NaN)) is var left && double.IsFinite(left) ? left : null, 0, "%", source,
             before is null || now is null ? ["the value at the survey or the value now is not given"] : [],
-            FormattableString.Invariant($"{limitPercent} % - |{Printed(now)} - {Printed(before)}|/{Printed(over)}"));
+            FormattableString.Invariant($"{limitPercent} % − |{Printed(now)} − {Printed(before)}|/{Printed(over)}"));
 
     // A percentage to four digits after the point wants seven of a height in metres.
     private static string Printed(double? value) => value?.ToString(Math.Abs(value.Value) < 1000 ? "0.#######" : "0.####", CultureInfo.InvariantCulture) ?? "?";

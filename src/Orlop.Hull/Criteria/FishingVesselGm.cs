@@ -49,7 +49,7 @@ public static class FishingVesselGm
         {
             Working =
             [
-                new WorkingStep("least GM", FormattableString.Invariant($"0.53 + 2·{beam:0.###}·(0.075 - 0.37·{f:0.####} + 0.82·{f:0.####}² - 0.014·{slenderness:0.####} - 0.032·{share:0.####})"), least, "m", Source),
+                new WorkingStep("least GM", FormattableString.Invariant($"0.53 + 2·{beam:0.###}·(0.075 − 0.37·{f:0.####} + 0.82·{f:0.####}² − 0.014·{slenderness:0.####} − 0.032·{share:0.####})"), least, "m", Source),
                 .. result.Working,
             ],
         };

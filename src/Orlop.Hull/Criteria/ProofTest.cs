@@ -104,17 +104,17 @@ public static class ProofTest
             new WorkingStep("i", FormattableString.Invariant($"{share:0.####}·{freeboard:0.###}"), allowed, "m", $"{Source} (which route from memory)"),
             new WorkingStep("immersion", FormattableString.Invariant($"{freeboard:0.###} m less what is left at {Math.Abs(found):0.##}°"), immersion, "m", "deck edge at that heel"),
         ];
-        var heeled = CriterionResult.AtLeast("us-proof-heel", "heel left of 14°", MostHeelDeg - Math.Abs(found), 0, "°", $"{Source} (limit from memory)", [], FormattableString.Invariant($"14° - {Math.Abs(found):0.##}°"));
+        var heeled = CriterionResult.AtLeast("us-proof-heel", "heel left of 14°", MostHeelDeg - Math.Abs(found), 0, "°", $"{Source} (limit from memory)", [], FormattableString.Invariant($"14° − {Math.Abs(found):0.##}°"));
         return
         [
-            CriterionResult.AtLeast("us-proof-immersion", "freeboard left of what may go under", allowed - immersion, 0, "m", Source, [], "i - immersion") with { Working = working },
+            CriterionResult.AtLeast("us-proof-immersion", "freeboard left of what may go under", allowed - immersion, 0, "m", Source, [], "i − immersion") with { Working = working },
             heeled with { Working = [.. working[..^2], .. heeled.Working] },
         ];
     }
 
     private static ImmutableArray<CriterionResult> Unknown(string why) =>
     [
-        CriterionResult.AtLeast("us-proof-immersion", "freeboard left of what may go under", null, 0, "m", Source, [why], "i - immersion"),
-        CriterionResult.AtLeast("us-proof-heel", "heel left of 14°", null, 0, "°", $"{Source} (limit from memory)", [why], "14° - φ"),
+        CriterionResult.AtLeast("us-proof-immersion", "freeboard left of what may go under", null, 0, "m", Source, [why], "i − immersion"),
+        CriterionResult.AtLeast("us-proof-heel", "heel left of 14°", null, 0, "°", $"{Source} (limit from memory)", [why], "14° − φ"),
     ];
 }

@@ -49,12 +49,12 @@ public static class Rollback
         var angle = r > 0 ? 109 * k * x1 * x2 * Math.Sqrt(r * s) : (double?)null;
         return new RollbackResult(period, angle, Warnings(input, slenderness, period, r),
         [
-            new WorkingStep("C", FormattableString.Invariant($"0.373 + 0.023·{slenderness:0.###} - 0.043·{input.WaterlineLengthM:0.##}/100"), inertia, "", Source),
+            new WorkingStep("C", FormattableString.Invariant($"0.373 + 0.023·{slenderness:0.###} − 0.043·{input.WaterlineLengthM:0.##}/100"), inertia, "", Source),
             new WorkingStep("T", FormattableString.Invariant($"2·{inertia:0.#####}·{input.BeamM:0.###}/√{input.GmM:0.####}"), period, "s", Source),
             new WorkingStep("k", input.Bilge == BilgeShape.Keels ? FormattableString.Invariant($"table at 100·Ak/(L·B) = {keel:0.###}") : $"{input.Bilge} bilge", k, "", Source),
             new WorkingStep("X1", FormattableString.Invariant($"table at B/d = {slenderness:0.###}"), x1, "", Source),
             new WorkingStep("X2", FormattableString.Invariant($"table at CB = {input.BlockCoefficient:0.###}"), x2, "", Source),
-            new WorkingStep("r", FormattableString.Invariant($"0.73 + 0.6·({input.KgM:0.###} - {input.DraughtM:0.###})/{input.DraughtM:0.###}"), r, "", Source),
+            new WorkingStep("r", FormattableString.Invariant($"0.73 + 0.6·({input.KgM:0.###} − {input.DraughtM:0.###})/{input.DraughtM:0.###}"), r, "", Source),
             new WorkingStep("s", FormattableString.Invariant($"table at T = {period:0.###} s"), s, "", Source),
             new WorkingStep("φ1", "109·k·X1·X2·√(r·s)", angle, "°", Source),
         ]);
@@ -76,7 +76,7 @@ public static class Rollback
         // From memory: the ships behind the tables had KG/d - 1 from -0.3 to 0.5 and T to 20 s.
         if (input.KgM / input.DraughtM - 1 is < -0.3 or > 0.5)
         {
-            warnings.Add(FormattableString.Invariant($"KG/d - 1 = {(input.KgM / input.DraughtM) - 1:0.##} is outside -0.3 to 0.5 (range from memory)"));
+            warnings.Add(FormattableString.Invariant($"KG/d − 1 = {(input.KgM / input.DraughtM) - 1:0.##} is outside -0.3 to 0.5 (range from memory)"));
         }
 
         if (period is < 6 or > 20)

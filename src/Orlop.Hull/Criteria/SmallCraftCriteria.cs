@@ -40,7 +40,7 @@ public static class SmallCraftCriteria
         var limit = OffsetLoadLimitDeg(input.HullLengthM);
         var heel = input.OffsetLoadHeelDeg is { } given ? Math.Abs(Guard.InRange(given, -90, 90, "°", input.Subject, "OffsetLoadHeelDeg")) : (double?)null;
         return CriterionResult.AtLeast("craft-offset-load", "what the heel with the crew to one side leaves of its limit", limit - heel, 0, "°", Source, heel is null ? ["the heel is not given"] : [],
-            FormattableString.Invariant($"10° + (24 - {input.HullLengthM:0.###})³/600 - φ = {limit:0.###}° - φ"));
+            FormattableString.Invariant($"10° + (24 − {input.HullLengthM:0.###})³/600 − φ = {limit:0.###}° − φ"));
     }
 
     private static CriterionResult DownfloodingHeight(SmallCraftInput input)
@@ -79,8 +79,8 @@ public static class SmallCraftCriteria
 
     private static CriterionResult Held(double? left, string? remark, double? moment = null, double? limit = null) =>
         CriterionResult.AtLeast("craft-wind", Subject, left, 0, "°", Source, remark is null ? [] : [remark],
-            FormattableString.Invariant($"{limit:0.###}° - φ, moment 0.3·A·(A/LWL + T)·v² = {moment:0.#} N m"));
+            FormattableString.Invariant($"{limit:0.###}° − φ, moment 0.3·A·(A/LWL + T)·v² = {moment:0.#} N m"));
 
     private static CriterionResult Waves() =>
-        CriterionResult.AtLeast("craft-waves-and-wind", "resistance to waves and wind", null, 0, "m rad", Source, ["asked of categories A and B, and not computed here"], "A2 - A1");
+        CriterionResult.AtLeast("craft-waves-and-wind", "resistance to waves and wind", null, 0, "m rad", Source, ["asked of categories A and B, and not computed here"], "A2 − A1");
 }

@@ -43,14 +43,14 @@ public static class WeatherCriterion
         var (limit, remark) = SteadyLimit(input.DeckEdgeDeg);
         return new WeatherCriterionResult(lever,
             Held(input.Leeward, lever, "steady-wind-heel", "what the heel under steady wind leaves of its limit", limit - areas?.SteadyHeelDeg, "°", $"{Source} (limit from memory)",
-                [.. roll.Warnings, .. remark], FormattableString.Invariant($"{limit:0.##}° - φ0")),
+                [.. roll.Warnings, .. remark], FormattableString.Invariant($"{limit:0.##}° − φ0")),
             Held(input.Leeward, GustAreas.GustFactor * lever, "gust-reserve", "area b less area a", areas?.AreaBMRad - areas?.AreaAMRad, "m rad", $"{Source} (gust factor 1.5 from memory)",
-                roll.Warnings, "b - a"),
+                roll.Warnings, "b − a"),
             areas, roll,
             [
                 new WorkingStep("lw1", FormattableString.Invariant($"504·{input.WindAreaM2:0.##}·{input.WindLeverM:0.###}/(9.81·{mass:0.#})"), lever, "m", Source),
                 new WorkingStep("φ0", "GZ = lw1", areas?.SteadyHeelDeg, "°", Source),
-                new WorkingStep("a", "gust's work from φ0 - φ1 to where GZ = 1.5·lw1", areas?.AreaAMRad, "m rad", Source),
+                new WorkingStep("a", "gust's work from φ0 − φ1 to where GZ = 1.5·lw1", areas?.AreaAMRad, "m rad", Source),
                 new WorkingStep("b", "reserve from there to downflooding, 50° or the second crossing", areas?.AreaBMRad, "m rad", Source),
             ]);
     }

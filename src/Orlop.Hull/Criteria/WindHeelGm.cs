@@ -33,7 +33,7 @@ public static class WindHeelGm
         Guard.Positive(input.MassKg, 1e7, "kg", subject);
         if (input.FreeboardM is not { } freeboard || input.WindAreaM2 is not { } area || input.WindLeverM is not { } lever)
         {
-            return CriterionResult.AtLeast("us-wind-gm", "GM over what the wind asks for", null, 0, "m", Source, ["freeboard, wind area or its lever is not given"], "GM - P·A·H/(W·tan T)");
+            return CriterionResult.AtLeast("us-wind-gm", "GM over what the wind asks for", null, 0, "m", Source, ["freeboard, wind area or its lever is not given"], "GM − P·A·H/(W·tan T)");
         }
 
         Guard.Positive(freeboard, 20, "m", subject);

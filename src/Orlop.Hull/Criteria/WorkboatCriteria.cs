@@ -48,7 +48,7 @@ public static class WorkboatCriteria
         ImmutableArray<CriterionResult> results =
         [
             CriterionResult.AtLeast("workboat-persons-heel", "what the heel with all persons to one side leaves of its limit", limit - heel, 0, "°", $"{Source} 11.4.1",
-                heel is null ? ["the heel is not given"] : [], FormattableString.Invariant($"{limit}° - φ; 10° while the freeboard keeps 0.075 m, else 7°")),
+                heel is null ? ["the heel is not given"] : [], FormattableString.Invariant($"{limit}° − φ; 10° while the freeboard keeps 0.075 m, else 7°")),
             CriterionResult.AtLeast("workboat-persons-freeboard", "least freeboard with all persons to one side", freeboard, 0.075, "m", $"{Source} 11.4.1", freeboard is null ? ["the freeboard is not given"] : [], "deck edge over the water"),
         ];
         return input.LengthM <= 15

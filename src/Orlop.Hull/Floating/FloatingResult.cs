@@ -42,7 +42,7 @@ public sealed record FloatingResult(FloatingStatus Status, string Message, doubl
             new WorkingStep("BM", "I/V, waterplane about its own centroid", at.MetacentricRadiusM, "m", "BM = I/V"),
             new WorkingStep("BG", FormattableString.Invariant($"G {at.CentreOfGravity}, B {at.CentreOfBuoyancy}"), at.GravityOverBuoyancyM, "m", "plumb distance"),
             new WorkingStep("free surface", "Σρ·i/Δ at this attitude", at.FreeSurfaceLossM, "m", "liquid level in each tank"),
-            new WorkingStep("GM", FormattableString.Invariant($"{at.MetacentricRadiusM:0.####} - {at.GravityOverBuoyancyM:0.####} - {at.FreeSurfaceLossM:0.####}"), at.MetacentricHeightM, "m", "GM = BM - BG - free surface"),
+            new WorkingStep("GM", FormattableString.Invariant($"{at.MetacentricRadiusM:0.####} − {at.GravityOverBuoyancyM:0.####} − {at.FreeSurfaceLossM:0.####}"), at.MetacentricHeightM, "m", "GM = BM − BG − free surface"),
         ];
 }
 

@@ -92,12 +92,12 @@ public static class FreeboardSurvey
             IsHogMeasured = Math.Sqrt(covariance[3, 3]) < AsExpectedRatio * input.HogDeviationM,
             Working =
             [
-                new WorkingStep("d", FormattableString.Invariant($"{input.Readings.Length} freeboards, least squares"), unknowns[0], "m", "f = Up·p - d"),
-                new WorkingStep("t", "the same", unknowns[1] / RadPerDeg, "°", "f = Up·p - d"),
-                new WorkingStep("h", "the same", unknowns[2] / RadPerDeg, "°", "f = Up·p - d"),
+                new WorkingStep("d", FormattableString.Invariant($"{input.Readings.Length} freeboards, least squares"), unknowns[0], "m", "f = Up·p − d"),
+                new WorkingStep("t", "the same", unknowns[1] / RadPerDeg, "°", "f = Up·p − d"),
+                new WorkingStep("h", "the same", unknowns[2] / RadPerDeg, "°", "f = Up·p − d"),
                 new WorkingStep("hog", FormattableString.Invariant($"the same, expected 0 ± {input.HogDeviationM:0.###} m"), unknowns[3], "m", "parabola over the length"),
                 new WorkingStep("Δ", FormattableString.Invariant($"{input.WaterKgPerM3:0.#}·V at that waterline"), afloat[0], "kg", "Archimedes"),
-                new WorkingStep("χ", FormattableString.Invariant($"√(Σ(residual/deviation)²/({input.Readings.Length} - 3)); above 1 all deviations are multiplied by it"), misfit, "", "Birge ratio"),
+                new WorkingStep("χ", FormattableString.Invariant($"√(Σ(residual/deviation)²/({input.Readings.Length} − 3)); above 1 all deviations are multiplied by it"), misfit, "", "Birge ratio"),
             ],
         };
     }

@@ -45,7 +45,7 @@ public static class RollDecay
         const string Source = "φ\" + 2ζωφ' + β|φ'|φ' + ω²φ = 0";
         return new RollDecayResult(period, period * Math.Sqrt(1 - (ratio * ratio)), linear, quadratic, decrement, ratio,
         [
-            new WorkingStep("T", FormattableString.Invariant($"2·({peaks[^1].TimeS:0.##} - {peaks[0].TimeS:0.##})/{peaks.Length - 1}"), period, "s", "mean of the record"),
+            new WorkingStep("T", FormattableString.Invariant($"2·({peaks[^1].TimeS:0.##} − {peaks[0].TimeS:0.##})/{peaks.Length - 1}"), period, "s", "mean of the record"),
             new WorkingStep("a", "ΔA = a·A + b·A² by least squares", linear, "", Source),
             new WorkingStep("b", "ΔA = a·A + b·A² by least squares", quadratic, "1/rad", Source),
             new WorkingStep("δ", "slope of ln A over half rolls", decrement, "", Source),

@@ -46,7 +46,7 @@ public static class BoatMotion
             new WorkingStep("a across", FormattableString.Invariant($"9.81·sin {input.RollDeg:0.#}° + (2π/{input.RollPeriodS:0.##})²·{roll:0.####}·{Math.Abs(arm.ZM):0.###}"), across, "m/s²", Source),
             new WorkingStep("a along", FormattableString.Invariant($"9.81·sin {input.PitchDeg:0.#}° + (2π/{input.PitchPeriodS:0.##})²·{pitch:0.####}·{Math.Abs(arm.ZM):0.###}"), along, "m/s²", Source),
             new WorkingStep("a down, most", FormattableString.Invariant($"9.81 + {change:0.###}"), most, "m/s²", Source),
-            new WorkingStep("a down, least", FormattableString.Invariant($"9.81·cos·cos - {change:0.###}"), least, "m/s²", Source),
+            new WorkingStep("a down, least", FormattableString.Invariant($"9.81·cos·cos − {change:0.###}"), least, "m/s²", Source),
             new WorkingStep("tilt", "acos(cos φ·cos θ)", tilt, "°", Source),
         ]);
     }

@@ -38,7 +38,7 @@ internal static class EnergyLines
         yield return new WorkingLine("Light on the horizontal", $"{input.Climate.Subject}, mean day of {MonthName(month)}", new Amount(input.Climate.SunWhPerM2[month - 1], "WhPerM2"), "climate of the plan");
         if (input.Climate.Clock is { } clock)
         {
-            yield return new WorkingLine("The sun is highest", $"12 h + {FindingLines.N(clock.FromUtcHour)} h from UTC - {FindingLines.N(clock.LongitudeDeg)}° ÷ 15°/h, mean of the year", new Amount(clock.MeanNoonHour, "Hour"), "clock of the place");
+            yield return new WorkingLine("The sun is highest", $"12 h + {FindingLines.N(clock.FromUtcHour)} h from UTC − {FindingLines.N(clock.LongitudeDeg)}° ÷ 15°/h, mean of the year", new Amount(clock.MeanNoonHour, "Hour"), "clock of the place");
         }
 
         yield return new WorkingLine("Of a clear sky", "that light over a clear day's", FindingLines.Fraction(plan.Energy.Climate.ShareFraction[month - 1]), "Haurwitz 1945");

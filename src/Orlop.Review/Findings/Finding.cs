@@ -8,7 +8,17 @@ namespace Orlop.Review.Findings;
 /// <param name="Value">The number found; null for a line that states something.</param>
 /// <param name="Source">Document, clause and table; "common practice, no source"; or empty for arithmetic on lines above.</param>
 /// <param name="IsFromMemory">The source was not seen when the figure was written down.</param>
-public sealed record WorkingLine(string What, string Expression, Amount? Value, string Source, bool IsFromMemory = false);
+public sealed record WorkingLine(string What, string Expression, Amount? Value, string Source, bool IsFromMemory = false)
+{
+    private readonly string _expression = MinusSign.In(Expression);
+
+    /// <summary>The formula with its numbers, or words; its minus signs are −, whoever wrote it.</summary>
+    public string Expression
+    {
+        get => _expression;
+        init => _expression = MinusSign.In(value);
+    }
+}
 
 /// <summary>An input a finding rests on: the thing, the field where it is typed, and how it reads.</summary>
 /// <param name="ThingId">Id of the thing.</param>

@@ -13,7 +13,7 @@ namespace Orlop.Review.Readings;
 
 /// <summary>
 /// Predicts readings of a boat in one condition. The network is solved as put down, and once or twice more for each doubt: joints and contacts, lengths and
-/// copper, conductors cold, charge, open-circuit voltage, loads, no sun. A band reaches from the nominal value by the root of the sum of the squares of
+/// copper, conductors cold, charge, open-circuit voltage, internal resistance, loads, no sun. A band reaches from the nominal value by the root of the sum of the squares of
 /// what the doubts do in each direction, and by the meter's error on top.
 /// </summary>
 public sealed class ConditionPrediction

@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Networks;
+using Orlop.Review.Networks;
 
 namespace Orlop.Review.Readings;
 
@@ -22,6 +23,10 @@ internal sealed class NetworkDoubts(BoatModel boat, Wiring wiring)
     private const double SheetContactFraction = 0.2;
     private static readonly Knowing UnmeasuredLoad = new(0.8, 1.2);
 
+    // A battery's resistance changes with charge, cold and age: a sheet's, or one without a ±, is known to about this share (from memory).
+    private const double SheetInternalFraction = 0.2;
+    private static readonly Knowing UnmeasuredInternal = Knowing.Of(new Quantity(1, Knowledge.Guessed, TypicalBattery.ResistanceDeviationFraction), Knowing.Assumed, SheetInternalFraction);
+
     /// <summary>Each doubt as one or two networks; the first is not among them.</summary>
     public IEnumerable<ImmutableArray<Network>> Of(Network network)
     {
@@ -29,6 +34,7 @@ internal sealed class NetworkDoubts(BoatModel boat, Wiring wiring)
         yield return [WithConductors(network, false), WithConductors(network, true)];
         yield return [network with { Conductors = [.. network.Conductors.Select(conductor => conductor with { Heating = null })] }];
         yield return [WithOpenCircuit(network, 1 - OpenCircuitFraction), WithOpenCircuit(network, 1 + OpenCircuitFraction)];
+        yield return [WithInternal(network, knowing => knowing.LeastFactor), WithInternal(network, knowing => knowing.MostFactor)];
         yield return [WithLoads(network, knowing => knowing.LeastFactor), WithLoads(network, knowing => knowing.MostFactor)];
         HashSet<string> solar = [.. boat.All<Charger>().Where(charger => charger.Drive == ChargerDrive.Sun).Select(charger => charger.Id)];
         if (network.LimitedSources.Any(source => solar.Contains(source.Id)))
@@ -80,6 +86,13 @@ internal sealed class NetworkDoubts(BoatModel boat, Wiring wiring)
     {
         Batteries = [.. network.Batteries.Select(battery => battery with { OpenCircuitV = battery.OpenCircuitV * factor })],
     };
+
+    private Network WithInternal(Network network, Func<Knowing, double> factor) => network with
+    {
+        Batteries = [.. network.Batteries.Select(battery => battery with { InternalOhm = battery.InternalOhm * factor(OfInternal(battery.Id)) })],
+    };
+
+    private Knowing OfInternal(string id) => Knowing.Of(boat.Find<BatteryBank>(id)?.InternalResistanceOhm, UnmeasuredInternal, SheetInternalFraction);
 
     private Network WithLoads(Network network, Func<Knowing, double> factor) => network with
     {

@@ -6,13 +6,17 @@ namespace Orlop.Review.Stability;
 /// <summary>A result with one standard deviation, held against a limit with two of them on either side: a band that straddles the limit is unknown.</summary>
 /// <param name="Value">The result.</param>
 /// <param name="Deviation">One standard deviation, 0 or more; infinite or NaN when it cannot be told.</param>
-/// <param name="Slopes">How the result changes with the boat's weight, to say what would settle it; null where its band is not from her weight alone.</param>
-internal readonly record struct Banded(double Value, double Deviation, WeightSlopes? Slopes = null)
+/// <param name="Slopes">How the result changes with the boat's weight, to say what would settle it; null where they cannot be told.</param>
+/// <param name="Beside">What else the band is from; null where it is from her weight alone.</param>
+internal readonly record struct Banded(double Value, double Deviation, WeightSlopes? Slopes = null, BesideWeight? Beside = null)
 {
     private const double BandFactor = 2;
 
     /// <summary>A result whose band comes from the errors of a boat's weight; infinitely wide where its slopes are not known.</summary>
     public static Banded Of(double value, LoadedBoat loaded, WeightSlopes? slopes) => new(value, slopes?.Deviation(loaded.Total!) ?? double.PositiveInfinity, slopes);
+
+    /// <summary>The same result, resting on a number beside her weight too.</summary>
+    public Banded With(BesideWeight beside) => this with { Deviation = Math.Sqrt((Deviation * Deviation) + beside.Variance), Beside = beside };
 
     /// <summary>Half of the band.</summary>
     public double Half => BandFactor * Deviation;

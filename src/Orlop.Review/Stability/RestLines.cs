@@ -15,7 +15,7 @@ internal static class RestLines
     public static IEnumerable<WorkingLine> Heel(FloatingPosition at)
     {
         (Point3 g, Point3 b) = (at.CentreOfGravity, at.CentreOfBuoyancy);
-        return [.. Centres(at), new WorkingLine("Heel at rest", FormattableString.Invariant($"atan(({g.YM:0.0000} - {b.YM:0.0000})/({g.ZM:0.0000} - {b.ZM:0.0000})), to starboard above 0"), Deg(Math.Atan((g.YM - b.YM) / (g.ZM - b.ZM)) * DegPerRad), Source)];
+        return [.. Centres(at), new WorkingLine("Heel at rest", FormattableString.Invariant($"atan(({g.YM:0.0000} − {b.YM:0.0000})/({g.ZM:0.0000} − {b.ZM:0.0000})), to starboard above 0"), Deg(Math.Atan((g.YM - b.YM) / (g.ZM - b.ZM)) * DegPerRad), Source)];
     }
 
     /// <summary>The trim, positive by the stern.</summary>
@@ -24,7 +24,7 @@ internal static class RestLines
         (Point3 g, Point3 b) = (at.CentreOfGravity, at.CentreOfBuoyancy);
         double across = Math.Sqrt(Math.Pow(g.YM - b.YM, 2) + Math.Pow(g.ZM - b.ZM, 2));
         double up = Math.CopySign(across, g.ZM - b.ZM);
-        return [.. Centres(at), new WorkingLine("Trim at rest", FormattableString.Invariant($"atan(({g.XM:0.0000} - {b.XM:0.0000})/{up:0.0000}), G over B across and up together; by the stern above 0"), Deg(Math.Atan((g.XM - b.XM) / up) * DegPerRad), Source)];
+        return [.. Centres(at), new WorkingLine("Trim at rest", FormattableString.Invariant($"atan(({g.XM:0.0000} − {b.XM:0.0000})/{up:0.0000}), G over B across and up together; by the stern above 0"), Deg(Math.Atan((g.XM - b.XM) / up) * DegPerRad), Source)];
     }
 
     private static WorkingLine[] Centres(FloatingPosition at) =>

@@ -17,43 +17,53 @@ internal static class SettlingTest
     // Less than this of the variance is not worth a scale (our rule, no source).
     private const double LeastShareFraction = 0.1;
 
-    /// <summary>The end of a sentence: "an inclining test that knows KG to ± 0.04 m (two standard deviations) would settle it".</summary>
+    /// <summary>The end of a sentence: "an inclining test that knows KG to ± 0.04 m (two standard deviations) would settle it". Of several that would, the one whose number makes most of the band.</summary>
     /// <param name="view">The boat.</param>
     /// <param name="loaded">How she is loaded.</param>
-    /// <param name="slopes">How the result changes with it.</param>
+    /// <param name="slopes">How the result changes with her weight.</param>
+    /// <param name="beside">What it rests on besides; null for nothing.</param>
     /// <param name="margin">Distance of the result from its limit.</param>
-    public static string Of(StabilityView view, LoadedBoat loaded, WeightSlopes slopes, double margin)
+    public static string Of(StabilityView view, LoadedBoat loaded, WeightSlopes slopes, BesideWeight? beside, double margin)
     {
         WeightTotal total = loaded.Total!;
-        (double Found, double Best, Func<double, FormattableString> Said)[] tests =
+        Candidate[] tests =
         [
-            (Needed(slopes.PerKgM, total.KgDeviationM, slopes with { PerKgM = 0 }), BestKgM, known => $"an inclining test that knows KG to ± {Down(2 * known, 1000):0.###} m (two standard deviations) would settle it"),
-            (Needed(slopes.PerMassKg, total.MassDeviationKg, slopes with { PerMassKg = 0 }), BestMassFraction * total.MassKg, known => $"a freeboard survey that knows her weight to ± {Math.Floor(2 * known):0} kg (two standard deviations) would settle it"),
-            (Needed(slopes.PerTcgM, total.TcgDeviationM, slopes with { PerTcgM = 0 }), BestTcgM, known => $"a freeboard survey that knows TCG to ± {Down(2 * known, 1000):0.###} m (two standard deviations) would settle it"),
-            (Needed(slopes.PerLcgM, total.LcgDeviationM, slopes with { PerLcgM = 0 }), BestLcgM, known => $"a freeboard survey that knows LCG to ± {Down(2 * known, 1000):0.###} m (two standard deviations) would settle it"),
+            Of("an inclining test that knows KG", slopes.PerKgM, total.KgDeviationM, slopes with { PerKgM = 0 }, BestKgM),
+            Of("a freeboard survey that knows her weight", slopes.PerMassKg, total.MassDeviationKg, slopes with { PerMassKg = 0 }, BestMassFraction * total.MassKg, "kg"),
+            Of("a freeboard survey that knows TCG", slopes.PerTcgM, total.TcgDeviationM, slopes with { PerTcgM = 0 }, BestTcgM),
+            Of("a freeboard survey that knows LCG", slopes.PerLcgM, total.LcgDeviationM, slopes with { PerLcgM = 0 }, BestLcgM),
+            .. beside is null ? [] : new[] { new Candidate(beside.Test, "", beside.Variance, Needed(beside.PerUnit, beside.Deviation, Squared(slopes.Deviation(total))), beside.BestDeviation) },
         ];
-        return tests.FirstOrDefault(test => test.Found >= test.Best) is { Said: { } said } settling
-            ? FormattableString.Invariant(said(settling.Found))
-            : $"it is too near the limit for one berth test to settle; {Weighing(view, loaded, slopes, margin)}";
+        return tests.Where(test => test.Needed >= test.Best).MaxBy(test => test.Variance) is { } settling
+            ? $"{settling.Said} would settle it"
+            : $"it is too near the limit for one berth test to settle; {Most(view, loaded, slopes, beside, margin)}";
+
+        Candidate Of(string test, double slope, double deviation, WeightSlopes others, double best, string unit = "m") =>
+            new(test, unit, Squared(slope * deviation), Needed(slope, deviation, Squared(others.Deviation(total)) + (beside?.Variance ?? 0)), best);
 
         // NaN where knowing this number better would not do, or it is known as well already.
-        double Needed(double slope, double deviation, WeightSlopes others)
+        double Needed(double slope, double deviation, double othersVariance)
         {
-            double needed = Math.Sqrt((margin * margin / 4) - Math.Pow(others.Deviation(total), 2)) / Math.Abs(slope);
+            double needed = Math.Sqrt((margin * margin / 4) - othersVariance) / Math.Abs(slope);
             return needed < deviation ? needed : double.NaN;
         }
     }
 
-    // What is listed and not in the test that her weight is from: its error comes on top, and a scale takes it away.
-    private static string Weighing(StabilityView view, LoadedBoat loaded, WeightSlopes slopes, double margin)
+    // What is listed and not in the test that her weight is from: its error comes on top, and a scale takes it away. Or what it rests on beside her weight, where that makes more.
+    private static string Most(StabilityView view, LoadedBoat loaded, WeightSlopes slopes, BesideWeight? beside, double margin)
     {
         WeightTotal total = loaded.Total!;
-        double variance = Math.Pow(slopes.Deviation(total), 2);
+        double variance = Squared(slopes.Deviation(total)) + (beside?.Variance ?? 0);
         (LedgerItem Item, double Variance)[] unsure =
         [
             .. TestEvidence.Changes(view.Weight.Aboard, [.. loaded.Ledger.Rows.Select(WeightLedger.Item)]).Select(change => change.Now).OfType<LedgerItem>()
-                .Select(item => (item, Math.Pow(PerKg(item) * item.MassDeviationKg, 2))).OrderByDescending(item => item.Item2),
+                .Select(item => (item, Squared(PerKg(item) * item.MassDeviationKg))).OrderByDescending(item => item.Item2),
         ];
+        if (beside is not null && beside.Variance >= LeastShareFraction * variance && !(unsure.Length > 0 && unsure[0].Variance > beside.Variance))
+        {
+            return $"{beside.Test} better would do most, and not enough alone";
+        }
+
         if (unsure.Length == 0 || !(unsure[0].Variance >= LeastShareFraction * variance))
         {
             return "no thing listed makes much of it: give her more to spare";
@@ -70,5 +80,12 @@ internal static class SettlingTest
         }
     }
 
-    private static double Down(double value, double perUnit) => Math.Floor(value * perUnit) / perUnit;
+    private static double Squared(double value) => value * value;
+
+    /// <summary>A berth test: what it makes of the variance now, how well it would have to know its number, and how well it can at best; one standard deviation each.</summary>
+    private sealed record Candidate(string Test, string Unit, double Variance, double Needed, double Best)
+    {
+        // Two deviations, rounded down: to a kilogram, or to a thousandth.
+        public string Said => FormattableString.Invariant($"{Test} to ± {(Unit == "kg" ? Math.Floor(2 * Needed) : Math.Floor(2 * Needed * 1000) / 1000):0.###}{(Unit.Length > 0 ? $" {Unit}" : "")} (two standard deviations)");
+    }
 }

@@ -83,12 +83,12 @@ internal static class StabilityLines
 
     /// <summary>Why a band says nothing, and what would settle it: "but her weight is so unsure that it may be 0.1 m more or less; an inclining test that knows …".</summary>
     public static Sentence Unsure(StabilityView view, LoadedBoat loaded, Banded banded, string unit, double limit) => double.IsFinite(banded.Half)
-        ? Sentence.Of($"but her weight is so unsure that it may be {Measure(banded.Half, unit)} more or less{(banded.Slopes is { } slopes ? $"; {SettlingTest.Of(view, loaded, slopes, banded.Value - limit)}" : "")}")
+        ? Sentence.Of($"but her weight {(banded.Beside is { } beside ? $"and her {beside.Name} are" : "is")} so unsure that it may be {Measure(banded.Half, unit)} more or less{(banded.Slopes is { } slopes ? $"; {SettlingTest.Of(view, loaded, slopes, banded.Beside, banded.Value - limit)}" : "")}")
         : Sentence.Of($"but a boat a little heavier or lighter gives no such number, and how sure it is cannot be told");
 
     /// <summary>The band of a result as a line of working.</summary>
     public static WorkingLine BandLine(Banded banded, string unit) =>
-        Line(new WorkingStep("Band", "± two standard deviations, from those of displacement, LCG, TCG and KG", double.IsFinite(banded.Half) ? banded.Half : null, unit, "linear propagation"));
+        Line(new WorkingStep("Band", $"± two standard deviations, from those of displacement, LCG, TCG and KG{(banded.Beside is { } beside ? $", and of her {beside.Name}" : "")}", double.IsFinite(banded.Half) ? banded.Half : null, unit, "linear propagation"));
 
     /// <summary>Words at the beginning of a sentence.</summary>
     public static string Begun(string words) => char.ToUpperInvariant(words[0]) + words[1..];

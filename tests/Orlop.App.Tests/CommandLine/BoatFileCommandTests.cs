@@ -58,6 +58,25 @@ public sealed class BoatFileCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task ExportAndImport_ClimateMonths_ComeBackAsTheyWere()
+    {
+        string path = _folder.At("demo.orlop"), table = _folder.At("months.csv");
+        await CommandRun.Of("new", path);
+        await CommandRun.Of("import", path, Repository.At("examples", "sandgrouse.json"));
+        await CommandRun.Of("export", path, "--list", "climate-months", "-o", table);
+        CommandRun same = await CommandRun.Of("import", path, table, "--list", "climate-months");
+        string text = await File.ReadAllTextAsync(table, TestContext.Current.CancellationToken);
+        CommandRun changed = await CommandRun.WithInput(text.Replace("ytterskaren,7,17,5600", "ytterskaren,7,18,5500", StringComparison.Ordinal), "import", path, "-", "--list", "climate-months");
+        CommandRun refused = await CommandRun.WithInput(text.Replace("ytterskaren,7,17,5600", "ytterskaren,7,17,15600", StringComparison.Ordinal), "import", path, "-", "--list", "climate-months");
+
+        Assert.Contains("Nothing differs", same.Out, StringComparison.Ordinal);
+        Assert.Contains("1 thing changed", changed.Out, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.BadInput, refused.Code);
+        Assert.Contains("row 8, sun_wh_per_m2", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("ytterskaren,7,18,5500", (await CommandRun.Of("export", path, "--list", "climate-months", "-o", "-")).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Import_BadTable_ChangesNothingAndNamesTheCell()
     {
         string path = _folder.At("petrel.orlop");

@@ -53,13 +53,13 @@ internal sealed class Arithmetic
                 return value;
             default:
                 int from = _at;
-                _at += Next == '-' ? 1 : 0;
-                while (char.IsAsciiDigit(Next) || Next is '.' or 'E' || (Next is '+' or '-' && _text[_at - 1] == 'E'))
+                _at += Next == '−' ? 1 : 0;
+                while (char.IsAsciiDigit(Next) || Next is '.' or 'E' || (Next is '+' or '−' && _text[_at - 1] == 'E'))
                 {
                     _at++;
                 }
 
-                return double.Parse(_text[from.._at], CultureInfo.InvariantCulture);
+                return double.Parse(_text[from.._at].Replace('−', '-'), CultureInfo.InvariantCulture);
         }
     }
 

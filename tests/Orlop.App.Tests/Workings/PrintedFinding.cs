@@ -82,13 +82,13 @@ internal static partial class PrintedFinding
 
     private static bool IsInWorking(Line[] working, string told) => working.Any(line => line.Shown == told
         || Spaced(line.Expression).Contains(Spaced(told), StringComparison.Ordinal) || Spaced(line.What).Contains(Spaced(told), StringComparison.Ordinal)
-        || Figure().Matches(line.Expression).Any(figure => double.TryParse(figure.Value, CultureInfo.InvariantCulture, out double number) && PrintedLine.Means(told, number)));
+        || Figure().Matches(line.Expression).Any(figure => double.TryParse(figure.Value.Replace('−', '-'), CultureInfo.InvariantCulture, out double number) && PrintedLine.Means(told, number)));
 
     private static string Spaced(string text) => text.Replace('\u00A0', ' ').Replace(" ", "", StringComparison.Ordinal);
 
     [GeneratedRegex("NaN|∞|Infinity")]
     private static partial Regex NoNumber();
 
-    [GeneratedRegex(@"\d+(?:\.\d+)?(?:E[+-]?\d+)?")]
+    [GeneratedRegex(@"\d+(?:\.\d+)?(?:E[+−]?\d+)?")]
     private static partial Regex Figure();
 }

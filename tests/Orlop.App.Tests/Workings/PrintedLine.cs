@@ -28,7 +28,7 @@ internal static partial class PrintedLine
         return Math.Abs((number * scale) - printed) <= half;
     }
 
-    [GeneratedRegex(@"^(?=.*[×÷−√])(?:[\d.E+×÷−√() ]|-(?=\d))+$")]
+    [GeneratedRegex(@"^(?=.*[×÷−√])[\d.E+×÷−√() ]+$")]
     private static partial Regex Sum();
 
     [GeneratedRegex(@"^(-?\d+(?:\.(\d+))?)\s*(\D*)$")]

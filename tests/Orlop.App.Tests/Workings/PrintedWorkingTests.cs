@@ -1,11 +1,12 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Orlop.App.Tests.CommandLine;
 using Xunit;
 
 namespace Orlop.App.Tests.Workings;
 
 /// <summary>What a working prints can be worked out by hand: its numbers give its result, to the digits that are shown.</summary>
-public sealed class PrintedWorkingTests
+public sealed partial class PrintedWorkingTests
 {
     [Theory]
     [InlineData("sandgrouse.json", null, 300)]
@@ -46,6 +47,35 @@ public sealed class PrintedWorkingTests
         Assert.NotEmpty(used);
         Assert.All(used, one => Assert.True(one.Side.GetProperty("working").EnumerateArray().Any(line => line.GetProperty("what").GetString() == "Use"), one.At));
     }
+
+    // A hyphen is no minus: neither before a negative number nor between two.
+    [Theory]
+    [InlineData("sandgrouse.json", null)]
+    [InlineData("sandgrouse.json", "sampling-winch")]
+    [InlineData("sandgrouse.json", "drying-locker")]
+    [InlineData("one-circuit.json", null)]
+    [InlineData("open-workboat.json", null)]
+    [InlineData("box-barge.json", null)]
+    public async Task Minus_InEveryExpression_IsNoHyphen(string example, string? alteration)
+    {
+        string boat = Repository.At("examples", example);
+        CommandRun run = await CommandRun.Of(alteration is null ? ["review", boat, "--json"] : ["review", boat, "--json", "--alteration", alteration]);
+        using JsonDocument json = JsonDocument.Parse(run.Out);
+        string[] expressions = [.. Workings(json.RootElement).Select(line => line.GetProperty("expression").GetString()!)];
+
+        Assert.DoesNotContain(expressions, expression => HyphenForMinus().IsMatch(expression));
+        Assert.Contains(expressions, expression => expression.Contains('−', StringComparison.Ordinal));
+    }
+
+    private static IEnumerable<JsonElement> Workings(JsonElement review) =>
+        from finding in review.GetProperty("findings").EnumerateArray()
+        from side in new[] { "asBuilt", "asAltered" }
+        where finding.GetProperty(side).ValueKind == JsonValueKind.Object
+        from line in finding.GetProperty(side).GetProperty("working").EnumerateArray()
+        select line;
+
+    [GeneratedRegex(@"(?<![\p{L}\d.-])-[\d.]|\dE-\d|[\d)|°²³%] - [\d.(|√φ-]")]
+    private static partial Regex HyphenForMinus();
 
     private static IEnumerable<(string At, string Expression, string Shown)> Lines(JsonElement review) =>
         from finding in review.GetProperty("findings").EnumerateArray()

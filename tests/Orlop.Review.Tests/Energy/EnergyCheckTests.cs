@@ -1,4 +1,6 @@
 using Orlop.Boat;
+using Orlop.Boat.Alterations;
+using Orlop.Boat.Tables;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Energy;
@@ -139,6 +141,35 @@ public sealed class EnergyCheckTests
         Assert.Equal(Verdict.Unknown, Find(Climate("us-miami"), Lasts, Plan).Verdict);
         Assert.Equal(Verdict.Unknown, Find(Climate("nowhere"), Lasts, Plan).Verdict);
         Assert.Equal(Verdict.Unknown, Find(Climate(null), Lasts, Plan).Verdict);
+    }
+
+    // The same numbers, once from the built-in table and once imported as a published table of the place prints them: the same year, to the last bit.
+    [Theory]
+    [InlineData("sun_wh_per_m2", 1)]
+    [InlineData("sun_kwh_per_m2", 1000)]
+    public void ImportedMonths_GiveTheYearOfTheTable(string column, double per)
+    {
+        BoatModel built = With<Climate>("ytterskaren", climate => climate with { Table = "uk-shetland", Months = [.. climate.Months.Select(month => month with { SunWhPerM2 = null })] });
+        BoatModel bare = With<Climate>("ytterskaren", climate => climate with { Months = [] });
+        IEnumerable<string> rows = built.Find<Climate>("ytterskaren")!.Months.Select(month =>
+            FormattableString.Invariant($"ytterskaren,{month.CalendarMonth},{month.AirC},{ClimateTable.Places["uk-shetland"].SunWhPerM2[month.CalendarMonth - 1] / per}"));
+        TableImport import = BoatTable.Import(bare, "climate-months", $"climate,calendar_month,air_c,{column}\n{string.Join('\n', rows)}\n");
+        Assert.Empty(import.Problems);
+        PlanResult expected = Of(built), found = Of(BoatEdits.Apply(bare, import.Edits).Boat);
+
+        Assert.Equal(expected.Energy!.Months.Select(month => month.Days.LeastFraction), found.Energy!.Months.Select(month => month.Days.LeastFraction));
+        Assert.Equal(expected.Energy.Sample!.Months, found.Energy.Sample!.Months);
+        Assert.NotEqual(Of(Boat).Energy!.Months.Select(month => month.Days.LeastFraction), found.Energy.Months.Select(month => month.Days.LeastFraction));
+    }
+
+    // 60.5° N in December: 0.9 kWh/m² a day outside the air (Duffie and Beckman, fig. 1.10.1, as read: about 3 MJ/m²).
+    [Fact]
+    public void ImportedLight_AboveWhatTheSunGivesThere_IsRefused()
+    {
+        TableImport import = BoatTable.Import(Boat, "climate-months", BoatTable.Export(Boat, "climate-months").Replace("ytterskaren,12,", "ytterskaren,12,0,2000,", StringComparison.Ordinal));
+        TableProblem problem = Assert.Single(import.Problems, one => one.Column == "sun_wh_per_m2");
+        Assert.Equal((13, "2000 Wh/m2"), (problem.Row, problem.Found));
+        Assert.Contains("in month 12 at 60.5°", problem.Allowed, StringComparison.Ordinal);
     }
 
     // 12 h + 1 h from UTC − 18.75°/15 = 11.75 h. One of the two alone cannot be used.

@@ -20,7 +20,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "people-to-one-side",
         "Everyone at one side",
-        "Heel with the greatest number of people, 75 kg each or as many as the heaviest listed weighs, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 - L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept, and over 15 m a GM (MGN 280 11.4).",
+        "Heel with the greatest number of people, 75 kg each or as many as the heaviest listed weighs, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 − L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept, and over 15 m a GM (MGN 280 11.4).",
         [])
     {
         IsCriterion = true,
@@ -91,7 +91,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         [
             new WorkingLine("People", FormattableString.Invariant($"{count} × {eachKg:0.##} kg at ({worst.Case.At.XM:0.##}, {worst.Case.At.YM:0.##}, {worst.Case.At.ZM:0.##}) m, in place of those listed"), Kg(count * eachKg), eachKg > PeopleAboard.PersonKg ? "as the heaviest listed weighs, more than the 75 kg of MGN 280 and ISO 12217-1; 0.2 m inside the deck edge: common practice, no source" : "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source"),
             new WorkingLine("Heel", "at rest", Deg(heel), "hydrostatics"),
-            new WorkingLine("Allowed", rule == StabilityRule.SmallCraft ? FormattableString.Invariant($"10 + (24 - {length:0.##})³/600") : "7°, or 10° while 75 mm of freeboard is kept", Deg(limit), rule == StabilityRule.SmallCraft ? "ISO 12217-1, secondary source" : "MGN 280 11.4"),
+            new WorkingLine("Allowed", rule == StabilityRule.SmallCraft ? FormattableString.Invariant($"10 + (24 − {length:0.##})³/600") : "7°, or 10° while 75 mm of freeboard is kept", Deg(limit), rule == StabilityRule.SmallCraft ? "ISO 12217-1, secondary source" : "MGN 280 11.4"),
             .. criteria.Skip(2).SelectMany(criterion => criterion.Working.Select(Line)),
             new WorkingLine("Least freeboard", DeckEdge.TitleOf(view.Boat, lowest.Id), M(freeboard), "hydrostatics"),
             BandLine(banded, "°"),

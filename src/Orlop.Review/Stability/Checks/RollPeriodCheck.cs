@@ -29,21 +29,21 @@ public sealed class RollPeriodCheck : ICheck<StabilityView>
             return Unknown(Description, WhyUnknown.SubjectOf(view), loaded.Condition.Id, Sentence.Of($"Her roll period {FindingLines.In(loaded.Condition)} cannot be told without her beam"), [new FindingInput(WhyUnknown.SubjectOf(view), "beamM", IsMissing: true)]);
         }
 
-        (double factor, double scatter, string source) = RollFactor.Of(view);
+        RollFactor own = RollFactor.Of(view);
+        double factor = own.Value;
         if (RollPeriod.FromBeamS(factor, beam, at.MetacentricHeightM) is not { } period)
         {
             return Judged(Description, WhyUnknown.SubjectOf(view), loaded, Verdict.Fails, null, Sentence.Of($"She has no roll period {FindingLines.In(loaded.Condition)}: GM is {M(at.MetacentricHeightM)}"), []);
         }
 
-        double byWeight = view.NearbyIn(loaded.Condition).Banded(period, near => RollPeriod.FromBeamS(factor, beam, near.MetacentricHeightM)).Deviation;
-        Banded banded = new(period, Math.Sqrt((byWeight * byWeight) + Math.Pow(period * scatter / factor, 2)));
+        Banded banded = view.NearbyIn(loaded.Condition).Banded(period, near => RollPeriod.FromBeamS(factor, beam, near.MetacentricHeightM)).With(own.Beside(period));
         Limit? longest = view.Practice!.Find(LimitIds.LongestRollPeriodS), shortest = view.Practice.Find(LimitIds.ShortestRollPeriodS);
         bool isLongNearer = shortest is null || (longest is not null && longest.Value - period <= period - shortest.Value);
         Sentence found = Sentence.Of($"She rolls in {S(period)} {FindingLines.In(loaded.Condition)}");
         return OwnersHold.Held(Description, view, loaded, banded, isLongNearer ? longest! : shortest!, isLongNearer, "s", found,
         [
             Line(new WorkingStep("GM", "at rest, free surfaces taken off", at.MetacentricHeightM, "m", "hydrostatics")),
-            Line(new WorkingStep("f", FormattableString.Invariant($"± {2 * scatter:0.###}, two standard deviations"), factor, "", source)),
+            Line(new WorkingStep("f", FormattableString.Invariant($"± {2 * own.Deviation:0.###}, two standard deviations"), factor, "", own.Source)),
             Line(new WorkingStep("T", FormattableString.Invariant($"{factor:0.###}·{beam:0.###}/√{at.MetacentricHeightM:0.####}"), period, "s", "T = f B/√GM")),
         ]);
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
@@ -103,6 +104,40 @@ public sealed class OwnersLimitTests
         Assert.Equal(verdict, finding.Verdict);
         Assert.Equal(3.2 / Math.Sqrt(JudgedBox.GmM), finding.Amounts()[0], 1e-6);
     }
+
+    // T = f B/√GM: ∂T/∂f = T/f, ∂T/∂KG = T/(2 GM). What the other leaves of half the distance to the limit, over the slope. T 3.4374 s.
+    [Theory]
+    [InlineData(0.01, 3.6, "a rolling test, timed where an inclining test tells her GM, that knows f")]
+    [InlineData(0.12, 3.9, "an inclining test that knows KG")]
+    public void RollPeriod_BandAcrossTheLimit_NamesTheTestThatSettlesItAndHowWell(double kgPlusMinus, double limit, string test)
+    {
+        Finding finding = JudgedBox.Of(JudgedBox.Own(LimitIds.LongestRollPeriodS, limit), JudgedBox.Bare(kgPlusMinus: kgPlusMinus)).Only("roll-period");
+        double period = 3.2 / Math.Sqrt(JudgedBox.GmM), perFactor = period / 0.8, perKg = period / (2 * JudgedBox.GmM), margin = limit - period;
+        bool isRolling = test.Contains("rolling", StringComparison.Ordinal);
+        double left = Math.Sqrt((margin * margin / 4) - Math.Pow(isRolling ? perKg * kgPlusMinus : perFactor * 0.05, 2)) / (isRolling ? perFactor : perKg);
+        string said = finding.Headline.ToString();
+
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains("her weight and her rolling factor are so unsure", said, StringComparison.Ordinal);
+        Assert.Contains($"{test} to ± ", said, StringComparison.Ordinal);
+        string told = said.Split($"{test} to ± ")[1].Split(' ')[0];
+        Assert.Equal(2 * left, double.Parse(told, CultureInfo.InvariantCulture), 0.001 + (0.02 * 2 * left));
+        Assert.EndsWith("(two standard deviations) would settle it", said, StringComparison.Ordinal);
+    }
+
+    // 3.4374 s is 3 ms from the limit: no test is that fine, and f makes most of the band.
+    [Fact]
+    public void RollPeriod_TooNearForOneTest_NamesWhatWouldDoMost() => Assert.Contains(
+        "too near the limit for one berth test to settle; a rolling test, timed where an inclining test tells her GM, that knows f better would do most",
+        JudgedBox.Of(JudgedBox.Own(LimitIds.LongestRollPeriodS, 3.44)).Only("roll-period").Headline.ToString(), StringComparison.Ordinal);
+
+    // Told so well by her own test, it holds: what the sentence asks for is enough.
+    [Theory]
+    [InlineData(0.015, Verdict.Tight)]
+    [InlineData(0.03, Verdict.Unknown)]
+    public void RollPeriod_OwnFactor_SettlesItWhenKnownSoWell(double plusMinus, Verdict verdict) => Assert.Equal(
+        verdict,
+        JudgedBox.Of(JudgedBox.Own(LimitIds.LongestRollPeriodS, 3.6), JudgedBox.Bare(kgPlusMinus: 0.01), new RollingTest { Id = "own", On = new DateOnly(2026, 5, 1), RollingFactor = JudgedBox.Sure(0.8, plusMinus) }).Only("roll-period").Verdict);
 
     [Fact]
     public void RollPeriod_NoBeam_IsUnknown() => JudgedBox.Of(JudgedBox.Own(LimitIds.LongestRollPeriodS, 5), new Particulars { Id = "particulars" }).Only("roll-period").IsUnknownFor("particulars", "beamM");

@@ -144,11 +144,11 @@ public sealed class WeightCheckTests
     public void Drift_Working_GivesItsResultFromWhatIsPrinted()
     {
         Finding finding = Surveyed(Survey(1.2), JudgedBox.Gear("generator", 137, 6.3, 0, 3.1)).Only("drift-since-test", "survey");
-        WorkingLine[] lines = [.. finding.Working.Where(line => line.Expression.Contains("% - |", StringComparison.Ordinal))];
+        WorkingLine[] lines = [.. finding.Working.Where(line => line.Expression.Contains("% − |", StringComparison.Ordinal))];
         Assert.Equal(6, lines.Length);
         Assert.All(lines, line =>
         {
-            double[] numbers = [.. line.Expression.Split(["% - |", " - ", "|/", " = ", "%"], StringSplitOptions.RemoveEmptyEntries).Select(text => double.Parse(text, CultureInfo.InvariantCulture))];
+            double[] numbers = [.. line.Expression.Split(["% − |", " − ", "|/", " = ", "%"], StringSplitOptions.RemoveEmptyEntries).Select(text => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture))];
             Assert.Equal(numbers[4], numbers[0] - (100 * Math.Abs(numbers[1] - numbers[2]) / numbers[3]), 5e-5);
         });
     }
