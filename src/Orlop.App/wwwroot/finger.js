@@ -2,6 +2,7 @@
 
 const FINGER_PX = 44;
 const ROUND = 8;
+const MOST_ASKED = 8;
 const THING = "g.thing[data-id]";
 
 // The thing that an element belongs to, or that a label names, in the label's own view.
@@ -32,13 +33,25 @@ function met(host, x, y) {
   return found;
 }
 
-// The things that a finger may mean, the nearest first. One that lies under the whole finger is ground where something smaller was hit.
+// What is smaller than a finger and has its middle under it may lie between those places: how far off it is; null for any other.
+function smallUnder(thing, x, y) {
+  const { left, top, width, height } = thing.getBoundingClientRect();
+  const far = Math.hypot(left + width / 2 - x, top + height / 2 - y), size = Math.max(width, height);
+  return size > 0 && size < FINGER_PX && far <= FINGER_PX / 2 ? far : null;
+}
+
+// The things that a finger may mean, the nearest first, no more than a short list of them. One that lies under the whole finger is ground where something smaller was hit.
 export function thingsUnder(host, x, y) {
-  const found = [...met(host, x, y)].map(([thing, { far, count }]) => ({ thing, far, isGround: count === 1 + 2 * ROUND }));
+  const hit = met(host, x, y);
+  for (const thing of host.querySelectorAll(THING)) {
+    const far = smallUnder(thing, x, y);
+    if (far !== null) hit.set(thing, { far: Math.min(far, hit.get(thing)?.far ?? far), count: 0 });
+  }
+  const found = [...hit].map(([thing, { far, count }]) => ({ thing, far, isGround: count === 1 + 2 * ROUND }));
   const small = found.filter(one => !one.isGround).sort((one, other) => one.far - other.far);
   const meant = small.some(one => one.far === 0) ? small : [...small, ...found.filter(one => one.isGround)];
   const ids = meant.map(one => one.thing.dataset.id);
-  return meant.filter((one, index) => ids.indexOf(one.thing.dataset.id) === index).map(one => one.thing);
+  return meant.filter((one, index) => ids.indexOf(one.thing.dataset.id) === index).slice(0, MOST_ASKED).map(one => one.thing);
 }
 
 // What a finger drags where it is put: the chosen thing, or a point of what is chosen.
