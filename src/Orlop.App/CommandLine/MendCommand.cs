@@ -58,7 +58,7 @@ internal static class MendCommand
             bool isBoatWritten = parsed.GetValue(output) == BoatInput.StandardStream;
             if (parsed.GetValue(json))
             {
-                streams.Out.WriteLine(MendJson.Write(asBuilt, draft?.Id, result));
+                streams.Out.WriteLine(MendJson.Write(asBuilt, draft?.Id, model, result));
             }
             else
             {

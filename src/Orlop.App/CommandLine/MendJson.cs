@@ -1,6 +1,8 @@
 using System.Text.Json.Nodes;
 using Orlop.Boat;
+using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Mending;
@@ -12,7 +14,8 @@ internal static class MendJson
 {
     private const int FormatVersion = 1;
 
-    public static string Write(BoatModel asBuilt, string? alterationId, MendResult result) => new JsonObject
+    /// <param name="mended">The boat that was mended: as the alteration would make her, or as built.</param>
+    public static string Write(BoatModel asBuilt, string? alterationId, BoatModel mended, MendResult result) => new JsonObject
     {
         ["mendFormat"] = FormatVersion,
         ["boat"] = asBuilt.Particulars?.Title ?? "",
@@ -36,13 +39,15 @@ internal static class MendJson
         ["reviewed"] = result.ReviewedCount,
         ["targets"] = Findings(result.Targets),
         ["beyond"] = Findings(result.Beyond),
-        ["set"] = result.Set is { } set ? Of(set) : null,
+        ["set"] = result.Set is { } set ? Of(set, mended) : null,
+        ["classes"] = new JsonArray([.. MendView.Classes(result.Targets.Select(finding => (finding.CheckId, finding.SubjectId)), mended).Select(hint => new JsonObject { ["thing"] = hint.ThingId, ["field"] = "drop", ["text"] = hint.Text })]),
+        ["commonTerminals"] = new JsonArray([.. TerminalSizes.Common.Select(size => new JsonObject { ["upToRatedA"] = size.RatedA, ["mostMm2"] = size.MostMm2 })]),
     }.ToJsonString(JsonOutput.Options);
 
     private static JsonArray Findings(IEnumerable<Finding> findings) =>
         new([.. findings.Select(finding => new JsonObject { ["check"] = finding.CheckId, ["subject"] = finding.SubjectId, ["verdict"] = Wording.Of(finding.Verdict), ["headline"] = Text(finding.Headline) })]);
 
-    private static JsonObject Of(MendSet set) => new()
+    private static JsonObject Of(MendSet set, BoatModel mended) => new()
     {
         ["priceMoney"] = set.Cost.PriceMoney,
         ["addedKg"] = set.Cost.AddedKg,
@@ -55,6 +60,7 @@ internal static class MendJson
             ["priceMoney"] = change.Cost.PriceMoney,
             ["addedKg"] = change.Cost.AddedKg,
             ["catalogue"] = change.CatalogueId,
+            ["terminalsMostMm2"] = mended.Find<Cable>(change.ThingId) is { } cable && TerminalSizes.MostMm2(mended, cable) is var mostMm2 && double.IsFinite(mostMm2) ? mostMm2 : null,
             ["stock"] = new JsonArray([.. change.StockIds.Select(id => JsonValue.Create(id))]),
         })]),
     };

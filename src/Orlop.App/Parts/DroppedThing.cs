@@ -9,7 +9,7 @@ namespace Orlop.App.Parts;
 internal static class DroppedThing
 {
     /// <summary>What a hand does on a drawing of the boat, wherever things are drawn to be moved.</summary>
-    public const string Hint = "A click opens a thing, a drag moves it; Undo takes it back.";
+    public const string Hint = "A click opens a thing, a drag moves it; a finger moves the one that is open. Undo takes it back.";
 
     /// <summary>Where the water stands while it is held; null where that cannot be told.</summary>
     public static HeldAt? Held(ThingMove move, BoatSnapshot now, FloatingMoment? afloat, Reader reader) =>

@@ -1,21 +1,32 @@
-// What the browser must do itself on a drawing: measuring its room, keys, dragging, and keeping the place when it is drawn larger.
+// What the browser must do itself on a drawing: measuring its room, keys, dragging, and keeping the place when it is drawn larger. What lies under a finger: finger.js.
+import { opensSheet } from "/opener.js";
+import { heldByFinger, thingAt, thingsUnder } from "/finger.js";
 
 const LEAST_DRAG_PX = 4;
+const LEAST_FINGER_DRAG_PX = 10;
 const BORDERS_PX = 2;
 const ZOOM_KEYS = { "+": 1, "=": 1, "-": -1, "0": 0 };
-const THING = "g.thing[data-id]";
 
-// A click opens a thing, a drag moves it. Distances go to the server in metres of the view that was dragged in.
+// A click opens a thing, a drag moves it. A finger scrolls the page, unless it is put on the chosen thing: that it drags. Distances go to the server in metres of the view that was dragged in.
 export function listenToDrawing(frame, host, page, canDrag, hasWater) {
   if (!host) return; // The page was left while this was fetched.
   let drag = null;
   const water = hasWater ? movingWater(frame, host, page) : null;
 
-  const open = thing => page.invokeMethodAsync("Open", thing.dataset.id);
-  const thingAt = event => event.target.closest?.(THING) ?? namedBy(event.target.closest?.("text[data-names]"));
+  const open = thing => {
+    opensSheet(thing);
+    page.invokeMethodAsync("Open", thing.dataset.id);
+  };
+  // Where a finger covers several things, the page asks which is meant.
+  let under = [];
+  const tap = (x, y) => {
+    under = thingsUnder(host, x, y);
+    if (under.length === 1) open(under[0]);
+    else if (under.length > 1) page.invokeMethodAsync("Ask", under.map(thing => ({ id: thing.dataset.id, name: thing.getAttribute("aria-label") ?? thing.dataset.id })));
+  };
 
   host.addEventListener("keydown", event => {
-    const thing = thingAt(event);
+    const thing = thingAt(event.target);
     if (event.key in ZOOM_KEYS && !(event.ctrlKey || event.metaKey || event.altKey)) {
       event.preventDefault();
       host.refocus = thing ? { id: thing.dataset.id, view: viewOf(thing) } : null;
@@ -26,18 +37,33 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
     }
   });
 
+  frame.addEventListener("click", event => {
+    const chosen = event.target.closest?.(".which [data-opens]");
+    const thing = under.find(one => one.dataset.id === chosen?.dataset.opens);
+    if (thing) opensSheet(thing);
+  }, true);
+
+  const held = (x, y) => canDrag ? heldByFinger(host, x, y) : null;
+  // The browser takes a finger for scrolling before it is moved.
+  host.addEventListener("touchstart", event => {
+    if (event.touches.length === 1 && held(event.touches[0].clientX, event.touches[0].clientY)) event.preventDefault();
+  }, { passive: false });
+
   host.addEventListener("pointerdown", event => {
-    const thing = thingAt(event);
-    if (!thing || event.button !== 0) return;
-    const svg = thing.ownerSVGElement;
-    const scale = svg.viewBox.baseVal.width / svg.getBoundingClientRect().width;
-    drag = { thing, view: thing.closest("g.view"), scale, x: event.clientX, y: event.clientY, moved: false, pointer: event.pointerId };
+    const isFinger = event.pointerType === "touch";
+    if (event.button !== 0 || !event.isPrimary) return;
+    const thing = isFinger ? held(event.clientX, event.clientY) : thingAt(event.target);
+    if (!thing && !isFinger) return;
+    const svg = thing?.ownerSVGElement, scale = svg ? svg.viewBox.baseVal.width / svg.getBoundingClientRect().width : 1;
+    drag = { thing, view: thing?.closest("g.view"), scale, x: event.clientX, y: event.clientY, isFinger, moved: false, pointer: event.pointerId };
   });
 
   host.addEventListener("pointermove", event => {
-    if (!canDrag || !drag || event.pointerId !== drag.pointer) return;
+    if (!drag || event.pointerId !== drag.pointer) return;
     const dx = event.clientX - drag.x, dy = event.clientY - drag.y;
-    if (!drag.moved && Math.hypot(dx, dy) < LEAST_DRAG_PX) return;
+    if (!drag.moved && Math.hypot(dx, dy) < (drag.isFinger ? LEAST_FINGER_DRAG_PX : LEAST_DRAG_PX)) return;
+    if (!drag.thing) drag = null;
+    if (!canDrag || !drag) return;
     if (!drag.moved) host.setPointerCapture(event.pointerId);
     drag.moved = true;
     drag.thing.classList.add("dragged");
@@ -47,18 +73,19 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
 
   const finish = event => {
     if (!drag || event.pointerId !== drag.pointer) return;
-    const { thing, view, scale, moved } = drag;
+    const { thing, view, scale, isFinger, moved } = drag;
     const dx = (event.clientX - drag.x) * scale, dy = (event.clientY - drag.y) * scale;
     drag = null;
-    thing.classList.remove("dragged");
-    thing.removeAttribute("transform");
+    thing?.classList.remove("dragged");
+    thing?.removeAttribute("transform");
     water?.stop();
     if (event.type === "pointercancel") {
-      water?.letGo(thing.dataset.id, view);
+      if (thing) water?.letGo(thing.dataset.id, view);
       return;
     }
     if (!moved) {
-      open(thing);
+      if (isFinger) tap(event.clientX, event.clientY);
+      else open(thing);
       return;
     }
     const perM = Number(view?.dataset.pxPerM);
@@ -142,11 +169,6 @@ function drawWater(group, water) {
   group.querySelector(".water")?.setAttribute("d", `M${left},${from}L${right},${to}L${right},${bottom}L${left},${bottom}Z`);
   const line = group.querySelector(".water-line");
   for (const [name, value] of Object.entries({ x1: left, y1: from, x2: right, y2: to })) line?.setAttribute(name, value);
-}
-
-// The thing that a label names, in the label's own view.
-function namedBy(label) {
-  return label?.closest("g.view").querySelector(`g.thing[data-id="${CSS.escape(label.dataset.names)}"]`);
 }
 
 function viewOf(thing) {

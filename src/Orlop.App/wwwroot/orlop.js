@@ -1,4 +1,5 @@
-// What the browser must do itself: keys, and remembering the units and what was chosen in this window. Drawings: drawing.js.
+// What the browser must do itself: keys, and remembering the units and what was chosen in this window. Drawings: drawing.js; where a sheet was opened from: opener.js.
+import "/opener.js";
 
 export function rememberUnits(units) {
   document.cookie = `units=${units}; path=/; max-age=31536000; samesite=strict`;
@@ -34,6 +35,12 @@ export function goToField(id) {
   for (let around = field?.parentElement.closest("details"); around; around = around.parentElement.closest("details")) around.open = true;
   field?.scrollIntoView({ block: "center" });
   field?.focus({ preventScroll: true });
+}
+
+// The title of what was just opened takes the focus, unless somebody types in it already: a page is slower than a hand.
+export function takeFocus(title) {
+  const isTyping = title?.closest(".side, .chain-side")?.contains(document.activeElement) && document.activeElement.matches("input, select, textarea");
+  if (!isTyping) title?.focus({ preventScroll: true });
 }
 
 // Where the sheet, the chain or the alteration stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.

@@ -22,6 +22,9 @@ public sealed record Alteration : Thing
 
     [Description("Steps of its work pack that are done.")]
     public ValueList<StepTick> Ticks { get; init; } = [];
+
+    [Description("What was read in steps that are not ticked.")]
+    public ValueList<StepRemark> StepRemarks { get; init; } = [];
 }
 
 /// <summary>One edit of an alteration: adds, replaces or removes one thing.</summary>
@@ -43,3 +46,6 @@ public sealed record Edit
 
 /// <summary>A step of a work pack that was done.</summary>
 public sealed record StepTick(string Step, DateOnly On, string? Remark = null);
+
+/// <summary>What was read in a step that is not ticked, in the words it was typed in; a tick takes it over.</summary>
+public sealed record StepRemark(string Step, DateOnly On, string Remark);

@@ -53,6 +53,9 @@ public static class FieldWords
         _ => choice.Replace('-', ' '),
     };
 
+    /// <summary>The keys a phone offers for a field, as the <c>inputmode</c> of its box: digits for a whole number that is not negative. Any other number may be typed with a sign, a unit, ± or ?, and is left the letters; null there.</summary>
+    public static string? Keypad(FieldSchema field) => field is { Type: FieldType.Count, Allowed.Least: >= 0 } ? "numeric" : null;
+
     /// <summary>How many a list field holds, in the word for one of them: "7 stretches".</summary>
     public static string Count(FieldSchema list, int count)
     {

@@ -13,5 +13,6 @@ public static class MendDraft
         Status = AlterationStatus.Draft,
         Edits = [.. (mended?.Edits ?? []).Where(edit => edit.BuiltOn is null)],
         Ticks = [],
+        StepRemarks = [],
     };
 }

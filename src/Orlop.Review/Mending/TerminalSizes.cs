@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
@@ -7,8 +8,8 @@ namespace Orlop.Review.Mending;
 /// <summary>The thickest cable that the terminals, holders and contacts at its ends take: as typed, else what is common at their rating. Common practice, no source; a device's own figure goes first.</summary>
 public static class TerminalSizes
 {
-    // Up to which rating in A, and the largest conductor in mm² that is common there; beyond, and on studs, ring terminals take what is needed.
-    private static readonly (double RatedA, double MostMm2)[] Common = [(30, 10), (60, 16), (100, 35), (200, 70), (300, 120)];
+    /// <summary>Up to which rating in A, and the largest conductor in mm² that is common there; beyond, and on studs, ring terminals take what is needed.</summary>
+    public static ImmutableArray<(double RatedA, double MostMm2)> Common { get; } = [(30, 10), (60, 16), (100, 35), (200, 70), (300, 120)];
 
     /// <summary>The common sizes in words: "up to 30 A 10 mm², …".</summary>
     public static string Words { get; } = string.Join(", ", Common.Select(size => FormattableString.Invariant($"up to {size.RatedA} A {size.MostMm2} mm²")));

@@ -127,6 +127,7 @@ internal static class StepPages
     {
         { Tick: { } tick } when !step.IsDoneOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}: do it again"),
         { Tick: { } tick } => string.Create(CultureInfo.InvariantCulture, $"done {tick.On:yyyy-MM-dd} {tick.Remark}").TrimEnd(),
+        { Remark: { } remark } when !step.IsForOneDay || remark.On == day => string.Create(CultureInfo.InvariantCulture, $"noted {remark.On:yyyy-MM-dd}: {remark.Remark}; time, initials"),
         { BuiltOn: { } built } => string.Create(CultureInfo.InvariantCulture, $"recorded as built {built:yyyy-MM-dd}, not ticked"),
         _ => "time, initials",
     };

@@ -41,6 +41,9 @@ public sealed record WorkStep
     /// <summary>The tick the alteration holds for this step, or null.</summary>
     public StepTick? Tick { get; init; }
 
+    /// <summary>What was read in it and typed before it is ticked, or null.</summary>
+    public StepRemark? Remark { get; init; }
+
     /// <summary>Day on which everything it builds was recorded as built, or null.</summary>
     public DateOnly? BuiltOn { get; init; }
 

@@ -1,7 +1,9 @@
 using System.Text.Json;
 using Json.Schema;
 using Orlop.App.CommandLine;
+using Orlop.Boat;
 using Orlop.Boat.Format;
+using Orlop.Boat.Things;
 using Xunit;
 
 namespace Orlop.App.Tests.CommandLine;
@@ -131,6 +133,27 @@ public sealed class PublishedSchemaTests : IDisposable
         Assert.Equal(("cleared", aim), (mended.GetProperty("outcome").GetString(), mended.GetProperty("for").GetString()));
         Assert.Equal(1, mended.GetProperty("set").GetProperty("changes").GetArrayLength());
         Assert.Equal("nothing-fails", MustFit("mend", (await CommandRun.Of("mend", Repository.At("examples", "one-circuit.json"), "--json")).Out).GetProperty("outcome").GetString());
+    }
+
+    /// <summary>Six times the length of a critical lamp's cable; the switch at its end takes 6 mm², as typed, or 10 mm² as is common up to 30 A (common practice, no source).</summary>
+    [Theory]
+    [InlineData(6.0, 6)]
+    [InlineData(null, 10)]
+    public async Task Mend_SaysWhatTerminalsTake_AndWhoseClassIsTheOwners(double? terminalMm2, double most)
+    {
+        BoatModel boat = BoatJson.Read(await File.ReadAllTextAsync(Repository.At("examples", "one-circuit.json"), TestContext.Current.CancellationToken)).Boat!;
+        boat = boat.WithThings(boat.Things.Select(thing => thing switch
+        {
+            ElectricLoad lamp => lamp with { Drop = DropClass.Critical },
+            IsolatorSwitch isolator => isolator with { TerminalMm2 = terminalMm2 },
+            Cable cable => cable with { LengthM = 18, Run = [.. cable.Run.Select(leg => leg with { LengthM = 18 })] },
+            _ => thing,
+        }));
+        JsonElement mended = MustFit("mend", (await CommandRun.WithInput(BoatJson.Write(boat), "mend", "-", "--json")).Out);
+
+        Assert.Equal(["lamp"], mended.GetProperty("classes").EnumerateArray().Select(hint => hint.GetProperty("thing").GetString()));
+        Assert.Equal(("lamp-cable", most), (mended.GetProperty("set").GetProperty("changes")[0].GetProperty("thing").GetString(), mended.GetProperty("set").GetProperty("changes")[0].GetProperty("terminalsMostMm2").GetDouble()));
+        Assert.NotEmpty(mended.GetProperty("commonTerminals").EnumerateArray());
     }
 
     [Fact]

@@ -46,6 +46,16 @@ public sealed class FieldBoxTests : IDisposable
         Assert.Equal("cabin", kept);
     }
 
+    /// <summary>A sign, a unit and a question mark must be within reach wherever they may be typed: in every quantity.</summary>
+    [Theory]
+    [InlineData("battery", "seriesCount", "numeric")]
+    [InlineData("particulars", "builtYear", "numeric")]
+    [InlineData("cable", "areaMm2", null)]
+    [InlineData("load", "startRatio", null)]
+    [InlineData("load", "name", null)]
+    public void Box_OffersDigitsAlone_OnlyForAWholeNumber(string kind, string field, string? keypad) =>
+        Assert.Equal(keypad, Box(ThingSchema.Of(kind).Field(field)!, _ => { }).Find("input").GetAttribute("inputmode"));
+
     public void Dispose()
     {
         _page.Dispose();

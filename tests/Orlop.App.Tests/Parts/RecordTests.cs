@@ -74,6 +74,36 @@ public sealed class RecordTests : IDisposable
         Assert.Equal("0.1 V; 300 mV", Locker.Ticks.Single(tick => tick.Step == Pack().Steps[proof - 1].Key).Remark);
     }
 
+    /// <summary>What is typed and not ticked is in the boat when the page is left; the tick takes it along, and unticked it stands beside the step again.</summary>
+    [Fact]
+    public async Task StepsPanel_ReadingOfAStepThatIsNotTicked_IsThereWhenThePageIsComeBackTo()
+    {
+        int proof = Pack().Steps.ToList().FindIndex(step => step is { Kind: StepKind.ProveDead, WriteDown.MostV: not null }) + 1;
+        string key = Pack().Steps[proof - 1].Key;
+        IRenderedComponent<StepsPanel> left = Steps();
+        await left.SetAsync($"#noted-{proof}", "0.02; 0.0");
+        left.Dispose();
+        IRenderedComponent<StepsPanel> panel = Steps();
+
+        Assert.Equal("0.02; 0.0", panel.Find($"#noted-{proof}").GetAttribute("value"));
+        Assert.Equal(new StepRemark(key, Session.Today, "0.02; 0.0"), Locker.StepRemarks.Single(remark => remark.Step == key));
+        Assert.DoesNotContain(Locker.Ticks, tick => tick.Step == key && tick.On == Session.Today);
+    }
+
+    /// <summary>A question stands at the box that was ticked, before all that is typed in the step, and takes the focus, so that the window shows it.</summary>
+    [Fact]
+    public async Task StepsPanel_Question_StandsBehindItsBoxAndTakesTheFocus_AndTheAnswerGivesItBack()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int step = Pack().Steps.ToList().FindIndex(one => one.Kind is not (StepKind.Weigh or StepKind.Isolate or StepKind.ProveDead) && !one.IsDoneOn(Session.Today)) + 1;
+        await panel.SetAsync($"#step-{step} input", true);
+
+        Assert.Contains("ask", panel.Find($"#step-{step} .line").NextElementSibling!.ClassList);
+        _page.JSInterop.VerifyFocusAsyncInvoke(1);
+        await panel.PressNamedAsync($"#step-{step} .ask button", "No");
+        _page.JSInterop.VerifyFocusAsyncInvoke(2);
+    }
+
     [Theory]
     [InlineData("0.4; 0,5", false)]
     [InlineData("0.51", true)]

@@ -10,6 +10,23 @@ public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
     // Far more stops than any page has before what is looked for: a trap would be found by it.
     private const int MostTabs = 200;
 
+    /// <summary>The title of a sheet takes the focus when the page has come so far; where a field of the sheet is typed in by then, what is typed is not torn away.</summary>
+    [Fact]
+    public async Task ATitleThatComesLate_LeavesTheFocusToAFieldThatIsTypedIn()
+    {
+        const string TakeFocus = "async title => (await import('/orlop.js')).takeFocus(title)";
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/?thing=horn-breaker");
+        ILocator title = window.Page.Locator("#sheet-title"), field = window.Sheet.GetByLabel("Rated current");
+        await Expect(title).ToBeFocusedAsync();
+        await field.FocusAsync();
+        await title.EvaluateAsync(TakeFocus);
+        await Expect(field).ToBeFocusedAsync();
+
+        await field.BlurAsync();
+        await title.EvaluateAsync(TakeFocus);
+        await Expect(title).ToBeFocusedAsync();
+    }
+
     [Fact]
     public async Task ByKeysAlone_APageIsTurnedAFindingOpenedAndAFieldTyped()
     {

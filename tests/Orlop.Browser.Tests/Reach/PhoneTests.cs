@@ -85,6 +85,69 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeInViewportAsync();
     }
 
+    [Fact]
+    public async Task ASheetOpenedFarDownInAChain_Closes_ToTheLinkItWasOpenedFrom()
+    {
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/electrics?circuit=stern-light", Screens.Phone);
+        ILocator link = window.Main.Locator(".chain .link").Last;
+        await link.ScrollIntoViewIfNeededAsync();
+        double top = (await link.BoundingBoxAsync())!.Y;
+        await link.TapAsync();
+        await Expect(window.Page.Locator("#sheet-title")).ToBeInViewportAsync();
+        await window.Sheet.GetByRole(AriaRole.Link, new() { Name = "Close", Exact = true }).TapAsync();
+
+        await Expect(link).ToBeFocusedAsync();
+        await Expect(link).ToBeInViewportAsync();
+        Assert.Equal(top, (await link.BoundingBoxAsync())!.Y, 2.0);
+    }
+
+    [Fact]
+    public async Task AStepTickedOutOfOrder_AsksInTheWindow_WithItsAnswersInReach()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/record?alteration=drying-locker&part=steps", Screens.Phone);
+        ILocator step = window.Main.Locator("li.step:not(.done)").Filter(new() { HasText = "Write down" }).Last, box = step.Locator("input[type=checkbox]");
+        await Expect(step).ToBeVisibleAsync();
+        // The box stands just above the foot of the window.
+        await box.EvaluateAsync("box => scrollBy(0, box.getBoundingClientRect().bottom - (document.querySelector('nav.foot').getBoundingClientRect().top - 8))");
+        await box.TapAsync();
+
+        ILocator answer = step.GetByRole(AriaRole.Button, new() { Name = "No, leave it" });
+        await Expect(step.Locator(".ask")).ToBeFocusedAsync();
+        LocatorBoundingBoxResult stands = (await answer.BoundingBoxAsync())!, foot = (await window.Page.Locator("nav.foot").BoundingBoxAsync())!;
+        Assert.InRange(stands.Y + stands.Height, 0, foot.Y);
+        await answer.TapAsync();
+        await Expect(box).ToBeFocusedAsync();
+    }
+
+    [Theory]
+    [InlineData("/electrics", 6)]
+    [InlineData("/weights", 5)]
+    public async Task Tabs_StandInFullRowsOfEvenCells(string path, int count)
+    {
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), path, Screens.Phone);
+        ILocator tabs = window.Main.Locator(".pagebar .tabs");
+        double[][] cells = await tabs.EvaluateAsync<double[][]>("tabs => [...tabs.children].map(tab => tab.getBoundingClientRect()).map(cell => [cell.top, cell.width])");
+        double width = (await tabs.BoundingBoxAsync())!.Width;
+        Assert.Equal(count, cells.Length);
+        Assert.All(cells.GroupBy(cell => cell[0]), row => Assert.All(row, cell => Assert.Equal(width / row.Count(), cell[1], 1.5)));
+    }
+
+    [Fact]
+    public async Task AProposal_StandsAsRowsOfNamedValues_EachAsWideAsItNeeds()
+    {
+        BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", Screens.Phone);
+        ILocator breaking = window.Main.Locator("details.finding").Filter(new() { HasText = "Fuse of the solar controller can break" });
+        await breaking.Locator("summary").TapAsync();
+        await breaking.GetByRole(AriaRole.Button, new() { Name = "How could this be mended?" }).TapAsync();
+        ILocator row = breaking.Locator(".proposal tbody tr").First;
+        await Expect(row).ToBeVisibleAsync(new() { Timeout = 120_000 });
+
+        Assert.Equal(["From", "Price", "Adds"], await row.EvaluateAsync<string[]>("row => [...row.cells].slice(1).map(cell => getComputedStyle(cell, '::before').content.replaceAll('\"', ''))"));
+        double width = (await row.BoundingBoxAsync())!.Width;
+        // A browser lays out in sixty-fourths of a pixel.
+        Assert.All(await row.EvaluateAsync<double[]>("row => [...row.cells].slice(0, 2).map(cell => cell.getBoundingClientRect().width)"), cell => Assert.Equal(width, cell, 2.0 / 64));
+    }
+
     [Theory]
     [InlineData("/packs/sampling-winch", "#loading td[data-head=GM]")]
     [InlineData("/stability", ".glance td[data-head=GM]")]
