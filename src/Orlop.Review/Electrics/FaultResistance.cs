@@ -39,7 +39,7 @@ internal static class FaultResistance
         [
             .. told.Select(each => new WorkingLine(each.What, FormOf(each.Pieces), new Amount(PartOf(each.Pieces), "Ohm"), WordsOf(view, each.Pieces[0], conductors))),
             .. told.Length < all.Length ? new[] { new WorkingLine("Pieces smaller than a ten-thousandth", "together", new Amount(parts[^1], "Ohm"), "") } : [],
-            new WorkingLine(what, Formula.Of(string.Join(" + ", parts.Select((_, index) => $"{{{index}}}")), values => values.Sum(), parts), sum, "all sources and ways to the fault, as one (Thévenin)"),
+            new WorkingLine(what, ResistanceForm.Sum(parts), sum, "all sources and ways to the fault, as one (Thévenin)"),
         ];
     }
 
@@ -47,11 +47,11 @@ internal static class FaultResistance
 
     // Where ways lie side by side, a piece counts by the square of its share of the current.
     private static string FormOf(ImmutableArray<FaultPiece> pieces) => pieces.All(piece => piece.ShareFraction == 1)
-        ? pieces.Length == 1 ? "" : Formula.Of(string.Join(" + ", pieces.Select((_, index) => $"{{{index}}}")), values => values.Sum(), [.. pieces.Select(piece => piece.Ohm)])
-        : Formula.Of(
+        ? pieces.Length == 1 ? "" : ResistanceForm.Sum([.. pieces.Select(piece => piece.Ohm)])
+        : ResistanceForm.Of(
             string.Join(" + ", pieces.Select((_, index) => $"{{{2 * index}}} × {{{(2 * index) + 1}}} × {{{(2 * index) + 1}}}")),
             values => values.Chunk(2).Sum(pair => pair[0] * pair[1] * pair[1]),
-            [.. pieces.SelectMany(piece => new[] { piece.Ohm, piece.ShareFraction })]);
+            [.. pieces.Select(piece => (piece.Ohm, piece.ShareFraction))]);
 
     private static string NameOf(ElectricsView view, string id) =>
         view.Boat.Find(id) is BatteryBank battery ? $"{battery.Title}, inside" : view.Wiring.Find(id) is { } edge ? LossOnWay.NameOf(edge) : view.Boat.Find(id)?.Title ?? id;

@@ -15,7 +15,8 @@ public sealed class EnergyDiscipline : IDiscipline
 
     public ImmutableArray<CheckDescription> Checks => _checks.Descriptions;
 
-    public bool Reads(Thing thing) => thing is Part or Cable or Link or Condition or PracticeChoice or Climate or DayPlan;
+    // Spaces, what heats them and where cables run tell how warm a charger gets.
+    public bool Reads(Thing thing) => thing is Part or Cable or Link or Condition or PracticeChoice or Climate or DayPlan or Space or Way or Gear { HeatW: not null };
 
     public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token) =>
         boat.All<DayPlan>().Any() ? _checks.Run(new EnergyView(boat, practice, memo, token), token) : [];

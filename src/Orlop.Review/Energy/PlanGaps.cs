@@ -25,5 +25,8 @@ internal sealed class PlanGaps
     /// <summary>A value that cannot be as it is typed.</summary>
     public void InTheWay(string thingId, string field) => _missing.Add(new FindingInput(thingId, field));
 
+    /// <summary>Something that is missing or in the way, as another found it.</summary>
+    public void Add(FindingInput input) => _missing.Add(input);
+
     public void Assume(string words) => _assumed.Add(words);
 }

@@ -48,7 +48,7 @@ public sealed record PlanInput(DayPlan Plan, EnergyInput? Input, ImmutableArray<
 
         PlanPower power = new(view, bank, hours, gaps);
         ImmutableArray<HourlyPower> loads = [.. power.Loads(), .. plan.LyingW is { } lying ? [Lying(plan.Id, hours, lying.Value)] : Array.Empty<HourlyPower>()];
-        (ImmutableArray<HourlyPower> engine, ImmutableArray<HourlyPower> shore, ImmutableArray<SolarArray> solar) = (power.Chargers(ChargerDrive.Engine), power.Chargers(ChargerDrive.Shore), PlanSolar.Of(view, plan, bank, gaps));
+        (ImmutableArray<HourlyPower> engine, ImmutableArray<HourlyPower> shore, ImmutableArray<SolarArray> solar) = (power.Chargers(ChargerDrive.Engine), power.Chargers(ChargerDrive.Shore), PlanSolar.Of(view, plan, bank, hours.OfType<Condition>().Distinct(), gaps));
         bool isWhole = gaps.Missing.IsEmpty && climate is not null && store is not null;
         return new PlanInput(plan, !isWhole ? null : new EnergyInput
         {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Energy;
 using Orlop.Review.Electrics;
+using Orlop.Review.Heat;
 
 namespace Orlop.Review.Energy;
 
@@ -53,12 +54,12 @@ internal sealed class PlanPower(ElectricsView view, BatteryBank bank, Condition?
         return powers.ToImmutable();
     }
 
-    /// <summary>Chargers that the engine or the shore drives.</summary>
+    /// <summary>Chargers that the engine or the shore drives, with what they give in the warmth of their spaces.</summary>
     public ImmutableArray<HourlyPower> Chargers(ChargerDrive drive) =>
     [
         .. ChargersReaching(view, bank, drive).Select(charger => Hourly(charger.Id, hours.OfType<Condition>().Distinct()
             .Where(condition => drive == ChargerDrive.Engine ? condition.EngineRuns : condition.OnShore)
-            .ToDictionary(condition => condition.Id, _ => charger.LimitA.Value * bank.NominalV.Value, StringComparer.Ordinal))),
+            .ToDictionary(condition => condition.Id, condition => ChargerOutput.ShareFraction(view, charger, [condition], gaps) * charger.LimitA.Value * bank.NominalV.Value, StringComparer.Ordinal))),
     ];
 
     // Power at the battery while it is on, in hours of one condition; null where it is not the plan's battery that feeds it, or something is missing.

@@ -2,13 +2,15 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Energy;
 using Orlop.Review.Electrics;
+using Orlop.Review.Heat;
 
 namespace Orlop.Review.Energy;
 
 /// <summary>The panels that reach a plan's battery.</summary>
 internal static class PlanSolar
 {
-    public static ImmutableArray<SolarArray> Of(ElectricsView view, DayPlan plan, BatteryBank bank, PlanGaps gaps)
+    /// <summary>Each charger's panels, the charger with the least that it gives in the warmth of its space in any of the plan's conditions.</summary>
+    public static ImmutableArray<SolarArray> Of(ElectricsView view, DayPlan plan, BatteryBank bank, IEnumerable<Condition> conditions, PlanGaps gaps)
     {
         ImmutableArray<SolarArray>.Builder arrays = ImmutableArray.CreateBuilder<SolarArray>();
         foreach (Charger charger in PlanPower.ChargersReaching(view, bank, ChargerDrive.Sun))
@@ -17,7 +19,11 @@ internal static class PlanSolar
             gaps.Need(charger.Panels.Count == 0 ? null : charger, charger.Id, "panels");
             if (charger.Panels.Count > 0 && charger.EfficiencyFraction is { } efficiency)
             {
-                arrays.Add(new SolarArray(charger.Id, [.. charger.Panels.Select(panel => Plane(charger, plan, panel))], efficiency.Value, charger.LimitA.Value * bank.NominalV.Value));
+                double mostW = ChargerOutput.ShareFraction(view, charger, conditions, gaps) * charger.LimitA.Value * bank.NominalV.Value;
+                if (mostW > 0)
+                {
+                    arrays.Add(new SolarArray(charger.Id, [.. charger.Panels.Select(panel => Plane(charger, plan, panel))], efficiency.Value, mostW));
+                }
             }
         }
 

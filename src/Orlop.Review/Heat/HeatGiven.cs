@@ -15,18 +15,41 @@ namespace Orlop.Review.Heat;
 /// <param name="Assumed">What was taken for granted.</param>
 public sealed record HeatPart(string ThingId, double MostW, double MeanW, ImmutableArray<FindingInput> Missing, ImmutableArray<string> Assumed);
 
-/// <summary>What each thing of a boat sets free as heat in a condition, from running powers at nominal voltage: what a wire loses on the way is the business of its own network.</summary>
+/// <summary>What each thing of a boat sets free as heat in a condition, from running powers at nominal voltage.</summary>
 internal sealed class HeatGiven(ElectricsView view, Condition condition)
 {
     private readonly Dictionary<string, List<(double? RunningW, double DutyFraction, string LoadId)>> _behind = Behind(view, condition);
 
-    /// <summary>Everything in a space that gives heat.</summary>
+    private CableHeat Cables => field ??= CablesOf();
+
+    /// <summary>Everything in a space that gives heat: what stands in it, and the cables that run there.</summary>
     public IEnumerable<HeatPart> In(Space space)
     {
         IEnumerable<HeatPart?> parts = view.Boat.All<Part>().Where(part => part.Space == space.Id).Select(Of);
         IEnumerable<HeatPart?> gear = view.Boat.All<Gear>().Where(gear => gear.Space == space.Id && gear.HeatW is not null && (gear.HeatIn.Count == 0 || gear.HeatIn.Contains(condition.Id)))
             .Select(gear => new HeatPart(gear.Id, gear.HeatW!.Value, gear.HeatW.Value, [], []));
-        return parts.Concat(gear).OfType<HeatPart>();
+        return parts.Concat(gear).OfType<HeatPart>().Concat(Cables.In(space));
+    }
+
+    private CableHeat CablesOf()
+    {
+        CableCurrents currents = new(view, condition, id => _behind.GetValueOrDefault(id, []).Sum(load => load.RunningW ?? 0));
+        foreach (ElectricLoad load in view.Boat.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, condition.Id)))
+        {
+            currents.AddLoad(load, RunningW(load), Duty(load, condition));
+        }
+
+        foreach (Part converter in _behind.Keys.Select(view.Boat.Find<Part>).OfType<Part>().Where(part => part is Inverter or DcConverter))
+        {
+            currents.AddIdle(converter);
+        }
+
+        foreach (Charger charger in view.Boat.All<Charger>().Where(Runs))
+        {
+            currents.AddCharger(charger);
+        }
+
+        return new CableHeat(view, currents);
     }
 
     private HeatPart? Of(Part part) => part switch
@@ -95,12 +118,7 @@ internal sealed class HeatGiven(ElectricsView view, Condition condition)
         return Part(bank.Id, most * most * ohm, mean * mean * ohm, gaps);
     }
 
-    private bool Runs(Charger charger) => charger.Drive switch
-    {
-        ChargerDrive.Engine => condition.EngineRuns,
-        ChargerDrive.Shore => condition.OnShore,
-        _ => condition.SunShines,
-    };
+    private bool Runs(Charger charger) => ChargerOutput.WorksIn(charger, condition);
 
     // A load behind each converter on its way and behind the battery at its end, as power out of each.
     private static Dictionary<string, List<(double? RunningW, double DutyFraction, string LoadId)>> Behind(ElectricsView view, Condition condition)

@@ -3,6 +3,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Networks;
 using Orlop.Review.Findings;
+using Orlop.Review.Heat;
 
 namespace Orlop.Review.Networks;
 
@@ -38,7 +39,7 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
             case BatteryBank battery:
                 AddBattery(battery);
                 break;
-            case Charger charger when charge != ChargeCase.Lowest && Works(charger):
+            case Charger charger when charge != ChargeCase.Lowest && ChargerOutput.WorksIn(charger, condition):
                 Limited.Add(new LimitedSource(
                     charger.Id, Node(charger, TerminalNames.Plus), Node(charger, TerminalNames.Minus), charger.SetpointV.Value, charger.LimitA.Value,
                     RegulationFraction * charger.SetpointV.Value / charger.LimitA.Value));
@@ -57,13 +58,6 @@ internal sealed class SourceElements(Condition condition, ChargeCase charge)
                 break;
         }
     }
-
-    private bool Works(Charger charger) => charger.Drive switch
-    {
-        ChargerDrive.Engine => condition.EngineRuns,
-        ChargerDrive.Shore => condition.OnShore,
-        _ => condition.SunShines,
-    };
 
     private void AddBattery(BatteryBank battery)
     {

@@ -6,9 +6,11 @@ namespace Orlop.App.Tests.Workings;
 /// <summary>A line of a working as it is printed: whether it is arithmetic, and whether the arithmetic gives the number beside it.</summary>
 internal static partial class PrintedLine
 {
-    /// <summary>The arithmetic of an expression; null where it is words.</summary>
+    /// <summary>The arithmetic of an expression; null where it is words. A unit behind a bracket that holds all of it divides what is in it.</summary>
     public static string? Arithmetic(string expression) =>
-        expression.Split(", for at least")[0] is var sum && Sum().IsMatch(sum) ? sum : null;
+        expression.Split(", for at least")[0] is var sum && Sum().IsMatch(sum) ? sum
+        : InUnit().Match(expression) is { Success: true } told && Sum().IsMatch(told.Groups[1].Value) ? $"({told.Groups[1].Value}) ÷ {(told.Groups[2].Value switch { "µΩ" => "1000000", "mΩ" => "1000", _ => "1" })}"
+        : null;
 
     /// <summary>Worked out by hand it is what is shown, to the digits that are shown.</summary>
     public static bool Gives(string arithmetic, string shown) => Means(shown, Workings.Arithmetic.Of(arithmetic));
@@ -28,7 +30,10 @@ internal static partial class PrintedLine
         return Math.Abs((number * scale) - printed) <= half;
     }
 
-    [GeneratedRegex(@"^(?=.*[×÷−√])[\d.E+×÷−√() ]+$")]
+    [GeneratedRegex(@"^\(([^()]+)\) (µΩ|mΩ|Ω)$")]
+    private static partial Regex InUnit();
+
+    [GeneratedRegex(@"^(?=.*(?:[×÷−√]| \+ ))[\d.E+×÷−√() ]+$")]
     private static partial Regex Sum();
 
     [GeneratedRegex(@"^(-?\d+(?:\.(\d+))?)\s*(\D*)$")]

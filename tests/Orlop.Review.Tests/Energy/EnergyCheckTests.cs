@@ -233,6 +233,19 @@ public sealed class EnergyCheckTests
         Assert.True(Least(With<ElectricLoad>("freezer", load => load with { RunningW = 150 })) < Least(Boat));
     }
 
+    // The engine's charger in a locker of 46 °C while the engine runs: 1 - 0.025 × (46 - 40) = 85 % of 40 A, at 25.6 V; told, and the plan has less.
+    [Fact]
+    public void WarmCharger_GivesLess_AndThePlanSaysSo()
+    {
+        BoatModel warm = With<Space>("after-locker", space => space with { AmbientC = 46, EngineRunningC = 46 });
+        double Most(BoatModel boat) => Of(boat).Input.Input!.Engine.Single(power => power.Id == "dc-charger").InUseW.Max();
+        Assert.Equal(0.85, Most(warm) / Most(Boat), 1e-9);
+        Assert.Contains(Of(warm).Input.Assumed, words => words.Contains("gives 85 %", StringComparison.Ordinal));
+        Assert.True(Of(warm).Energy!.Worst!.Days.LeastFraction <= Of(Boat).Energy!.Worst!.Days.LeastFraction);
+        BoatModel unknown = warm.WithThings(warm.Things.Select(thing => thing is Charger { Id: "dc-charger" } charger ? charger with { LostPerKFraction = null } : thing));
+        Assert.Contains(Of(unknown).Input.Missing, input => input is { ThingId: "dc-charger", Field: "lostPerKFraction" });
+    }
+
     // The starter hangs on a battery of its own.
     [Fact]
     public void LoadsOfAnotherBattery_AreNotCounted() =>

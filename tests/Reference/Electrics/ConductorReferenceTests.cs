@@ -160,6 +160,14 @@ public sealed class ConductorReferenceTests
         }
     }
 
+    /// <summary>Source: S = √(I²t)/k of BS 7671 regulation 543.1.3 as a public design sheet prints it: 3000 A for 0.4 s, copper in 70 °C thermoplastic, k 115: 16.50 mm². By the formula's own k, 114.84, 0.2 % more.</summary>
+    [Fact]
+    public void AdiabaticSection_PrintedExample_IsThePrintedSection()
+    {
+        Assert.Equal(16.50, AdiabaticWithstand.SmallestAreaMm2(115, 3000, 0.4), 0.005);
+        Assert.Equal(16.50, AdiabaticWithstand.SmallestAreaMm2(AdiabaticWithstand.KFactor(70, 160), 3000, 0.4), 0.03);
+    }
+
     /// <summary>Source: E-11 voltage-drop tables at 12 V as reproduced in a public sheet; K = 10.75 ohm cmil/ft. The table keeps to its own formula in 131 of 143 entries, is one size thicker in five and one size thinner in seven, never two.</summary>
     [Fact]
     public void SmallestArea_CircularMilTable_SameSizeOrWithinOne()

@@ -9,37 +9,8 @@ namespace Orlop.Review.Electrics.AcSide;
 internal static class EarthWay
 {
     /// <summary>The edges from one node to another, in order; null where there is no way. The hull itself counts as no edge.</summary>
-    public static ImmutableArray<WiringEdge>? Between(ElectricsView view, Condition condition, string from, string to)
-    {
-        string[] hull = IsMetal(view) ? [.. Bonds.Of(view.Boat.All<Part>()).Select(bond => bond.ToString())] : [];
-        Dictionary<string, (string From, WiringEdge? By)> reached = new(StringComparer.Ordinal) { [from] = (from, null) };
-        Queue<string> queue = new([from]);
-        while (queue.TryDequeue(out string? node))
-        {
-            if (node == to)
-            {
-                return Back(reached, from, to);
-            }
-
-            foreach (WiringEdge edge in view.Wiring.At(node))
-            {
-                if (edge.IsClosedIn(condition.Id) && reached.TryAdd(edge.Other(node), (node, edge)))
-                {
-                    queue.Enqueue(edge.Other(node));
-                }
-            }
-
-            foreach (string bonded in hull.Contains(node) ? hull : [])
-            {
-                if (reached.TryAdd(bonded, (node, null)))
-                {
-                    queue.Enqueue(bonded);
-                }
-            }
-        }
-
-        return null;
-    }
+    public static ImmutableArray<WiringEdge>? Between(ElectricsView view, Condition condition, string from, string to) =>
+        ClosedWay.Between(view, condition, from, to, IsMetal(view) ? [.. Bonds.Of(view.Boat.All<Part>()).Select(bond => bond.ToString())] : []);
 
     /// <summary>A terminal that is told to be bonded to the hull, reached from a node through plain metal; null where none is.</summary>
     public static Terminal? BondReached(ElectricsView view, string from)
@@ -70,19 +41,4 @@ internal static class EarthWay
     public static bool IsPlainMetal(WiringEdge edge) => edge.Kind is WiringEdgeKind.Core or WiringEdgeKind.Joint or WiringEdgeKind.Link;
 
     private static bool IsMetal(ElectricsView view) => view.Boat.Particulars?.Material is HullMaterial.Steel or HullMaterial.Aluminium;
-
-    private static ImmutableArray<WiringEdge> Back(Dictionary<string, (string From, WiringEdge? By)> reached, string from, string to)
-    {
-        List<WiringEdge> edges = [];
-        for (string node = to; node != from; node = reached[node].From)
-        {
-            if (reached[node].By is { } edge)
-            {
-                edges.Add(edge);
-            }
-        }
-
-        edges.Reverse();
-        return [.. edges];
-    }
 }

@@ -2,22 +2,21 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Conductors;
 using Orlop.Electrics.Networks;
+using Orlop.Electrics.Protection;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using static Orlop.Review.Electrics.FindingLines;
+using static Orlop.Review.Electrics.LetThroughLines;
 
 namespace Orlop.Review.Electrics.Checks;
 
 /// <summary>What a device lets through on the hardest fault spares the conductors behind it.</summary>
 public sealed class LetThroughCheck : ICheck<ElectricsView>
 {
-    // What arcing may add to a fuse's energy at its last gate.
-    private const double ArcingFactor = 3;
-
     public CheckDescription Description { get; } = new(
         "let-through",
         "A hard fault spares the conductor",
-        "The energy that a device lets through (operating I²t) on the greatest fault at the near end of the conductors behind it, against what the thinnest of them bears (k² S²). From its sheet where that was typed; of a fuse otherwise three times that of its last gate, of a breaker the greatest fault for as long as it may take.",
+        "The energy that a device lets through (operating I²t) on the greatest fault at the near end of the conductors behind it, against what the thinnest of them bears (k² S²). From its sheet where that was typed; of a fuse otherwise no more than three times that of its last gate, of a breaker the greatest fault for as long as it may take.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -41,7 +40,7 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
             return WithoutFault.Of(view, Description, device.Id, condition, device.Title);
         }
 
-        if (LetThrough(view, device, greatestA) is not { } through)
+        if (Through(view, device, greatestA) is not { } through)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what it lets through on a hard fault is not known"),
                 [new FindingInput(device.Id, device.Gates is null && device.OwnTimes.Count == 0 ? "gates" : "clearingA2S", IsMissing: true)]);
@@ -59,12 +58,12 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
         ConditionId = condition.Id,
         Verdict = Verdicts.Of(through.A2S, bearsA2S),
         UseFraction = Verdicts.UseOf(through.A2S, bearsA2S),
-        Headline = Sentence.Of($"{device.Title}: on {A(greatestA)} just behind it at most {Energy(through.A2S)} go through; {end.Cable.Title} bears {Energy(bearsA2S)}"),
+        Headline = Sentence.Of($"{device.Title}: on {A(greatestA)} just behind it at most {EnergyOf(through.A2S)} go through; {end.Cable.Title} bears {EnergyOf(bearsA2S)}"),
         WorkingWhenAsked = () =>
         [
             new WorkingLine("Greatest fault at the near end", "full battery, every source, cold conductors", A(greatestA), "as in the check of breaking capacity"),
             through.Line,
-            new WorkingLine("The conductor bears", $"k² S² from its rated temperature to {FaultedConductor.FinalC} °C, {end.Cable.Title}", Energy(bearsA2S), $"{AdiabaticWithstand.Source}; {FaultedConductor.FinalSource}", IsFromMemory: true),
+            new WorkingLine("The conductor bears", $"k² S² from its rated temperature to {FaultedConductor.FinalC} °C, {end.Cable.Title}", EnergyOf(bearsA2S), $"{AdiabaticWithstand.Source}; {FaultedConductor.FinalSource}", IsFromMemory: true),
             Use(through.A2S, bearsA2S),
         ],
         Inputs = [new FindingInput(device.Id, "clearingA2S"), new FindingInput(device.Id, "gates"), new FindingInput(end.Cable.Id, "areaMm2"), new FindingInput(end.Cable.Id, "insulationC")],
@@ -73,28 +72,15 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
     private static double Bears(HeatedWithstandInput conductor) =>
         AdiabaticWithstand.LetThroughA2S(conductor.AreaMm2, AdiabaticWithstand.KFactor(conductor.InitialC, conductor.FinalC));
 
-    private static (double A2S, WorkingLine Line)? LetThrough(ElectricsView view, Protection device, double greatestA)
+    private static (double A2S, WorkingLine Line)? Through(ElectricsView view, Protection device, double greatestA)
     {
         if (device.ClearingA2S is { } typed)
         {
-            return (typed.Value, new WorkingLine("It lets through at most", "operating I²t", Energy(typed.Value), typed.Method ?? "its sheet, as typed"));
+            return (typed.Value, LetThroughLines.Of(new LetThroughEnergy(greatestA, typed.Value, null, LetThroughBasis.Sheet, 0), typed.Method ?? "its sheet, as typed", false));
         }
 
-        if (view.GatesOnDc(device) is not { } gates)
-        {
-            return null;
-        }
-
-        if (device.Means == ProtectionMeans.Fuse && gates.Gates.LastOrDefault(gate => gate.LatestS is not null) is { LatestS: { } last } gate && greatestA >= gate.CurrentRatio * device.RatedA.Value)
-        {
-            double currentA = gate.CurrentRatio * device.RatedA.Value, a2s = ArcingFactor * currentA * currentA * last;
-            return (a2s, new WorkingLine("It lets through at most", Formula.Of("{0} × {1} × {1} × {2}", v => v[0] * v[1] * v[1] * v[2], ArcingFactor, currentA, last), Energy(a2s),
-                "three times the energy at its last gate: beyond it a fuse melts on no more, and arcing adds; common practice, no source", gates.IsFromMemory));
-        }
-
-        return gates.LatestOpening(greatestA / device.RatedA.Value).GuaranteedS is { } latest
-            ? (greatestA * greatestA * latest, new WorkingLine("It lets through at most", Formula.Of("{0} × {0} × {1}", v => v[0] * v[0] * v[1], greatestA, latest), Energy(greatestA * greatestA * latest), gates.Source, gates.IsFromMemory))
-            : null;
+        LetThroughDevice asked = new() { Subject = device.Title, RatingA = device.RatedA.Value, Gates = view.GatesOnDc(device), IsFuse = device.Means == ProtectionMeans.Fuse };
+        return asked.Gates is { } gates && LetThrough.ByGates(asked, greatestA) is { } bound ? (bound.A2S, LetThroughLines.Of(bound, gates.Source, gates.IsFromMemory)) : null;
     }
 
     private static double? Greatest(ElectricsView view, FarEnd end, Condition condition)
@@ -108,6 +94,4 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
         ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. network.Batteries.Select(battery => (end.NearNode, battery.Minus))]);
         return faults.OfType<FaultCurrentResult>().Select(fault => Math.Abs(fault.CurrentA)).DefaultIfEmpty(0).Max() is var most and > 0 ? most : null;
     }
-
-    private static Amount Energy(double a2s) => new(a2s, "A2S");
 }

@@ -23,15 +23,8 @@ public sealed class ChargeTemperatureCheck : ICheck<ElectricsView>
         where bank.Chemistry == BatteryChemistry.LithiumIronPhosphate
         let chargers = Enum.GetValues<ChargerDrive>().SelectMany(drive => PlanPower.ChargersReaching(view, bank, drive)).ToArray()
         where chargers.Length > 0
-        from finding in view.Conditions.Where(condition => chargers.Any(charger => Runs(charger, condition))).Select(condition => Warm(view, bank, condition)).Append(Cold(view, bank))
+        from finding in view.Conditions.Where(condition => chargers.Any(charger => ChargerOutput.WorksIn(charger, condition))).Select(condition => Warm(view, bank, condition)).Append(Cold(view, bank))
         select finding with { Caution = Caution };
-
-    private static bool Runs(Charger charger, Condition condition) => charger.Drive switch
-    {
-        ChargerDrive.Engine => condition.EngineRuns,
-        ChargerDrive.Shore => condition.OnShore,
-        _ => condition.SunShines,
-    };
 
     private Finding Warm(ElectricsView view, BatteryBank bank, Condition condition)
     {

@@ -110,7 +110,8 @@ public sealed class SpaceTemperatureCheck : ICheck<ElectricsView>
 
     private static IEnumerable<WorkingLine> Heats(ElectricsView view, SpaceWarmth warmth) =>
     [
-        .. warmth.Heats.Select(heat => new WorkingLine("Heat in it", view.Boat.Find(heat.ThingId)?.Title ?? heat.ThingId, new Amount(heat.MostW, "W"), "running powers at nominal voltage")),
+        .. warmth.Heats.Select(heat => new WorkingLine("Heat in it", view.Boat.Find(heat.ThingId)?.Title ?? heat.ThingId, new Amount(heat.MostW, "W"),
+            view.Boat.Find<Cable>(heat.ThingId) is null ? "running powers at nominal voltage" : "I² R by the share of its run, copper at its rated temperature, running powers at nominal voltage")),
         .. warmth.Heats.SelectMany(heat => heat.Assumed).Distinct().Select(assumed => new WorkingLine("Taken for granted", assumed, null, "")),
     ];
 
