@@ -34,9 +34,9 @@ public sealed record BoatStrings(ImmutableArray<StringGroup> Groups)
         .. wiring.Edges.Where(edge => edge.Kind == WiringEdgeKind.ProtectionPole).Select(edge => edge.Id),
     ];
 
-    /// <summary>The strings in every condition, those that are the same once.</summary>
-    internal static BoatStrings InAny(ElectricsView view) => new([
-        .. (view.Conditions.IsEmpty ? [Of(view.Boat, view.Wiring, null)] : view.Conditions.Select(view.StringsIn)).SelectMany(strings => strings.Groups)
+    /// <summary>The strings of several conditions, those that are the same once.</summary>
+    internal static BoatStrings Together(IEnumerable<BoatStrings> conditions) => new([
+        .. conditions.SelectMany(strings => strings.Groups)
             .DistinctBy(group => string.Join('|', group.Strings.Select(each => string.Join(',', each.Members)).Order(StringComparer.Ordinal)), StringComparer.Ordinal),
     ]);
 

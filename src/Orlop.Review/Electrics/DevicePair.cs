@@ -68,7 +68,7 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
         }
 
         string[] nodes = [.. Nearer.TerminalNames.Select(name => Nearer.At(name).ToString())];
-        ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. network.Batteries.SelectMany(battery => nodes.Where(node => full.IsTogether(Nearer.Id, node)).Select(node => (node, battery.Minus)))]);
+        ImmutableArray<FaultCurrentResult?> faults = view.Faults.GreatestBetween(network, [.. network.Batteries.SelectMany(battery => nodes.Where(node => full.IsTogether(Nearer.Id, node)).Select(node => (node, battery.Minus)))]);
         return faults.OfType<FaultCurrentResult>().Select(fault => Math.Abs(fault.CurrentA)).DefaultIfEmpty(0).Max() is var most and > 0 ? ToFigures(most) : null;
     }
 

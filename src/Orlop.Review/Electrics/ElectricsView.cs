@@ -6,12 +6,9 @@ using Orlop.Boat.Topology;
 using Orlop.Electrics.Conductors;
 using Orlop.Electrics.Heat;
 using Orlop.Electrics.Isolation;
-using Orlop.Electrics.Networks;
 using Orlop.Electrics.Protection;
 using Orlop.Electrics.Starts;
-using Orlop.Electrics.Strings;
 using Orlop.Review.Electrics.AcSide;
-using Orlop.Review.Findings;
 using Orlop.Review.Heat;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
@@ -42,9 +39,7 @@ public sealed class ElectricsView
     private readonly ConcurrentDictionary<string, FarEnds> _farEnds = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, SystemVolts> _systemV = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, GreatestCurrents> _currents = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, BoatStrings> _strings = new(StringComparer.Ordinal);
     private ILookup<string, Cable>? _alongWays;
-    private BoatStrings? _allStrings;
     private StudRings? _rings;
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
@@ -59,6 +54,8 @@ public sealed class ElectricsView
         Grounding = memo.Get((Wiring, _things.Supplying), () => Grounding.Of(boat, Wiring));
         CrankingMotors = [.. boat.All<ElectricLoad>().Where(load => load.IsCrankingMotor)];
         Air = new SpaceAir(boat, practice, WarmthsIn);
+        Strings = new StringsByCondition(boat, Wiring, Conditions, _things, memo);
+        Faults = new NetworkFaults(memo, Wiring, _things);
         _cases = new CaseNetworks(boat, _things, Wiring, practice, Air, memo, token);
     }
 
@@ -76,6 +73,12 @@ public sealed class ElectricsView
 
     /// <summary>The temperature of the air in each space.</summary>
     internal SpaceAir Air { get; }
+
+    /// <summary>The strings of her batteries.</summary>
+    internal StringsByCondition Strings { get; }
+
+    /// <summary>The faults of her networks.</summary>
+    internal NetworkFaults Faults { get; }
 
     /// <summary>Which nodes stay at the hull's potential.</summary>
     public Grounding Grounding { get; }
@@ -176,35 +179,6 @@ public sealed class ElectricsView
     /// <summary>The operating times of a fuse or breaker on direct current, looked up once.</summary>
     internal OperatingGates? GatesOnDc(Protection device) => Cached(_gates, device.Id, device, static asked => new KnownGates(DeviceGates.OnDc(asked))).Gates;
 
-    private sealed record Faults(PreparedFaults? Prepared);
-
-    /// <summary>
-    /// Greatest bolted fault current between each pair of nodes of a network: null where the two are joined, none at all when the network has faults. Remembered by the network's content, which
-    /// conditions share.
-    /// </summary>
-    internal ImmutableArray<FaultCurrentResult?> FaultsIn(Network network, IEnumerable<(string Plus, string Minus)> pairs) =>
-        GreatestFaultsIn(network) is { } faults ? [.. pairs.Select(pair => faults.Between(pair.Plus, pair.Minus))] : [];
-
-    /// <summary>The greatest faults in a network, remembered alike; null when it has faults.</summary>
-    internal PreparedFaults? GreatestFaultsIn(Network network) => Prepared(network, FaultConditions.Greatest);
-
-    /// <summary>The weakest faults in a network, remembered alike; null when it has faults. Loads take no part in a fault.</summary>
-    internal PreparedFaults? LeastFaultsIn(Network network) => Prepared(network, FaultConditions.Least);
-
-    private sealed record ToldLines(ImmutableArray<WorkingLine> Lines);
-
-    /// <summary>Lines on a fault between two nodes, remembered by the network, the nodes and the names of what lies between: conditions share them.</summary>
-    internal ImmutableArray<WorkingLine> LinesOf(PreparedFaults? faults, (string Plus, string Minus) at, string what, Func<IEnumerable<WorkingLine>> tell) => faults is null
-        ? [.. tell()]
-        : _memo.Get((faults, at, what, Wiring, _things.Supplying), () => new ToldLines([.. tell()])).Lines;
-
-    // The same object is found by reference; another of the same content by its key.
-    private PreparedFaults? Prepared(Network network, FaultConditions conditions) => _memo.Get((network, conditions), () =>
-    {
-        Network feeding = network with { Loads = [] };
-        return _memo.Get((new NetworkKey(feeding), conditions), () => new Faults(PreparedFaults.OfSound(feeding, conditions)));
-    }).Prepared;
-
     /// <summary>Which of two devices in series opens first at every current, remembered by the two, the greatest fault and what the earlier carries besides.</summary>
     internal SelectivityResult SelectivityOf(Protection earlier, Protection nearer, SelectivityInput input) =>
         _memo.Get((earlier, nearer, input.GreatestA, input.BesidesA), () => Selectivity.Between(input));
@@ -216,23 +190,11 @@ public sealed class ElectricsView
     /// <summary>The far ends of conductors in a condition.</summary>
     internal FarEnds FarEndsIn(Condition condition) => Cached(_farEnds, condition.Id, (View: this, condition), static asked => FarEnds.Of(asked.View, asked.condition));
 
-    /// <summary>The strings of the batteries in a condition.</summary>
-    internal BoatStrings StringsIn(Condition condition) => Cached(_strings, condition.Id, (View: this, condition.Id), static asked => asked.View._memo.Get(
-        (asked.View._things.ShapeIn(asked.View.Wiring, asked.Id), BoatStrings.NumbersOf(asked.View.Boat, asked.View.Wiring)), () => BoatStrings.Of(asked.View.Boat, asked.View.Wiring, asked.Id)));
-
-    /// <summary>The strings of the batteries in any condition, each group once.</summary>
-    internal BoatStrings AllStrings => _allStrings ??= BoatStrings.InAny(this);
-
     /// <summary>What is bolted to each terminal.</summary>
     public StudRings Rings => _rings ??= StudRings.Of(Boat);
 
-    /// <summary>How strings side by side share their current in a case; null where it has no answer.</summary>
-    internal ImmutableArray<StringShare>? SharesOf(StringGroup group, SolvedNetwork solved) =>
-        solved.GroupOf(group.Strings[0].Members[0].Id) is { Result.Point: { } point } own ? _memo.Get((own.Network, group.Strings[0].Members[0].Id), () => new Shares(StringSharing.Of(group, own.Network, point))).Of : null;
-
-    private sealed record Shares(ImmutableArray<StringShare>? Of);
-
     private sealed record FaultsToEarth(ImmutableArray<EarthFault> All);
+
     /// <summary>The fault to earth of each circuit of alternating current, with each source that feeds it.</summary>
     internal ImmutableArray<EarthFault> EarthFaults => (_faultsToEarth ??= new FaultsToEarth([.. AcCircuits.Of(this).Select(circuit => EarthFault.Of(this, circuit))])).All;
 

@@ -43,7 +43,7 @@ internal sealed class FarEnds
         SolvedNetwork lowest = view.Solve(condition, ChargeCase.Lowest);
         foreach (Place place in Places(view, condition))
         {
-            FaultFlow? flow = lowest.NetworkOf(place.Edge.Id) is { } network ? view.LeastFaultsIn(network)?.FlowBetween(place.Plus, place.Minus) : null;
+            FaultFlow? flow = lowest.NetworkOf(place.Edge.Id) is { } network ? view.Faults.Least(network)?.FlowBetween(place.Plus, place.Minus) : null;
             ends._byEdge[place.Edge.Id] = new FarEnd(place.Edge, (Cable)place.Edge.Owner, place.Edge.Other(place.Plus), place.Plus, place.Minus, place.Before, place.WayIds, flow);
         }
 

@@ -18,7 +18,7 @@ internal static class FaultResistance
     /// <param name="what">What the sum is called.</param>
     /// <param name="conductors">How warm the conductors are taken to be.</param>
     public static ImmutableArray<WorkingLine> Lines(ElectricsView view, PreparedFaults? faults, FaultCurrentResult fault, (string Plus, string Minus) at, string what, string conductors) =>
-        view.LinesOf(faults, at, what, () => Tell(view, faults, fault, at, what, conductors));
+        view.Faults.LinesOf(faults, at, what, () => Tell(view, faults, fault, at, what, conductors));
 
     private static IEnumerable<WorkingLine> Tell(ElectricsView view, PreparedFaults? faults, FaultCurrentResult fault, (string Plus, string Minus) at, string what, string conductors)
     {

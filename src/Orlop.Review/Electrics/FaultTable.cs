@@ -61,7 +61,7 @@ public static class FaultTable
 
         string? hull = network.Batteries.Select(battery => battery.Minus).Concat(network.Contacts.SelectMany(contact => new[] { contact.A, contact.B })).FirstOrDefault(view.Grounding.IsGrounded);
         string[] returns = [.. network.Batteries.Select(battery => battery.Minus).Concat(hull is null ? [] : [hull]).Distinct()];
-        ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. ends.SelectMany(end => returns.Append(end.MinusNode).Select(minus => (end.PlusNode, minus)))]);
+        ImmutableArray<FaultCurrentResult?> faults = view.Faults.GreatestBetween(network, [.. ends.SelectMany(end => returns.Append(end.MinusNode).Select(minus => (end.PlusNode, minus)))]);
         for (int k = 0; k < ends.Length; k++)
         {
             // A length that is not given counts as nothing: the current is then no more than that.

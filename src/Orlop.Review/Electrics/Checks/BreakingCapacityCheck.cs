@@ -88,7 +88,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             WorkingWhenAsked = () =>
             [
                 new WorkingLine("Voltage before the fault", "full battery, no loads", V(fault.OpenCircuitV), Solved(solved, device.Id)),
-                .. FaultResistance.Lines(view, view.GreatestFaultsIn(worst.Network), fault, (worst.Plus, worst.Minus), "Resistance of sources and way", "cold, 20 °C, the least its size and class may have"),
+                .. FaultResistance.Lines(view, view.Faults.Greatest(worst.Network), fault, (worst.Plus, worst.Minus), "Resistance of sources and way", "cold, 20 °C, the least its size and class may have"),
                 .. LeftOut(view, solved, worst, ways),
                 .. fault.IsFedByBatteries ? [new WorkingLine("Chargers and converters add", "the most each gives", A(fault.LimitedA), "")] : Array.Empty<WorkingLine>(),
                 new WorkingLine("Prospective fault current", FaultText(fault), A(fault.CurrentA), ""),
@@ -126,7 +126,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             Conductors = network.Conductors.RemoveAll(conductor => IsGap(conductor.Id)),
         };
         (string Device, string Plus, string Minus)[] sides = [.. Sides(view, known, device)];
-        return sides.Zip(view.FaultsIn(known, [.. sides.Select(side => (side.Plus, side.Minus))]))
+        return sides.Zip(view.Faults.GreatestBetween(known, [.. sides.Select(side => (side.Plus, side.Minus))]))
             .Where(each => each.Second is not null).Select(each => new WorstFault(known, each.Second!, each.First.Plus, each.First.Minus)).MaxBy(each => each.Fault.CurrentA);
     }
 
@@ -162,7 +162,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
         foreach (IGrouping<Network, Protection> devices in view.Boat.All<Protection>().Where(device => solved.NetworkOf(device.Id) is not null).GroupBy(device => solved.NetworkOf(device.Id)!))
         {
             (string Device, string Plus, string Minus)[] pairs = [.. devices.SelectMany(device => Sides(view, devices.Key, device))];
-            var currents = view.FaultsIn(devices.Key, [.. pairs.Select(pair => (pair.Plus, pair.Minus))]);
+            var currents = view.Faults.GreatestBetween(devices.Key, [.. pairs.Select(pair => (pair.Plus, pair.Minus))]);
             if (currents.IsEmpty)
             {
                 foreach (var pair in pairs)

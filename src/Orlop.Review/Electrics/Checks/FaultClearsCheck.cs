@@ -88,7 +88,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
     }
 
     private static PreparedFaults? PreparedOf(ElectricsView view, FarEnd end, Condition condition) =>
-        view.Solve(condition, ChargeCase.Lowest).NetworkOf(end.Edge.Id) is { } network ? view.LeastFaultsIn(network) : null;
+        view.Solve(condition, ChargeCase.Lowest).NetworkOf(end.Edge.Id) is { } network ? view.Faults.Least(network) : null;
 
     // Where ways share a fault, each carries its part.
     private static IEnumerable<WorkingLine> Part(FarEnd end, Protection device, double faultA)

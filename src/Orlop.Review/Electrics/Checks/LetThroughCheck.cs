@@ -91,7 +91,7 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
             return null;
         }
 
-        ImmutableArray<FaultCurrentResult?> faults = view.FaultsIn(network, [.. network.Batteries.Select(battery => (end.NearNode, battery.Minus))]);
+        ImmutableArray<FaultCurrentResult?> faults = view.Faults.GreatestBetween(network, [.. network.Batteries.Select(battery => (end.NearNode, battery.Minus))]);
         return faults.OfType<FaultCurrentResult>().Select(fault => Math.Abs(fault.CurrentA)).DefaultIfEmpty(0).Max() is var most and > 0 ? most : null;
     }
 }

@@ -13,7 +13,7 @@ public sealed class StringProtectedCheck : ICheck<ElectricsView>
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
-        from StringGroup stringGroup in view.AllStrings.Groups
+        from StringGroup stringGroup in view.Strings.InAny.Groups
         from BatteryString each in stringGroup.Strings
         where each.IsProtected is not null
         select Judge(view, stringGroup, each, each.IsProtected!.Value);

@@ -20,7 +20,7 @@ public sealed class StringShareCheck : ICheck<ElectricsView>
     public IEnumerable<Finding> Run(ElectricsView view) =>
     [
         .. from condition in view.Conditions
-           from stringGroup in view.StringsIn(condition).Groups
+           from stringGroup in view.Strings.In(condition).Groups
            where stringGroup.Strings.Length > 1
            from finding in Judge(view, condition, stringGroup)
            select finding,
@@ -33,7 +33,7 @@ public sealed class StringShareCheck : ICheck<ElectricsView>
     {
         SolvedNetwork solved = view.Solve(condition, ChargeCase.Normal);
         double?[] capacities = [.. group.Strings.Select(each => StringWords.CapacityAh(view.Boat, each))];
-        ImmutableArray<StringShare>? shares = view.SharesOf(group, solved);
+        ImmutableArray<StringShare>? shares = view.Strings.SharesOf(group, solved);
         for (int k = 0; k < group.Strings.Length; k++)
         {
             BatteryString each = group.Strings[k];

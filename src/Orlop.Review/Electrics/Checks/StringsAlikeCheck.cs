@@ -17,7 +17,7 @@ public sealed class StringsAlikeCheck : ICheck<ElectricsView>
         [LimitIds.StringCapacityFraction, LimitIds.StringAgeCount]);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
-        from StringGroup stringGroup in view.AllStrings.Groups
+        from StringGroup stringGroup in view.Strings.InAny.Groups
         let batteries = stringGroup.Strings.SelectMany(each => StringWords.Batteries(view.Boat, each)).ToArray()
         from BatteryBank battery in batteries.Skip(1)
         select Judge(view, stringGroup, batteries[0], battery);

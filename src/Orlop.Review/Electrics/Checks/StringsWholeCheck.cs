@@ -23,7 +23,7 @@ public sealed class StringsWholeCheck : ICheck<ElectricsView>
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
-        from StringGroup stringGroup in view.AllStrings.Groups
+        from StringGroup stringGroup in view.Strings.InAny.Groups
         from BatteryString each in stringGroup.Strings
         let finding = Judge(view, stringGroup, each)
         where stringGroup.Strings.Length > 1 || each.Members.Length > 1 || finding.Verdict != Verdict.Holds
