@@ -23,6 +23,11 @@ internal sealed class NetworkFaults(Memo memo, Wiring wiring, ElectricThings thi
     /// <summary>The weakest faults in a network; null when it has faults. Loads take no part in a fault.</summary>
     public PreparedFaults? Least(Network network) => Prepared(network, FaultConditions.Least);
 
+    private sealed record Doubted(Network? Network);
+
+    /// <summary>A network made from another, remembered by that other; null where there is none.</summary>
+    public Network? Instead(Network network, string how, Func<Network?> make) => memo.Get((network, how, things.Supplying), () => new Doubted(make())).Network;
+
     /// <summary>Lines on a fault between two nodes, remembered by the network, the nodes and the names of what lies between.</summary>
     public ImmutableArray<WorkingLine> LinesOf(PreparedFaults? faults, (string Plus, string Minus) at, string what, Func<IEnumerable<WorkingLine>> tell) => faults is null
         ? [.. tell()]

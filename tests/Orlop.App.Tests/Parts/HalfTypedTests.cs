@@ -48,6 +48,19 @@ public sealed class HalfTypedTests : IDisposable
     }
 
     [Fact]
+    public void RulesTickedOneAfterTheOther_AreAllKept()
+    {
+        IRenderedComponent<AddThing> add = Render<AddThing>(parameters => parameters.Add(one => one.Kind, "stability-basis"));
+        add.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+        string[] ids = [.. add.FindAll(".choices input").Take(3).Select(box => box.Id!)];
+        Array.ForEach(ids, id => add.Find($"#{id}").Change(true));
+        Assert.All(ids, id => Assert.True(add.Find($"#{id}").HasAttribute("checked")));
+
+        add.FindAll("button").Single(button => button.TextContent.StartsWith("Add to ", StringComparison.Ordinal)).Click();
+        Assert.Equal(3, Session.Now.AsBuilt.All<StabilityBasis>().Single().Rules.Count);
+    }
+
+    [Fact]
     public void ThingWithoutItsFields_IsNotAdded_AndEachStandsBesideTheButton()
     {
         IRenderedComponent<AddThing> add = Render<AddThing>(parameters => parameters.Add(one => one.Kind, "battery"));

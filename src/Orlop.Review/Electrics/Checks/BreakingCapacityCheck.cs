@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Boat.Values;
 using Orlop.Electrics.Networks;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
@@ -13,7 +15,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "breaking-capacity",
         "Device can break the worst fault",
-        "The greatest prospective current of a bolted fault just behind a fuse or breaker (full battery, every source, cold conductors, joints taken as nothing) against its breaking capacity.",
+        "The greatest prospective current of a bolted fault just behind a fuse or breaker (full battery, every source, cold conductors, joints taken as nothing) against its breaking capacity. Unknown where it holds only while a battery's guessed or estimated resistance is no less than put down.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -77,7 +79,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
         }
 
         FaultCurrentResult fault = worst.Fault;
-        return new Finding
+        Finding finding = new()
         {
             CheckId = Description.Id,
             SubjectId = device.Id,
@@ -98,7 +100,28 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
             Inputs = [new FindingInput(device.Id, "breakingA"), .. MissingInputs.GuessedFor(solved, device.Id)
                 .UnionBy(network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm")), input => (input.ThingId, input.Field))],
         };
+        return verdict != Verdict.Fails && WithLeastResistance(view, worst) is { } most && Verdicts.Of(most.CurrentA, breaking.Value) == Verdict.Fails
+            ? InDoubt(finding, device, breaking, fault, most, BatteryDoubt.In(view, worst.Network))
+            : finding;
     }
+
+    private static FaultCurrentResult? WithLeastResistance(ElectricsView view, WorstFault worst) =>
+        BatteryDoubt.WithLeast(view, worst.Network) is { } network ? view.Faults.Greatest(network)?.Between(worst.Plus, worst.Minus) : null;
+
+    // Within what the device can break only by a resistance that nobody measured.
+    private static Finding InDoubt(Finding finding, Protection device, Quantity breaking, FaultCurrentResult fault, FaultCurrentResult most, ImmutableArray<BatteryBank> batteries) => finding with
+    {
+        Verdict = Verdict.Unknown,
+        UseFraction = null,
+        Headline = Sentence.Of($"{device.Title} can break {A(breaking.Value)}; the worst fault behind it is {A(fault.CurrentA)} if the battery's resistance is as it was put down, and {A(most.CurrentA)} if it is the least it may be: measure it"),
+        WorkingWhenAsked = () =>
+        [
+            .. finding.Working.Where(line => line.What != "Use"),
+            .. BatteryDoubt.LeastLines(batteries),
+            new WorkingLine("Prospective fault current then", "reckoned in the same way", A(most.CurrentA), ""),
+        ],
+        Inputs = [.. BatteryDoubt.Inputs(batteries), new FindingInput(device.Id, "breakingA")],
+    };
 
     // What would make the fault smaller and is not counted, so that it is the worst there can be.
     private static WorkingLine[] LeftOut(ElectricsView view, SolvedNetwork solved, WorstFault worst, WiringTrees ways)

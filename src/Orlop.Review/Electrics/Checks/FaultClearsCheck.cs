@@ -14,7 +14,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "fault-clears",
         "A fault at the far end opens its device in time",
-        "The weakest fault at the far end of each conductor that a battery feeds (lowest battery, hot conductors, joints as they are): the latest that a device before it may open, against the time that the conductor bears it, first with all heat in the copper, then with the heat it loses.",
+        "The weakest fault at the far end of each conductor that a battery feeds (lowest battery, hot conductors, joints as they are): the latest that a device before it may open, against the time that the conductor bears it, first with all heat in the copper, then with the heat it loses. Unknown where it holds only while a battery's guessed or estimated resistance is no more than put down.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -55,10 +55,26 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
 
         FarEndClearing best = each[0];
         (Protection device, FaultClearingResult result) = (best.Device, best.Result);
+        if (FarEndClearing.VerdictOf(result.Status) != Verdict.Fails && WithMostResistance(view, end, condition) is { } weakest && MayFail(view, weakest, condition))
+        {
+            return Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: {device.Title} opens in time on {A(end.ThroughA(end.Edge.Id))} at its far end; whether it does on {A(weakest.ThroughA(end.Edge.Id))}, if the battery's resistance is the most it may be, cannot be told"),
+                [.. BatteryDoubt.Inputs(BatteryDoubt.In(view, lowest.NetworkOf(end.Edge.Id)!))]);
+        }
+
         return FarEndClearing.VerdictOf(result.Status) == Verdict.Fails && withoutGates.Length > 0
             ? Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: {device.Title} may not open in time, and the times of another device before it are not known"), [.. withoutGates])
             : Told(view, end, device, result, condition, name);
     }
+
+    // The same fault with the most resistance that its batteries may have; null where none is in doubt.
+    private static FarEnd? WithMostResistance(ElectricsView view, FarEnd end, Condition condition) =>
+        view.Solve(condition, ChargeCase.Lowest).NetworkOf(end.Edge.Id) is { } network && BatteryDoubt.WithMost(view, network) is { } doubted && view.Faults.Least(doubted)?.FlowBetween(end.PlusNode, end.MinusNode) is { } flow
+            ? end with { Fault = flow }
+            : null;
+
+    private static bool MayFail(ElectricsView view, FarEnd end, Condition condition) =>
+        FaultedConductor.Of(view, end.Cable, condition, end.ThroughA(end.Edge.Id)) is { } conductor
+        && FarEndClearing.Each(view, end, conductor) is [var best, ..] && FarEndClearing.VerdictOf(best.Result.Status) == Verdict.Fails;
 
     private Finding Told(ElectricsView view, FarEnd end, Protection device, FaultClearingResult result, Condition condition, string name)
     {

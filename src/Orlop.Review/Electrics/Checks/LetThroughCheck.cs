@@ -35,7 +35,7 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
         }
 
         (FarEnd end, double bearsA2S) = bears.MinBy(pair => pair.BearsA2S);
-        if (Greatest(view, end, condition) is not { } greatestA)
+        if (Greatest(view, end, condition, network => network) is not { } greatestA)
         {
             return WithoutFault.Of(view, Description, device.Id, condition, device.Title);
         }
@@ -44,6 +44,12 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what it lets through on a hard fault is not known"),
                 [new FindingInput(device.Id, device.Gates is null && device.OwnTimes.Count == 0 ? "gates" : "clearingA2S", IsMissing: true)]);
+        }
+
+        if (through.A2S <= bearsA2S && Greatest(view, end, condition, network => BatteryDoubt.WithLeast(view, network)) is { } most && Through(view, device, most)?.A2S > bearsA2S)
+        {
+            return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: {A(greatestA)} just behind it spares {end.Cable.Title}; whether {A(most)} would, if the battery's resistance is the least it may be, cannot be told"),
+                [.. BatteryDoubt.Inputs(BatteryDoubt.In(view, view.Solve(condition, ChargeCase.Full).NetworkOf(end.Edge.Id)!))]);
         }
 
         return through.A2S > bearsA2S && device.ClearingA2S is null
@@ -83,15 +89,15 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
         return asked.Gates is { } gates && LetThrough.ByGates(asked, greatestA) is { } bound ? (bound.A2S, LetThroughLines.Of(bound, gates.Source, gates.IsFromMemory)) : null;
     }
 
-    private static double? Greatest(ElectricsView view, FarEnd end, Condition condition)
+    private static double? Greatest(ElectricsView view, FarEnd end, Condition condition, Func<Network, Network?> taken)
     {
         SolvedNetwork full = view.Solve(condition, ChargeCase.Full);
-        if (full.NetworkOf(end.Edge.Id) is not { } network || network.Batteries.IsEmpty || network.Batteries.Any(battery => full.Built.Gaps.ContainsKey(battery.Id)))
+        if (full.NetworkOf(end.Edge.Id) is not { } network || network.Batteries.IsEmpty || network.Batteries.Any(battery => full.Built.Gaps.ContainsKey(battery.Id)) || taken(network) is not { } faulted)
         {
             return null;
         }
 
-        ImmutableArray<FaultCurrentResult?> faults = view.Faults.GreatestBetween(network, [.. network.Batteries.Select(battery => (end.NearNode, battery.Minus))]);
+        ImmutableArray<FaultCurrentResult?> faults = view.Faults.GreatestBetween(faulted, [.. network.Batteries.Select(battery => (end.NearNode, battery.Minus))]);
         return faults.OfType<FaultCurrentResult>().Select(fault => Math.Abs(fault.CurrentA)).DefaultIfEmpty(0).Max() is var most and > 0 ? most : null;
     }
 }

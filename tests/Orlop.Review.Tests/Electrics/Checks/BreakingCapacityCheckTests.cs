@@ -1,4 +1,5 @@
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Review.Findings;
 using Xunit;
 
@@ -30,6 +31,35 @@ public sealed class BreakingCapacityCheckTests
         Assert.Contains("nobody measured", left.Source, StringComparison.Ordinal);
         Assert.Equal(12.8 / 0.010, Line(finding, "Prospective fault current").Value!.Value, 1e-6);
     }
+
+    // 10 ± 3 mΩ, guessed: 12.8 V ÷ 10.2 mΩ = 1255 A as put down; 12.8 V ÷ (4 + 0.2) mΩ = 3048 A with the least it may be. A fuse of 2000 A holds only by the guess.
+    [Theory]
+    [InlineData(Knowledge.Guessed, 2000, Verdict.Unknown)]
+    [InlineData(Knowledge.Estimated, 2000, Verdict.Unknown)]
+    [InlineData(Knowledge.Measured, 2000, Verdict.Holds)]
+    [InlineData(Knowledge.Guessed, 5000, Verdict.Holds)]
+    [InlineData(Knowledge.Guessed, 1000, Verdict.Fails)]
+    public void ResistanceThatNobodyMeasured_HoldsOnlyWhereItsLeastDoes(Knowledge known, double breakingA, Verdict expected)
+    {
+        Finding finding = Of(new Quantity(0.010, known, 0.003), breakingA);
+        Assert.Equal(expected, finding.Verdict);
+        if (expected == Verdict.Unknown)
+        {
+            Assert.Equal(0.004, Line(finding, "bank, the least it may have inside").Value!.Value, 1e-9);
+            Assert.Equal(12.8 / 0.0042, Line(finding, "Prospective fault current then").Value!.Value, 1e-6);
+            Assert.Contains(finding.Inputs, input => input is { ThingId: "bank", Field: "internalResistanceOhm", IsGuess: true });
+        }
+    }
+
+    // Without a ±, half of it is one deviation, and no less than a quarter is left: 12.8 V ÷ (2.5 + 0.2) mΩ = 4741 A.
+    [Fact]
+    public void GuessWithoutDeviation_IsNoLessThanAQuarter() =>
+        Assert.Equal(12.8 / 0.0027, Line(Of(new Quantity(0.010, Knowledge.Guessed), 2000), "Prospective fault current then").Value!.Value, 1e-6);
+
+    private static Finding Of(Quantity internalOhm, double breakingA) => SmallBoat.OneLamp()
+        .Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = internalOhm })
+        .Change<Protection>("fuse", fuse => fuse with { BreakingA = breakingA })
+        .Worst("breaking-capacity", "fuse");
 
     private static WorkingLine Line(Finding finding, string what) => Assert.Single(finding.Working, line => line.What == what);
 }

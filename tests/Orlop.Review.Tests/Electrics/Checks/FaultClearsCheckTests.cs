@@ -1,5 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Review.Findings;
 using Xunit;
 
@@ -45,6 +46,20 @@ public sealed class FaultClearsCheckTests
     [Fact]
     public void InternalResistanceNotGiven_IsUnknown() =>
         Assert.Equal(Verdict.Unknown, SmallBoat.OneLamp().Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = null }).Worst(Check, Plus).Verdict);
+
+    // With ever more guessed inside, a fault that opened its fuse in time comes to one that may not: unknown in between, and what would settle it is named. Measured, it holds.
+    [Fact]
+    public void ResistanceThatNobodyMeasured_HoldsOnlyWhereItsMostDoes()
+    {
+        BoatModel Of(Knowledge known, double deviationOhm) => SmallBoat.OneLamp().Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = new Quantity(0.010, known, deviationOhm) });
+        Assert.Equal(Verdict.Holds, Of(Knowledge.Guessed, 0.001).Worst(Check, Plus).Verdict);
+        Assert.Equal(Verdict.Holds, Of(Knowledge.Measured, 0.2).Worst(Check, Plus).Verdict);
+
+        // 10 + 2 × 200 mΩ: 28 A, which a fuse of 10 A may take long to open; the cable bears that, a thinner one might not.
+        Finding weak = Of(Knowledge.Guessed, 0.2).Change<Cable>("lamp-cable", cable => cable with { AreaMm2 = 0.75 }).Change<Protection>("fuse", fuse => fuse with { RatedA = 20 }).Worst(Check, Plus);
+        Assert.Equal(Verdict.Unknown, weak.Verdict);
+        Assert.Contains(weak.Inputs, input => input is { ThingId: "bank", Field: "internalResistanceOhm", IsGuess: true });
+    }
 
     [Fact]
     public void OperatingTimesNotGiven_AreUnknown() =>
