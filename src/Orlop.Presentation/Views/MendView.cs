@@ -54,7 +54,7 @@ public sealed record MendSetView(MendSet Set, IReadOnlyList<MendRow> Rows, strin
 /// <param name="Headline">In a sentence.</param>
 /// <param name="Set">The set; null where none was found.</param>
 /// <param name="Proof">Whether there may be a lesser one; empty where there is no set.</param>
-/// <param name="Beyond">Findings that no choice clears.</param>
+/// <param name="Beyond">Findings that no choice clears, and why where it is known.</param>
 /// <param name="Working">How it was sought.</param>
 public sealed record MendView(MendResult Result, string Headline, MendSetView? Set, string Proof, IReadOnlyList<string> Beyond, string Working)
 {
@@ -85,7 +85,7 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
         MendSetView? set = result.Set is { } found ? MendSetView.Of(found, boat, units, culture) : null;
         return new MendView(
             result, result is { IsStopped: true, Set: not null } ? $"Stopped; the best found so far. {HeadlineOf(result)}" : HeadlineOf(result), set, set is null ? "" : ProofOf(result, set, boat, units, culture),
-            [.. result.Beyond.Select(finding => SentenceText.Of(finding.Headline, units, culture))],
+            [.. result.Beyond.Select(finding => $"{SentenceText.Of(finding.Headline, units, culture)}{(MendReasons.Of(finding.CheckId, finding.SubjectId, boat) is { } why ? $". {why}" : "")}")],
             string.Create(culture, $"{Many(result.SlotCount, "thing")} could be changed, in {Sets(result.SetCount, culture)} sets; {result.ReviewedCount} of these were reviewed, the others follow by the rules of direction."));
     }
 

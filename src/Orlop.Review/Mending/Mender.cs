@@ -78,7 +78,7 @@ public sealed class Mender
         slots,
         [.. slots.Select(slot => slot.Options.Select(option => MendWeight.Of(option, _request.Aim)).ToImmutableArray())],
         choice => Against(slots, choice, asked),
-        (objection, slot, other, had) => !_bench.IsRelated(objection, slot.ThingId) || MendRules.CannotHelp(objection, slot, other, had),
+        (objection, slot, other, had) => !(_bench.IsRelated(objection, slot.ThingId) || slot.AlsoIds.Any(id => _bench.IsRelated(objection, id))) || MendRules.CannotHelp(objection, slot, other, had),
         choice => _bench.Shelf.Overdrawn(slots, choice));
 
     // A set that was reviewed before something was given up is not reviewed again.
