@@ -37,15 +37,27 @@ internal static class MendJson
         ["things"] = result.SlotCount,
         ["sets"] = result.SetCount,
         ["reviewed"] = result.ReviewedCount,
-        ["targets"] = Findings(result.Targets),
-        ["beyond"] = Findings(result.Beyond),
+        ["targets"] = new JsonArray([.. result.Targets.Select(Of)]),
+        ["beyond"] = new JsonArray([.. result.Beyond.Select(finding => Of(finding, result, mended))]),
         ["set"] = result.Set is { } set ? Of(set, mended) : null,
         ["classes"] = new JsonArray([.. MendView.Classes(result.Targets.Select(finding => (finding.CheckId, finding.SubjectId)), mended).Select(hint => new JsonObject { ["thing"] = hint.ThingId, ["field"] = "drop", ["text"] = hint.Text })]),
         ["commonTerminals"] = new JsonArray([.. TerminalSizes.Common.Select(size => new JsonObject { ["upToRatedA"] = size.RatedA, ["mostMm2"] = size.MostMm2 })]),
     }.ToJsonString(JsonOutput.Options);
 
-    private static JsonArray Findings(IEnumerable<Finding> findings) =>
-        new([.. findings.Select(finding => new JsonObject { ["check"] = finding.CheckId, ["subject"] = finding.SubjectId, ["verdict"] = Wording.Of(finding.Verdict), ["headline"] = Text(finding.Headline) })]);
+    private static JsonObject Of(Finding finding) => new()
+    {
+        ["check"] = finding.CheckId,
+        ["subject"] = finding.SubjectId,
+        ["verdict"] = Wording.Of(finding.Verdict),
+        ["headline"] = Text(finding.Headline),
+    };
+
+    private static JsonObject Of(Finding finding, MendResult result, BoatModel mended)
+    {
+        JsonObject beyond = Of(finding);
+        beyond["why"] = MendView.WhyBeyond(finding, result, mended, DisplayUnits.Metric, UnitsOption.Culture);
+        return beyond;
+    }
 
     private static JsonObject Of(MendSet set, BoatModel mended) => new()
     {

@@ -4,7 +4,7 @@ using Orlop.Boat.Values;
 namespace Orlop.Boat.Things;
 
 /// <summary>What a part of the catalogue is.</summary>
-public enum CatalogueUse { Cable, Fuse, Breaker, Switch, Plug, Busbar, SoftStart }
+public enum CatalogueUse { Cable, Fuse, Breaker, Switch, Plug, Busbar, SoftStart, Vent, Fan }
 
 /// <summary>
 /// A generic part that may be bought: what the electrics must know of it, its mass and its price. The owner's entry stands in place of
@@ -34,7 +34,7 @@ public sealed record CataloguePart : Thing
     [Description("Rating: of a fuse, breaker, switch, plug or bar the current it may carry; of a soft starter the running current of the load."), Allowed(0.05, 10_000)]
     public Quantity? RatedA { get; init; }
 
-    [Description("Voltage it may interrupt or be used at."), Allowed(1, 1500)]
+    [Description("Voltage it may interrupt or be used at; of a fan the nominal one."), Allowed(1, 1500)]
     public Quantity? RatedV { get; init; }
 
     [Description("Greatest current that a fuse or breaker can break."), Allowed(1, 1_000_000)]
@@ -55,11 +55,29 @@ public sealed record CataloguePart : Thing
     [Description("Which contact of a plug is which pole.")]
     public string? Arrangement { get; init; }
 
-    [Description("Starting current over running current that a soft starter leaves."), Allowed(1, 20)]
+    [Description("Starting current over running current that a soft starter leaves, or with which a fan starts."), Allowed(1, 20)]
     public Quantity? StartRatio { get; init; }
 
-    [Description("How long the start lasts with a soft starter."), Allowed(0, 600)]
+    [Description("How long the start lasts with a soft starter, or of a fan."), Allowed(0, 600)]
     public Quantity? StartS { get; init; }
+
+    [Description("What is free of a vent, screens and louvres taken off."), Allowed(0.01, 100_000)]
+    public Quantity? AreaCm2 { get; init; }
+
+    [Description("Air that a fan moves through the openings of a space, fitted."), Allowed(0, 100_000)]
+    public Quantity? FanM3PerH { get; init; }
+
+    [Description("Power that a fan takes."), Allowed(0, 10_000)]
+    public Quantity? RunningW { get; init; }
+
+    [Description("What a fuse or breaker is fitted in: a holder, a place in a panel. Parts of equal words take each other's place in it.")]
+    public string? Mount { get; init; }
+
+    [Description("Mass of that holder or place, counted where there is none yet."), Allowed(0, 1000)]
+    public Quantity? MountMassKg { get; init; }
+
+    [Description("Price of that holder or place, counted where there is none yet, in the owner's currency."), Allowed(0, 100_000)]
+    public Quantity? MountPriceMoney { get; init; }
 
     [Description("Mass of one piece."), Allowed(0, 10_000)]
     public Quantity? MassKg { get; init; }
@@ -67,7 +85,7 @@ public sealed record CataloguePart : Thing
     [Description("Mass per metre of a cable."), Allowed(0, 50)]
     public Quantity? MassKgPerM { get; init; }
 
-    [Description("Price of one piece, with what it needs to be fitted (a fuse's holder), in the owner's currency."), Allowed(0, 1_000_000)]
+    [Description("Price of one piece without its holder or place in a panel, in the owner's currency."), Allowed(0, 1_000_000)]
     public Quantity? PriceMoney { get; init; }
 
     [Description("Price per metre of a cable, in the owner's currency."), Allowed(0, 10_000)]

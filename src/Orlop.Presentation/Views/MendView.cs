@@ -54,7 +54,7 @@ public sealed record MendSetView(MendSet Set, IReadOnlyList<MendRow> Rows, strin
 /// <param name="Headline">In a sentence.</param>
 /// <param name="Set">The set; null where none was found.</param>
 /// <param name="Proof">Whether there may be a lesser one; empty where there is no set.</param>
-/// <param name="Beyond">Findings that no choice clears.</param>
+/// <param name="Beyond">Findings that no choice clears, and why where it is known.</param>
 /// <param name="Working">How it was sought.</param>
 public sealed record MendView(MendResult Result, string Headline, MendSetView? Set, string Proof, IReadOnlyList<string> Beyond, string Working)
 {
@@ -85,7 +85,7 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
         MendSetView? set = result.Set is { } found ? MendSetView.Of(found, boat, units, culture) : null;
         return new MendView(
             result, result is { IsStopped: true, Set: not null } ? $"Stopped; the best found so far. {HeadlineOf(result)}" : HeadlineOf(result), set, set is null ? "" : ProofOf(result, set, boat, units, culture),
-            [.. result.Beyond.Select(finding => SentenceText.Of(finding.Headline, units, culture))],
+            [.. result.Beyond.Select(finding => $"{SentenceText.Of(finding.Headline, units, culture)}{(WhyBeyond(finding, result, boat, units, culture) is { } why ? $". {why}" : "")}")],
             string.Create(culture, $"{Many(result.SlotCount, "thing")} could be changed, in {Sets(result.SetCount, culture)} sets; {result.ReviewedCount} of these were reviewed, the others follow by the rules of direction."));
     }
 
@@ -102,11 +102,24 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
         };
     }
 
+    /// <summary>Why no choice clears a finding, in words; null where that is not known.</summary>
+    public static string? WhyBeyond(Finding finding, MendResult result, BoatModel boat, DisplayUnits units, CultureInfo culture)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        ArgumentNullException.ThrowIfNull(result);
+        return MendReasons.Of(finding.CheckId, finding.SubjectId, boat) ?? (result.Conflicts.FirstOrDefault(conflict => conflict.Finding == finding) switch
+        {
+            null => null,
+            { Against: null } => result.Targets.Length > 1 ? "No set of the choices clears it together with the rest: ask for it by itself" : null,
+            { Against: { } against } => $"What clears it brings: {SentenceText.Of(against.Headline, units, culture)}",
+        });
+    }
+
     private static string HeadlineOf(MendResult result) => result.Outcome switch
     {
         MendOutcome.NothingFails => $"No electrical finding {WhatOf(result, 1)}: there is nothing to mend.",
         MendOutcome.Cleared when result.Beyond.IsEmpty => $"{Many(result.Set!.Changes.Length, "change")} clear{(result.Set.Changes.Length == 1 ? "s" : "")} {(result.Targets.Length == 1 ? $"the finding that {WhatOf(result, 1)}" : $"all {result.Targets.Length} electrical findings that {WhatOf(result, 2)}")}.",
-        MendOutcome.Cleared => $"{Many(result.Set!.Changes.Length, "change")} clear {result.Targets.Length - result.Beyond.Length} of {result.Targets.Length} electrical findings that {WhatOf(result, 2)}; no choice clears the rest{(result.IsTightToo ? ", some of which may be tight now" : "")}.",
+        MendOutcome.Cleared => $"{Many(result.Set!.Changes.Length, "change")} clear {result.Targets.Length - result.Beyond.Length} of {result.Targets.Length} electrical findings that {WhatOf(result, 2)}; {(result.Conflicts.IsEmpty ? "no choice clears the rest" : "no set clears the rest with them")}{(result.IsTightToo ? ", some of which may be tight now" : "")}.",
         MendOutcome.NotCleared => "No set of stock and catalogue clears it.",
         _ when result.IsStopped => "Stopped before any set was found.",
         _ when result.IsTightToo => "No set was found before the search ended. Mend what fails alone, then what is tight one by one.",

@@ -101,7 +101,8 @@ internal static class CableChoices
             : [.. cable.Cores.Select(core => CutM(LengthOf(core)?.Value, LengthOf(core)?.PlusMinus))];
     }
 
-    private static Cable As(Cable cable, CataloguePart part, int cores, int sheathed) => cable with
+    /// <summary>The cable as one of a catalogue part: so many cores in all, so many in each sheath.</summary>
+    public static Cable As(Cable cable, CataloguePart part, int cores, int sheathed) => cable with
     {
         AreaMm2 = part.AreaMm2!,
         InsulationC = part.InsulationC,
@@ -114,7 +115,6 @@ internal static class CableChoices
 
     private static Quantity? Times(Quantity? quantity, double ratio) => quantity is null || ratio == 1 ? quantity : quantity with { Value = Math.Round(quantity.Value * ratio, 6) };
 
-    // Of a shorter one the longest stretch of its run gives way.
     private static Cable Laid(Cable cable, Laying laying)
     {
         if (laying.Words is null || laying.LengthM is not { } lengthM)
@@ -122,13 +122,19 @@ internal static class CableChoices
             return cable;
         }
 
+        Cable laid = InLength(cable, lengthM);
+        return laying.Run is null ? laid : laid with { Run = laying.Run.Legs, Cores = cable.Cores.Select(core => core with { LengthM = null }).ToValueList() };
+    }
+
+    /// <summary>The cable in another length, in metres; the longest stretch of its run gives way.</summary>
+    public static Cable InLength(Cable cable, double lengthM)
+    {
         RunLeg? longest = cable.Run.MaxBy(leg => leg.LengthM);
         double lessM = (cable.LengthM?.Value ?? lengthM) - lengthM;
         return cable with
         {
             LengthM = new Quantity(lengthM, Knowledge.Estimated, cable.LengthM?.PlusMinus, Method: "to be laid so; measure before cutting"),
-            Run = laying.Run?.Legs ?? cable.Run.Select(leg => ReferenceEquals(leg, longest) ? leg with { LengthM = Math.Round(Math.Max(0, leg.LengthM - lessM), 3) } : leg).ToValueList(),
-            Cores = laying.Run is null ? cable.Cores : cable.Cores.Select(core => core with { LengthM = null }).ToValueList(),
+            Run = cable.Run.Select(leg => ReferenceEquals(leg, longest) ? leg with { LengthM = Math.Round(Math.Max(0, leg.LengthM - lessM), 3) } : leg).ToValueList(),
         };
     }
 }

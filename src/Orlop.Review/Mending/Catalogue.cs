@@ -49,6 +49,7 @@ public sealed class Catalogue
         {
             PriceMoney = Times(part.PriceMoney, ratio),
             PriceMoneyPerM = Times(part.PriceMoneyPerM, ratio),
+            MountPriceMoney = Times(part.MountPriceMoney, ratio),
         });
         return Of([.. own, .. builtIn], ids, boat.Particulars?.Currency ?? "");
     }
@@ -81,6 +82,11 @@ public sealed class Catalogue
         ResistanceOhm = Guess(part.ResistanceOhm),
         StartRatio = Guess(part.StartRatio),
         StartS = Guess(part.StartS),
+        AreaCm2 = Guess(part.AreaCm2),
+        FanM3PerH = Guess(part.FanM3PerH),
+        RunningW = Guess(part.RunningW),
+        MountMassKg = Guess(part.MountMassKg),
+        MountPriceMoney = Guess(part.MountPriceMoney),
         MassKg = Guess(part.MassKg),
         MassKgPerM = Guess(part.MassKgPerM),
         PriceMoney = Guess(part.PriceMoney),

@@ -29,7 +29,7 @@ internal static class FuseChoices
         return !(leastA > 0) ? null : bench.Slot($"fuse:{cable.Id}", SlotKind.Fuse, cable.Id, none, bench.Catalogue.Parts
             .Where(part => part is { Use: CatalogueUse.Fuse, IsTwoPole: false } && part.RatedA?.Value >= leastA && part.RatedA.Value <= MostOverLeast * leastA)
             .OrderBy(part => part.RatedA!.Value).Take(MostCount)
-            .SelectMany(part => bench.Ways(Of(cable, chain.Taker, part, id)))) is { } slot ? slot with { AddedId = id } : null;
+            .SelectMany(part => bench.Ways(Of(cable, chain.Taker, part, id)))) is { } slot ? slot with { AddedIds = [id] } : null;
     }
 
     private static int IndexOf(Chain chain, string cableId) => chain.Out.ToList().FindIndex(item => item.Thing.Id == cableId);
@@ -38,9 +38,10 @@ internal static class FuseChoices
 
     private static MendOption Of(Cable cable, Part taker, CataloguePart part, string id) => new()
     {
-        What = Sentence.Of($"{cable.Title}: {part.Title} more, bolted on where it leaves what feeds it"),
+        What = Sentence.Of($"{cable.Title}: {part.Title} more{Mounting.Words(part)}, bolted on where it leaves what feeds it"),
         Apply = boat => With(boat, cable, taker, part, id),
-        Cost = new MendCost(part.PriceMoney?.Value ?? 0, part.MassKg?.Value ?? 0),
+        Cost = Mounting.CostOf(part),
+        BesidesMoney = Mounting.MoneyOf(part),
         Traits = PartChoices.Traits(part),
         Part = part,
     };

@@ -39,14 +39,31 @@ internal sealed class MendBench
 
     public StockShelf Shelf { get; }
 
+    /// <summary>The batteries that stand side by side, and what leads to them.</summary>
+    public StringWays Strings => field ??= new StringWays(this);
+
+    /// <summary>Every way from a source to what it feeds.</summary>
+    public IEnumerable<Chain> Chains => _chains;
+
     /// <summary>The chains that a thing is on, each way once.</summary>
     public IEnumerable<Chain> ChainsOf(string thingId) => _chainsOf.TryGetValue(thingId, out HashSet<int>? of)
         ? of.Order().Select(at => _chains[at]).DistinctBy(chain => string.Join(' ', chain.Out.Concat(chain.Back).Select(item => item.Thing.Id)))
         : [];
 
-    /// <summary>A change of the thing can bear on the finding: they are on one chain, or the finding is about the thing, a battery, or what a change added.</summary>
+    /// <summary>A change of the thing can bear on the finding: they are on one chain, or the finding is about the thing, a battery, or what a change added; of warmth the air of each space and the cables in it, of strings what stands on their ways.</summary>
     public bool IsRelated(Objection objection, string thingId) => objection.IsOf(thingId)
-        || objection.ThingIds.Any(id => Draft.Find(id) is null or BatteryBank || (_chainsOf.TryGetValue(id, out HashSet<int>? of) && _chainsOf.TryGetValue(thingId, out HashSet<int>? mine) && of.Overlaps(mine)));
+        || Draft.Find(thingId) switch
+        {
+            Space => true,
+            Cable cable when objection.IsOfWarmth && objection.ThingIds.Select(SpaceOf).OfType<string>().Any(space => cable.Run.Any(leg => leg.Space == space || (leg.Way is { } way && Draft.Find<Way>(way)?.Space == space))) => true,
+            _ => false,
+        }
+        || (objection.IsOfStrings ? Strings.ThingIds.Contains(thingId) : IsOnOneChain(objection, thingId));
+
+    private string? SpaceOf(string thingId) => Draft.Find(thingId) switch { Space space => space.Id, Part part => part.Space, _ => null };
+
+    private bool IsOnOneChain(Objection objection, string thingId) => objection.ThingIds
+        .Any(id => Draft.Find(id) is null or BatteryBank || (_chainsOf.TryGetValue(id, out HashSet<int>? of) && _chainsOf.TryGetValue(thingId, out HashSet<int>? mine) && of.Overlaps(mine)));
 
     /// <summary>The choice as bought, where its price and mass are known, and as taken from stock, where there is enough for it alone.</summary>
     public IEnumerable<MendOption> Ways(MendOption bought)
@@ -58,7 +75,7 @@ internal sealed class MendBench
             yield return bought;
         }
 
-        MendOption taken = bought with { IsFromStock = true, Cost = bought.Cost with { PriceMoney = 0 } };
+        MendOption taken = bought with { IsFromStock = true, Cost = bought.Cost with { PriceMoney = bought.BesidesMoney } };
         if (Shelf.Of(part).Any() && Shelf.Has(part, [taken]))
         {
             yield return taken;

@@ -50,6 +50,12 @@ internal sealed record MendTraits
     /// <summary>Its ends were made off anew.</summary>
     public bool IsMadeOff { get; init; }
 
+    /// <summary>What the openings of a space are worth for its own draught, m² √m.</summary>
+    public double? Draught { get; init; }
+
+    /// <summary>What its fan moves.</summary>
+    public double? FanM3PerH { get; init; }
+
     /// <summary>Which circuit was made: choices that lead a circuit elsewhere are never compared.</summary>
     public int Circuit { get; init; }
 }
@@ -70,6 +76,12 @@ internal sealed record MendOption
     /// <summary>The catalogue part it is made of; null where none is needed.</summary>
     public CataloguePart? Part { get; init; }
 
+    /// <summary>Pieces of that part.</summary>
+    public int PieceCount { get; init; } = 1;
+
+    /// <summary>What of its price is paid also where the part is taken from stock: a holder, a cable and fuse with it.</summary>
+    public double BesidesMoney { get; init; }
+
     /// <summary>How far it is from what is there: the logarithm of its size over the size that is there, without a sign.</summary>
     public double StepFactor { get; init; }
 
@@ -84,7 +96,7 @@ internal sealed record MendOption
 }
 
 /// <summary>What kind of thing a slot chooses for.</summary>
-internal enum SlotKind { Cable, Device, Contact, Start, Fuse, Split, End }
+internal enum SlotKind { Cable, Device, Contact, Start, Fuse, Split, End, Air, Leads }
 
 /// <summary>A thing that may be changed, and what may become of it; the first choice leaves it as it is.</summary>
 /// <param name="Id">Unique among the slots.</param>
@@ -93,8 +105,11 @@ internal enum SlotKind { Cable, Device, Contact, Start, Fuse, Split, End }
 /// <param name="Options">At most <see cref="MostOptionCount"/>.</param>
 internal sealed record MendSlot(string Id, SlotKind Kind, string ThingId, ImmutableArray<MendOption> Options)
 {
-    /// <summary>The thing that its choices add; null where they add none that a finding could be about.</summary>
-    public string? AddedId { get; init; }
+    /// <summary>What else its choices change; empty where they change the thing alone.</summary>
+    public ImmutableArray<string> AlsoIds { get; init; } = [];
+
+    /// <summary>The things that its choices add and that a finding could be about; empty where they add none.</summary>
+    public ImmutableArray<string> AddedIds { get; init; } = [];
 
     /// <summary>A set of choices is kept as bits.</summary>
     public const int MostOptionCount = 63;

@@ -71,6 +71,16 @@ public sealed record MendSet(ImmutableArray<MendChange> Changes, BoatModel Boat,
         .Aggregate(alteration, (becomes, edit) => AlteredBoat.WithEdit(asBuilt, becomes, edit.Id, edit.Becomes));
 }
 
+/// <summary>A finding that no set clears together with the rest.</summary>
+/// <param name="Finding">What was given up.</param>
+/// <param name="Against">What stood most often against sets that would have cleared it; null where no set that was reviewed did.</param>
+public sealed record MendConflict(Finding Finding, Finding? Against);
+
+/// <summary>Proposals for one finding.</summary>
+/// <param name="Sets">Each of them clears it.</param>
+/// <param name="Whole">What the search of sets came to, where no single change does; null where one does.</param>
+public sealed record MendProposals(ImmutableArray<MendSet> Sets, MendResult? Whole);
+
 /// <summary>What mending came to.</summary>
 public sealed record MendResult
 {
@@ -87,6 +97,9 @@ public sealed record MendResult
 
     /// <summary>Those of them that no choice clears, or for which there is none; the set is without them. Where what is tight is to be cleared too, one that failed may be among them and only be tight.</summary>
     public ImmutableArray<Finding> Beyond { get; init; } = [];
+
+    /// <summary>Those of <see cref="Beyond"/> that were given up because no set clears them together with the rest; by itself one may have a mend.</summary>
+    public ImmutableArray<MendConflict> Conflicts { get; init; } = [];
 
     /// <summary>The best set; null where none was found.</summary>
     public MendSet? Set { get; init; }

@@ -17,7 +17,7 @@ internal static class MendRules
             return true;
         }
 
-        bool isOwn = slot.AddedId is { } added ? objection.IsOf(added) : objection.IsOf(slot.ThingId);
+        bool isOwn = slot.AddedIds.IsEmpty ? objection.IsOf(slot.ThingId) : slot.AddedIds.Any(objection.IsOf);
         return !(isOwn && objection.Finding.Verdict == Verdict.Unknown) && slot.Kind switch
         {
             SlotKind.Cable => Cable(objection, isOwn, other, had),
@@ -25,6 +25,7 @@ internal static class MendRules
             SlotKind.Contact => Contact(objection, isOwn, other, had),
             SlotKind.Start => Start(objection, other, had),
             SlotKind.Fuse => Fuse(objection, isOwn, other, had),
+            SlotKind.Air => Air(objection, isOwn, other, had),
             // What is crimped on is judged by these alone.
             SlotKind.End => objection.Finding.CheckId is not ("lug-fits-cable" or "ring-fits-stud" or "stud-stack"),
             _ => false,
@@ -40,6 +41,8 @@ internal static class MendRules
         "conductor-protection" => AtMost(had.LengthM, other.LengthM) && other.Route == had.Route
             && (!isOwn || (AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC))),
         "fault-clears" => ConductsNoBetter(other, had) && other.Route == had.Route && (!isOwn || other.InsulationC == had.InsulationC),
+        // What it loses warms the space it runs in.
+        "space-temperature" or "charger-output" or "charge-temperature" => ConductsNoBetter(other, had) && other.Route == had.Route,
         "smallest-conductor" => !isOwn || AtMost(other.AreaMm2, had.AreaMm2),
         "cable-reaches" => !isOwn || AtMost(other.LengthM, had.LengthM),
         "run-clear-of-bilge" => !isOwn || other.Route == had.Route,
@@ -83,6 +86,11 @@ internal static class MendRules
         "let-through" or "selectivity" => false,
         _ => IsOfCurrent(objection) ? objection.IsClear : IsOfJoining(objection),
     };
+
+    // More air never leaves a space warmer that is too warm; a fan is a load more, and its circuit is compared with none.
+    private static bool Air(Objection objection, bool isOwn, MendTraits other, MendTraits had) => objection.IsOfWarmth
+        ? !isOwn && AtMost(other.Draught, had.Draught) && AtMost(other.FanM3PerH, had.FanM3PerH)
+        : !isOwn && (had.Circuit == 0 || (other.Circuit == had.Circuit && other.FanM3PerH == had.FanM3PerH));
 
     private static bool Start(Objection objection, MendTraits other, MendTraits had) => objection.Finding.CheckId switch
     {

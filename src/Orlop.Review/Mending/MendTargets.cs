@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Review.Findings;
 
 namespace Orlop.Review.Mending;
@@ -59,6 +60,21 @@ internal sealed class MendTargets
         _targets.Remove(stubborn);
         _beyond.AddRange(_beyond.Contains(stubborn) ? [] : new[] { stubborn });
         return true;
+    }
+
+    /// <summary>Gives up the one that stands against most of the sets that were reviewed, where no set clears them all and no single one is hopeless.</summary>
+    /// <param name="reviewed">What stands against each of these sets.</param>
+    /// <returns>What was given up, and what stood in the way of sets that cleared it.</returns>
+    public MendConflict GiveUp(IReadOnlyCollection<ImmutableArray<Objection>> reviewed)
+    {
+        Finding given = _targets.OrderByDescending(target => reviewed.Count(objections => objections.Any(objection => objection.Key == KeyOf(target))))
+            .ThenBy(target => target.CheckId, StringComparer.Ordinal).ThenBy(target => target.SubjectId, StringComparer.Ordinal).First();
+        _targets.Remove(given);
+        _beyond.AddRange(_beyond.Contains(given) ? [] : new[] { given });
+        Finding? against = reviewed.Where(objections => objections.All(objection => objection.Key != KeyOf(given)))
+            .SelectMany(objections => objections.Select(objection => objection.Finding))
+            .GroupBy(KeyOf).OrderByDescending(group => group.Count()).ThenBy(group => group.Key).FirstOrDefault()?.First();
+        return new MendConflict(given, against);
     }
 
     private static (string, string) KeyOf(Finding finding) => (finding.CheckId, finding.SubjectId);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Orlop.Electrics.Strings;
 using Orlop.Review.Findings;
 
 namespace Orlop.Review.Mending;
@@ -21,6 +22,9 @@ internal sealed class MendWants(MendBench bench)
     private readonly SortedSet<string> _starts = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _fuses = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _splits = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _airs = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _leads = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _stringFuses = new(StringComparer.Ordinal);
 
     /// <summary>The slots of all that is wanted so far, in the order of their ids.</summary>
     public ImmutableArray<MendSlot> Slots()
@@ -33,11 +37,16 @@ internal sealed class MendWants(MendBench bench)
                 .Concat(Each<ElectricLoad>(_starts, load => StartChoices.Slot(bench, load)))
                 .Concat(Each<Cable>(_fuses, cable => FuseChoices.Slot(bench, cable)))
                 .Concat(Each<ElectricLoad>(_splits, load => SplitChoices.Slot(bench, load)))
+                .Concat(Each<Space>(_airs, space => AirChoices.Slot(bench, space)))
+                .Concat(GroupsOf(_leads).Select(group => LeadChoices.Slot(bench, group)))
+                .Concat(GroupsOf(_stringFuses).Select(group => StringFuseChoices.Slot(bench, group)))
                 .Concat(Each<Cable>(_lugs, cable => EndChoices.Lugs(bench, cable)))
                 .Concat(_studs.Select(stud => EndChoices.Rings(bench, Terminal.Parse(stud))))
                 .OfType<MendSlot>().OrderBy(slot => slot.Id, StringComparer.Ordinal),
         ];
     }
+
+    private IEnumerable<StringGroup> GroupsOf(IEnumerable<string> batteryIds) => batteryIds.Select(bench.Strings.Of).OfType<StringGroup>().DistinctBy(group => group.Strings[0].Members[0].Id);
 
     private IEnumerable<MendSlot?> Each<T>(IEnumerable<string> ids, Func<T, MendSlot?> slot)
         where T : Thing => ids.Select(bench.Draft.Find<T>).OfType<T>().Select(slot);
@@ -50,6 +59,7 @@ internal sealed class MendWants(MendBench bench)
         {
             case "device-carries-load" or "part-carries-current" or "plugs-that-mate":
                 _parts.UnionWith(ids);
+                WantAir(ids.Select(SpaceOf));
                 break;
             case "breaking-capacity" or "device-voltage" or "selectivity":
                 WantEither(ids);
@@ -81,11 +91,13 @@ internal sealed class MendWants(MendBench bench)
             case "conductor-ampacity":
                 Want(ids[0], new CableWant { IsOtherRun = true });
                 _splits.UnionWith(TakersOf(ids[0]));
+                WantAir(SpacesAlong(ids[0]));
                 break;
             case Objection.BundleCheck:
                 foreach (string id in new Objection(finding).ThingIds.Where(id => bench.Draft.Find(id) is Cable))
                 {
                     Want(id, new CableWant { IsOtherRun = true });
+                    WantAir(SpacesAlong(id));
                 }
 
                 break;
@@ -104,12 +116,40 @@ internal sealed class MendWants(MendBench bench)
                 break;
             case "converter-carries-load":
                 _starts.UnionWith(Loads(finding));
+                WantAir(ids.Select(SpaceOf));
                 break;
+            case "space-temperature":
+                return WantAir([ids[0]], isTypedToo: true);
+            case "charger-output" or "charge-temperature":
+                return WantAir(ids.Select(SpaceOf));
+            case "strings-share":
+                return WantStrings(_leads, ids[0]);
+            case "strings-protected":
+                return WantStrings(_stringFuses, ids[0]);
             default:
                 return false;
         }
 
         return true;
+    }
+
+    private string? SpaceOf(string partId) => bench.Draft.Find<Part>(partId)?.Space;
+
+    private IEnumerable<string?> SpacesAlong(string cableId) => bench.Draft.Find<Cable>(cableId)?.Run.Select(leg => leg.Space ?? (leg.Way is { } way ? bench.Draft.Find<Way>(way)?.Space : null)) ?? [];
+
+    // Of what stands or runs in it only where its temperature is reckoned: a typed one stays what it is.
+    private bool WantAir(IEnumerable<string?> spaceIds, bool isTypedToo = false)
+    {
+        string[] aired = [.. spaceIds.OfType<string>().Where(id => bench.Draft.Find<Space>(id) is { } space && (isTypedToo || space.IsReckoned == true) && AirChoices.CanHave(space))];
+        _airs.UnionWith(aired);
+        return aired.Length > 0;
+    }
+
+    private bool WantStrings(SortedSet<string> wanted, string batteryId)
+    {
+        bool isSideBySide = bench.Strings.Of(batteryId) is not null;
+        wanted.UnionWith(isSideBySide ? [batteryId] : []);
+        return isSideBySide;
     }
 
     // A fuse may become a breaker there, and a breaker a fuse.
@@ -133,7 +173,7 @@ internal sealed class MendWants(MendBench bench)
 
     private IEnumerable<string> TakersOf(string id) => bench.ChainsOf(id).Select(chain => chain.Taker.Id);
 
-    private IEnumerable<string> DevicesWith(string id) => bench.ChainsOf(id).SelectMany(chain => Beside(chain, id)).OfType<Protection>().Select(device => device.Id);
+    private IEnumerable<string> DevicesWith(string id) => bench.ChainsOf(id).SelectMany(chain => ProtectedStretch.Beside(chain, id)).OfType<Protection>().Select(device => device.Id);
 
     private void Want(string cableId, CableWant want) => _cables[cableId] = _cables.TryGetValue(cableId, out CableWant? was)
         ? new CableWant { ShortM = want.ShortM ?? was.ShortM, IsOtherRun = want.IsOtherRun || was.IsOtherRun }
@@ -149,34 +189,10 @@ internal sealed class MendWants(MendBench bench)
 
     private void WantBehind(string deviceId)
     {
-        foreach (Cable cable in bench.ChainsOf(deviceId).SelectMany(chain => Beside(chain, deviceId)).OfType<Cable>().Distinct())
+        foreach (Cable cable in bench.ChainsOf(deviceId).SelectMany(chain => ProtectedStretch.Beside(chain, deviceId)).OfType<Cable>().Distinct())
         {
             Want(cable.Id, new CableWant());
         }
-    }
-
-    // Along the way out, as far as the next fuse or breaker to either side.
-    private static IEnumerable<Thing> Beside(Chain chain, string id)
-    {
-        Thing[] all = [.. chain.Out.Select(item => item.Thing)];
-        int at = Array.FindIndex(all, thing => thing.Id == id);
-        if (at < 0)
-        {
-            return [];
-        }
-
-        int from = at - 1, to = at + 1;
-        while (from >= 0 && all[from] is not Protection)
-        {
-            from--;
-        }
-
-        while (to < all.Length && all[to] is not Protection)
-        {
-            to++;
-        }
-
-        return all[Math.Max(from, 0)..Math.Min(to + 1, all.Length)];
     }
 
     // Only where it is the length that is beyond its limit.

@@ -21,6 +21,7 @@ public sealed class Mender
     private readonly MendBench _bench;
     private readonly Dictionary<(string, string), Finding> _toClear;
     private readonly Dictionary<string, ImmutableArray<Finding>> _troubles = new(StringComparer.Ordinal);
+    private readonly List<MendConflict> _conflicts = [];
     private int _reviewed;
 
     private Mender(MendRequest request, IProgress<MendProgress>? progress, CancellationToken token)
@@ -44,11 +45,11 @@ public sealed class Mender
         new Mender(request, progress, token).Find();
 
     /// <summary>A few of the smallest changes that clear one finding, each alone, by rising weight; the least set where no single one does; empty where nothing does.</summary>
-    public static ImmutableArray<MendSet> Proposals(MendRequest request, IProgress<MendProgress>? progress = null, CancellationToken token = default)
+    public static MendProposals Proposals(MendRequest request, IProgress<MendProgress>? progress = null, CancellationToken token = default)
     {
         Mender mender = new(request, progress, token);
         ImmutableArray<MendSet> single = mender.Singles();
-        return single.IsEmpty && mender.Find().Set is { } set ? [set] : single;
+        return single.IsEmpty && mender.Find() is var whole ? new MendProposals(whole.Set is { } set ? [set] : [], whole) : new MendProposals(single, null);
     }
 
     private MendResult Find()
@@ -62,9 +63,14 @@ public sealed class Mender
             MendAsked asked = targets.Asked();
             MendFound found = new MendSearch(ProblemOf(slots, asked), _request.MostReviewCount - _reviewed, TellingFrom(_reviewed), _token).Find();
             _reviewed = _troubles.Count;
-            if (!(found is { IsProved: true, Best.IsDefault: true } && targets.Relax(found.Hopeless)))
+            if (found is not { IsProved: true, Best.IsDefault: true })
             {
                 return Told(found, slots, asked, targets.Beyond);
+            }
+
+            if (!targets.Relax(found.Hopeless))
+            {
+                _conflicts.Add(targets.GiveUp([.. _troubles.Values.Select(troubles => _judge.Judge(troubles, asked))]));
             }
         }
 
@@ -78,7 +84,7 @@ public sealed class Mender
         slots,
         [.. slots.Select(slot => slot.Options.Select(option => MendWeight.Of(option, _request.Aim)).ToImmutableArray())],
         choice => Against(slots, choice, asked),
-        (objection, slot, other, had) => !_bench.IsRelated(objection, slot.ThingId) || MendRules.CannotHelp(objection, slot, other, had),
+        (objection, slot, other, had) => !(_bench.IsRelated(objection, slot.ThingId) || slot.AlsoIds.Any(id => _bench.IsRelated(objection, id))) || MendRules.CannotHelp(objection, slot, other, had),
         choice => _bench.Shelf.Overdrawn(slots, choice));
 
     // A set that was reviewed before something was given up is not reviewed again.
@@ -108,6 +114,7 @@ public sealed class Mender
             IsTightToo = _request.IsTightToo,
             Targets = [.. _toClear.Values],
             Beyond = [.. beyond],
+            Conflicts = [.. _conflicts],
             Set = isFound ? SetOf(slots, best) : null,
             IsProved = found is { IsProved: true } && !isLess,
             LeastMoney = _request.Aim == MendAim.Cost && !isLess ? least : null,

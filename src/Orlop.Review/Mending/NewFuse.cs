@@ -23,7 +23,17 @@ internal static class NewFuse
         Place = feed?.Place,
         Size = feed?.Place is null ? null : Size,
         Space = feed?.Space,
-        MassKg = feed?.Place is null ? null : part.MassKg,
+        MassKg = feed?.Place is null ? null : Mounting.MassKg(part),
         Note = MendBench.NoteOf(part),
+    };
+
+    /// <summary>The strap that bolts a fuse to what feeds it; its length and resistance are common practice, no source.</summary>
+    public static Link Strap(Protection fuse, Terminal feed) => new()
+    {
+        Id = $"{fuse.Id}-link",
+        From = feed,
+        To = fuse.At(TerminalNames.In),
+        LengthM = new Quantity(0.05, Knowledge.Estimated),
+        ResistanceOhm = new Quantity(0.00005, Knowledge.Estimated),
     };
 }

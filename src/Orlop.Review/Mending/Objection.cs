@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Orlop.Boat.Topology;
 using Orlop.Review.Findings;
@@ -14,6 +15,17 @@ internal sealed record Objection(Finding Finding)
 
     /// <summary>The check on the temperature of cables that lie together.</summary>
     public const string BundleCheck = "bundle-temperature";
+
+    /// <summary>Checks that read how warm a space gets.</summary>
+    private static readonly FrozenSet<string> WarmthChecks = FrozenSet.Create(StringComparer.Ordinal,
+        "space-temperature", "charger-output", "charge-temperature", "battery-gas", "conductor-ampacity", BundleCheck, "conductor-protection", "device-carries-load", "part-carries-current", "converter-carries-load",
+        "fault-clears", "let-through");
+
+    /// <summary>It may hang on how warm a space gets.</summary>
+    public bool IsOfWarmth => WarmthChecks.Contains(Finding.CheckId);
+
+    /// <summary>It is of batteries side by side or in series: only their own leads and fuses bear on it.</summary>
+    public bool IsOfStrings => Finding.CheckId.StartsWith("strings-", StringComparison.Ordinal);
 
     /// <summary>Check and subject.</summary>
     public (string CheckId, string SubjectId) Key => (Finding.CheckId, Finding.SubjectId);

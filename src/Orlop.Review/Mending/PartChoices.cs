@@ -79,9 +79,9 @@ internal static class PartChoices
             MeltingA2S = null,
             ClearingA2S = null,
             ResistanceOhm = part.ResistanceOhm,
-            MassKg = MendBench.MassAt(was, part),
+            MassKg = was.Place is null ? was.MassKg : Mounting.BecomesKg(bench.Catalogue, was, part),
             Note = MendBench.NoteOf(part),
-        }, use == CatalogueUse.Breaker && device.Means == ProtectionMeans.Fuse ? "a fuse of " : use == CatalogueUse.Fuse && device.Means == ProtectionMeans.Breaker ? "a breaker of " : ""));
+        }, part => Mounting.Change(bench.Catalogue, device, part), use == CatalogueUse.Breaker && device.Means == ProtectionMeans.Fuse ? "a fuse of " : use == CatalogueUse.Fuse && device.Means == ProtectionMeans.Breaker ? "a breaker of " : ""));
     }
 
     private static IEnumerable<MendOption> Of(MendBench bench, PlugAndSocket plug) => Like(bench, plug, CatalogueUse.Plug, plug.RatedA?.Value, _ => true, (was, part) => was with
@@ -110,16 +110,21 @@ internal static class PartChoices
         Note = MendBench.NoteOf(part),
     }).Select(option => option with { Traits = new MendTraits { RatedA = option.Traits.RatedA } });
 
-    private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands, string inPlaceOf = "")
+    private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands)
+        where T : Part => Like(bench, part, use, ratedA, fits, stands, made => new MountChange("", 0, MendBench.AddedKg(made.MassKg?.Value, part.MassKg?.Value)), "");
+
+    private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands, Func<CataloguePart, MountChange> mounting, string inPlaceOf)
         where T : Part =>
         from made in bench.Catalogue.Parts
         where made.Use == use && made.RatedA is not null && fits(made)
             && (ratedA is not { } rated || (made.RatedA.Value >= LeastRatingFraction * rated && made.RatedA.Value <= MostRatingFraction * rated))
+        let mount = mounting(made)
         from option in bench.Ways(new MendOption
         {
-            What = ratedA is { } was ? Sentence.Of($"{part.Title}: {made.Title} in place of {inPlaceOf}{new Amount(was, "A")}") : Sentence.Of($"{part.Title}: {made.Title}"),
+            What = ratedA is { } was ? Sentence.Of($"{part.Title}: {made.Title}{mount.Words} in place of {inPlaceOf}{new Amount(was, "A")}") : Sentence.Of($"{part.Title}: {made.Title}"),
             Apply = boat => MendBench.Change<T>(boat, part.Id, now => stands(now, made)),
-            Cost = new MendCost(made.PriceMoney?.Value ?? 0, MendBench.AddedKg(made.MassKg?.Value, part.MassKg?.Value)),
+            Cost = new MendCost((made.PriceMoney?.Value ?? 0) + mount.Money, mount.AddedKg),
+            BesidesMoney = mount.Money,
             Traits = Traits(made),
             StepFactor = MendBench.StepFactor(made.RatedA?.Value, ratedA),
             Part = made,

@@ -30,7 +30,7 @@ internal static class SplitChoices
         string id = ReadableId.Of($"{load.Id} own fuse", taken => bench.Draft.Find(taken) is not null);
         CataloguePart[] sizes = [.. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, PriceMoneyPerM: not null, MassKgPerM: not null } && part.CoreCount == sheathed && part.AreaMm2.Value >= own.AreaMm2.Value && part.AreaMm2.Value <= mostMm2).OrderBy(part => part.AreaMm2!.Value).Take(SizeCount)];
         CataloguePart[] fuses = [.. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Fuse, IsTwoPole: false, PriceMoney: not null, MassKg: not null } && part.RatedA?.Value >= LeastOverLoad * runningA).GroupBy(part => part.Gates).SelectMany(kind => kind.OrderBy(part => part.RatedA!.Value).Take(FusesPerSize))];
-        return bench.Slot($"split:{load.Id}", SlotKind.Split, load.Id, new MendTraits(), sizes.SelectMany(size => fuses.Where(fuse => size.AreaMm2!.Value <= Math.Max(own.AreaMm2.Value, TerminalSizes.AtRatingMm2(fuse.RatedA!.Value))).Select(fuse => Of(bench, load, own, shared, size, fuse, sheathed, id, ++circuit)))) is { } slot ? slot with { AddedId = id } : null;
+        return bench.Slot($"split:{load.Id}", SlotKind.Split, load.Id, new MendTraits(), sizes.SelectMany(size => fuses.Where(fuse => size.AreaMm2!.Value <= Math.Max(own.AreaMm2.Value, TerminalSizes.AtRatingMm2(fuse.RatedA!.Value))).Select(fuse => Of(bench, load, own, shared, size, fuse, sheathed, id, ++circuit)))) is { } slot ? slot with { AddedIds = [id] } : null;
     }
 
     /// <summary>The way that others use too: where its plus and minus begin, and the cables along it.</summary>
@@ -62,11 +62,12 @@ internal static class SplitChoices
         double cutsM = sheathed > 1 ? cutM : own.Cores.Count * cutM, eachKg = (size.MassKgPerM?.Value ?? 0) * (own.Cores.Count / sheathed);
         return new MendOption
         {
-            What = Sentence.Of($"{load.Title}: a circuit of its own from {bench.Draft.Find(ElementIds.ThingOf(shared.PlusNode))!.Title}, with {fuse.Title} and {new Amount(cutsM, "M")} of {size.Title} along the same run"),
+            What = Sentence.Of($"{load.Title}: a circuit of its own from {bench.Draft.Find(ElementIds.ThingOf(shared.PlusNode))!.Title}, with {fuse.Title}{Mounting.Words(fuse)} and {new Amount(cutsM, "M")} of {size.Title} along the same run"),
             Apply = boat => With(boat, load, own, shared, size, fuse, sheathed, id, lengthM),
-            Cost = new MendCost((fuse.PriceMoney?.Value ?? 0) + (cutsM * (size.PriceMoneyPerM?.Value ?? 0)), MendBench.AddedKg((fuse.MassKg?.Value ?? 0) + (eachKg * lengthM), own.MassKgPerM?.Value * own.LengthM.Value)),
+            Cost = new MendCost(Mounting.CostOf(fuse).PriceMoney + (cutsM * (size.PriceMoneyPerM?.Value ?? 0)), MendBench.AddedKg(Mounting.CostOf(fuse).AddedKg + (eachKg * lengthM), own.MassKgPerM?.Value * own.LengthM.Value)),
             Traits = new MendTraits { Circuit = circuit },
             Part = size,
+            BesidesMoney = Mounting.CostOf(fuse).PriceMoney,
         };
     }
 
@@ -75,7 +76,7 @@ internal static class SplitChoices
         Part? feed = boat.Find<Part>(ElementIds.ThingOf(shared.PlusNode));
         int bundle = own.Cores.Count / sheathed;
         Protection device = NewFuse.Of(fuse, id, $"{load.Title}, own fuse", feed);
-        Link strap = new() { Id = $"{id}-link", From = Terminal.Parse(shared.PlusNode), To = device.At(TerminalNames.In), LengthM = new Quantity(0.05, Knowledge.Estimated), ResistanceOhm = new Quantity(0.00005, Knowledge.Estimated) };
+        Link strap = NewFuse.Strap(device, Terminal.Parse(shared.PlusNode));
         BoatModel led = MendBench.Change<Cable>(boat, own.Id, was => was with
         {
             AreaMm2 = size.AreaMm2!,

@@ -23,7 +23,7 @@ internal sealed class StockShelf(BoatModel boat, Catalogue catalogue)
     /// <summary>There is enough for all of these choices of one part together: pieces by number, cable by cuts of which each comes whole from one reel.</summary>
     public bool Has(CataloguePart part, IReadOnlyList<MendOption> choices) => part.Use == CatalogueUse.Cable
         ? HasCuts(part, choices.SelectMany(choice => choice.CutsM))
-        : Of(part).Sum(item => item.PieceCount ?? 0) >= choices.Count;
+        : Of(part).Sum(item => item.PieceCount ?? 0) >= choices.Sum(choice => choice.PieceCount);
 
     /// <summary>The slots that take more of one part than there is; empty where there is enough.</summary>
     public ImmutableArray<int> Overdrawn(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice) =>

@@ -156,6 +156,19 @@ public sealed class PublishedSchemaTests : IDisposable
         Assert.NotEmpty(mended.GetProperty("commonTerminals").EnumerateArray());
     }
 
+    /// <summary>A lamp that may stand in 10 °C at most, in a space whose temperature is typed as more and which is not described: no opening can be reckoned with.</summary>
+    [Fact]
+    public async Task Mend_OfWhatNoChoiceClears_SaysWhy()
+    {
+        BoatModel boat = BoatJson.Read(await File.ReadAllTextAsync(Repository.At("examples", "one-circuit.json"), TestContext.Current.CancellationToken)).Boat!;
+        string space = boat.All<Space>().First(each => each.AmbientC?.Value > 10).Id;
+        boat = boat.WithThings(boat.Things.Select(thing => thing is ElectricLoad lamp ? lamp with { Space = space, MostAmbientC = 10 } : thing));
+        JsonElement mended = MustFit("mend", (await CommandRun.WithInput(BoatJson.Write(boat), "mend", "-", "--json")).Out);
+
+        JsonElement beyond = mended.GetProperty("beyond").EnumerateArray().Single(finding => finding.GetProperty("check").GetString() == "space-temperature");
+        Assert.Equal((space, JsonValueKind.String), (beyond.GetProperty("subject").GetString(), beyond.GetProperty("why").ValueKind));
+    }
+
     [Fact]
     public async Task Export()
     {

@@ -32,6 +32,29 @@ public sealed class CatalogueTests
     });
 
     [Fact]
+    public void BuiltIn_EveryFuseAndBreaker_TellsWhatItIsFittedIn_AndPartsOfOneMountAgree() => Assert.All(
+        Catalogue.BuiltIn.Where(part => part.Use is CatalogueUse.Fuse or CatalogueUse.Breaker).GroupBy(part => part.Mount),
+        mount =>
+        {
+            Assert.NotNull(mount.Key);
+            Assert.Single(mount.Select(part => (part.MountPriceMoney!.Value, part.MountMassKg!.Value, part.MassKg!.Value)).Distinct());
+            Assert.True(mount.First() is { MountPriceMoney.Value: > 0, MountMassKg.Value: > 0 });
+        });
+
+    [Fact]
+    public void BuiltIn_VentsAndFans_CostAndWeighMoreTheMoreTheyPass()
+    {
+        CataloguePart[] vents = [.. Catalogue.BuiltIn.Where(part => part.Use == CatalogueUse.Vent).OrderBy(part => part.AreaCm2!.Value)];
+        Assert.True(vents.Length >= 3);
+        Assert.All(vents.Zip(vents.Skip(1)), pair => Assert.True(pair.First.PriceMoney!.Value < pair.Second.PriceMoney!.Value && pair.First.MassKg!.Value < pair.Second.MassKg!.Value));
+        Assert.All(Catalogue.BuiltIn.Where(part => part.Use == CatalogueUse.Fan).GroupBy(part => part.RatedV!.Value), volts =>
+        {
+            CataloguePart[] fans = [.. volts.OrderBy(part => part.FanM3PerH!.Value)];
+            Assert.All(fans.Zip(fans.Skip(1)), pair => Assert.True(pair.First.PriceMoney!.Value < pair.Second.PriceMoney!.Value && pair.First.RunningW!.Value < pair.Second.RunningW!.Value));
+        });
+    }
+
+    [Fact]
     public void OwnersPart_StandsInPlaceOfTheBuiltIn_AndPricesAreInHisCurrency()
     {
         CataloguePart own = Catalogue.BuiltIn.First(part => part.Id == "fuse-gg-125") with { PriceMoney = 99 };

@@ -182,7 +182,7 @@ public sealed class SmallBoatMendTests
     public void Proposals_EachClearTheFindingAlone()
     {
         BoatModel boat = Lamp(areaMm2: 1, lengthM: 12, fuseA: 7.5);
-        var sets = Mender.Proposals(Request(boat, Cables) with { Only = [("voltage-drop", "lamp")] }, null, TestContext.Current.CancellationToken);
+        var sets = Mender.Proposals(Request(boat, Cables) with { Only = [("voltage-drop", "lamp")] }, null, TestContext.Current.CancellationToken).Sets;
         Assert.NotEmpty(sets);
         Assert.All(sets, set =>
         {

@@ -61,7 +61,7 @@ public sealed class TightAndEndsTests
     {
         BoatModel boat = TightDrop();
         (string, string) tight = Assert.Single(Verdicts(boat), finding => finding.Key.Item1 == "voltage-drop" && finding.Value == Verdict.Tight).Key;
-        var sets = Mender.Proposals(Request(boat, Cables) with { IsTightToo = true, Only = [tight] }, null, TestContext.Current.CancellationToken);
+        var sets = Mender.Proposals(Request(boat, Cables) with { IsTightToo = true, Only = [tight] }, null, TestContext.Current.CancellationToken).Sets;
         Assert.NotEmpty(sets);
         Assert.All(sets, set => Assert.Equal(Verdict.Holds, Verdicts(set.Boat)[tight]));
         Assert.Equal(MendOutcome.NothingFails, Mend(boat, Cables).Outcome);
@@ -98,7 +98,7 @@ public sealed class TightAndEndsTests
         BoatModel boat = Lamp();
         (string, string) dead = ("can-be-made-dead", "lamp");
         Assert.Equal(Verdict.Tight, Verdicts(boat)[dead]);
-        MendSet set = Assert.Single(Mender.Proposals(Request(boat, [Breaker(10, 20), Fuse(15, 1)]) with { IsTightToo = true, Only = [dead] }, null, TestContext.Current.CancellationToken));
+        MendSet set = Assert.Single(Mender.Proposals(Request(boat, [Breaker(10, 20), Fuse(15, 1)]) with { IsTightToo = true, Only = [dead] }, null, TestContext.Current.CancellationToken).Sets);
         Assert.Equal("breaker-100", Assert.Single(set.Changes).CatalogueId);
         Assert.Equal(Verdict.Holds, Verdicts(set.Boat)[dead]);
     }
