@@ -13,9 +13,9 @@ internal static class DroppedThing
 
     /// <summary>Where the water stands while it is held; null where that cannot be told.</summary>
     public static HeldAt? Held(ThingMove move, BoatSnapshot now, FloatingMoment? afloat, Reader reader) =>
-        afloat is { Boat.Bodies.Hull: not null } moment && now.Shown.Find(move.ThingId) is { } thing && move.Held(thing) is { } place
+        afloat is { Boat.Bodies.Hull: { } hull } moment && now.Shown.Find(move.ThingId) is { } thing && move.Held(thing) is { } place
         && HeldWeight.Of(moment.Boat, moment.Facts.Condition, thing.Id, place, reader.Units, reader.Culture) is { } held && Waterline.Of(held.Attitude) is { } water
-            ? new HeldAt(water, held.Words)
+            ? new HeldAt(water, OutsideHull.Of(hull, move.Moved(thing)!, reader.Units, reader.Culture) is { } outside ? $"{held.Words}. {outside.Words}" : held.Words)
             : null;
 
     /// <summary>Keeps it where it was let go; in the boat as built the header says so, and takes it back. Why it cannot be kept; null where it is, or has no place.</summary>

@@ -1,3 +1,4 @@
+using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Views;
@@ -59,11 +60,14 @@ public sealed class BoatSession : IDisposable
     public Task<T> InBackground<T>(Func<T> work, CancellationToken token = default) =>
         Task.Factory.StartNew(work, token, TaskCreationOptions.DenyChildAttach | TaskCreationOptions.HideScheduler, _background);
 
-    /// <summary>Opens a draft, so that edits go into it; null closes it.</summary>
+    /// <summary>
+    /// Opens a draft, so that edits go into it for as long as it takes edits: once it is built or dropped they go into the boat as built, and where that
+    /// is undone, into it again unless something else was opened meanwhile. Null, and what takes no edits, closes it.
+    /// </summary>
     public void OpenDraft(string? alterationId)
     {
         _wasChosen = true;
-        _draftId = alterationId;
+        _draftId = TakesEdits(Store.Head.Boat, alterationId)?.Id;
         Advance();
     }
 
@@ -73,7 +77,7 @@ public sealed class BoatSession : IDisposable
     /// </summary>
     public void OpenRemembered(string alterationId)
     {
-        if (!_wasChosen && Now.AsBuilt.Find<Alteration>(alterationId) is { Status: not (AlterationStatus.Built or AlterationStatus.Dropped) })
+        if (!_wasChosen && TakesEdits(Now.AsBuilt, alterationId) is not null)
         {
             OpenDraft(alterationId);
         }
@@ -122,6 +126,10 @@ public sealed class BoatSession : IDisposable
 
     /// <summary>A thing of this kind changes with a draft; what the owner plans by, and what was found out, is always kept in the boat as built.</summary>
     public static bool IsDrafted(Type kind) => !AlwaysAsBuilt.Any(type => type.IsAssignableFrom(kind));
+
+    // The one rule for what edits may go into.
+    private static Alteration? TakesEdits(BoatModel boat, string? alterationId) =>
+        alterationId is not null && boat.Find<Alteration>(alterationId) is { } found && AlteredBoat.TakesEdits(found) ? found : null;
 
     private static bool IsDrafted(Thing thing) => IsDrafted(thing.GetType());
 
@@ -196,7 +204,7 @@ public sealed class BoatSession : IDisposable
         lock (_gate)
         {
             Revision head = Store.Head;
-            Alteration? draft = _draftId is null ? null : head.Boat.Find<Alteration>(_draftId);
+            Alteration? draft = TakesEdits(head.Boat, _draftId);
             EditOutcome? outcome = draft is null ? null : AlteredBoat.Of(head.Boat, draft);
             next = _now with
             {

@@ -12,7 +12,7 @@ public sealed record BoatSnapshot
     /// <summary>The head revision: the boat as built and her alterations.</summary>
     public required Revision Head { get; init; }
 
-    /// <summary>The draft that edits go into; null when edits change the boat as built.</summary>
+    /// <summary>The draft that edits go into, never one that is built or dropped; null when edits change the boat as built.</summary>
     public Alteration? Draft { get; init; }
 
     /// <summary>The boat that pages show: as the open draft would make her, or as built.</summary>

@@ -15,6 +15,9 @@ public sealed class PageHead
     /// <summary>The condition last chosen in this window; null while none was.</summary>
     public string? ConditionId { get; private set; }
 
+    /// <summary>What is open in the lists of findings of this window, by its key: it is open again when a sheet that it led to is closed.</summary>
+    public HashSet<string> OpenFindings { get; } = new(StringComparer.Ordinal);
+
     /// <summary>What was last told; null when nothing is.</summary>
     public Message? Told { get; private set; }
 

@@ -36,6 +36,9 @@ function goBack(from, looks) {
     window.scrollTo(0, from.scrolled);
     if (!element) return;
     element.focus({ preventScroll: true });
+    // At the desk the side scrolls by itself, on a phone the page does.
+    const side = element.closest(".side");
+    if (side) side.scrollTop += element.getBoundingClientRect().top - from.top;
     window.scrollBy(0, element.getBoundingClientRect().top - from.top);
   }, AFTER_TURN_MS);
 }

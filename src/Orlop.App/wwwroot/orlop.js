@@ -30,11 +30,14 @@ export function listenForUndo(header) {
   });
 }
 
+// A list or a record that is gone to opens, and its first box takes the focus.
 export function goToField(id) {
   const field = document.getElementById(id);
-  for (let around = field?.parentElement.closest("details"); around; around = around.parentElement.closest("details")) around.open = true;
-  field?.scrollIntoView({ block: "center" });
-  field?.focus({ preventScroll: true });
+  for (let around = field?.closest("details"); around; around = around.parentElement.closest("details")) around.open = true;
+  const isGroup = field?.matches("details, fieldset");
+  const box = isGroup ? [...field.querySelectorAll("input, select, textarea")].find(one => one.checkVisibility()) ?? field : field;
+  box?.scrollIntoView({ block: "center" });
+  box?.focus({ preventScroll: true });
 }
 
 // The title of what was just opened takes the focus, unless somebody types in it already: a page is slower than a hand.

@@ -10,6 +10,9 @@ public static class AlteredBoat
     public static EditOutcome Of(BoatModel asBuilt, Alteration alteration) =>
         BoatEdits.Apply(asBuilt, alteration.Edits.Where(edit => edit.BuiltOn is null));
 
+    /// <summary>Edits may go into the alteration: it is neither built nor dropped.</summary>
+    public static bool TakesEdits(Alteration alteration) => alteration is { Status: not (AlterationStatus.Built or AlterationStatus.Dropped) };
+
     /// <summary>
     /// The alteration with one more edit: <paramref name="becomes"/> in place of the thing <paramref name="id"/> of the altered boat,
     /// or its removal when null. Edits of one thing are folded into one; an edit that ends where it began goes away.

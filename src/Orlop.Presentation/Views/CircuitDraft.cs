@@ -25,6 +25,9 @@ public sealed class CircuitDraft
 
     private readonly Dictionary<string, string> _refusals = new(StringComparer.Ordinal);
 
+    // What stood in each field when it was refused.
+    private readonly Dictionary<string, string> _refused = new(StringComparer.Ordinal);
+
     public string Name { get; set; } = "";
 
     public string Voltage { get; set; } = "";
@@ -84,8 +87,8 @@ public sealed class CircuitDraft
     /// <summary>How many fields were refused by the last <see cref="Plan"/>.</summary>
     public int RefusalCount => _refusals.Count;
 
-    /// <summary>Why a field was refused by the last <see cref="Plan"/>, or null. Fields by their property's name.</summary>
-    public string? Refusal(string field) => _refusals.GetValueOrDefault(field);
+    /// <summary>Why a field was refused by the last <see cref="Plan"/>, or null, also where something else was typed or chosen since. Fields by their property's name.</summary>
+    public string? Refusal(string field) => _refusals.TryGetValue(field, out string? why) && _refused[field] == Typed(field) ? why : null;
 
     /// <summary>Terminals that can feed a circuit: bars, battery posts, converter outputs; those named for plus or live come first.</summary>
     public static IReadOnlyList<Terminal> Feeds(BoatModel boat) => [.. Ends(boat).OrderBy(end => LooksPlus(end) ? 0 : 1)];
@@ -202,8 +205,34 @@ public sealed class CircuitDraft
             InsulationC = Read(nameof(Insulation), Insulation, "C", false),
             Way = Way.Length == 0 ? null : Way,
         };
+        foreach (string field in _refusals.Keys)
+        {
+            _refused[field] = Typed(field);
+        }
+
         return _refusals.Count == 0 ? plan : null;
     }
+
+    private string Typed(string field) => field switch
+    {
+        nameof(Name) => Name,
+        nameof(Draws) => Draws,
+        nameof(Voltage) => Voltage,
+        nameof(StartRatio) => StartRatio,
+        nameof(StartTime) => StartTime,
+        nameof(Duty) => Duty,
+        nameof(OnIn) => string.Join(' ', OnIn.Order(StringComparer.Ordinal).Prepend($"{IsOnInNone}")),
+        nameof(From) => From,
+        nameof(Feed) => Feed,
+        nameof(Return) => Return,
+        nameof(Rating) => Rating,
+        nameof(Area) => Area,
+        nameof(Out) => Out,
+        nameof(Back) => Back,
+        nameof(Insulation) => Insulation,
+        nameof(Lead) => Lead,
+        _ => "",
+    };
 
     private double DutyOf(Quantity? share)
     {

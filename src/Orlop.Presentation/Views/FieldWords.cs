@@ -87,6 +87,7 @@ public static class FieldWords
     private static string? TradeLabel(string field) => field switch
     {
         "xM" => "Forward of the after perpendicular",
+        "currencyRatio" => "Worth of one unit of built-in prices",
         "terminalMm2" => "Terminals take up to",
         "yM" => "To port of the centre line",
         "zM" => "Above the base line",

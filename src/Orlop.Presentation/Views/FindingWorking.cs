@@ -11,7 +11,7 @@ namespace Orlop.Presentation.Views;
 /// <summary>A line of working as it is read.</summary>
 public sealed record WorkingRow(string What, string Expression, string Value, string Source, bool IsFromMemory);
 
-/// <summary>An input of a finding: which thing and field, what stands there, and what the owner is asked to do. Label and request are empty where it is the thing itself.</summary>
+/// <summary>An input of a finding: which thing and field, as far as the thing has it (<see cref="FieldPath"/>), what stands there, and what the owner is asked to do. Label and request are empty where it is the thing itself.</summary>
 public sealed record InputRow(string ThingId, string Field, string Title, string Label, string Text, bool IsGuess, bool IsMissing, string Ask);
 
 /// <summary>The same check in another condition.</summary>
@@ -75,7 +75,7 @@ public sealed record FindingWorking
         FieldSchema? field = thing is not null ? ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field)) : isKind ? ThingSchema.Of(input.ThingId).Field(FirstStep(input.Field)) : null;
         string label = field is null ? input.Field : field.Type == FieldType.Id ? "" : thing is null ? FieldWords.Label(field) : MissingWords.LabelOf(thing, field, input.Field);
         string text = thing is null || field is null || input.IsMissing ? "" : Text(thing, field, boat, view);
-        return new InputRow(input.ThingId, FirstStep(input.Field), thing?.Title ?? (isKind ? Capital(Wording.KindOf(input.ThingId)) : input.ThingId), label, text, input.IsGuess, input.IsMissing, label.Length == 0 ? "" : FieldAsk.Of(label, field));
+        return new InputRow(input.ThingId, thing is null ? FirstStep(input.Field) : FieldPath.In(thing, input.Field) is { Path.Length: > 0 } way ? way.Path : FirstStep(input.Field), thing?.Title ?? (isKind ? Capital(Wording.KindOf(input.ThingId)) : input.ThingId), label, text, input.IsGuess, input.IsMissing, label.Length == 0 ? "" : FieldAsk.Of(label, field));
     }
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
@@ -89,6 +89,5 @@ public sealed record FindingWorking
         _ => FieldText.Show(field, null, view.Units, view.Culture),
     };
 
-    // A field inside a record is written cores/plus/lengthM: the form opens at its first step.
     private static string FirstStep(string field) => field.TrimStart('/').Split('/', '.', '[')[0];
 }

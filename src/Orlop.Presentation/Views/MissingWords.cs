@@ -45,6 +45,7 @@ public static class MissingWords
         path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}"
         : path.Split('/') is ["cores", var core, ("fromEnd" or "toEnd") and var end, var value] && field.Record?.Field(end)?.Record?.Field(value) is { } ofEnd
             ? $"{FieldWords.Label(ofEnd)} ({core}, {(end == "fromEnd" ? "first" : "other")} end)"
+        : path.Split('/') is ["cores", var ofCore, ("fromEnd" or "toEnd") and var madeOff] ? $"Kind of end of core {ofCore}, {(madeOff == "fromEnd" ? "first" : "other")} end"
         : CurveGap.ChargeFraction(path) is { } charge && thing is BatteryBank { OpenCircuit.Count: > 0 } battery ? $"{FieldWords.Label(field)} ({OutsideCurve(battery, charge)})"
         : FieldWords.Label(field);
 

@@ -36,6 +36,23 @@ public static class IsolationPlans
         return new SeenWiring(boat, InputOf(boat, wiring, mayOpen)).Find(nodes);
     }
 
+    /// <summary>
+    /// A plan as it stands on another boat once it is carried out: what stays live and where the meter is tried are told on the boat as she is then; all else is the plan's. The plan itself where none of
+    /// the nodes is in that boat.
+    /// </summary>
+    /// <param name="standing">The boat as she is when the last thing is opened, without what is fitted later.</param>
+    /// <param name="wiring">Her wiring.</param>
+    /// <param name="nodes">The nodes of the work; those that she has not count nothing.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="alsoOff">Edges that are off besides what the plan opens: the minus leads of batteries.</param>
+    public static IsolationResult CarriedOut(BoatModel standing, Wiring wiring, IEnumerable<string> nodes, IsolationResult plan, IEnumerable<string> alsoOff)
+    {
+        ArgumentNullException.ThrowIfNull(standing);
+        ArgumentNullException.ThrowIfNull(wiring);
+        ArgumentNullException.ThrowIfNull(plan);
+        return new SeenWiring(standing, InputOf(standing, wiring, _ => false)).CarriedOut(plan, nodes, alsoOff);
+    }
+
     /// <summary>The source is live only while light reaches its panels.</summary>
     public static bool IsLitByPanels(StaysLive live) => live?.Because == IsolationSources.Light;
 

@@ -64,6 +64,25 @@ internal sealed class SeenWiring
         return WithoutProofsOfTheLive(isSunny ? InLight(plan, stopped, targets) : plan);
     }
 
+    /// <summary>A plan made on other wiring, with what stays live and where the meter is tried as they are in this; see <see cref="IsolationPlans.CarriedOut"/>.</summary>
+    public IsolationResult CarriedOut(IsolationResult plan, IEnumerable<string> nodes, IEnumerable<string> alsoOff)
+    {
+        ImmutableArray<string> targets = [.. nodes.Where(_nodes.Contains).Distinct(StringComparer.Ordinal)];
+        if (targets.IsEmpty)
+        {
+            return plan;
+        }
+
+        HashSet<string> off = [.. plan.Openings.SelectMany(opening => opening.EdgeIds), .. alsoOff], told = [.. plan.Openings.Select(opening => opening.Id)];
+        Stopped stopped = _input.Sources.Where(source => told.Contains(source.Id)).Aggregate(Stopped.Nothing, (all, source) => all | KindOf(source));
+        IsolationResult live = new PreparedIsolation(_input with
+        {
+            Edges = [.. _input.Edges.Select(edge => off.Contains(edge.Id) ? edge with { IsClosed = false } : edge)],
+            Sources = [.. Running(stopped).Where(source => !told.Contains(source.Id)).Select(source => source with { Stop = null })],
+        }).Find(targets);
+        return plan with { StaysLive = live.StaysLive, TryMeterAtNode = live.TryMeterAtNode };
+    }
+
     // What is stopped first, then the plan for what still runs. With nothing left running, the plan for everything stops it all the same.
     private IsolationResult Planned(Stopped stopped, ImmutableArray<IsolationSource> told, ImmutableArray<string> targets)
     {

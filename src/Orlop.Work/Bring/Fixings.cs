@@ -98,11 +98,15 @@ internal static class Fixings
         from change in scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange)
         where !change.IsBuilt && change.Thing is Part or Gear && !(change.Kind == ChangeKind.Exchange && change.Thing is Protection)
         let mass = change.Thing switch { Part part => part.MassKg, Gear gear => gear.MassKg, _ => null }
-        select new Held(change.Thing, mass, mass is { } known ? known.Value < Allowances.BoltedFromKg : change.Thing is Protection or IsolatorSwitch or Changeover or PlugAndSocket or Busbar);
+        select new Held(change.Thing, mass, mass is not { Value: var massKg } || massKg < Allowances.BoltedFromKg);
 
     private static Sentence Each(Held held) => held.Mass is { } mass
         ? Sentence.Of($"{Allowances.FixingsEachCount} for {held.Thing.Title}, {new Amount(mass.Value, "Kg")}.")
-        : Sentence.Of($"{Allowances.FixingsEachCount} for {held.Thing.Title}.");
+        : IsSmall(held.Thing) ? Sentence.Of($"{Allowances.FixingsEachCount} for {held.Thing.Title}.")
+        : Sentence.Of($"{Allowances.FixingsEachCount} for {held.Thing.Title}, mass not given: weigh it; from {new Amount(Allowances.BoltedFromKg, "Kg")} on bolts with nuts and washers instead, and a backing plate behind what pulls.");
+
+    // What is screwed down whatever it weighs.
+    private static bool IsSmall(Thing thing) => thing is Protection or IsolatorSwitch or Changeover or PlugAndSocket or Busbar;
 
     private static Sentence Measure => Sentence.Of($"{Allowances.FixingsEachCount} for each thing is common practice, no source: look at its feet, and measure what it stands on.");
 

@@ -87,21 +87,17 @@ internal static class Cautions
         }
     }
 
-    /// <summary>People whom lifting a thing needs: 2 where it has a caution for lifting.</summary>
-    public static int PeopleFor(Thing thing) => Lifting(thing).Any() ? 2 : 1;
+    /// <summary>People whom lifting a thing needs: 2 where its mass is known and no lift for one. Of what has no mass the caution asks.</summary>
+    public static int PeopleFor(Thing thing) => MassOf(thing)?.Value > Allowances.LiftAloneKg ? 2 : 1;
 
     /// <summary>Caution for lifting a mass; none below the limit, and one when it is not known.</summary>
     public static IEnumerable<Caution> Lifting(Thing thing)
     {
-        Quantity? mass = thing switch
-        {
-            Gear gear => gear.MassKg,
-            Part part => part.MassKg,
-            _ => 0,
-        };
+        Quantity? mass = MassOf(thing);
         if (mass is null && thing is Gear or BatteryBank or Inverter)
         {
-            yield return new Caution(CautionKind.Lifting, $"Nobody has said what {thing.Title} weighs: weigh it or plan the lift.");
+            yield return new Caution(CautionKind.Lifting,
+                $"Mass of {thing.Title} not given: weigh it before it is lifted. If it is over {Allowances.LiftAloneKg} kg ({Math.Floor(Allowances.LiftAloneKg / PoundKg)} lb), it is not a lift for one: tackle or a second person.");
         }
         else if (mass?.Value > Allowances.LiftAloneKg)
         {
@@ -109,4 +105,11 @@ internal static class Cautions
                 $"{thing.Title} weighs {Math.Ceiling(mass.Value)} kg ({Math.Ceiling(mass.Value / PoundKg)} lb): not a lift for one. Tackle or a second person, a hand for the boat, and watch how she heels.");
         }
     }
+
+    private static Quantity? MassOf(Thing thing) => thing switch
+    {
+        Gear gear => gear.MassKg,
+        Part part => part.MassKg,
+        _ => 0,
+    };
 }

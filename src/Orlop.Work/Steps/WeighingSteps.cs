@@ -32,8 +32,8 @@ internal static class WeighingSteps
                 Text = Sentence.Of($"Weigh these before they go aboard, and write each down: {plan.Weigh.Length} {(plan.Weigh.Length == 1 ? "thing" : "things")}."),
                 Details = [.. plan.Weigh.Select(line => Sentence.Of($"{line.Title}: {line.Known}.")), .. HowToWeigh(plan.Weigh), Sentence.Of($"Type the masses into the boat's file: trim, heel and stability rest on them.")],
                 WriteDown = new WriteDown("kg", ReadingCount: plan.Weigh.Length),
-                Cautions = plan.Weigh.Any(IsHeavy) ? [Heavy, Hanging] : [Hanging],
-                PeopleCount = plan.Weigh.Any(line => line.MassKg is null || line.MassKg > Tables.Allowances.LiftAloneKg) ? 2 : 1,
+                Cautions = plan.Weigh.Any(line => line.MassKg is null or > HeavyKg) ? [Heavy, Hanging] : [Hanging],
+                PeopleCount = plan.Weigh.Any(line => line.MassKg > Tables.Allowances.LiftAloneKg) ? 2 : 1,
                 About = [.. plan.Weigh.Select(line => line.ThingId)],
             };
         }
@@ -46,14 +46,19 @@ internal static class WeighingSteps
             yield return Sentence.Of($"Up to about {new Amount(HeavyKg, "Kg")} a hanging scale or bathroom scales will do.");
         }
 
+        if (lines.Where(line => line.MassKg is null).Select(line => line.Title).ToList() is { Count: > 0 } unknown)
+        {
+            yield return Sentence.Of($"Mass not given: {string.Join(", ", unknown)}. Try one end first. If it is over {new Amount(Tables.Allowances.LiftAloneKg, "Kg")}, it is lifted by two or with tackle; if over about {new Amount(HeavyKg, "Kg")}, it is weighed as one says of heavy things: hung between hook and sling, all marked for more than the load, or part by part (common practice, no source).");
+        }
+
         if (lines.Any(IsHeavy))
         {
-            string heavy = string.Join(", ", lines.Where(IsHeavy).Select(line => line.MassKg is null ? $"{line.Title}, which may be heavy" : line.Title));
+            string heavy = string.Join(", ", lines.Where(IsHeavy).Select(line => line.Title));
             yield return Sentence.Of($"Over about {new Amount(HeavyKg, "Kg")} ({heavy}): a hanging scale between hook and sling, all marked for more than the load, a hand's breadth off the ground and with nobody under it or beside it; or two scales under a stiff beam that carries it, the sum of both less the beam; or part by part, taken to pieces (common practice, no source).");
         }
     }
 
-    private static bool IsHeavy(WeighLine line) => line.MassKg is null or > HeavyKg;
+    private static bool IsHeavy(WeighLine line) => line.MassKg > HeavyKg;
 
     /// <summary>When the work is done; none where too little was put aboard, taken off or moved to show.</summary>
     public static IEnumerable<WorkStep> After(PackScope scope, WeighingPlan plan)

@@ -10,7 +10,8 @@ namespace Orlop.Work.Steps;
 
 /// <summary>
 /// What is opened before an alteration is worked on. Planned on everything that is in the boat at any time of the work, with only those
-/// devices that the alteration neither adds, exchanges nor takes out, so that the plan stays the same however far the work has come.
+/// devices that the alteration neither adds, exchanges nor takes out, so that the plan stays the same however far the work has come. What stays live
+/// is told of the boat as she stands when the last of it is opened: nothing of the work is fitted yet.
 /// </summary>
 internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<string> Nodes)
 {
@@ -43,7 +44,7 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
         IsolationResult? result = choices.Select(mayOpen => IsolationPlans.Plan(boat, wiring, nodes, mayOpen))
             .MinBy(plan => plan?.CannotBeMadeDead.Count(node => !added.Contains(ElementIds.ThingOf(node.Node))));
         ImmutableArray<BatteryBank> bare = result is null ? [] : [.. MinusLeads.Of(boat, wiring, result).Concat(WorkedMinus(boat, wiring, result, nodes)).Where(bank => !scope.IsNewBattery(bank.Id)).DistinctBy(bank => bank.Id)];
-        return new WorkIsolation(result, nodes)
+        return new WorkIsolation(result is null ? null : AsSheStands(scope, nodes, result, bare), nodes)
         {
             Boat = boat,
             Solar = result is null ? [] : [.. PanelsToCover.Of(boat, wiring, result, bare).Concat(OwnSolar(scope)).DistinctBy(charger => charger.Id)],
@@ -57,6 +58,13 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
 
     /// <summary>The plan itself lifts a minus lead of the battery.</summary>
     public bool LiftsMinus(BatteryBank bank) => Result is { } plan && Wiring.Of(Boat).At(Poles.Giving(bank)!.Minus).Any(lead => plan.Openings.Any(opening => opening.EdgeIds.Contains(lead.Id)));
+
+    // What the work fits is not there yet when the last thing is opened, and the minus leads that come off are off.
+    private static IsolationResult AsSheStands(PackScope scope, ImmutableArray<string> nodes, IsolationResult plan, ImmutableArray<BatteryBank> bare)
+    {
+        Wiring wiring = Wiring.Of(scope.Before);
+        return IsolationPlans.CarriedOut(scope.Before, wiring, nodes, plan, bare.SelectMany(bank => wiring.At(Poles.Giving(bank)!.Minus)).Select(lead => lead.Id));
+    }
 
     // A lead goes onto or comes off the minus post itself, and the plan does not lift it anyhow.
     private static IEnumerable<BatteryBank> WorkedMinus(BoatModel boat, Wiring wiring, IsolationResult plan, ImmutableArray<string> nodes)

@@ -193,6 +193,58 @@ public sealed class ComponentTests : IDisposable
     }
 
     [Fact]
+    public void ThingForm_FieldThatIsAnEmptyList_HasItsFormReady_AndACancelledOneStaysAway()
+    {
+        Cable cable = Session.Now.Shown.Find<Cable>("bank-minus")!;
+        Session.Edit("no run", new ThingChange(cable, cable with { Run = [] }));
+        Assert.Empty(Form("bank-minus").FindAll("#field-bank-minus-run-new-lengthM"));
+        IRenderedComponent<ThingForm> form = Form("bank-minus", "run");
+        Assert.NotEmpty(form.FindAll("#field-bank-minus-run #field-bank-minus-run-new-lengthM"));
+        Assert.Equal("field-bank-minus-run", GoneTo());
+
+        form.FindAll("#field-bank-minus-run button").Single(button => button.TextContent == "Cancel").Click();
+        form.Render();
+        Assert.Empty(form.FindAll("#field-bank-minus-run-new-lengthM"));
+    }
+
+    [Fact]
+    public void ThingForm_FieldInsideACore_HasTheFormOfItsEndReady()
+    {
+        Cable cable = Session.Now.Shown.Find<Cable>("bank-minus")!;
+        Session.Edit("end unknown", new ThingChange(cable, cable with { Cores = [cable.Cores[0] with { ToEnd = null }] }));
+        IRenderedComponent<ThingForm> form = Form("bank-minus", $"cores/{cable.Cores[0].Id}/toEnd");
+
+        Assert.NotEmpty(form.FindAll("select#field-bank-minus-cores-0-toEnd-means"));
+        Assert.Empty(form.FindAll("#field-bank-minus-cores-new-id"));
+        Assert.Equal("field-bank-minus-cores-0-toEnd", GoneTo());
+    }
+
+    [Fact]
+    public async Task FindingsList_DrawnAgainInTheSameWindow_HasOpenWhatWasOpen()
+    {
+        FindingsView view = await Findings("sampling-winch");
+        PageHead head = new();
+        IRenderedComponent<FindingsList> first = List(view, head);
+        first.Find("details.finding").TriggerEvent("ontoggle", EventArgs.Empty);
+        IRenderedComponent<FindingsList> again = List(view, head);
+
+        Assert.True(again.Find("details.finding").HasAttribute("open"));
+        Assert.Single(again.FindAll(".working"));
+        // The browser tells once of what is drawn open; what comes after that is the hand.
+        again.Find("details.finding").TriggerEvent("ontoggle", EventArgs.Empty);
+        Assert.Single(again.FindAll(".working"));
+        again.Find("details.finding").TriggerEvent("ontoggle", EventArgs.Empty);
+        Assert.Empty(List(view, head).FindAll(".working"));
+        Assert.Empty(List(view, new PageHead()).FindAll(".working"));
+    }
+
+    private IRenderedComponent<FindingsList> List(FindingsView view, PageHead head) => _page.Render<FindingsList>(parameters => parameters
+        .AddCascadingValue(Reader()).AddCascadingValue(head).Add(one => one.View, view).Add(one => one.ThingHref, (thing, field) => $"/{thing}/{field}"));
+
+    // The box that the browser was last told to go to.
+    private object? GoneTo() => _page.JSInterop.Invocations["goToField"][^1].Arguments[0];
+
+    [Fact]
     public async Task FindingsList_DraftInTrouble_OpensToItsWorking()
     {
         FindingsView view = await Findings("sampling-winch");
@@ -247,8 +299,8 @@ public sealed class ComponentTests : IDisposable
 
     private static Reader Reader() => new(DisplayUnits.Metric, Culture, _ => { });
 
-    private IRenderedComponent<ThingForm> Form(string thing) =>
-        _page.Render<ThingForm>(parameters => parameters.AddCascadingValue(Reader()).Add(form => form.ThingId, thing));
+    private IRenderedComponent<ThingForm> Form(string thing, string? field = null) =>
+        _page.Render<ThingForm>(parameters => parameters.AddCascadingValue(Reader()).Add(form => form.ThingId, thing).Add(form => form.Field, field));
 
     private async Task<FindingsView> Findings(string draft)
     {

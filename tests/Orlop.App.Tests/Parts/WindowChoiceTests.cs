@@ -1,10 +1,13 @@
 using System.Globalization;
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
+using Orlop.App.Parts;
 using Orlop.App.Sessions;
 using Orlop.App.Shell;
 using Orlop.App.Tests.Sessions;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
+using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Xunit;
 
@@ -70,6 +73,24 @@ public sealed class WindowChoiceTests : IDisposable
         header.Find(".draft select").Change("");
         header.WaitForAssertion(() => Assert.Equal(("draft", null), Written()[^1]));
         Assert.Equal(3, Written().Length);
+    }
+
+    [Fact]
+    public void DraftIsRecordedAsBuilt_HeadAndFormsAgreeInEveryWindow()
+    {
+        Session.OpenDraft("drying-locker");
+        IRenderedComponent<BoatHeader> one = Connect("drying-locker", null), other = Connect("drying-locker", null);
+        IRenderedComponent<NewCircuitForm> form = _page.Render<NewCircuitForm>(parameters => parameters.AddCascadingValue(new Reader(DisplayUnits.Metric, CultureInfo.GetCultureInfo("en"), _ => { })));
+        Assert.Equal("drying-locker", one.Find(".draft select").GetAttribute("value"));
+        Assert.Contains("the draft “Drying locker”", form.Find("p").TextContent, StringComparison.Ordinal);
+        Alteration locker = Session.Now.Draft!;
+        Session.Commit("built", AlteredBoat.Build(Session.Now.AsBuilt, locker, [.. locker.Edits.Select(edit => edit.Id)], Session.Today));
+
+        Assert.Equal(AlterationStatus.Built, Session.Now.AsBuilt.Find<Alteration>("drying-locker")!.Status);
+        Assert.All([one, other], header => Assert.Equal("", header.Find(".draft select").GetAttribute("value")));
+        Assert.All([one, other], header => Assert.DoesNotContain(header.FindAll(".draft option"), option => option.GetAttribute("value") == "drying-locker"));
+        Assert.Contains("the boat as built", form.Find("p").TextContent, StringComparison.Ordinal);
+        Assert.Equal(("draft", null), Written()[^1]);
     }
 
     public void Dispose()

@@ -46,6 +46,65 @@ public sealed class BoatSessionTests : IDisposable
     }
 
     [Fact]
+    public void LastEditIsBuilt_EditsGoIntoTheBoatAsBuilt_AndTheFinishedAlterationStays()
+    {
+        Build();
+        Alteration built = Session.Now.AsBuilt.Find<Alteration>("draft")!;
+        Assert.True(Session.Edit("weigh it", new ThingChange(_opened.Chest, _opened.Chest with { MassKg = 47 })).IsKept);
+
+        Assert.Equal(AlterationStatus.Built, built.Status);
+        Assert.Null(Session.Now.Draft);
+        Assert.Equal(47, Session.Now.AsBuilt.Find<Gear>("chest")!.MassKg!.Value);
+        Assert.Equal(built, Session.Now.AsBuilt.Find<Alteration>("draft"));
+    }
+
+    [Fact]
+    public void RecordingIsUndoneAndDoneAgain_EditsGoWhereTheAlterationStands()
+    {
+        Build();
+        Session.Undo();
+        Assert.Equal("draft", Session.Now.Draft?.Id);
+        Session.Redo();
+        Assert.Null(Session.Now.Draft);
+    }
+
+    [Fact]
+    public void DraftIsDropped_EditsGoIntoTheBoatAsBuilt()
+    {
+        Session.OpenDraft("draft");
+        Session.EditAsBuilt("abandon", new ThingChange(Session.Now.Draft, Session.Now.Draft! with { Status = AlterationStatus.Dropped }));
+        Session.Edit("weigh it", new ThingChange(_opened.Chest, _opened.Chest with { MassKg = 44 }));
+
+        Assert.Null(Session.Now.Draft);
+        Assert.Equal(44, Session.Now.AsBuilt.Find<Gear>("chest")!.MassKg!.Value);
+    }
+
+    [Fact]
+    public void OpenDraft_OfWhatIsBuilt_OpensNothing_AlsoWhenThatIsUndone()
+    {
+        Build();
+        Session.OpenDraft("draft");
+        Assert.Null(Session.Now.Draft);
+        Session.Undo();
+        Assert.Null(Session.Now.Draft);
+    }
+
+    [Fact]
+    public async Task OtherProcess_RecordsItAsBuilt_EditsNoLongerGoIntoIt()
+    {
+        Session.OpenDraft("draft");
+        Session.Edit("weigh it", new ThingChange(_opened.Chest, _opened.Chest with { MassKg = 44 }));
+        using BoatStore other = _opened.OpenAgain();
+        other.Commit(other.Head.Number, AlteredBoat.Build(other.Head.Boat, other.Head.Boat.Find<Alteration>("draft")!, ["chest"], Session.Today), "elsewhere");
+        for (int i = 0; i < 200 && Session.Now.Draft is not null; i++)
+        {
+            await Task.Delay(25, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Null(Session.Now.Draft);
+    }
+
+    [Fact]
     public void Edit_TwoWindowsSawTheSame_SecondIsAClashWithBothVersions()
     {
         Gear seen = _opened.Chest;
@@ -111,6 +170,14 @@ public sealed class BoatSessionTests : IDisposable
 
         Assert.Equal("draft", now.Review!.AlterationId);
         Assert.Equal(now.Shown, now.Review.AsAltered);
+    }
+
+    // One edit in the open draft, and that recorded as built.
+    private void Build()
+    {
+        Session.OpenDraft("draft");
+        Session.Edit("weigh it", new ThingChange(_opened.Chest, _opened.Chest with { MassKg = 44 }));
+        Assert.True(Session.Commit("built", AlteredBoat.Build(Session.Now.AsBuilt, Session.Now.Draft!, ["chest"], Session.Today)).IsKept);
     }
 
     public void Dispose() => _opened.Dispose();

@@ -27,6 +27,37 @@ public sealed class KeyboardTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(title).ToBeFocusedAsync();
     }
 
+    /// <summary>Who follows a link in a finding's working to a sheet comes back to that link, in view, with the finding still open.</summary>
+    [Fact]
+    public async Task ASheetOpenedFromAWorking_Closes_ToThatLinkInTheFindingStillOpen()
+    {
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync());
+        await window.ReviewedAsync();
+        ILocator finding = window.Page.Locator("section.group details.finding:not(.waiting)").Last;
+        await finding.Locator("> summary").ClickAsync();
+        ILocator link = finding.Locator(".working .inputs a").First;
+        await link.ScrollIntoViewIfNeededAsync();
+        double top = (await link.BoundingBoxAsync())!.Y;
+        await link.ClickAsync();
+        await Expect(window.Page.Locator("#sheet-title")).ToBeVisibleAsync();
+        await window.Sheet.GetByRole(AriaRole.Link, new() { Name = "Close", Exact = true }).ClickAsync();
+
+        await Expect(link).ToBeFocusedAsync();
+        await Expect(finding).ToHaveAttributeAsync("open", "");
+        Assert.Equal(top, (await link.BoundingBoxAsync())!.Y, 2.0);
+        await finding.Locator("> summary").ClickAsync();
+        await Expect(finding.Locator(".working")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task AListThatIsGoneTo_IsOpenWithTheFocusInItsFirstField()
+    {
+        BoatWindow window = await OpenAsync(await LookAtDemoAsync(), "/?thing=bank-minus&field=run");
+        ILocator run = window.Page.Locator("details#field-bank-minus-run");
+        await Expect(run).ToHaveAttributeAsync("open", "");
+        await Expect(run.Locator("input, select").First).ToBeFocusedAsync();
+    }
+
     [Fact]
     public async Task ByKeysAlone_APageIsTurnedAFindingOpenedAndAFieldTyped()
     {

@@ -40,6 +40,18 @@ public sealed class CircuitDraftTests
     }
 
     [Fact]
+    public void Refusal_OnceSomethingElseIsChosen_IsGone()
+    {
+        CircuitDraft draft = Draft("", "minus.bar");
+        Assert.Null(draft.Plan(Boat, DisplayUnits.Metric, Culture));
+        Assert.Equal("Choose where.", draft.Refusal(nameof(CircuitDraft.From)));
+        draft.From = "panel.bar";
+        Assert.Null(draft.Refusal(nameof(CircuitDraft.From)));
+        draft.From = "";
+        Assert.Equal("Choose where.", draft.Refusal(nameof(CircuitDraft.From)));
+    }
+
+    [Fact]
     public void Plan_FromPlusBackToMinus_IsMade()
     {
         CircuitDraft draft = Draft("bank.+", "bank.-");

@@ -75,6 +75,23 @@ public sealed class WeighingPlanTests
         Assert.Contains(step.Cautions, caution => caution.Kind == CautionKind.Lifting && caution.Text.Contains("as two", StringComparison.Ordinal));
     }
 
+    /// <summary>What has no mass is not taken for heavy: the step says what is done if it is.</summary>
+    [Fact]
+    public void Weigh_MassNotGiven_IsAskedForByOne()
+    {
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Add(new Gear { Id = "tool-box", Name = "Tool box", Space = "locker" })] };
+        WorkPack pack = Boats.Plan(Boats.Small, work);
+        WorkStep step = pack.Steps.Single(step => step.Key == "weigh:all");
+        string[] details = [.. step.Details.Select(detail => detail.ToString())];
+
+        Assert.Equal(1, step.PeopleCount);
+        Assert.Equal(1, pack.People.MostCount);
+        Assert.Contains(details, detail => detail.StartsWith("Mass not given: Tool box.", StringComparison.Ordinal) && detail.Contains("If it is over 25 Kg", StringComparison.Ordinal));
+        Assert.DoesNotContain(details, detail => detail.StartsWith("Over about 60", StringComparison.Ordinal));
+        Assert.DoesNotContain(pack.Bring, item => item.Key == "backing-plates");
+        Assert.Contains(pack.Bring.Single(item => item.Key == "screws").Remarks, remark => remark.ToString().Contains("Tool box, mass not given: weigh it; from 2 Kg on bolts", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Freeboards_AreThoseOfTheBoatAsAltered()
     {

@@ -72,6 +72,27 @@ public class LiveAndBareTests
         Assert.DoesNotContain(pack.Steps.Single(step => step.Key == "isolate:minus:bank").Details, detail => detail.ToString().Contains("Second minus", StringComparison.Ordinal));
     }
 
+    // A lamp straight on the posts: until its cable is on, the posts are all that is live, and nothing of it is fed.
+    [Fact]
+    public void Plan_NewCircuitOnThePosts_StaysLiveIsToldOfTheBoatAsSheStands()
+    {
+        Alteration work = new()
+        {
+            Id = "work",
+            Edits =
+            [
+                BoatEdits.Add(new ElectricLoad { Id = "cabin-light", Name = "Cabin light", Behaviour = LoadBehaviour.Power, NominalV = 12, RunningW = 10, Space = "locker" }),
+                BoatEdits.Add(Boats.Wire("feed", "bank.+", "cabin-light.+", 2.5, 2, 6)),
+                BoatEdits.Add(Boats.Wire("back", "bank.-", "cabin-light.-", 2.5, 2, 6)),
+            ],
+        };
+        string[] live = [.. Boats.Plan(Boats.Small, work).Steps.SelectMany(step => step.Cautions).Where(caution => caution.Kind == CautionKind.StaysLive).Select(caution => caution.Text)];
+
+        string bank = Assert.Single(live, text => text.StartsWith("Bank: ", StringComparison.Ordinal));
+        Assert.Contains("Nearest live point: Bank, plus", bank, StringComparison.Ordinal);
+        Assert.All(live, text => Assert.DoesNotContain("Cabin light", text, StringComparison.Ordinal));
+    }
+
     // "Bar, terminal to the other, on DC volts: …".
     private static string Place(Review.Findings.Sentence detail) => detail.ToString().Split(", on DC volts")[0];
 }

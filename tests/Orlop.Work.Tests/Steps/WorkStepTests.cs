@@ -60,7 +60,7 @@ public class WorkStepTests
 
     [Fact]
     public void Plan_MassNotGiven_IsCautionedToo() =>
-        Assert.Contains(Pack.Steps.Single(step => step.Key == "remove:old-shelf").Cautions, caution => caution is { Kind: CautionKind.Lifting } && caution.Text.StartsWith("Nobody has said", StringComparison.Ordinal));
+        Assert.Contains(Pack.Steps.Single(step => step.Key == "remove:old-shelf").Cautions, caution => caution is { Kind: CautionKind.Lifting } && caution.Text.StartsWith("Mass of Old shelf not given", StringComparison.Ordinal));
 
     [Fact]
     public void Plan_EngineSpaceWhoseLiningNobodyNamed_WarnsOfHeatDrillingAndHotWork()

@@ -21,9 +21,13 @@ public sealed class EndsToldCheck : ICheck<ElectricsView>
         where untold.Length > 0
         select Unknown(
             Description, cable.Id, null,
-            Sentence.Of($"{cable.Title}: kind of end not given at {string.Join(", ", untold.Select(at => view.Boat.Find(at.Part)?.Title ?? at.Part).Distinct())}; what to bring and how to make it off cannot be told"),
-            [new FindingInput(cable.Id, "cores", IsMissing: true)]);
+            Sentence.Of($"{cable.Title}: kind of end not given at {string.Join(", ", untold.Select(end => view.Boat.Find(end.At.Part)?.Title ?? end.At.Part).Distinct())}; what to bring and how to make it off cannot be told"),
+            [new FindingInput(cable.Id, untold[0].Field, IsMissing: true)]);
 
-    private static ImmutableArray<Terminal> Untold(Cable cable) =>
-        [.. cable.Cores.SelectMany(core => new[] { (core.From, core.FromEnd), (core.To, core.ToEnd) }).Where(end => end.Item2 is null).Select(end => end.Item1)];
+    // The first is asked for; when it is told, the next.
+    private static ImmutableArray<(Terminal At, string Field)> Untold(Cable cable) =>
+    [
+        .. cable.Cores.SelectMany(core => new[] { (core.FromEnd, core.From, $"cores/{core.Id}/fromEnd"), (core.ToEnd, core.To, $"cores/{core.Id}/toEnd") })
+            .Where(end => end.Item1 is null).Select(end => (end.Item2, end.Item3)),
+    ];
 }

@@ -43,7 +43,7 @@ public sealed class CableDataCheckTests
     public void EndsNotTold_AreAskedFor()
     {
         Finding finding = SmallBoat.OneLamp().Change<Cable>("lamp-cable", cable => cable with { Cores = [cable.Cores[0] with { ToEnd = null }, cable.Cores[1]] }).Worst("ends-told", "lamp-cable");
-        finding.IsUnknownFor("lamp-cable", "cores");
+        finding.IsUnknownFor("lamp-cable", $"cores/{SmallBoat.OneLamp().Find<Cable>("lamp-cable")!.Cores[0].Id}/toEnd");
         Assert.Contains("kind of end not given at lamp", finding.Headline.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain(SmallBoat.OneLamp().Findings(), each => each.CheckId == "ends-told");
     }
