@@ -2,8 +2,10 @@ using System.CommandLine;
 using Orlop.Boat;
 using Orlop.Drawings.Paper;
 using Orlop.Presentation.Quantities;
+using Orlop.Review;
 using Orlop.Work;
 using Orlop.Work.Paper;
+using Orlop.Work.Troubles;
 
 namespace Orlop.App.CommandLine;
 
@@ -33,7 +35,8 @@ internal static class PackCommand
                 throw new CommandException($"'{folder}' is a file; the pack goes into a folder. Name another.");
             }
 
-            foreach (string name in CommandFiles.Try(() => PackFolder.Write(pack, paper, folder), $"The pack cannot be written into '{folder}'"))
+            ReviewEngine engine = WholeReview.NewEngine();
+            foreach (string name in CommandFiles.Try(() => PackFolder.Write(pack, paper, folder, engine), $"The pack cannot be written into '{folder}'"))
             {
                 await streams.Out.WriteLineAsync(Path.Combine(folder, name));
             }
@@ -41,6 +44,7 @@ internal static class PackCommand
             string pdf = Path.Combine(folder, "pack.pdf");
             PdfResult printed = await PdfPrinter.PrintAsync(Path.Combine(folder, "pack.html"), pdf, token);
             await (printed.File is not null ? streams.Out : streams.Error).WriteLineAsync(printed.File ?? printed.WhyNot);
+            await streams.Error.WriteLineAsync(PackTroubles.Of(pack, engine, token).Status);
             if (!pack.Clashes.IsEmpty)
             {
                 await streams.Error.WriteLineAsync($"Do not start: the boat has changed since this was drafted ({string.Join(", ", pack.Clashes.Select(clash => clash.Id))}). Settle that first.");

@@ -19,7 +19,7 @@ internal static class ReviewCommand
         command.SetAction((parsed, token) =>
         {
             BoatModel model = BoatInput.Read(parsed.GetValue(boat)!, streams);
-            ReviewEngine engine = Reviewing.NewEngine();
+            ReviewEngine engine = WholeReview.NewEngine();
             ReviewResult result = parsed.GetValue(alteration) is { } named
                 ? engine.Review(model, BoatInput.Alteration(model, named), token)
                 : engine.Review(model, token);

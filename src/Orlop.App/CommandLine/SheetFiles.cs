@@ -1,5 +1,6 @@
 using Orlop.Drawings.Paper;
 using Orlop.Presentation.Quantities;
+using Orlop.Review;
 using Orlop.Work.Circuits;
 using Orlop.Work.Loading;
 using Orlop.Work.Paper;
@@ -12,7 +13,7 @@ internal static class SheetFiles
     /// <summary>The owner's electrical pages, in the first of the conditions.</summary>
     public static Task WriteElectricalAsync(LoadedInput input, string folder, PaperSize? diagram, DisplayUnits units, CommandStreams streams, CancellationToken token)
     {
-        ElectricalSheet Make() => ElectricalSheet.Make(Reviewing.NewEngine(), input.AsBuilt, input.Alteration, input.Conditions[0].Id, token);
+        ElectricalSheet Make() => ElectricalSheet.Make(WholeReview.NewEngine(), input.AsBuilt, input.Alteration, input.Conditions[0].Id, token);
         return PrintAsync(folder, units, streams, paper => ElectricalSheetHtml.Write(Make(), paper with { DiagramSize = diagram }, folder), token);
     }
 
@@ -20,7 +21,7 @@ internal static class SheetFiles
     public static Task WriteAsync(LoadedInput input, string folder, bool isDrawn, DisplayUnits units, CommandStreams streams, CancellationToken token)
     {
         LoadingSheet Make() => LoadingSheet.Make(
-            Reviewing.NewEngine(), input.AsBuilt, input.Alteration, [.. input.Conditions.Select(condition => condition.Id)], isDrawn, progress: isDrawn ? new DrawsTold(streams.Error) : null, token: token);
+            WholeReview.NewEngine(), input.AsBuilt, input.Alteration, [.. input.Conditions.Select(condition => condition.Id)], isDrawn, progress: isDrawn ? new DrawsTold(streams.Error) : null, token: token);
         return PrintAsync(folder, units, streams, paper => LoadingSheetHtml.Write(Make(), paper, folder), token);
     }
 

@@ -8,6 +8,7 @@ using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Orlop.App.CommandLine;
 using Orlop.App.Sessions;
+using Orlop.Review;
 using Orlop.Store;
 
 namespace Orlop.App.Web;
@@ -19,7 +20,7 @@ internal static class WebHost
     public static async Task<int> RunAsync(string? boat, int port, bool opensBrowser, CommandStreams streams, CancellationToken token)
     {
         using BoatStore store = boat is null ? BoatOpening.OpenDemo(streams.Error) : BoatOpening.Open(boat, streams.Error);
-        using BoatSession session = new(store, Reviewing.NewEngine());
+        using BoatSession session = new(store, WholeReview.NewEngine());
         await using WebApplication app = Build(session, port);
         try
         {

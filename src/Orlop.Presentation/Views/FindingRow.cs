@@ -20,7 +20,7 @@ public sealed record FindingRow
     public string ThingId => ElementIds.ThingOf(Pair.SubjectId);
 
     /// <summary>It is about this thing, an element of it, or a pair that the thing belongs to.</summary>
-    public bool IsAbout(string thingId) => ThingId == thingId || Pair.Shown.OtherSubjectId == thingId;
+    public bool IsAbout(string thingId) => Pair.IsAbout(thingId);
 
     /// <summary>What people call that thing.</summary>
     public required string SubjectTitle { get; init; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Orlop.Boat.Topology;
 
 namespace Orlop.Review.Findings;
 
@@ -37,4 +38,7 @@ public sealed record PairedFinding(string CheckId, string SubjectId, Change Chan
 {
     /// <summary>The one to show: as altered, or as built where there is no other.</summary>
     public Finding Shown => (After ?? Before)!.Worst;
+
+    /// <summary>It is about this thing, an element of it, or a pair that the thing belongs to.</summary>
+    public bool IsAbout(string thingId) => ElementIds.ThingOf(SubjectId) == thingId || Shown.OtherSubjectId == thingId;
 }

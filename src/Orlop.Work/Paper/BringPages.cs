@@ -1,12 +1,13 @@
 using System.Globalization;
 using Orlop.Work.Bring;
+using Orlop.Work.Troubles;
 
 namespace Orlop.Work.Paper;
 
 /// <summary>What to buy, what to bring, what to cut.</summary>
 internal static class BringPages
 {
-    public static void Write(HtmlText html, WorkPack pack, PackText text)
+    public static void Write(HtmlText html, WorkPack pack, PackTroubles troubles, PackText text)
     {
         html.Open("section", ("class", "follows"), ("id", "bring")).Put("h2", "Bring");
         if (pack.Bring.IsEmpty)
@@ -23,7 +24,7 @@ internal static class BringPages
                 html.Open("tbody").Open("tr", ("class", "kind")).Put("th", PackText.Of(kind.Key), ("class", "kind"), ("colspan", "5"), ("scope", "rowgroup")).Close();
                 foreach (BringItem item in kind)
                 {
-                    Row(html, item, text);
+                    Row(html, item, troubles, text);
                 }
 
                 html.Close();
@@ -39,7 +40,7 @@ internal static class BringPages
     /// <summary>An empty box to tick with a pen; a ticked one where the work is done.</summary>
     public static void Box(HtmlText html, bool isDone = false) => html.Put("span", isDone ? "✓" : "", ("class", "box"));
 
-    private static void Row(HtmlText html, BringItem item, PackText text)
+    private static void Row(HtmlText html, BringItem item, PackTroubles troubles, PackText text)
     {
         html.Open("tr").Open("td", ("class", "tick"));
         Box(html);
@@ -49,6 +50,7 @@ internal static class BringPages
             html.Put("div", string.Join(' ', item.Remarks.Select(text.Of)), ("class", "small"));
         }
 
+        TroublePages.Again(html, troubles.FailingFor(item), troubles, text);
         html.Close().Put("td", item.Needed is null ? "" : text.Of(item.Needed), ("class", "num")).Open("td");
         foreach (StockTake take in item.Takes)
         {

@@ -2,6 +2,9 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Orlop.Presentation.Views;
+using Orlop.Presentation.Words;
+using Orlop.Review;
 using Orlop.Review.Findings;
 using Orlop.Work.Bring;
 using Orlop.Work.Ends;
@@ -9,6 +12,7 @@ using Orlop.Work.Labels;
 using Orlop.Work.Loading;
 using Orlop.Work.Readings;
 using Orlop.Work.Steps;
+using Orlop.Work.Troubles;
 
 namespace Orlop.Work.Paper;
 
@@ -18,11 +22,14 @@ public static class PackJson
     private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.Default };
 
     /// <summary>The pack.</summary>
-    public static string Write(WorkPack pack, PaperOptions options)
+    /// <param name="engine">Reviews what the alteration does to her, with every discipline; what it solved before is not solved again. Null for a new one.</param>
+    public static string Write(WorkPack pack, PaperOptions options, ReviewEngine? engine = null)
     {
         ArgumentNullException.ThrowIfNull(pack);
         ArgumentNullException.ThrowIfNull(options);
         PackText text = new(options);
+        PackTroubles troubles = PackTroubles.Of(pack, engine ?? WholeReview.NewEngine());
+        IEnumerable<string> Fails(IEnumerable<PairedFinding> failing) => text.Failing(failing, troubles);
         return new JsonObject
         {
             ["boat"] = pack.BoatTitle,
@@ -30,14 +37,16 @@ public static class PackJson
             ["title"] = pack.Alteration.Title,
             ["date"] = options.On.ToString("O", options.Culture),
             ["revision"] = options.Revision,
+            ["status"] = troubles.Status,
+            ["findings"] = List(text.Of(troubles).Groups.SelectMany(group => group.Rows), Of),
             ["clashes"] = Texts(pack.Clashes.Select(clash => clash.Id)),
-            ["bring"] = List(pack.Bring, item => Of(item, text)),
+            ["bring"] = List(pack.Bring, item => Of(item, text, Fails(troubles.FailingFor(item)))),
             ["cuts"] = List(pack.Cuts, Of),
             ["reels"] = List(pack.Cutting.Reels, Of),
             ["isLeastWaste"] = pack.Cutting.IsLeastWaste,
             ["ways"] = List(pack.Ways, Of),
             ["mostPeopleCount"] = pack.People.MostCount,
-            ["steps"] = List(pack.Steps, step => Of(step, text, options.On)),
+            ["steps"] = List(pack.Steps, step => Of(step, text, options.On, Fails(troubles.FailingAt(step, pack)))),
             ["ends"] = List(pack.Ends, Of),
             ["stacks"] = List(pack.Stacks, Of),
             ["labels"] = List(pack.Labels, label => Of(label, text)),
@@ -46,7 +55,17 @@ public static class PackJson
         }.ToJsonString(Options);
     }
 
-    private static JsonObject Of(BringItem item, PackText text) => new()
+    private static JsonObject Of(FindingRow row) => new()
+    {
+        ["check"] = row.Pair.CheckId,
+        ["subject"] = row.Pair.SubjectId,
+        ["change"] = ChangeWords.Id(row.Pair.Change),
+        ["verdict"] = Wording.Of(row.Verdict),
+        ["text"] = row.Headline,
+        ["condition"] = row.Pair.Shown.ConditionId,
+    };
+
+    private static JsonObject Of(BringItem item, PackText text, IEnumerable<string> fails) => new()
     {
         ["key"] = item.Key,
         ["kind"] = Word(item.Kind),
@@ -56,6 +75,7 @@ public static class PackJson
         ["state"] = PackText.Of(item.State),
         ["takes"] = List(item.Takes, take => new JsonObject { ["stock"] = take.StockId, ["title"] = take.Title, ["amount"] = Of(take.Amount), ["where"] = take.Where }),
         ["remarks"] = Texts(item.Remarks.Select(text.Of)),
+        ["fails"] = Texts(fails),
     };
 
     private static JsonObject Of(CableCut cut) => new()
@@ -89,11 +109,12 @@ public static class PackJson
         ["toOpen"] = Texts(way.ToOpen),
     };
 
-    private static JsonObject Of(WorkStep step, PackText text, DateOnly day) => new()
+    private static JsonObject Of(WorkStep step, PackText text, DateOnly day, IEnumerable<string> fails) => new()
     {
         ["key"] = step.Key,
         ["kind"] = Word(step.Kind),
         ["text"] = text.Of(step.Text),
+        ["fails"] = Texts(fails),
         ["details"] = Texts(step.Details.Select(text.Of)),
         ["cautions"] = List(step.Cautions, caution => new JsonObject { ["kind"] = Word(caution.Kind), ["text"] = caution.Text }),
         ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What } : null,

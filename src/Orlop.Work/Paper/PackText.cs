@@ -1,10 +1,12 @@
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Readings;
 using Orlop.Work.Bring;
 using Orlop.Work.Steps;
+using Orlop.Work.Troubles;
 
 namespace Orlop.Work.Paper;
 
@@ -13,6 +15,17 @@ public sealed class PackText(PaperOptions options)
 {
     // Below this a meter is read in millivolts.
     private const double MillivoltRangeV = 1;
+
+    /// <summary>What the review holds against the alteration, as it is listed.</summary>
+    public FindingsView Of(PackTroubles troubles) => troubles.View(options.Units, options.Culture);
+
+    /// <summary>A sentence for each finding that fails, with the condition that it is worst in.</summary>
+    public IEnumerable<string> Failing(IEnumerable<PairedFinding> failing, PackTroubles troubles)
+    {
+        PairedFinding[] wanted = [.. failing];
+        return wanted.Length == 0 ? [] : Of(troubles).Groups.SelectMany(group => group.Rows).Where(row => wanted.Contains(row.Pair))
+            .Select(row => row.Condition is { } condition ? $"{row.Headline} ({condition})" : row.Headline);
+    }
 
     /// <summary>A sentence with its amounts.</summary>
     public string Of(Sentence sentence) => SentenceText.Of(sentence, options.Units, options.Culture);

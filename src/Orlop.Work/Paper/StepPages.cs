@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Review.Findings;
 using Orlop.Work.Steps;
+using Orlop.Work.Troubles;
 
 namespace Orlop.Work.Paper;
 
@@ -11,7 +12,7 @@ internal static class StepPages
     private const int NoteLineCount = 3;
     private const int MostLinesTogether = 8;
 
-    public static void Write(HtmlText html, WorkPack pack, PackText text, DateOnly day)
+    public static void Write(HtmlText html, WorkPack pack, PackTroubles troubles, PackText text, DateOnly day)
     {
         html.Open("section", ("class", "follows"), ("id", "steps")).Put("h2", "Steps");
         html.Put("p", "In this order. On paper: tick, write the time, your initials and what you read. If something is not as the step says, stop and write it down.");
@@ -27,7 +28,7 @@ internal static class StepPages
                 html.Put("h3", PackText.Of(step.Kind));
             }
 
-            Step(html, step, i + 1, cautions[i], text, day);
+            Step(html, step, i + 1, cautions[i], text, day, () => TroublePages.Again(html, troubles.FailingAt(step, pack), troubles, text));
         }
 
         Notes(html);
@@ -53,7 +54,7 @@ internal static class StepPages
     // A step stays on one page with its lines, unless it is so long that it would leave a hole.
     private static bool IsLong(WorkStep step) => step.Details.Length > MostLinesTogether || step.Cautions.Any(caution => caution.Kind == CautionKind.StaysLive);
 
-    private static void Step(HtmlText html, WorkStep step, int number, ImmutableArray<StepCaution> cautions, PackText text, DateOnly day)
+    private static void Step(HtmlText html, WorkStep step, int number, ImmutableArray<StepCaution> cautions, PackText text, DateOnly day, Action fails)
     {
         html.Open("div", ("class", $"step{(step.IsDoneOn(day) ? " done" : "")}{(IsLong(step) ? " long" : "")}"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
         html.Open("div", ("class", "head")).Open("div");
@@ -63,6 +64,7 @@ internal static class StepPages
         html.Close().Put("div", Signed(step, day), ("class", "sign")).Close();
         if (!IsBehind(step, day))
         {
+            fails();
             Body(html, step, cautions, text);
         }
 

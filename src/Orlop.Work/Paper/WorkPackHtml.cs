@@ -1,7 +1,7 @@
 using Orlop.Drawings.Paper;
 using Orlop.Review;
-using Orlop.Review.Stability;
 using Orlop.Work.Steps;
+using Orlop.Work.Troubles;
 
 namespace Orlop.Work.Paper;
 
@@ -9,32 +9,31 @@ namespace Orlop.Work.Paper;
 public static class WorkPackHtml
 {
     /// <summary>The pack on the paper of the options.</summary>
-    /// <param name="engine">Reviews what the alteration does to her stability; what it solved before is not solved again. Null for a new one.</param>
+    /// <param name="engine">Reviews what the alteration does to her, with every discipline; what it solved before is not solved again. Null for a new one.</param>
     public static string Render(WorkPack pack, PaperOptions options, ReviewEngine? engine = null)
     {
         ArgumentNullException.ThrowIfNull(pack);
         ArgumentNullException.ThrowIfNull(options);
+        engine ??= WholeReview.NewEngine();
         PackText text = new(options);
+        PackTroubles troubles = PackTroubles.Of(pack, engine);
         HtmlText html = new();
         string title = $"Work pack: {pack.Alteration.Title}, {pack.BoatTitle}";
         PaperPage.Begin(html, title, Foot(pack, options), options);
-        Head(html, pack, options);
+        Head(html, pack, troubles, text, options);
         Parts(html, pack);
         WhereTyped(html, options);
-        BringPages.Write(html, pack, text);
+        BringPages.Write(html, pack, troubles, text);
         WayPages.Write(html, pack, text);
-        StepPages.Write(html, pack, text, options.On);
+        StepPages.Write(html, pack, troubles, text, options.On);
         EndPages.Write(html, pack, text);
         ReadingPages.Write(html, pack, text);
-        WeightPages.Write(html, pack, engine ?? NewEngine(), options);
+        WeightPages.Write(html, pack, engine, options);
         SourcePage.Write(html, pack);
         DiagramPages.Write(html, pack, options);
         LabelPages.Write(html, pack, options);
         return PaperPage.End(html);
     }
-
-    /// <summary>An engine that reviews stability alone.</summary>
-    internal static ReviewEngine NewEngine() => new([new StabilityDiscipline()]);
 
     // For a screen only; paper has its headings.
     private static void Parts(HtmlText html, WorkPack pack)
@@ -64,18 +63,20 @@ public static class WorkPackHtml
     private static string Foot(WorkPack pack, PaperOptions options) =>
         $"{pack.BoatTitle} · {pack.Alteration.Title} · {PaperPage.Date(options)}{PaperPage.Revision(options, " · ")} · {TitleBlock.Caution}";
 
-    private static void Head(HtmlText html, WorkPack pack, PaperOptions options)
+    private static void Head(HtmlText html, WorkPack pack, PackTroubles troubles, PackText text, PaperOptions options)
     {
         html.Put("h1", $"Work pack: {pack.Alteration.Title}");
         PaperPage.Title(
             html,
-            ("Boat", pack.BoatTitle), ("Why", pack.Alteration.Purpose ?? "not said"), ("Date", $"{PaperPage.Date(options)}{PaperPage.Revision(options, ", ")}"),
+            ("Boat", pack.BoatTitle), ("Status", troubles.Status), ("Why", pack.Alteration.Purpose ?? "not said"), ("Date", $"{PaperPage.Date(options)}{PaperPage.Revision(options, ", ")}"),
             ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDoneOn(options.On))} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
             ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."));
         if (!pack.Clashes.IsEmpty)
         {
             html.Open("div", ("class", "caution")).Put("b", "Do not start.").Text($" The boat has changed since this was drafted: {string.Join("; ", pack.Clashes.Select(clash => clash.Id))}. Settle that first and print again.").Close();
         }
+
+        TroublePages.Write(html, troubles, text);
 
         // What is near a battery, or measured live, is said again in full where leads come off its posts.
         Caution[] grave = [.. pack.Steps.SelectMany(step => step.Cautions).Where(caution => caution.Kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead).Where(caution => caution != ReadBefore.Live).Distinct()];

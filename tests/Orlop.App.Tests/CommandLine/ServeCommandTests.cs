@@ -10,6 +10,7 @@ using Orlop.App.Web;
 using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
+using Orlop.Review;
 using Orlop.Store;
 using Xunit;
 
@@ -148,7 +149,7 @@ public sealed class ServeCommandTests : IDisposable
     {
         await CommandRun.Of("new", _folder.At("boat.orlop"));
         using BoatStore store = BoatStore.Open(_folder.At("boat.orlop"));
-        using BoatSession session = new(store, Reviewing.NewEngine());
+        using BoatSession session = new(store, WholeReview.NewEngine());
         await using var app = WebHost.Build(session, 0);
 
         Assert.IsType<EphemeralDataProtectionProvider>(app.Services.GetRequiredService<IDataProtectionProvider>());
