@@ -23,6 +23,15 @@ internal static class FourUnknowns
         return sum;
     }
 
+    /// <summary>S·C·Sᵀ: a covariance carried to other numbers.</summary>
+    public static double[,] Carried(double[,] slopes, double[,] covariance)
+    {
+        var (half, carried) = (new double[Count, Count], new double[Count, Count]);
+        Multiply(half, (i, k) => slopes[i, k], (k, j) => covariance[k, j]);
+        Multiply(carried, (i, k) => half[i, k], (k, j) => slopes[j, k]);
+        return carried;
+    }
+
     /// <summary>The inverse by Cholesky after scaling to a unit diagonal; or which unknown has nothing to rest on.</summary>
     public static (double[,]? Inverse, int Missing) Inverse(double[,] matrix)
     {
@@ -92,6 +101,20 @@ internal static class FourUnknowns
         }
 
         return factor;
+    }
+
+    private static void Multiply(double[,] product, Func<int, int, double> left, Func<int, int, double> right)
+    {
+        for (var i = 0; i < Count; i++)
+        {
+            for (var j = 0; j < Count; j++)
+            {
+                for (var k = 0; k < Count; k++)
+                {
+                    product[i, j] += left(i, k) * right(k, j);
+                }
+            }
+        }
     }
 
     private static double[,] FromFactor(double[,] factor, double[] scale)

@@ -1,10 +1,11 @@
+using Orlop.Hull.Surfaces;
 using Orlop.Hull.Working;
 
 namespace Orlop.Hull.Measuring;
 
 /// <summary>
 /// One independent measurement of a boat's weight: a value that should equal a weighted sum of displacement, LCG, TCG and KG, with a standard deviation. Most measure one of the
-/// four; an inclining test on a hull whose KM changes with displacement measures KG and some of the displacement.
+/// four; an inclining test measures displacement and KG together, linear about a first estimate.
 /// </summary>
 public sealed record WeightEvidence
 {
@@ -40,15 +41,37 @@ public sealed record WeightEvidence
     /// <summary>Height of the centre of gravity.</summary>
     public static WeightEvidence OfKg(string id, double kgM, double deviationM) => new(id, 0, 0, 0, 1, kgM, deviationM);
 
-    /// <summary>
-    /// GM from an inclining or rolling test: GM = KM - KG - free surface, with KM linear about the displacement it was read at.
-    /// </summary>
+    /// <summary>The righting moment per unit of tan heel, Δ·GM, as an inclining test measures it whatever she weighs: Δ and KG come out of it tied together.</summary>
     /// <param name="id">What it is called.</param>
-    /// <param name="gmM">GM measured.</param>
+    /// <param name="momentKgM">Slope of moments over tangents of heel, in kg·m.</param>
+    /// <param name="deviationKgM">Its standard deviation.</param>
+    /// <param name="then">Her metacentre as she was, about the first estimate.</param>
+    public static WeightEvidence OfRightingMoment(string id, double momentKgM, double deviationKgM, MetacentreThen then)
+    {
+        ArgumentNullException.ThrowIfNull(then);
+        // In metres, over the displacement then: the same equation, in numbers of one's own size.
+        double mass = then.Boat.MassKg;
+        return Linear(id, (momentKgM - then.RightingMomentKgM) / mass, deviationKgM / mass, then, (1 / mass) * then.PerEstimate, then.CameDeviationKgM(0) / mass);
+    }
+
+    /// <summary>GM itself, as the period of roll tells it: GM = KM - KG - free surface of the boat as she was.</summary>
+    /// <param name="id">What it is called.</param>
+    /// <param name="gmM">GM measured, the loss by free surfaces in it.</param>
     /// <param name="deviationM">Its standard deviation.</param>
-    /// <param name="kmM">KM less the free surface's loss at <paramref name="atMassKg"/>.</param>
-    /// <param name="atMassKg">Displacement that KM was read at.</param>
-    /// <param name="kmPerKg">Change of KM in m per kg of displacement.</param>
-    public static WeightEvidence OfGm(string id, double gmM, double deviationM, double kmM, double atMassKg, double kmPerKg) =>
-        new(id, kmPerKg, 0, 0, -1, gmM - kmM + (kmPerKg * atMassKg), deviationM);
+    /// <param name="then">Her metacentre as she was, about the first estimate.</param>
+    public static WeightEvidence OfGm(string id, double gmM, double deviationM, MetacentreThen then)
+    {
+        ArgumentNullException.ThrowIfNull(then);
+        double mass = then.Boat.MassKg, gm = then.RightingMomentKgM / mass;
+        WeightSlopes slopes = (1 / mass) * (then.PerEstimate - new WeightSlopes(gm, 0, 0, 0));
+        return Linear(id, gmM - gm, deviationM, then, slopes, then.CameDeviationKgM(gm) / mass);
+    }
+
+    // What is measured more than was expected, about the estimate that it was expected by.
+    private static WeightEvidence Linear(string id, double surplus, double deviation, MetacentreThen then, WeightSlopes slopes, double cameDeviation)
+    {
+        (double mass, Point3 centre) = (then.EstimatedMassKg, then.EstimatedCentre);
+        double value = surplus + (slopes.PerMassKg * mass) + (slopes.PerLcgM * centre.XM) + (slopes.PerTcgM * centre.YM) + (slopes.PerKgM * centre.ZM);
+        return new WeightEvidence(id, slopes.PerMassKg, slopes.PerLcgM, slopes.PerTcgM, slopes.PerKgM, value, Math.Sqrt((deviation * deviation) + (cameDeviation * cameDeviation)));
+    }
 }

@@ -18,6 +18,10 @@ internal sealed class BoatWeighing
     // Says no more of KG than that it is not told: the numbers read from it do not rest on it.
     private const double KeelDeviationM = 0.001;
 
+    // Gauss-Newton: the righting moment is a product of displacement and KG.
+    private const int MostRounds = 6;
+    private const double SmallFraction = 1e-6;
+
     private readonly BoatModel _boat;
     private readonly HullBodies _bodies;
     private readonly TestEvidence _tests;
@@ -30,7 +34,25 @@ internal sealed class BoatWeighing
         _tests = new TestEvidence(boat, bodies);
     }
 
-    public static BoatWeight Of(BoatModel boat, HullBodies bodies) => new BoatWeighing(boat, bodies).Weigh();
+    public static BoatWeight Of(BoatModel boat, HullBodies bodies)
+    {
+        BoatWeighing weighing = new(boat, bodies);
+        BoatWeight weight = weighing.Weigh();
+        return weight.Total is { } total ? weight with { Metacentre = weighing.MetacentreOf(total) } : weight;
+    }
+
+    // Null where she has no hull, or would not float as she was.
+    private MetacentreThen? MetacentreOf(WeightTotal total)
+    {
+        try
+        {
+            return _tests.MetacentreOf(total);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
 
     private BoatWeight Weigh()
     {
@@ -49,7 +71,7 @@ internal sealed class BoatWeighing
             return ListAlone(bare, missing);
         }
 
-        ImmutableArray<LedgerItem> aboard = ItemsOf(reference);
+        ImmutableArray<LedgerItem> aboard = AboardThen.Of(_boat, reference);
         ImmutableArray<LedgerItem> ledger = bare is null ? [] : [bare, .. aboard];
         try
         {
@@ -71,7 +93,7 @@ internal sealed class BoatWeighing
         }
     }
 
-    // A place off the water plane depends on KG, KM on displacement: twice round, the second time from the first estimate. Without the bare boat's own figures the freeboards begin.
+    // A place off the water plane depends on KG, KM on displacement: round again from the estimate until it stays. Without the bare boat's own figures the freeboards begin.
     private BoatWeight Combined(BerthTest reference, BerthTest[] tests, ImmutableArray<LedgerItem> aboard, ImmutableArray<LedgerItem> ledger, LedgerItem? bare, ImmutableArray<FindingInput> missing)
     {
         WeightTotal? first = ledger.IsEmpty ? OfFreeboards(reference.Title, tests, aboard) : WeightTotal.Of(ledger);
@@ -82,15 +104,19 @@ internal sealed class BoatWeighing
         }
 
         WeightEstimateOutcome outcome = WeightEstimate.Combine(reference.Title, ledger, evidence);
-        if (outcome.Estimate is { } rough)
+        for (int round = 0; round < MostRounds && outcome.Estimate is { } rough; round++)
         {
             evidence = Evidence(tests, aboard, WeightTotal.Of(rough));
             outcome = WeightEstimate.Combine(reference.Title, ledger, evidence);
+            if (outcome.Estimate is { } better && Math.Abs(better.MassKg - rough.MassKg) <= SmallFraction * rough.MassKg && (better.Centre - rough.Centre).LengthM <= SmallFraction)
+            {
+                break;
+            }
         }
 
         return (outcome.Estimate, first) switch
         {
-            ({ } estimate, _) => new BoatWeight(WeightTotal.Of(estimate), reference.Id, aboard, estimate.Fits, estimate.Working, [], _trouble.ToImmutable()),
+            ({ } estimate, _) => new BoatWeight(WeightTotal.Of(estimate), reference.Id, aboard, estimate.Fits, estimate.Working, [], _trouble.ToImmutable()) { Listed = ledger, Evidence = evidence },
             (_, { } afloat) => new BoatWeight(null, reference.Id, aboard, [], [], [.. missing.Where(input => input.Field == "kgM")], _trouble.ToImmutable()) { WithoutKg = afloat },
             _ => new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, .. WhatTestsLack()], [.. _trouble, new TestTrouble(reference.Id, $"{outcome.Missing}; a freeboard survey tells displacement and where her centre lies along and across, an inclining or rolling test KG, the bare boat's own figures all of them")]),
         };
@@ -164,11 +190,4 @@ internal sealed class BoatWeighing
 
     private static WorkingStep BareLine(LedgerItem bare) =>
         new("bare boat", FormattableString.Invariant($"as typed, ± {2 * bare.MassDeviationKg:0.#} kg, two standard deviations; no test of the whole boat counts"), bare.MassKg, "kg", "owner's figure");
-
-    /// <summary>What was aboard at a test, as the engine takes it.</summary>
-    public static ImmutableArray<LedgerItem> ItemsOf(BerthTest test) =>
-    [
-        .. test.Aboard.Select(item => new LedgerItem(
-            item.Id, item.MassKg, item.DeviationKg, WeightLedger.At(item.Place), new Point3(item.PlaceDeviationM, item.PlaceDeviationM, item.PlaceDeviationM))),
-    ];
 }

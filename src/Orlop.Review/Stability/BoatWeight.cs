@@ -22,8 +22,27 @@ public sealed record BoatWeight(
     ImmutableArray<FindingInput> Missing,
     ImmutableArray<TestTrouble> Trouble)
 {
+    private const double WeighedFraction = 0.001;
+
     /// <summary>Mass, LCG and TCG where freeboards tell them and nothing tells KG, its own KG no more than the keel's height; null where the total is known, or not even these are.</summary>
     public WeightTotal? WithoutKg { get; init; }
+
+    /// <summary>Her metacentre as she was then, tanks not slack, to tell what a further inclining test would; null where her weight or her hull is not known.</summary>
+    public MetacentreThen? Metacentre { get; init; }
+
+    /// <summary>The list that went into the estimate; empty where the total is no estimate, or has no list.</summary>
+    internal ImmutableArray<LedgerItem> Listed { get; init; } = [];
+
+    /// <summary>The measurements that went into it.</summary>
+    internal ImmutableArray<WeightEvidence> Evidence { get; init; } = [];
+
+    /// <summary>The total as it would be if a thing that was aboard had been weighed to a thousandth of its error; null where there is no total.</summary>
+    internal WeightTotal? Weighing(string id) => Listed.Any(item => item.Id == id)
+        ? WeightEstimate.Combine(id, [.. Listed.Select(item => item.Id == id ? Weighed(item) : item)], Evidence).Estimate is { } estimate ? WeightTotal.Of(estimate) : null
+        : Total;
+
+    /// <summary>A thing once it is weighed.</summary>
+    internal static LedgerItem Weighed(LedgerItem item) => item with { MassDeviationKg = WeighedFraction * item.MassDeviationKg };
 }
 
 /// <summary>A berth test that tells nothing, and why.</summary>

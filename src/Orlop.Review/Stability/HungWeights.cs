@@ -16,18 +16,11 @@ internal sealed record HungWeight(Deadweight Deadweight, LoadedBoat With, Loaded
         where deadweight.Use == DeadweightUse.Hung
         from condition in view.Conditions
         where deadweight.Aboard.Any(count => count.Condition == condition.Id && count.PieceCount > 0)
-        select Of(deadweight, view.LoadedIn(condition));
+        select Of(view, deadweight, view.LoadedIn(condition));
 
-    private static HungWeight Of(Deadweight deadweight, LoadedBoat with)
+    private static HungWeight Of(StabilityView view, Deadweight deadweight, LoadedBoat with)
     {
         LedgerItem? item = with.Ledger.Rows.FirstOrDefault(row => row.ThingId == deadweight.Id) is { } row ? WeightLedger.Item(row) : null;
-        if (item is null || with is not { Total: { } total, Input: { } input })
-        {
-            return new HungWeight(deadweight, with, null, item);
-        }
-
-        WeightTotal light = total.With([new WeightChange(item, null)]);
-        LoadedBoat? without = light.MassKg > 0 ? with with { Total = light, Input = input with { MassKg = light.MassKg, CentreOfGravity = light.Centre } } : null;
-        return new HungWeight(deadweight, with, without, item);
+        return new HungWeight(deadweight, with, item is null ? null : with.Instead(view.Weight, [deadweight.Id], null), item);
     }
 }

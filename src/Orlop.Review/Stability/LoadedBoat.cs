@@ -14,6 +14,9 @@ public sealed record LoadedBoat
     /// <summary>All that is listed aboard, without bare boat and liquids.</summary>
     public required WeightLedger Ledger { get; init; }
 
+    /// <summary>What came, went and moved since her weight was known.</summary>
+    public required ImmutableArray<WeightChange> Changes { get; init; }
+
     /// <summary>Mass and centre without tank liquids, with errors; null when the boat's own weight is not known.</summary>
     public required WeightTotal? Total { get; init; }
 
@@ -25,6 +28,16 @@ public sealed record LoadedBoat
 
     /// <summary>Everything that is not given and would change the numbers.</summary>
     public required ImmutableArray<FindingInput> Missing { get; init; }
+
+    /// <summary>The same boat with something else, or nothing, in place of things listed; null where no mass is left, or her weight or hull is not known.</summary>
+    internal LoadedBoat? Instead(BoatWeight weight, IReadOnlyCollection<string> gone, LedgerItem? instead)
+    {
+        LedgerItem[] aboard = [.. Ledger.Rows.Where(row => !gone.Contains(row.ThingId)).Select(WeightLedger.Item), .. instead is null ? [] : new[] { instead }];
+        WeightChange[] changes = [.. TestEvidence.Changes(weight.Aboard, [.. aboard])];
+        return weight.Total?.With(changes) is { MassKg: > 0 } total && Input is { } input
+            ? this with { Changes = [.. changes], Total = total, Input = input with { MassKg = total.MassKg, CentreOfGravity = total.Centre } }
+            : null;
+    }
 }
 
 /// <summary>A boat whose mass, LCG and TCG are known and whose KG is not: her draughts and trim can be told, and nothing of her stability.</summary>

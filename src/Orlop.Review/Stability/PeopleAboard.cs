@@ -45,8 +45,7 @@ internal static class PeopleAboard
         double Middle(Func<Place, double> along) => people.Sum(row => row.MassKg * along(row.Place)) / listed;
         Place at = moved(new Place(Middle(place => place.XM), Middle(place => place.YM), Middle(place => place.ZM)));
         LedgerItem all = new("people", massKg, 0, WeightLedger.At(at), default);
-        WeightTotal total = loaded.Total!.With([.. people.Select(row => new WeightChange(WeightLedger.Item(row), null)), new WeightChange(null, all)]);
-        return (loaded with { Total = total, Input = loaded.Input! with { MassKg = total.MassKg, CentreOfGravity = total.Centre } }, at);
+        return (loaded.Instead(view.Weight, [.. people.Select(row => row.ThingId)], all)!, at);
     }
 
     /// <summary>The boat as listed; and, where people are listed and the rules give a greater number, with so many of them where the listed ones are. Each with how to say it.</summary>

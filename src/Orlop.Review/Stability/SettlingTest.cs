@@ -1,91 +1,127 @@
+using Orlop.Boat.Things;
 using Orlop.Hull.Measuring;
-using Orlop.Hull.Surfaces;
 
 namespace Orlop.Review.Stability;
 
 /// <summary>
-/// Which one berth test would settle a result whose band straddles its limit, and how well it must know its number: so well that two deviations of all errors together are within
-/// the distance to the limit. Where none would, what of the list would, put on a scale. What a test of a small boat can know at best is common practice, no source.
+/// Which berth test would settle a result whose band straddles its limit, and how well it must know its number. The test is put into the estimate of her weight as if it had been made, with the same things aboard as when that was
+/// last known; what came and went since is added, and two deviations of the result must be within the distance to its limit. Where no one test would, two together; else what of the list would, put on a scale.
 /// </summary>
-internal static class SettlingTest
+internal sealed class SettlingTest
 {
-    private const double BestKgM = 0.005;
-    private const double BestMassFraction = 0.002;
-    private const double BestTcgM = 0.002;
-    private const double BestLcgM = 0.01;
-
     // Less than this of the variance is not worth a scale (our rule, no source).
     private const double LeastShareFraction = 0.1;
 
-    /// <summary>The end of a sentence: "an inclining test that knows KG to ± 0.04 m (two standard deviations) would settle it". Of several that would, the one whose number makes most of the band.</summary>
+    // How much worse than the best a test may be, searched for by halves of the ratio.
+    private const double WorstRatio = 1e4;
+    private const int HalvingCount = 24;
+
+    // Of the heaviest errors so many are looked at.
+    private const int MostWeighed = 4;
+
+    private readonly StabilityView _view;
+    private readonly LoadedBoat _loaded;
+    private readonly WeightSlopes _slopes;
+    private readonly BesideWeight? _beside;
+    private readonly WeightTotal _total;
+    private readonly WeightTotal _came;
+    private readonly double _allowed;
+    private readonly double _now;
+
+    private SettlingTest(StabilityView view, LoadedBoat loaded, WeightSlopes slopes, BesideWeight? beside, double margin)
+    {
+        (_view, _loaded, _slopes, _beside) = (view, loaded, slopes, beside);
+        _total = view.Weight.Total!;
+        _came = WeightTotal.Nothing.With(loaded.Changes);
+        _allowed = margin * margin / 4;
+        _now = Variance([], 1);
+    }
+
+    /// <summary>The end of a sentence: "an inclining test that knows KG to ± 0.04 m (two standard deviations) would settle it". Of several that would, the one that at its best takes most of the band away.</summary>
     /// <param name="view">The boat.</param>
     /// <param name="loaded">How she is loaded.</param>
     /// <param name="slopes">How the result changes with her weight.</param>
     /// <param name="beside">What it rests on besides; null for nothing.</param>
     /// <param name="margin">Distance of the result from its limit.</param>
-    public static string Of(StabilityView view, LoadedBoat loaded, WeightSlopes slopes, BesideWeight? beside, double margin)
+    public static string Of(StabilityView view, LoadedBoat loaded, WeightSlopes slopes, BesideWeight? beside, double margin) => new SettlingTest(view, loaded, slopes, beside, margin).Said();
+
+    private string Said()
     {
-        WeightTotal total = loaded.Total!;
-        Candidate[] tests =
-        [
-            Of("an inclining test that knows KG", slopes.PerKgM, total.KgDeviationM, slopes with { PerKgM = 0 }, BestKgM),
-            Of("a freeboard survey that knows her weight", slopes.PerMassKg, total.MassDeviationKg, slopes with { PerMassKg = 0 }, BestMassFraction * total.MassKg, "kg"),
-            Of("a freeboard survey that knows TCG", slopes.PerTcgM, total.TcgDeviationM, slopes with { PerTcgM = 0 }, BestTcgM),
-            Of("a freeboard survey that knows LCG", slopes.PerLcgM, total.LcgDeviationM, slopes with { PerLcgM = 0 }, BestLcgM),
-            .. beside is null ? [] : new[] { new Candidate(beside.Test, "", beside.Variance, Needed(beside.PerUnit, beside.Deviation, Squared(slopes.Deviation(total))), beside.BestDeviation) },
-        ];
-        return tests.Where(test => test.Needed >= test.Best).MaxBy(test => test.Variance) is { } settling
-            ? $"{settling.Said} would settle it"
-            : $"it is too near the limit for one berth test to settle; {Most(view, loaded, slopes, beside, margin)}";
-
-        Candidate Of(string test, double slope, double deviation, WeightSlopes others, double best, string unit = "m") =>
-            new(test, unit, Squared(slope * deviation), Needed(slope, deviation, Squared(others.Deviation(total)) + (beside?.Variance ?? 0)), best);
-
-        // NaN where knowing this number better would not do, or it is known as well already.
-        double Needed(double slope, double deviation, double othersVariance)
+        SupposedTest displacement = SupposedTest.Displacement(_total);
+        SupposedTest? inclining = _view.Weight.Metacentre is { } metacentre ? SupposedTest.Inclining(metacentre) : null;
+        SupposedTest[] tests = [.. inclining is null ? [] : new[] { inclining }, displacement, .. SupposedTest.Centres(_total), .. _beside is null ? [] : new[] { SupposedTest.Beside(_beside) }];
+        if (tests.Where(test => Variance([test], 1) <= _allowed).MinBy(test => Variance([test], 1)) is { } settling)
         {
-            double needed = Math.Sqrt((margin * margin / 4) - othersVariance) / Math.Abs(slope);
-            return needed < deviation ? needed : double.NaN;
+            return $"{OpenWithKg(settling == inclining)}{Named(settling)} (two standard deviations) would settle it";
         }
+
+        return inclining is not null && Variance([displacement, inclining], 1) <= _allowed
+            ? $"{OpenWithKg(false)}{Named(displacement, inclining)} (two standard deviations each) would settle it together"
+            : $"it is too near the limit for one berth test to settle; {Most()}";
     }
 
-    // What is listed and not in the test that her weight is from: its error comes on top, and a scale takes it away. Or what it rests on beside her weight, where that makes more.
-    private static string Most(StabilityView view, LoadedBoat loaded, WeightSlopes slopes, BesideWeight? beside, double margin)
+    // Where KG makes much of the band and would not settle it however well it were known.
+    private string OpenWithKg(bool isOfKg)
     {
-        WeightTotal total = loaded.Total!;
-        double variance = Squared(slopes.Deviation(total)) + (beside?.Variance ?? 0);
-        (LedgerItem Item, double Variance)[] unsure =
-        [
-            .. TestEvidence.Changes(view.Weight.Aboard, [.. loaded.Ledger.Rows.Select(WeightLedger.Item)]).Select(change => change.Now).OfType<LedgerItem>()
-                .Select(item => (item, Squared(PerKg(item) * item.MassDeviationKg))).OrderByDescending(item => item.Item2),
-        ];
-        if (beside is not null && beside.Variance >= LeastShareFraction * variance && !(unsure.Length > 0 && unsure[0].Variance > beside.Variance))
+        double left = isOfKg ? 0 : Variance([SupposedTest.PerfectKg(_total)], 1);
+        return left > _allowed && _now - left >= LeastShareFraction * _now ? "even KG known exactly would leave it open; " : "";
+    }
+
+    private string Named(params SupposedTest[] tests)
+    {
+        (double settles, double leaves) = (1, WorstRatio);
+        for (int i = 0; i < HalvingCount; i++)
         {
-            return $"{beside.Test} better would do most, and not enough alone";
+            double middle = Math.Sqrt(settles * leaves);
+            (settles, leaves) = Variance(tests, middle) <= _allowed ? (middle, leaves) : (settles, middle);
         }
 
-        if (unsure.Length == 0 || !(unsure[0].Variance >= LeastShareFraction * variance))
+        WeightTotal known = Known(tests, settles);
+        return string.Join(" and ", tests.Select(test => test.Within(known, settles)));
+    }
+
+    private WeightTotal Known(IEnumerable<SupposedTest> tests, double worse) => tests.SelectMany(test => test.Evidence(worse)).Aggregate(_total, (total, evidence) => total.Knowing(evidence));
+
+    // Of the result, with these tests made, each so many times worse than at best.
+    private double Variance(SupposedTest[] tests, double worse)
+    {
+        double beside = _beside is null ? 0 : _beside.PerUnit * (tests.Select(test => test.BesideDeviation?.Invoke(worse)).FirstOrDefault(deviation => deviation is not null) ?? _beside.Deviation);
+        return Squared(_slopes.Deviation(Known(tests, worse).Plus(_came))) + Squared(beside);
+    }
+
+    // What a scale would tell of what is aboard or was at the test, people and stores too. Or what it rests on beside her weight, where that makes more.
+    private string Most()
+    {
+        (LedgerItem Item, double Variance)[] unsure =
+        [
+            .. _loaded.Changes.Select(change => (change.Now ?? change.Was)!).Concat(_view.Weight.Aboard).DistinctBy(item => item.Id)
+                .OrderByDescending(item => _loaded.Total!.DeviationBy(WeightTotal.Nothing.With([new WeightChange(null, item with { PlaceDeviation = default })]), _slopes)).Take(MostWeighed)
+                .Select(item => (item, Weighing(item.Id))).OrderByDescending(item => item.Item2),
+        ];
+        if (_beside is not null && _beside.Variance >= LeastShareFraction * _now && !(unsure.Length > 0 && unsure[0].Variance > _beside.Variance))
+        {
+            return $"{_beside.Test} better would do most, and not enough alone";
+        }
+
+        if (unsure.Length == 0 || !(unsure[0].Variance >= LeastShareFraction * _now))
         {
             return "no thing listed makes much of it: give her more to spare";
         }
 
-        (LedgerItem heaviest, double share) = unsure[0];
-        string named = FormattableString.Invariant($"weighing {view.Boat.Find(heaviest.Id)?.Title ?? heaviest.Id}, ± {2 * heaviest.MassDeviationKg:0.#} kg now,");
-        return 4 * (variance - share) <= margin * margin ? $"{named} would settle it" : $"{named} would do most, and not enough alone";
+        ((LedgerItem item, double share), Thing? thing) = (unsure[0], _view.Boat.Find(unsure[0].Item.Id));
+        string title = thing?.Title ?? item.Id, what = thing is null or Tank ? $"knowing what {title} weighed at the test" : $"weighing {title}";
+        string named = FormattableString.Invariant($"{what}, ± {2 * item.MassDeviationKg:0.#} kg now,");
+        return _now - share <= _allowed ? $"{named} would settle it" : $"{named} would do most, and not enough alone";
+    }
 
-        double PerKg(LedgerItem item)
-        {
-            Point3 arm = item.Place - total.Centre;
-            return slopes.PerMassKg + (((slopes.PerLcgM * arm.XM) + (slopes.PerTcgM * arm.YM) + (slopes.PerKgM * arm.ZM)) / total.MassKg);
-        }
+    // What of the variance goes once a thing is weighed, then and now.
+    private double Weighing(string id)
+    {
+        WeightTotal came = WeightTotal.Nothing.With(_loaded.Changes.Select(change => (change.Now ?? change.Was)!.Id == id ? new WeightChange(Weighed(change.Was), Weighed(change.Now)) : change));
+        return _now - Squared(_slopes.Deviation((_view.Weight.Weighing(id) ?? _total).Plus(came))) - (_beside?.Variance ?? 0);
+
+        static LedgerItem? Weighed(LedgerItem? item) => item is null ? null : BoatWeight.Weighed(item);
     }
 
     private static double Squared(double value) => value * value;
-
-    /// <summary>A berth test: what it makes of the variance now, how well it would have to know its number, and how well it can at best; one standard deviation each.</summary>
-    private sealed record Candidate(string Test, string Unit, double Variance, double Needed, double Best)
-    {
-        // Two deviations, rounded down: to a kilogram, or to a thousandth.
-        public string Said => FormattableString.Invariant($"{Test} to ± {(Unit == "kg" ? Math.Floor(2 * Needed) : Math.Floor(2 * Needed * 1000) / 1000):0.###}{(Unit.Length > 0 ? $" {Unit}" : "")} (two standard deviations)");
-    }
 }

@@ -29,7 +29,7 @@ public sealed class StabilityView
         _memo = memo;
         Bodies = memo.Get(boat.Things.Where(thing => thing is HullLines).ToValueList(), () => HullBodies.Of(boat));
         Weight = memo.Get(
-            (Bodies, boat.Things.Where(thing => thing is BerthTest or BareBoat or Particulars or Orlop.Boat.Things.Tank).ToValueList()), () => BoatWeighing.Of(boat, Bodies));
+            (Bodies, boat.Things.Where(thing => thing is BerthTest or BareBoat or Particulars or Orlop.Boat.Things.Tank).ToValueList(), boat.All<BerthTest>().SelectMany(test => AboardThen.Of(boat, test)).ToValueList()), () => BoatWeighing.Of(boat, Bodies));
         Conditions = [.. boat.All<Condition>()];
         Basis = boat.All<StabilityBasis>().FirstOrDefault();
     }
@@ -160,6 +160,7 @@ public sealed class StabilityView
         {
             Condition = condition,
             Ledger = ledger,
+            Changes = [.. changes],
             Total = total,
             Input = Afloat(total),
             WithoutKg = withoutKg is not null && Afloat(withoutKg) is { } upright ? new AfloatWithoutKg(withoutKg, upright) : null,

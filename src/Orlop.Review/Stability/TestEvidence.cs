@@ -85,13 +85,12 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         }
 
         Point3 centre = read.CentreOfGravityAt(about?.Centre.ZM ?? read.CentreOfBuoyancy.ZM);
-        (double mass, Point3 moment, double deviation) = Since(survey, aboard);
-        double total = read.DisplacementKg + mass;
-        double massDeviation = Together(read.DisplacementDeviationKg, deviation);
-        double lever = Math.Abs(moment.XM) > 0 || deviation > 0 ? deviation * LengthM / total : 0;
-        yield return WeightEvidence.OfDisplacement(survey.Id, total, massDeviation);
-        yield return WeightEvidence.OfLcg(survey.Id, ((read.DisplacementKg * centre.XM) + moment.XM) / total, Together(read.LcbDeviationM, lever));
-        yield return WeightEvidence.OfTcg(survey.Id, ((read.DisplacementKg * centre.YM) + moment.YM) / total, Together(read.TcbDeviationM, lever / 4));
+        WeightTotal came = Came(survey, aboard);
+        double total = read.DisplacementKg + came.MassKg;
+        Point3 now = (1 / total) * ((read.DisplacementKg * centre) + came.Moment);
+        yield return WeightEvidence.OfDisplacement(survey.Id, total, Together(read.DisplacementDeviationKg, came.MomentDeviation(1, 0, 0, 0)));
+        yield return WeightEvidence.OfLcg(survey.Id, now.XM, Together(read.LcbDeviationM, came.MomentDeviation(-now.XM / total, 1 / total, 0, 0)));
+        yield return WeightEvidence.OfTcg(survey.Id, now.YM, Together(read.TcbDeviationM, came.MomentDeviation(-now.YM / total, 0, 1 / total, 0)));
     }
 
     private FreeboardResult FreeboardSurveyOf(FreeboardSurvey survey) => Orlop.Hull.Measuring.FreeboardSurvey.Calculate(new FreeboardInput
@@ -111,7 +110,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
             throw new ArgumentException(why);
         }
 
-        return GmEvidence(rolling, read.GmM, read.GmDeviationM, aboard, about);
+        return [WeightEvidence.OfGm(rolling.Id, read.GmM, read.GmDeviationM, MetacentreAt(rolling, aboard, about))];
     }
 
     /// <summary>An inclining test, as read, of the boat as she was then: <paramref name="aboard"/> and <paramref name="about"/> tell her weight.</summary>
@@ -127,11 +126,11 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         };
         InclinationResult fit = Orlop.Hull.Measuring.InclinationTest.Calculate(input);
         LineFit line = fit.WithIntercept;
-        double km = KmM(inclining, then.MassKg, then.Centre.XM), loss = FreeSurfaceLossM(inclining, then.MassKg);
+        MetacentreThen at = MetacentreAt(inclining, aboard, about);
+        double loss = at.FreeSurfaceKgM / then.MassKg, kg = at.KmM - line.GmM - loss;
         // Displacement moves KM one way and, through the slope, GM the other.
-        double perKg = KmPerKg(inclining, then) + (line.GmM / then.MassKg);
-        return new InclinationFound(
-            input, fit, km, loss, km - line.GmM - loss, Together(line.SlopeDeviationKgM / then.MassKg, perKg * then.MassDeviationKg));
+        double perKg = at.KmPerKg + ((at.KmM - kg) / then.MassKg);
+        return new InclinationFound(input, fit, at.KmM, loss, kg, Together(line.SlopeDeviationKgM / then.MassKg, perKg * then.MassDeviationKg));
     }
 
     private IEnumerable<WeightEvidence> Of(InclinationTest inclining, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
@@ -143,7 +142,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         }
 
         LineFit line = fit.WithIntercept;
-        return GmEvidence(inclining, line.GmM, line.GmDeviationM, aboard, about);
+        return [WeightEvidence.OfRightingMoment(inclining.Id, line.SlopeKgM, line.SlopeDeviationKgM, MetacentreAt(inclining, aboard, about))];
     }
 
     private static double TangentOf(InclinedReading reading) => reading switch
@@ -155,26 +154,31 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
 
     private static double ReadToOf(InclinedReading reading) => reading.PendulumM is { } pendulum ? BattenDeviationM / pendulum : AngleDeviationDeg * Math.PI / 180;
 
-    private double KmPerKg(BerthTest test, WeightTotal then)
-    {
-        double step = 0.02 * then.MassKg;
-        return (KmM(test, then.MassKg + step, then.Centre.XM) - KmM(test, then.MassKg - step, then.Centre.XM)) / (2 * step);
-    }
+    /// <summary>The metacentre of a boat of so much weight with no tank slack and nothing to come, in the water she floats in: what an inclining test still to be made will find.</summary>
+    public MetacentreThen MetacentreOf(WeightTotal total) =>
+        MetacentreOf("the boat", WaterOf(null), total, WeightTotal.Nothing, 0);
 
-    // GM measured then is KM then less KG then; KG with what is aboard now follows by moments.
-    private IEnumerable<WeightEvidence> GmEvidence(BerthTest test, double gm, double deviation, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
+    private MetacentreThen MetacentreAt(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
+        MetacentreOf(test.Title, WaterOf(test), Then(test, aboard, about), Came(test, aboard), FreeSurfaceKgM(test));
+
+    private MetacentreThen MetacentreOf(string subject, double waterKgPerM3, WeightTotal then, WeightTotal came, double freeSurfaceKgM)
     {
-        WeightTotal then = Then(test, aboard, about);
-        (double mass, Point3 moment, _) = Since(test, aboard);
-        double total = then.MassKg + mass;
-        double km = KmM(test, then.MassKg, then.Centre.XM);
-        double perKg = KmPerKg(test, then);
-        double kg = ((then.MassKg * (km - gm - FreeSurfaceLossM(test, then.MassKg))) + moment.ZM) / total;
-        yield return WeightEvidence.OfGm(test.Id, km - kg, deviation * then.MassKg / total, km, total, perKg);
+        double massStep = 0.02 * then.MassKg, lcgStep = 0.01 * LengthM;
+        return new MetacentreThen
+        {
+            Boat = then,
+            Came = came,
+            KmM = Km(0, 0),
+            KmPerKg = (Km(massStep, 0) - Km(-massStep, 0)) / (2 * massStep),
+            KmPerLcg = (Km(0, lcgStep) - Km(0, -lcgStep)) / (2 * lcgStep),
+            FreeSurfaceKgM = freeSurfaceKgM,
+        };
+
+        double Km(double moreKg, double forwardM) => KmM(subject, waterKgPerM3, then.MassKg + moreKg, then.Centre.XM + forwardM);
     }
 
     // Tanks that were slack by the mass of their liquid then: second moment of the free surface at that level, the boat upright.
-    private double FreeSurfaceLossM(BerthTest test, double massKg) => test.Aboard.Sum(item =>
+    private double FreeSurfaceKgM(BerthTest test) => test.Aboard.Sum(item =>
     {
         if (boat.Find<Tank>(item.Id) is not { LiquidKgPerM3: { } density } tank || bodies.ShapeOf(tank) is not { } shape)
         {
@@ -182,11 +186,11 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         }
 
         double fill = item.MassKg / (density.Value * shape.SignedVolumeM3);
-        return item.MassKg > 0 && fill < FullFraction ? density.Value * FreeSurface.TransverseM4(shape, fill) / massKg : 0;
+        return item.MassKg > 0 && fill < FullFraction ? density.Value * FreeSurface.TransverseM4(shape, fill) : 0;
     });
 
-    private static WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
-        about?.With(Changes(aboard, BoatWeighing.ItemsOf(test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey that can be read or from the bare boat's mass and centre");
+    private WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
+        about?.With(Changes(aboard, AboardThen.Of(boat, test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey that can be read or from the bare boat's mass and centre");
 
     /// <summary>What came and went from one list to another.</summary>
     public static IEnumerable<WeightChange> Changes(ImmutableArray<LedgerItem> was, ImmutableArray<LedgerItem> now)
@@ -198,31 +202,18 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
             .Where(change => change.Was != change.Now);
     }
 
-    // Mass and moments that came since, and the deviation of that mass.
-    private static (double MassKg, Point3 MomentKgM, double DeviationKg) Since(BerthTest test, ImmutableArray<LedgerItem> aboard)
-    {
-        double mass = 0, variance = 0;
-        Point3 moment = default;
-        foreach (WeightChange change in Changes(BoatWeighing.ItemsOf(test), aboard))
-        {
-            double was = change.Was?.MassKg ?? 0, now = change.Now?.MassKg ?? 0;
-            mass += now - was;
-            moment = moment + (now * (change.Now?.Place ?? default)) + (-was * (change.Was?.Place ?? default));
-            variance += was == now ? 0 : Square(change.Was?.MassDeviationKg ?? 0) + Square(change.Now?.MassDeviationKg ?? 0);
-        }
+    // What came since, less what went, each thing's errors once.
+    private WeightTotal Came(BerthTest test, ImmutableArray<LedgerItem> aboard) => WeightTotal.Nothing.With(Changes(AboardThen.Of(boat, test), aboard));
 
-        return (mass, moment, Math.Sqrt(variance));
-    }
-
-    private double KmM(BerthTest test, double massKg, double lcgM)
+    private double KmM(string subject, double waterKgPerM3, double massKg, double lcgM)
     {
         FloatingResult result = Equilibrium.Solve(new FloatingInput
         {
-            Subject = test.Title,
+            Subject = subject,
             Buoyancy = bodies.All,
             MassKg = massKg,
             CentreOfGravity = new Point3(lcgM, 0, Hull.Lowest.ZM),
-            WaterKgPerM3 = WaterOf(test),
+            WaterKgPerM3 = waterKgPerM3,
         });
         return result.Position is { } at ? at.CentreOfBuoyancy.ZM + at.MetacentricRadiusM : throw new ArgumentException($"she would not float then: {result.Message}");
     }
@@ -231,9 +222,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
 
     private double LengthM => Hull.Highest.XM - Hull.Lowest.XM;
 
-    private double WaterOf(BerthTest test) => (test.WaterDensityKgPerM3 ?? boat.Particulars?.WaterDensityKgPerM3)?.Value ?? SeaWaterKgPerM3;
+    private double WaterOf(BerthTest? test) => (test?.WaterDensityKgPerM3 ?? boat.Particulars?.WaterDensityKgPerM3)?.Value ?? SeaWaterKgPerM3;
 
     private static double Together(double a, double b) => Math.Sqrt((a * a) + (b * b));
-
-    private static double Square(double value) => value * value;
 }

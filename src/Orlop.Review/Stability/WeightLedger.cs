@@ -72,19 +72,26 @@ public sealed record WeightLedger(ImmutableArray<WeightRow> Rows, ImmutableArray
             }
             else
             {
-                // Pieces of one kind come from one scale: their errors go together.
-                rows.Add(new WeightRow(
-                    thing.Id, thing.Title, kind, count * mass.Value, count * WeightKnowledge.DeviationKg(mass), place, placeDeviationM ?? WeightKnowledge.PlaceDeviationM,
-                    count == 1 ? Said(mass, thing) : $"{count} of them, {Said(mass, thing)}"));
+                rows.Add(Row(thing, kind, mass, place, count, placeDeviationM)!);
             }
         }
     }
+
+    /// <summary>The row of so many pieces of a thing; null where its mass or its place is not given. Pieces of one kind come from one scale: their errors go together.</summary>
+    internal static WeightRow? Row(Thing thing, WeightKind kind, Quantity? mass, Place? place, int count, double? placeDeviationM) => mass is null || place is null
+        ? null
+        : new WeightRow(
+            thing.Id, thing.Title, kind, count * mass.Value, count * WeightKnowledge.DeviationKg(mass), place, placeDeviationM ?? WeightKnowledge.PlaceDeviationM,
+            count == 1 ? Said(mass, thing) : $"{count} of them, {Said(mass, thing)}")
+        {
+            PieceCount = count,
+        };
 
     /// <summary>A row as the engine takes it.</summary>
     public static LedgerItem Item(WeightRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return new LedgerItem(row.ThingId, row.MassKg, row.DeviationKg, At(row.Place), new Point3(row.PlaceDeviationM, row.PlaceDeviationM, row.PlaceDeviationM));
+        return new LedgerItem(row.ThingId, row.MassKg, row.DeviationKg, At(row.Place), new Point3(row.PlaceDeviationM, row.PlaceDeviationM, row.PlaceDeviationM)) { PieceCount = row.PieceCount };
     }
 
     internal static Point3 At(Place place) => new(place.XM, place.YM, place.ZM);

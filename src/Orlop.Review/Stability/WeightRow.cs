@@ -14,4 +14,8 @@ public enum WeightKind { BareBoat, Gear, Part, Cable, Deadweight, Liquid }
 /// <param name="Place">Its centre, or the point it hangs from.</param>
 /// <param name="PlaceDeviationM">One standard deviation of the place, in each direction.</param>
 /// <param name="How">How mass and place are known, in words.</param>
-public sealed record WeightRow(string ThingId, string Title, WeightKind Kind, double MassKg, double DeviationKg, Place Place, double PlaceDeviationM, string How);
+public sealed record WeightRow(string ThingId, string Title, WeightKind Kind, double MassKg, double DeviationKg, Place Place, double PlaceDeviationM, string How)
+{
+    /// <summary>How many pieces make it up, 1 or more; each weighs as much, and one error is all theirs.</summary>
+    public int PieceCount { get; init; } = 1;
+}

@@ -46,6 +46,16 @@ public sealed class WeightTotalTests
         Assert.Equal(Math.Sqrt((200 * 200) + (10 * 10)), total.MassDeviationKg, 1e-9);
     }
 
+    // Two more of one kind: each is wrong by the same ± 10 kg, so what came is ± 20 kg, and of what was there before and stays nothing is added (closed form).
+    [Fact]
+    public void MoreOfTheSamePieces_AreWrongTogether()
+    {
+        LedgerItem four = Crate with { MassKg = 800, MassDeviationKg = 40, PieceCount = 4 };
+        WeightTotal total = WeightTotal.Of([Boat])!.With([new WeightChange(four with { MassKg = 400, MassDeviationKg = 20, PieceCount = 2 }, four)]);
+        Assert.Equal(8400, total.MassKg, 1e-9);
+        Assert.Equal(Math.Sqrt((200 * 200) + (20 * 20)), total.MassDeviationKg, 1e-9);
+    }
+
     // The estimate of a list alone is the list.
     [Fact]
     public void OfEstimate_OfAListAlone_IsTheListsOwn()

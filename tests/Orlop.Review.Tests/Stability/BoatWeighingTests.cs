@@ -168,6 +168,60 @@ public sealed class BoatWeighingTests
         Assert.Contains("inclining or a rolling test", Assert.Single(new FloatsCheck().Run(view)).Headline.ToString(), StringComparison.Ordinal);
     }
 
+    // The same man at the test and now: what he weighs cancels, however well it is known (closed form); the freeboards weighed them both.
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(80, 3)]
+    [InlineData(95, 3)]
+    public void SameManAtTheTestAndNow_Cancels(double massKg, double plusMinus)
+    {
+        WeightTotal total = Manned(massKg, plusMinus, new AboardItem("man", 80, new Place(5, 0, 1), 24, 0.05));
+
+        Assert.Equal(32_800, total.MassKg, 2.0);
+        Assert.InRange(total.MassDeviationKg, 169, 172);
+    }
+
+    // Two of him now, one then: one man's error comes on top, the known one's of 3 kg.
+    [Fact]
+    public void OneMoreOfTheSame_BringsTheErrorOfOne()
+    {
+        AboardItem then = new("man", 80, new Place(5, 0, 1), 24, 0.05);
+        double one = Manned(82, 30, then with { DeviationKg = 30 }).MassDeviationKg, two = Manned(82, 30, then with { DeviationKg = 30 }, 2).MassDeviationKg;
+
+        Assert.Equal((one * one) + (30 * 30), two * two, 1.0);
+    }
+
+    // What the test weighed itself stands, and so does what was so much less that it was not the same.
+    [Theory]
+    [InlineData(90, 24, 80, 1, 10)]
+    [InlineData(80, 1, 20, 6, 60)]
+    public void TestsOwnWeight_Stands(double massKg, double plusMinus, double thenKg, double thenDeviationKg, double cameKg)
+    {
+        WeightTotal total = Manned(massKg, plusMinus, new AboardItem("man", thenKg, new Place(5, 0, 1), thenDeviationKg, 0.05));
+
+        Assert.Equal(32_800 + cameKg, total.MassKg, 2.0);
+    }
+
+    // Hung and let go, people listed and others in their place: what is taken off again leaves no error behind.
+    [Fact]
+    public void TakenOffAgain_LeavesNoError()
+    {
+        StabilityView view = ManBoat(80, 24, new AboardItem("chest", 500, Chest.Place), 1).View();
+        LoadedBoat loaded = view.LoadedIn(view.Conditions[0]);
+        LoadedBoat others = PeopleAboard.With(view, loaded, 300, at => at).Boat;
+
+        Assert.True(loaded.Total!.MassDeviationKg > view.Weight.Total!.MassDeviationKg + 1);
+        Assert.Equal(view.Weight.Total.MassDeviationKg, others.Total!.MassDeviationKg, 1e-9);
+        Assert.Equal(loaded.Total.MassKg + 220, others.Total.MassKg, 1e-6);
+    }
+
+    private static WeightTotal Manned(double massKg, double plusMinus, AboardItem then, int count = 1) => ManBoat(massKg, plusMinus, then, count).Loaded().Total!;
+
+    private static BoatModel ManBoat(double massKg, double plusMinus, AboardItem then, int count) => StableBoats.Box(
+        StableBoats.Bare(),
+        Survey() with { Aboard = [then] },
+        new Deadweight { Id = "man", Use = DeadweightUse.People, MassKg = StableBoats.Known(massKg, plusMinus), Place = new Place(5, 0, 1), Aboard = [new DeadweightCount("in-use", count)] });
+
     private static WeightTotal AssertAllTold(params Thing[] tests)
     {
         StabilityView view = StableBoats.Box([StableBoats.Gear("chest", 500, Chest.Place), .. tests]).View();

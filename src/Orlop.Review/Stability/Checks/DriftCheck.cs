@@ -28,7 +28,7 @@ public sealed class DriftCheck : ICheck<StabilityView>
     private Finding Judge(StabilityView view, BerthTest test)
     {
         HashSet<string> carried = [.. test.Aboard.Where(item => item.IsCarried == true || !IsOfTheBoat(view, item.Id)).Select(item => item.Id)];
-        ImmutableArray<LedgerItem> aboard = BoatWeighing.ItemsOf(test);
+        ImmutableArray<LedgerItem> aboard = AboardThen.Of(view.Boat, test);
         AboardItem[] untold = [.. test.Aboard.Where(item => item.IsCarried is null && view.Boat.Find(item.Id) is null)];
         if (untold.Length > 0)
         {
