@@ -15,6 +15,9 @@ public sealed class PageHead
     /// <summary>The condition last chosen in this window; null while none was.</summary>
     public string? ConditionId { get; private set; }
 
+    /// <summary>Id of the alteration whose work was last open in this window; null while none was.</summary>
+    public string? WorkId { get; private set; }
+
     /// <summary>What was last told; null when nothing is.</summary>
     public Message? Told { get; private set; }
 
@@ -36,6 +39,16 @@ public sealed class PageHead
         if (ConditionId != conditionId)
         {
             ConditionId = conditionId;
+            Changed?.Invoke();
+        }
+    }
+
+    /// <summary>Work on an alteration is open: the page of the record comes back to it.</summary>
+    public void OpenWork(string alterationId)
+    {
+        if (WorkId != alterationId)
+        {
+            WorkId = alterationId;
             Changed?.Invoke();
         }
     }
