@@ -108,7 +108,7 @@ public static class Units
         yield return Same("V", "a voltage", "24 V or 300 mV", [Volt, new("mV", 0.001m), new("kV", 1000)], new(3, Volt));
         yield return Same("A", "a current", "60 A or 300 mA", [Ampere, new("mA", 0.001m), Kiloampere], new(3, Ampere, FromValue(Kiloampere, 10_000)));
         yield return Same("W", "a power", "150 W, 1.5 kW or 2 hp", [Watt, new("mW", 0.001m), Kilowatt, new("hp", 746, words: "hp")], new(3, Watt, FromValue(Kilowatt, 10_000))); // 746 W: the electric horsepower, exact in NIST SP 811 B.8
-        yield return Same("Ohm", "a resistance", "3 mΩ, 3 mohm or 0.003 ohm", [Ohm, Milliohm, Microohm, new("kΩ", 1000, symbols: "kohm kOhm"), new("MΩ", 1_000_000, symbols: "Mohm MOhm", words: "megohm megohms")],
+        yield return Same("Ohm", "a resistance", "3 mΩ, 3 mohm or 0.003 ohm", [Ohm, Milliohm, Microohm, new("kΩ", 1000, symbols: "kohm kOhm")],
             new(3, Ohm, BelowValue(Microohm, 0.001m), BelowValue(Milliohm, 1)));
         yield return Same("Ah", "a battery capacity", "280 Ah", [Amperehour, new("mAh", 0.001m)], new(3, Amperehour));
         yield return Same("Wh", "an energy", "640 Wh or 1.2 kWh", [Watthour, Kilowatthour], new(3, Watthour, FromValue(Kilowatthour, 10_000)));

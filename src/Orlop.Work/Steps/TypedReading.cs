@@ -43,9 +43,13 @@ internal sealed partial record TypedReading(string Text, double Least, double Mo
         };
     }
 
+    // An insulation tester shows megohms; no field of the boat takes them, where a capital would make a million out of a thousandth.
+    private const double Mega = 1e6;
+
     /// <summary>A value in a unit, as a number in the unit of the suffix; null where it is none.</summary>
     public static double? Value(string number, string unit, string suffix) =>
-        QuantityText.Parse($"{number.Replace('−', '-')} {unit}", suffix, DisplayUnits.Metric, CultureInfo.InvariantCulture).Quantity is { Value: var value } && double.IsFinite(value) ? value : null;
+        suffix == "Ohm" && unit is "MΩ" or "M\u2126" or "Mohm" or "MOhm" ? Value(number, "Ω", suffix) * Mega
+        : QuantityText.Parse($"{number.Replace('−', '-')} {unit}", suffix, DisplayUnits.Metric, CultureInfo.InvariantCulture).Quantity is { Value: var value } && double.IsFinite(value) ? value : null;
 
     [GeneratedRegex(@"[;\r\n]|,\s+|(?<=[0-9VΩ])\s+(?=[-−–+<>]?\s?[0-9])")]
     private static partial Regex Divided();
