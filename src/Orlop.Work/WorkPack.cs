@@ -40,6 +40,9 @@ public sealed record WorkPack
     /// <summary>The steps, in order, those already done among them.</summary>
     public required ImmutableArray<WorkStep> Steps { get; init; }
 
+    /// <summary>Those whose test did not pass when it was last read: nothing that rests on it may go on.</summary>
+    public ImmutableArray<WorkStep> FailedTests => [.. Steps.Where(step => step.Failed is not null)];
+
     /// <summary>How many people the steps need.</summary>
     public PeopleNeed People => PeopleNeed.Of(Steps);
 

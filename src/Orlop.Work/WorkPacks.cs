@@ -47,7 +47,7 @@ public static class WorkPacks
             Bring = BringList.Of(scope, cuts, ends, isolation, weights),
             Cutting = cutting,
             Ways = CableWay.Of(scope),
-            Steps = [.. WithOwnKeys(steps).Select(step => step with { Tick = alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key), Remark = alteration.StepRemarks.FirstOrDefault(remark => remark.Step == step.Key) })],
+            Steps = StepRemarks.Of(WithOwnKeys(steps), alteration),
             Ends = ends,
             Stacks = EndStacks.Of(scope, ends, token),
             Labels = labels,

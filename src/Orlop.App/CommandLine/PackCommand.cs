@@ -50,6 +50,11 @@ internal static class PackCommand
                 await streams.Error.WriteLineAsync($"Do not start: the boat has changed since this was drafted ({string.Join(", ", pack.Clashes.Select(clash => clash.Id))}). Settle that first.");
             }
 
+            if (!pack.FailedTests.IsEmpty)
+            {
+                await streams.Error.WriteLineAsync($"Tests that did not pass: {string.Join("; ", pack.FailedTests.Select(step => $"{step.Text} {step.Failed!.Words}"))}");
+            }
+
             return ExitCode.Good;
         });
         return command;

@@ -18,6 +18,9 @@ public sealed class PageHead
     /// <summary>What is open in the lists of findings of this window, by its key: it is open again when a sheet that it led to is closed.</summary>
     public HashSet<string> OpenFindings { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Id of the alteration whose work was last open in this window; null while none was.</summary>
+    public string? WorkId { get; private set; }
+
     /// <summary>What was last told; null when nothing is.</summary>
     public Message? Told { get; private set; }
 
@@ -39,6 +42,16 @@ public sealed class PageHead
         if (ConditionId != conditionId)
         {
             ConditionId = conditionId;
+            Changed?.Invoke();
+        }
+    }
+
+    /// <summary>Work on an alteration is open: the page of the record comes back to it.</summary>
+    public void OpenWork(string alterationId)
+    {
+        if (WorkId != alterationId)
+        {
+            WorkId = alterationId;
             Changed?.Invoke();
         }
     }

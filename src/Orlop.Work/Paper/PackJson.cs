@@ -117,14 +117,25 @@ public static class PackJson
         ["fails"] = Texts(fails),
         ["details"] = Texts(step.Details.Select(text.Of)),
         ["cautions"] = List(step.Cautions, caution => new JsonObject { ["kind"] = Word(caution.Kind), ["text"] = caution.Text }),
-        ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What } : null,
+        ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What, ["accepts"] = List(write.Accepts, Of) } : null,
         ["about"] = Texts(step.About),
         ["builds"] = Texts(step.Builds),
         ["ends"] = Texts(step.Ends),
         ["readings"] = Texts(step.Readings),
         ["peopleCount"] = step.PeopleCount,
         ["done"] = step.IsDoneOn(day),
+        ["read"] = step.NoteOn(day),
+        ["failedTest"] = step.Failed is { } failed ? new JsonObject { ["standing"] = Word(failed.Standing), ["read"] = failed.Shown, ["words"] = failed.Words } : null,
         ["builtOn"] = step.BuiltOn is { } built ? built.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
+    };
+
+    private static JsonObject Of(AcceptedReading accepted) => new()
+    {
+        ["name"] = accepted.Name,
+        ["unit"] = accepted.Suffix,
+        ["least"] = accepted.Least,
+        ["most"] = accepted.Most,
+        ["isEitherSign"] = accepted.IsEitherSign,
     };
 
     private static JsonObject Of(CableEnd end) => new()

@@ -61,6 +61,7 @@ internal static class PackStyle
         .reads .room,.ends .room{margin-left:0}
         .room .blank{height:7mm;min-width:24mm;margin:0 1.5mm}
         .sign{border:.3mm solid #000;min-height:11mm;font-size:8pt;padding:.6mm 1mm;line-height:1.15;margin:0 .3mm .8mm 0;overflow-wrap:anywhere}
+        .failed{border:.6mm solid #000;padding:.8mm 1.5mm;margin-top:.8mm}
         .done{background:#eee}
         .done .sign{min-height:0;border:0}
         .notes{break-inside:avoid}

@@ -17,6 +17,11 @@ internal static class StepPages
         html.Open("section", ("class", "follows"), ("id", "steps")).Put("h2", "Steps");
         html.Put("p", "In this order. On paper: tick, write the time, your initials and what you read. If something is not as the step says, stop and write it down.");
         html.Put("p", pack.People.Words, ("class", "people"));
+        if (!pack.FailedTests.IsEmpty)
+        {
+            html.Open("div", ("class", "caution"), ("role", "note")).Put("b", "Tests that did not pass.").Text($" {string.Join("; ", pack.FailedTests.Select(step => string.Create(CultureInfo.InvariantCulture, $"step {pack.Steps.IndexOf(step) + 1}: {step.Failed!.Shown}")))}. What rests on them does not go on before they are found, put right and tested again.").Close();
+        }
+
         ImmutableArray<ImmutableArray<StepCaution>> cautions = StepCaution.Of([.. pack.Steps.Select(step => IsBehind(step, day) ? step with { Cautions = [] } : step)]);
         StepKind? kind = null;
         for (int i = 0; i < pack.Steps.Length; i++)
@@ -62,6 +67,11 @@ internal static class StepPages
         html.Close().Put("div", number.ToString(CultureInfo.InvariantCulture), ("class", "no")).Open("div", ("class", "what"));
         Sentence(html, step.Text, text);
         html.Close().Put("div", Signed(step, day), ("class", "sign")).Close();
+        if (step.Failed is { } failed)
+        {
+            html.Open("div", ("class", "failed"), ("role", "note")).Put("b", $"■ Test not passed, {failed.Said}.").Text($" {failed.Words}").Close();
+        }
+
         if (!IsBehind(step, day))
         {
             fails();
@@ -127,6 +137,7 @@ internal static class StepPages
 
     private static string Signed(WorkStep step, DateOnly day) => step switch
     {
+        { Tick: { } tick, Failed: { } failed } when step.IsTickedOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}, read {failed.Shown}: not passed, do it again"),
         { Tick: { } tick } when !step.IsDoneOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}: do it again"),
         { Tick: { } tick } => string.Create(CultureInfo.InvariantCulture, $"done {tick.On:yyyy-MM-dd} {tick.Remark}").TrimEnd(),
         { Remark: { } remark } when !step.IsForOneDay || remark.On == day => string.Create(CultureInfo.InvariantCulture, $"noted {remark.On:yyyy-MM-dd}: {remark.Remark}; time, initials"),

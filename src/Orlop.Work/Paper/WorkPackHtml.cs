@@ -69,7 +69,7 @@ public static class WorkPackHtml
         PaperPage.Title(
             html,
             ("Boat", pack.BoatTitle), ("Status", troubles.Status), ("Why", pack.Alteration.Purpose ?? "not said"), ("Date", $"{PaperPage.Date(options)}{PaperPage.Revision(options, ", ")}"),
-            ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDoneOn(options.On))} of them done; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
+            ("In it", string.Create(options.Culture, $"{pack.Steps.Length} steps, {pack.Steps.Count(step => step.IsDoneOn(options.On))} of them done{(pack.FailedTests.IsEmpty ? "" : string.Create(options.Culture, $", {pack.FailedTests.Length} with a test that did not pass"))}; {pack.Ends.Length} ends; {pack.Readings.Length} readings")),
             ("Mind", $"{TitleBlock.Caution} Works on 230 V, gas, fuel and structure belong to licensed people and the local code."));
         if (!pack.Clashes.IsEmpty)
         {

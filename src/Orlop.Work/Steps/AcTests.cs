@@ -43,7 +43,10 @@ internal static class AcTests
                 .. rows.Select(EarthOf),
                 Sentence.Of($"Insulation at 500 V DC, live and neutral together to earth, electronics and residual-current devices off or out: at least {new Amount(LeastInsulationOhm, "Ohm")} (IEC 60364-6, from memory)."),
             ],
-            WriteDown = new WriteDown("Ω"),
+            WriteDown = new WriteDown("Ω")
+            {
+                Accepts = WriteDown.Each([.. rows.Where(row => row.HasEarth).Select(IsEarthed), IsInsulated]),
+            },
             Cautions = [Licensed],
             PeopleCount = 2,
             About = About(rows),
@@ -71,11 +74,55 @@ internal static class AcTests
                 .. rows.Where(row => row.Source is not ShoreInlet).DistinctBy(row => row.Source.Id).Select(row => Sentence.Of($"Fed by {row.Source.Title}: a loop tester tells nothing of an inverter, whose electronics limit the current; its residual-current device is what counts.")),
                 .. rows.Select(row => row.Residual).OfType<Protection>().DistinctBy(device => device.Id).SelectMany(ResidualOf),
             ],
-            WriteDown = new WriteDown("Ω, s"),
+            WriteDown = new WriteDown("Ω, s")
+            {
+                Accepts = WriteDown.Each([.. rows.Where(row => row.Source is ShoreInlet).Select(IsInLoop), .. rows.Select(row => row.Residual).OfType<Protection>().DistinctBy(device => device.Id).SelectMany(Opens)]),
+            },
             Cautions = [Licensed],
             PeopleCount = 2,
             About = About(rows),
         };
+    }
+
+    private static AcceptedReading IsInsulated { get; } = new("Ohm", "MΩ")
+    {
+        Name = "Insulation",
+        Least = LeastInsulationOhm,
+        WhenBelow = "live or neutral touches earth somewhere: a load still plugged in, a wet fitting, a crushed cable. Nothing is switched on before it is found.",
+    };
+
+    private static AcceptedReading IsEarthed(AcRow row) => new("Ohm", "Ω")
+    {
+        Name = $"Protective conductor, {row.Taker.Title}",
+        Least = row.EarthColdOhm is null ? null : -OverEarthOhm,
+        Most = row.EarthColdOhm + OverEarthOhm,
+        WhenBelow = "a conductor without voltage reads no less than nothing. Stop: prove it dead again, then look at the meter's leads.",
+        WhenAbove = "the protective conductor is open, loose or joined elsewhere: a fault would leave the metal live. Nothing is switched on before it is found.",
+    };
+
+    private static AcceptedReading IsInLoop(AcRow row) => new("Ohm", "Ω")
+    {
+        Name = $"Loop, {row.Taker.Title}",
+        Least = row.GreatestLoopOhm is null ? null : 0,
+        Most = row.GreatestLoopOhm * ColdLoopFraction,
+        WhenBelow = "no loop reads less than nothing. Look at the tester and its leads.",
+        WhenAbove = "no device is sure to end a fault in time: a loose joint, or a supply that is weaker than was told. Switch off.",
+    };
+
+    private static IEnumerable<AcceptedReading> Opens(Protection device)
+    {
+        double residualA = device.ResidualA!.Value;
+        foreach ((int times, string name) in new[] { (1, "at its residual current"), (5, "at five times that") })
+        {
+            yield return new AcceptedReading("S", "s")
+            {
+                Name = $"{device.Title}, {name}",
+                Least = 0,
+                Most = ResidualOpening.LatestS(times * residualA, residualA, device.ResidualOpensS?.Value),
+                WhenBelow = "no time is less than nothing. Look at the tester.",
+                WhenAbove = "it opens too late or not at all: it protects nobody. Switch off and exchange it.",
+            };
+        }
     }
 
     private static Sentence EarthOf(AcRow row) => row switch

@@ -29,6 +29,7 @@ internal static class CommissionSteps
         ImmutableArray<ElectricLoad> counting = LoadsThatCount.Of(scope, condition, on, readings);
         ImmutableArray<Deadweight> hung = [.. scope.AsAltered.All<Deadweight>().Where(weight => weight.Use == DeadweightUse.Hung && weight.Aboard.Any(count => count.Condition == conditionId && count.PieceCount > 0))];
         ImmutableArray<ElectricLoad> starting = [.. on.Where(load => LoadElements.HasStart(load) && readings.Any(reading => reading.About.Contains(load.Id)))];
+        ImmutableArray<Band?> lowest = [.. starting.Select(load => Lowest(scope, condition, load, readings))];
         return new WorkStep
         {
             Key = $"commission:{conditionId}",
@@ -40,10 +41,10 @@ internal static class CommissionSteps
                 Sentence.Of($"Switched on: {string.Join("; ", counting.Select(load => load.Title))}."),
                 .. counting.Length == on.Length ? [] : new[] { Sentence.Of($"Need not be on, as all of it together moves no reading by more than a tenth of its range: {string.Join("; ", on.Except(counting).Select(load => load.Title))}.") },
                 .. hung.Select(Hook),
-                .. starting.Select(load => Start(scope, condition, load, readings)),
+                .. starting.Select((load, index) => Start(load, lowest[index])),
                 Sentence.Of($"{RunLimit}"),
             ],
-            WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts"),
+            WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts") { Accepts = [Holds(starting[0], lowest[0])] },
             Cautions = [.. readings.Any(CommissioningReadings.IsBeforeJoining) ? new[] { JoinAlike } : [], .. hung.IsEmpty ? [] : new[] { ProofLoad }, .. RunningCautions.Of(condition, counting)],
             About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
             Readings = [.. readings.Select(reading => reading.Key)],
@@ -55,10 +56,25 @@ internal static class CommissionSteps
         : Sentence.Of($"On the hook in this condition: {weight.Title}, its mass not given: weigh it before it is lifted.");
 
     // As the condition says, with everything else that is on; nothing is told where the running voltage cannot be.
-    private static Sentence Start(PackScope scope, Condition condition, ElectricLoad load, ImmutableArray<PredictedReading> readings)
+    private static Band? Lowest(PackScope scope, Condition condition, ElectricLoad load, ImmutableArray<PredictedReading> readings)
     {
         bool isKnown = readings.Any(reading => reading.Key == CommissioningReadings.KeyAt(condition.Id, load.Id) && reading.Expected is not null);
-        Band? lowest = isKnown ? ConditionPrediction.Of(scope.AsAltered, scope.AlteredWiring, scope.Practice, condition, new Memo(), CancellationToken.None).Starting(load).Band : null;
+        return isKnown ? ConditionPrediction.Of(scope.AsAltered, scope.AlteredWiring, scope.Practice, condition, new Memo(), CancellationToken.None).Starting(load).Band : null;
+    }
+
+    // The lowest reads no less than what is worked out and what the load is made for, and no more than the load has while nothing starts.
+    private static AcceptedReading Holds(ElectricLoad load, Band? lowest)
+    {
+        double? least = lowest is null ? load.LeastV?.Value : Math.Max(lowest.Least.Value, load.LeastV?.Value ?? 0);
+        return least is null ? new AcceptedReading("V", "V") : LiveVoltage.Of(load.NominalV.Value, load.IsAc) with
+        {
+            Least = least,
+            WhenBelow = "more is lost on the way than was reckoned, the battery is lower, or the load may drop out: look at every joint on its way before it starts again.",
+        };
+    }
+
+    private static Sentence Start(ElectricLoad load, Band? lowest)
+    {
         string least = load.LeastV is { } leastV ? FormattableString.Invariant($" It is made for {leastV.Value:0.#} V and more.") : "";
         return lowest is { } band
             ? Sentence.Of($"While {load.Title} starts, set the meter to hold the lowest and read the voltage at it: about {band.Nominal} at its first instant, {band.Least} to {band.Most} with all that is not known (a meter that needs a tenth of a second to hold reads higher), is worked out.{least}")

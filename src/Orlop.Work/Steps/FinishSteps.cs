@@ -83,6 +83,7 @@ internal static class FinishSteps
 
         foreach (Part device in devices)
         {
+            AcceptedReading supply = Supply(scope, device);
             yield return new WorkStep
             {
                 Key = $"switch-on:{device.Id}",
@@ -95,11 +96,13 @@ internal static class FinishSteps
                 },
                 Details =
                 [
-                    Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity."),
+                    supply is { Least: { } least, Most: { } most }
+                        ? Sentence.Of($"Loads off. First measure at its supply side: right voltage, {new Amount(least, "V")} to {new Amount(most, "V")}{(supply.IsEitherSign ? "" : ", right polarity")}.")
+                        : Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity. What feeds it is not told: what to expect is for you to find out."),
                     .. readings.Where(reading => CommissioningReadings.IsBeforeJoining(reading) && reading.About.Contains(device.Id))
                         .Select(reading => Sentence.Of($"{reading.What.ToString()}: {(reading.Expected is { } band ? FormattableString.Invariant($"at most {band.Most.Value:0.##} V, else charge each by itself first") : "how far apart they may be is not told")}.")),
                 ],
-                WriteDown = new WriteDown("V", "At its supply side"),
+                WriteDown = new WriteDown("V", "At its supply side") { Accepts = [supply] },
                 Cautions = [.. readings.Any(reading => CommissioningReadings.IsBeforeJoining(reading) && reading.About.Contains(device.Id)) ? new[] { CommissionSteps.JoinAlike } : [], .. Cautions.AtNodes(scope, isolation, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind is CautionKind.Mains or CautionKind.Battery)],
                 About = [device.Id],
             };
@@ -114,6 +117,13 @@ internal static class FinishSteps
         {
             yield return uncover;
         }
+    }
+
+    // The leads of a new battery are live from the battery itself; everything else from what feeds it, every switch taken as closed.
+    private static AcceptedReading Supply(PackScope scope, Part device)
+    {
+        PointVoltage point = PointVoltage.At(scope.AsAltered, scope.AlteredWiring, device.At(device.TerminalNames[0]).ToString());
+        return device is BatteryBank battery ? LiveVoltage.Of(battery.NominalV.Value, false) : LiveVoltage.Of(point.NominalV, point.IsAc);
     }
 
     private static WorkStep Close(PackScope scope, Opening opening) => new()

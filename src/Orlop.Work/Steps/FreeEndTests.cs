@@ -15,6 +15,20 @@ internal static class FreeEndTests
     /// <summary>A core counts as joined from end to end below this on a meter's ohm range, leads subtracted (common practice, no source). It says nothing of a crimp, whose fault is far below it.</summary>
     public const double JoinedBelowOhm = 0.5;
 
+    private static AcceptedReading IsJoined { get; } = new("Ohm", "Ω")
+    {
+        Least = -JoinedBelowOhm,
+        Most = JoinedBelowOhm,
+        WhenBelow = "a core without voltage reads no less than nothing. Stop: prove it dead again, then look at the meter's leads.",
+        WhenAbove = "the core is not joined from end to end: broken, not home in its terminal, another core at the far end, or a probe off its metal. Connect nothing before it is found.",
+    };
+
+    private static AcceptedReading IsInsulated { get; } = new("Ohm", "kΩ")
+    {
+        Least = LeastInsulationOhm,
+        WhenBelow = "something still joins them: an end that touches or is not lifted, strands across, a crushed or wet cable, a screw through it. Connect nothing before it is found.",
+    };
+
     public static IEnumerable<WorkStep> Of(PackScope scope, ImmutableArray<CableEnd> ends)
     {
         if (ends.IsEmpty)
@@ -36,7 +50,7 @@ internal static class FreeEndTests
                 Sentence.Of($"This shows only that the conductor is joined. It says nothing of the crimps: a ruined one passes too. The millivolt readings under load, at the end, judge those."),
                 Sentence.Of($"{string.Join("; ", cables.Select(scope.Words.Title))}."),
             ],
-            WriteDown = new WriteDown("Ω", "The highest"),
+            WriteDown = new WriteDown("Ω", "The highest") { Accepts = [IsJoined] },
             About = cables,
         };
         yield return new WorkStep
@@ -49,7 +63,7 @@ internal static class FreeEndTests
                 .. joined.IsEmpty ? [] : new[] { Sentence.Of($"The ends lifted for the last step are still off: a minus that is bonded to the hull cannot pass this.") },
                 Sentence.Of($"With a meter's ohm range. Never an insulation tester with electronics connected."),
             ],
-            WriteDown = new WriteDown("kΩ", "The lowest"),
+            WriteDown = new WriteDown("kΩ", "The lowest") { Accepts = [IsInsulated] },
             Cautions = Cautions.TouchesMains(scope) ? [Cautions.Mains] : [],
             About = cables,
         };

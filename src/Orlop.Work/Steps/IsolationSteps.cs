@@ -15,6 +15,13 @@ internal static class IsolationSteps
     /// <summary>A point is taken as dead up to this voltage (common practice, no source).</summary>
     public const double DeadV = 0.5;
 
+    private static AcceptedReading Dead { get; } = new("V", "V")
+    {
+        Most = DeadV,
+        IsEitherSign = true,
+        WhenAbove = "this is not dead. Stop, touch nothing, find what still feeds it, and prove it again.",
+    };
+
     public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation)
     {
         if (isolation.Nodes.IsEmpty)
@@ -152,7 +159,7 @@ internal static class IsolationSteps
             Kind = StepKind.ProveDead,
             Text = Sentence.Of($"Prove dead: {scope.Words.Located(part.PartId)}."),
             Details = details.ToImmutable(),
-            WriteDown = new WriteDown("V", MostV: DeadV),
+            WriteDown = new WriteDown("V") { Accepts = [Dead] },
             About = [part.PartId],
         };
     }

@@ -28,7 +28,10 @@ internal static class ReadBefore
                 .. points.Covered.Select(proof => ReadBeforeWords.Covered(PartProofs.Between(scope, isolation, proof))),
                 .. ReadBeforeWords.Notes.Select(note => Sentence.Of($"{note}")),
             ],
-            WriteDown = new WriteDown("V", ReadingCount: points.Read.Length),
+            WriteDown = new WriteDown("V", ReadingCount: points.Read.Length)
+            {
+                Accepts = WriteDown.Each(points.Read.Select(proof => LiveVoltage.Before(proof, !LiveBefore.MustGive(isolation.Boat, scope.WholeWiring, proof).IsEmpty) with { Name = PartProofs.Between(scope, isolation, proof) })),
+            },
             Cautions = [Live],
             About = [scope.Alteration.Id],
         };

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 
 namespace Orlop.Work.Steps;
@@ -5,15 +6,20 @@ namespace Orlop.Work.Steps;
 /// <summary>What was read in a step, kept in the alteration from when it is typed: beside the step until it is ticked, with its tick from then on.</summary>
 public static class StepRemarks
 {
-    /// <summary>What counts of it on a day, as typed; null where nothing does. What is done anew on each visit is read anew, too: what was read on another day proves nothing.</summary>
+    /// <summary>The steps with the ticks and remarks that an alteration holds for them.</summary>
+    public static ImmutableArray<WorkStep> Of(IEnumerable<WorkStep> steps, Alteration alteration)
+    {
+        ArgumentNullException.ThrowIfNull(steps);
+        ArgumentNullException.ThrowIfNull(alteration);
+        return [.. steps.Select(step => With(step, alteration))];
+    }
+
+    /// <summary>What counts of it on a day, as typed; null where nothing does.</summary>
     public static string? On(DateOnly day, WorkStep step, Alteration alteration)
     {
         ArgumentNullException.ThrowIfNull(step);
         ArgumentNullException.ThrowIfNull(alteration);
-        bool Counts(DateOnly on) => !step.IsForOneDay || on == day;
-        return alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key) is { } tick && Counts(tick.On) ? tick.Remark
-            : alteration.StepRemarks.FirstOrDefault(remark => remark.Step == step.Key) is { } remark && Counts(remark.On) ? remark.Remark
-            : null;
+        return With(step, alteration).NoteOn(day);
     }
 
     /// <summary>The alteration with what was read: with the tick where that counts on this day, else beside the step. Null or blank takes it away.</summary>
@@ -22,7 +28,7 @@ public static class StepRemarks
         ArgumentNullException.ThrowIfNull(alteration);
         ArgumentNullException.ThrowIfNull(step);
         string? typed = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim();
-        return alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key) is { } tick && (!step.IsForOneDay || tick.On == day)
+        return With(step, alteration) is { Tick: { } tick } seen && seen.IsTickedOn(day)
             ? alteration with { Ticks = [.. alteration.Ticks.Select(one => one == tick ? tick with { Remark = typed } : one)] }
             : alteration with { StepRemarks = [.. Others(alteration, step), .. typed is null ? Array.Empty<StepRemark>() : [new StepRemark(step.Key, day, typed)]] };
     }
@@ -50,6 +56,12 @@ public static class StepRemarks
             StepRemarks = tick.Remark is { } remark ? [.. Others(alteration, step), new StepRemark(step.Key, tick.On, remark)] : alteration.StepRemarks,
         };
     }
+
+    private static WorkStep With(WorkStep step, Alteration alteration) => step with
+    {
+        Tick = alteration.Ticks.FirstOrDefault(tick => tick.Step == step.Key),
+        Remark = alteration.StepRemarks.FirstOrDefault(remark => remark.Step == step.Key),
+    };
 
     private static IEnumerable<StepTick> OtherTicks(Alteration alteration, WorkStep step) => alteration.Ticks.Where(tick => tick.Step != step.Key);
 

@@ -50,6 +50,20 @@ public sealed record WorkStep
     /// <summary>Its tick holds for the day it was given and no longer: what was opened, proved dead or closed on one visit must be so again on the next.</summary>
     public bool IsForOneDay => Kind is StepKind.Isolate or StepKind.ProveDead or StepKind.Energise;
 
-    /// <summary>Ticked; a step of one day counts only when it was ticked on this day. What is recorded as built is not done by that: nobody has said that the step was taken.</summary>
-    public bool IsDoneOn(DateOnly day) => Tick is { } tick && (!IsForOneDay || tick.On == day);
+    /// <summary>Ticked; a step of one day counts only when it was ticked on this day. What is recorded as built is not ticked by that: nobody has said that the step was taken.</summary>
+    public bool IsTickedOn(DateOnly day) => Tick is { } tick && CountsOn(day, tick.On);
+
+    /// <summary>Ticked, and what was read in it does not speak against it: a test that failed stays open, whatever its box says.</summary>
+    public bool IsDoneOn(DateOnly day) => IsTickedOn(day) && TestOn(day) is not { LetsGoOn: false };
+
+    /// <summary>What was read in it, as typed, where it counts on a day; else null. What is done anew on each visit is read anew, too: what was read on another day proves nothing.</summary>
+    public string? NoteOn(DateOnly day) => IsTickedOn(day) ? Tick!.Remark : Remark is { } remark && CountsOn(day, remark.On) ? remark.Remark : null;
+
+    /// <summary>What was read in it, held against what its test accepts, where it counts on a day; null where nothing was read, or nothing is tested.</summary>
+    public StepTest? TestOn(DateOnly day) => StepTest.Of(this, NoteOn(day));
+
+    /// <summary>The last reading of its test, of whatever day, where it did not pass; else null. It stands until another one is typed.</summary>
+    public StepTest? Failed => StepTest.Of(this, Remark is { } remark && !(Tick?.On > remark.On) ? remark.Remark : Tick?.Remark) is { LetsGoOn: false } failed ? failed : null;
+
+    private bool CountsOn(DateOnly day, DateOnly on) => !IsForOneDay || on == day;
 }

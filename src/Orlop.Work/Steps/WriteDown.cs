@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Orlop.Work.Steps;
 
 /// <summary>What a meter shows in a step, to be written down with a pen.</summary>
@@ -5,9 +7,23 @@ namespace Orlop.Work.Steps;
 /// <param name="What">Which reading it is; null where it is one at each limit that the step's details name.</param>
 /// <param name="ReadingCount">How many of the step's details, from the first, name a reading; null where each does that names a number.</param>
 /// <param name="IsSurvey">It goes into a freeboard survey, not with the step.</param>
-/// <param name="MostV">The most that it may read, V, for the step to have proved what it is to prove; null where it proves nothing.</param>
-public sealed record WriteDown(string Unit, string? What = null, int? ReadingCount = null, double? MostV = null, bool IsSurvey = false)
+public sealed record WriteDown(string Unit, string? What = null, int? ReadingCount = null, bool IsSurvey = false)
 {
+    /// <summary>
+    /// What is accepted: none where nothing is tested; one where it holds for each reading that is written down; else one for each, in the order of the step's details.
+    /// </summary>
+    public ImmutableArray<AcceptedReading> Accepts { get; init; } = [];
+
     /// <summary>The same in a sentence, for a screen: "Write down: the highest, in Ω."</summary>
-    public string Said => What is null ? $"Write down each reading, in {Unit}." : $"Write down: {char.ToLowerInvariant(What[0])}{What[1..]}, in {Unit}.";
+    public string Said => Accepts.Length > 1
+        ? $"Write down each reading, divided by semicolons, in {(ReadingCount is null ? $"this order: {string.Join("; ", Accepts.Select(each => $"{each.Name} ({each.Unit})"))}" : $"the order above, in {Unit}")}."
+        : What is null ? $"Write down each reading, in {Unit}." : $"Write down: {char.ToLowerInvariant(What[0])}{What[1..]}, in {Unit}.";
+
+    /// <summary>Those that hold for the readings: one without a name where all are alike but for that.</summary>
+    public static ImmutableArray<AcceptedReading> Each(IEnumerable<AcceptedReading> accepted)
+    {
+        ImmutableArray<AcceptedReading> all = [.. accepted];
+        AcceptedReading[] kinds = [.. all.Select(each => each with { Name = null }).Distinct()];
+        return kinds.Length == 1 ? [kinds[0]] : all;
+    }
 }

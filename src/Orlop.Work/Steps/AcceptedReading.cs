@@ -1,0 +1,37 @@
+namespace Orlop.Work.Steps;
+
+/// <summary>What a reading of a step's test must be for the test to be passed, and what it may mean where it is not. A limit itself is accepted.</summary>
+/// <param name="Suffix">Suffix of its values: V, Ohm or S.</param>
+/// <param name="Unit">Symbol of the unit in which the field asks for it, and in which a number without a unit is taken: V, kΩ.</param>
+public sealed record AcceptedReading(string Suffix, string Unit)
+{
+    /// <summary>Which reading it is, where a step asks for several of different limits; else null.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>The least that is accepted, in the unit of the suffix; null where there is no such limit.</summary>
+    public double? Least { get; init; }
+
+    /// <summary>The most that is accepted, in the unit of the suffix; null where there is no such limit.</summary>
+    public double? Most { get; init; }
+
+    /// <summary>Its sign says nothing: it is AC, or has to be nothing.</summary>
+    public bool IsEitherSign { get; init; }
+
+    /// <summary>Nothing, up to this, is accepted as well, in the unit of the suffix: what feeds it may be off. Null where it is not.</summary>
+    public double? NothingUpTo { get; init; }
+
+    /// <summary>It may be left out in words, as "covered": it cannot be reached.</summary>
+    public bool MayBeCovered { get; init; }
+
+    /// <summary>What less than the least may mean, and what to do.</summary>
+    public string WhenBelow { get; init; } = "";
+
+    /// <summary>What more than the most may mean, and what to do.</summary>
+    public string WhenAbove { get; init; } = "";
+
+    /// <summary>What the other sign may mean, and what to do; null where it is a value below like any other.</summary>
+    public string? WhenReversed { get; init; }
+
+    /// <summary>It has a limit; where it has none, nobody could work one out, and the reading cannot be judged.</summary>
+    public bool HasLimit => Least is not null || Most is not null;
+}
