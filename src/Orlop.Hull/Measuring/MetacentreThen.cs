@@ -21,7 +21,7 @@ public sealed record MetacentreThen
     public required double KmPerKg { get; init; }
 
     /// <summary>Its change in m per m that the centre lies further forward.</summary>
-    public required double KmPerLcg { get; init; }
+    public required double KmPerLcgRatio { get; init; }
 
     /// <summary>What slack tanks took from the righting moment then: liquid's density times second moment of the surfaces, in kg·m; 0 or more.</summary>
     public double FreeSurfaceKgM { get; init; }
@@ -42,12 +42,12 @@ public sealed record MetacentreThen
         get
         {
             Point3 now = EstimatedCentre;
-            double perMass = KmM + (Boat.MassKg * KmPerKg) + (KmPerLcg * (now.XM - Boat.Centre.XM)) - now.ZM;
-            return new WeightSlopes(perMass, EstimatedMassKg * KmPerLcg, 0, -EstimatedMassKg);
+            double perMass = KmM + (Boat.MassKg * KmPerKg) + (KmPerLcgRatio * (now.XM - Boat.Centre.XM)) - now.ZM;
+            return new WeightSlopes(perMass, EstimatedMassKg * KmPerLcgRatio, 0, -EstimatedMassKg);
         }
     }
 
     /// <summary>Standard deviation of Δ·GM, less so many times Δ, by what came since, in kg·m.</summary>
     internal double CameDeviationKgM(double lessM) =>
-        Came.MomentDeviation(-(KmM + (Boat.MassKg * KmPerKg) - (KmPerLcg * Boat.Centre.XM) - lessM), -KmPerLcg, 0, 1);
+        Came.MomentDeviation(-(KmM + (Boat.MassKg * KmPerKg) - (KmPerLcgRatio * Boat.Centre.XM) - lessM), -KmPerLcgRatio, 0, 1);
 }

@@ -170,7 +170,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
             Came = came,
             KmM = Km(0, 0),
             KmPerKg = (Km(massStep, 0) - Km(-massStep, 0)) / (2 * massStep),
-            KmPerLcg = (Km(0, lcgStep) - Km(0, -lcgStep)) / (2 * lcgStep),
+            KmPerLcgRatio = (Km(0, lcgStep) - Km(0, -lcgStep)) / (2 * lcgStep),
             FreeSurfaceKgM = freeSurfaceKgM,
         };
 

@@ -54,6 +54,6 @@ internal sealed partial record TypedReading(string Text, double Least, double Mo
     [GeneratedRegex(@"[;\r\n]|,\s+|(?<=[0-9VΩ])\s+(?=[-−–+<>]?\s?[0-9])")]
     private static partial Regex Divided();
 
-    [GeneratedRegex(@"^(?:[^:]*:)?\s*(?:(?<over>[O0]\.?L|o\.?l|∞)|(?<side>[<>])?\s*(?<sign>[-−–+])?\s*(?<number>[0-9]+(?:[.,][0-9]+)?)\s*(?<unit>[A-Za-zµμΩΩ]+)?)$")]
+    [GeneratedRegex(@"^(?:[^:]*:)?\s*(?:(?<over>[O0]\.?L|o\.?l|∞)|(?<side>[<>])?\s*(?<sign>[-−–+])?\s*(?<number>[0-9]+(?:[.,][0-9]+)?)\s*(?<unit>[A-Za-z\u00b5\u03bc\u03a9\u2126]+)?)$")]
     private static partial Regex Piece();
 }

@@ -187,7 +187,7 @@ public sealed class WeightEstimateTests
     }
 
     private static MetacentreThen Then(WeightEstimateResult about, double kmM, double kmPerKg) =>
-        new() { Boat = WeightTotal.Of(about), Came = WeightTotal.Nothing, KmM = kmM, KmPerKg = kmPerKg, KmPerLcg = 0 };
+        new() { Boat = WeightTotal.Of(about), Came = WeightTotal.Nothing, KmM = kmM, KmPerKg = kmPerKg, KmPerLcgRatio = 0 };
 
     private static WeightEstimateResult Estimate(ImmutableArray<LedgerItem> ledger, params WeightEvidence[] evidence) =>
         WeightEstimate.Combine("boat", ledger, [.. evidence]).Estimate!;
