@@ -1,12 +1,10 @@
 using System.Globalization;
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
-using Orlop.App.Pages;
 using Orlop.App.Parts;
 using Orlop.App.Sessions;
 using Orlop.App.Shell;
 using Orlop.App.Tests.Sessions;
-using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
