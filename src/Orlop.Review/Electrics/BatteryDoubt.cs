@@ -18,9 +18,13 @@ internal static class BatteryDoubt
     // No sound battery has less than a quarter of what is usual for its kind (from memory).
     private const double LeastFactor = 0.25;
 
-    /// <summary>The batteries of a network that are in doubt, in its order.</summary>
-    public static ImmutableArray<BatteryBank> In(ElectricsView view, Network network) =>
+    // The batteries of a network that are in doubt, in its order.
+    private static ImmutableArray<BatteryBank> In(ElectricsView view, Network network) =>
         [.. network.Batteries.Select(battery => view.Boat.Find<BatteryBank>(battery.Id)).OfType<BatteryBank>().Where(battery => battery.InternalResistanceOhm?.Known is Knowledge.Guessed or Knowledge.Estimated)];
+
+    /// <summary>Those of them that can feed a node, with everything closed.</summary>
+    public static ImmutableArray<BatteryBank> Feeding(ElectricsView view, Network network, string node) =>
+        In(view, network) is { IsEmpty: false } doubted ? [.. doubted.Where(view.SourcesReaching([node]).Contains)] : [];
 
     /// <summary>The network with the least resistance that its batteries may have; null where none is in doubt.</summary>
     public static Network? WithLeast(ElectricsView view, Network network) => view.Faults.Instead(network, nameof(WithLeast), () => With(view, network, LeastOhm));

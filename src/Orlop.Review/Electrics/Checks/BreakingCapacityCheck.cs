@@ -101,12 +101,12 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
                 .UnionBy(network.Batteries.Select(battery => new FindingInput(battery.Id, "internalResistanceOhm")), input => (input.ThingId, input.Field))],
         };
         return verdict != Verdict.Fails && WithLeastResistance(view, worst) is { } most && Verdicts.Of(most.CurrentA, breaking.Value) == Verdict.Fails
-            ? InDoubt(finding, device, breaking, fault, most, BatteryDoubt.In(view, worst.Network))
+            ? InDoubt(finding, device, breaking, fault, most, BatteryDoubt.Feeding(view, worst.Network, worst.Plus))
             : finding;
     }
 
     private static FaultCurrentResult? WithLeastResistance(ElectricsView view, WorstFault worst) =>
-        BatteryDoubt.WithLeast(view, worst.Network) is { } network ? view.Faults.Greatest(network)?.Between(worst.Plus, worst.Minus) : null;
+        !BatteryDoubt.Feeding(view, worst.Network, worst.Plus).IsEmpty && BatteryDoubt.WithLeast(view, worst.Network) is { } network ? view.Faults.Greatest(network)?.Between(worst.Plus, worst.Minus) : null;
 
     // Within what the device can break only by a resistance that nobody measured.
     private static Finding InDoubt(Finding finding, Protection device, Quantity breaking, FaultCurrentResult fault, FaultCurrentResult most, ImmutableArray<BatteryBank> batteries) => finding with

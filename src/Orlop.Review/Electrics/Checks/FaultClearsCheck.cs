@@ -58,7 +58,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
         if (FarEndClearing.VerdictOf(result.Status) != Verdict.Fails && WithMostResistance(view, end, condition) is { } weakest && MayFail(view, weakest, condition))
         {
             return Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: {device.Title} opens in time on {A(end.ThroughA(end.Edge.Id))} at its far end; whether it does on {A(weakest.ThroughA(end.Edge.Id))}, if the battery's resistance is the most it may be, cannot be told"),
-                [.. BatteryDoubt.Inputs(BatteryDoubt.In(view, lowest.NetworkOf(end.Edge.Id)!))]);
+                [.. BatteryDoubt.Inputs(BatteryDoubt.Feeding(view, lowest.NetworkOf(end.Edge.Id)!, end.PlusNode))]);
         }
 
         return FarEndClearing.VerdictOf(result.Status) == Verdict.Fails && withoutGates.Length > 0
@@ -68,7 +68,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
 
     // The same fault with the most resistance that its batteries may have; null where none is in doubt.
     private static FarEnd? WithMostResistance(ElectricsView view, FarEnd end, Condition condition) =>
-        view.Solve(condition, ChargeCase.Lowest).NetworkOf(end.Edge.Id) is { } network && BatteryDoubt.WithMost(view, network) is { } doubted && view.Faults.Least(doubted)?.FlowBetween(end.PlusNode, end.MinusNode) is { } flow
+        view.Solve(condition, ChargeCase.Lowest).NetworkOf(end.Edge.Id) is { } network && !BatteryDoubt.Feeding(view, network, end.PlusNode).IsEmpty && BatteryDoubt.WithMost(view, network) is { } doubted && view.Faults.Least(doubted)?.FlowBetween(end.PlusNode, end.MinusNode) is { } flow
             ? end with { Fault = flow }
             : null;
 

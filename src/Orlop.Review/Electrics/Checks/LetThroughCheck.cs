@@ -46,10 +46,10 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
                 [new FindingInput(device.Id, device.Gates is null && device.OwnTimes.Count == 0 ? "gates" : "clearingA2S", IsMissing: true)]);
         }
 
-        if (through.A2S <= bearsA2S && Greatest(view, end, condition, network => BatteryDoubt.WithLeast(view, network)) is { } most && Through(view, device, most)?.A2S > bearsA2S)
+        if (through.A2S <= bearsA2S && Greatest(view, end, condition, network => BatteryDoubt.Feeding(view, network, end.NearNode).IsEmpty ? null : BatteryDoubt.WithLeast(view, network)) is { } most && Through(view, device, most)?.A2S > bearsA2S)
         {
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: {A(greatestA)} just behind it spares {end.Cable.Title}; whether {A(most)} would, if the battery's resistance is the least it may be, cannot be told"),
-                [.. BatteryDoubt.Inputs(BatteryDoubt.In(view, view.Solve(condition, ChargeCase.Full).NetworkOf(end.Edge.Id)!))]);
+                [.. BatteryDoubt.Inputs(BatteryDoubt.Feeding(view, view.Solve(condition, ChargeCase.Full).NetworkOf(end.Edge.Id)!, end.NearNode))]);
         }
 
         return through.A2S > bearsA2S && device.ClearingA2S is null
