@@ -78,7 +78,7 @@ internal static class PackStyle
         .sheet.diagram{page:diagram}
         .sheet h2{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);border:0;margin:0;line-height:1}
         .troubles,.against{--fails:#000;--unknown:#000}
-        .troubles ul{margin:0 0 2mm;padding-left:4mm}
+        .troubles ul{margin:0 0 2mm;padding-left:0;list-style:none}
         .troubles li{margin:.7mm 0;break-inside:avoid}
         .against{font-size:11pt;font-weight:400;border-left:1.2mm solid #000;padding-left:2mm;margin-top:1mm;margin-bottom:1mm}
         .troubles svg,.against svg{width:3.4mm;height:3.4mm;vertical-align:-.4mm}

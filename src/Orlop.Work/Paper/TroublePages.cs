@@ -16,7 +16,7 @@ internal static class TroublePages
     {
         if (troubles.IsNotToBuild)
         {
-            html.Open("div", ("class", "caution"), ("role", "note")).Put("b", "Nothing here is to be built.").Text($" {troubles.Status}").Close();
+            html.Open("div", ("class", "caution"), ("role", "note")).Put("b", "Nothing here is to be built.").Text(" What stands below is not accepted.").Close();
         }
 
         if (troubles.Findings.IsEmpty)

@@ -5,9 +5,7 @@ using Orlop.App.Pages;
 using Orlop.App.Parts;
 using Orlop.App.Sessions;
 using Orlop.App.Shell;
-using Orlop.App.Tests.Sessions;
 using Orlop.Boat.Alterations;
-using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Orlop.Work;
@@ -16,26 +14,12 @@ using Xunit;
 
 namespace Orlop.App.Tests.Parts;
 
-public sealed class RecordTests : IDisposable
+public sealed class RecordTests : WorkUnderWay
 {
-    private readonly BunitContext _page = new();
-    private readonly OpenedBoat _demo = new(BoatJson.Read(File.ReadAllText(Repository.At("examples", "sandgrouse.json"))).Boat!);
-
-    public RecordTests()
-    {
-        _page.JSInterop.Mode = JSRuntimeMode.Loose;
-        _page.Services.AddSingleton(_demo.Session);
-        _page.Renderer.SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", isInteractive: true));
-    }
-
-    private BoatSession Session => _demo.Session;
-
-    private Alteration Locker => Session.Now.AsBuilt.Find<Alteration>("drying-locker")!;
-
     [Fact]
     public async Task StepsPanel_Tick_IsKeptWithTodaysDate()
     {
-        await _demo.WhenReviewed();
+        await Demo.WhenReviewed();
         int before = Locker.Ticks.Count;
         IRenderedComponent<StepsPanel> panel = Steps();
         await panel.SetAsync(".step:not(.done) input", true);
@@ -81,7 +65,7 @@ public sealed class RecordTests : IDisposable
     {
         PageHead head = new();
         head.OpenWork("sampling-winch-second");
-        IRenderedComponent<RecordPage> page = _page.Render<RecordPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(head));
+        IRenderedComponent<RecordPage> page = Page.Render<RecordPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(head));
 
         Assert.Equal("sampling-winch-second", page.Find(".pagebar select").GetAttribute("value"));
     }
@@ -137,7 +121,7 @@ public sealed class RecordTests : IDisposable
     [Fact]
     public async Task StepsPanel_ReadingOutsideItsBand_IsAskedAboutAtTheLastStepAndBeforeItIsRecorded()
     {
-        await _demo.WhenReviewed();
+        await Demo.WhenReviewed();
         IRenderedComponent<StepsPanel> panel = Steps();
         int last = Pack().Steps.Length;
         await panel.SetAsync($"#step-{last} input", true);
@@ -182,7 +166,7 @@ public sealed class RecordTests : IDisposable
 
         Assert.Equal("sampling-winch-second", Session.Now.Draft?.Id);
         Assert.Equal(130, Session.Now.Shown.Find<Deadweight>("hung-sampler")!.MassKg!.Value);
-        Assert.EndsWith("/?thing=hung-sampler&field=massKg", _page.Services.GetRequiredService<Microsoft.AspNetCore.Components.NavigationManager>().Uri, StringComparison.Ordinal);
+        Assert.EndsWith("/?thing=hung-sampler&field=massKg", Page.Services.GetRequiredService<Microsoft.AspNetCore.Components.NavigationManager>().Uri, StringComparison.Ordinal);
     }
 
     /// <summary>The survey after the work is taken in the condition that its step names, whatever was last chosen in the window.</summary>
@@ -198,7 +182,7 @@ public sealed class RecordTests : IDisposable
     [Fact]
     public void PhotographPanel_SaysWhereAPhotographGoes()
     {
-        IRenderedComponent<PhotographPanel> panel = _page.Render<PhotographPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, Locker));
+        IRenderedComponent<PhotographPanel> panel = Page.Render<PhotographPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, Locker));
 
         Assert.Contains(PhotographPanel.Keeps[1..], panel.Find("p").TextContent, StringComparison.Ordinal);
         string[] names = [.. panel.FindAll("#photo-of option").Select(option => option.TextContent)];
@@ -245,7 +229,7 @@ public sealed class RecordTests : IDisposable
     public void ReadingsPanel_PartNotBuiltYet_SaysSoAndTakesNothing()
     {
         WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch-second")!, Xunit.TestContext.Current.CancellationToken);
-        IRenderedComponent<ReadingsPanel> panel = _page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
+        IRenderedComponent<ReadingsPanel> panel = Page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
         AngleSharp.Dom.IElement row = panel.FindAll(".reading").First(row => row.TextContent.Contains("Voltage at Winch", StringComparison.Ordinal));
 
         Assert.Contains("Winch is not recorded as built yet", row.TextContent, StringComparison.Ordinal);
@@ -258,7 +242,7 @@ public sealed class RecordTests : IDisposable
     public async Task AlterationPanel_NewTrouble_IsAcceptedOnlyOnceAsked()
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
-        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
+        IRenderedComponent<AlterationPanel> panel = Page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
         panel.WaitForState(() => panel.Markup.Contains("new troubles", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         Assert.Contains("new troubles, which fail", panel.Markup, StringComparison.Ordinal);
         await panel.PressNamedAsync("button", "Accept with");
@@ -272,7 +256,7 @@ public sealed class RecordTests : IDisposable
     public async Task AlterationsPage_WhatIsAccepted_StaysInView_AndTheHeaderSaysSo()
     {
         PageHead head = new();
-        IRenderedComponent<AlterationsPage> page = _page.Render<AlterationsPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(head));
+        IRenderedComponent<AlterationsPage> page = Page.Render<AlterationsPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(head));
         string shown = page.Find("#chain-title").TextContent;
         await page.PressNamedAsync("button", "Accept with");
         await page.PressAsync(".ask button");
@@ -285,15 +269,15 @@ public sealed class RecordTests : IDisposable
     public void AlterationPanel_EditedDraft_IsNotAcceptedBeforeItsReviewIsThere()
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!, fewer = draft with { Edits = [draft.Edits[0]] };
-        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
+        IRenderedComponent<AlterationPanel> panel = Page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
         Assert.False(Accept().HasAttribute("disabled"));
 
-        _demo.Background.Hold();
+        Demo.Background.Hold();
         panel.Render(parameters => parameters.Add(one => one.Alteration, fewer));
         Assert.True(Accept().HasAttribute("disabled"));
         Assert.Equal("true", panel.Find(".of-review.old").GetAttribute("aria-busy"));
 
-        _demo.Background.LetGo();
+        Demo.Background.LetGo();
         panel.WaitForState(() => !Accept().HasAttribute("disabled"), TimeSpan.FromSeconds(60));
         Assert.Empty(panel.FindAll(".of-review.old"));
 
@@ -305,7 +289,7 @@ public sealed class RecordTests : IDisposable
     {
         Alteration untold = new() { Id = "lamp", Name = "A lamp", Edits = [new Edit { Id = "new-lamp", Becomes = new ElectricLoad { Id = "new-lamp", Name = "New lamp", Behaviour = LoadBehaviour.Power, NominalV = 24, Uses = [new LoadUse(Session.Now.AsBuilt.All<Condition>().First().Id, 1)] } }] };
         Session.EditAsBuilt("draft", ThingChange.Add(untold));
-        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, untold));
+        IRenderedComponent<AlterationPanel> panel = Page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, untold));
         panel.WaitForState(() => panel.Markup.Contains("that cannot be told…", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         await panel.PressNamedAsync("button", "Accept with");
 
@@ -317,7 +301,7 @@ public sealed class RecordTests : IDisposable
     public void ReadingsPanel_Typed_IsJudgedAndKept()
     {
         WorkPack pack = Pack();
-        IRenderedComponent<ReadingsPanel> panel = _page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
+        IRenderedComponent<ReadingsPanel> panel = Page.Render<ReadingsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Pack, pack));
         panel.WaitForState(() => panel.FindAll(".stand").Count > 0, TimeSpan.FromSeconds(60));
         panel.WaitForState(() => !panel.Markup.Contains("being worked out", StringComparison.Ordinal), TimeSpan.FromSeconds(60));
         int before = Session.Now.AsBuilt.All<Reading>().Count();
@@ -336,7 +320,7 @@ public sealed class RecordTests : IDisposable
     public void AlterationPanel_Edits_AreEachALinkToTheirSheet()
     {
         Alteration draft = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
-        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
+        IRenderedComponent<AlterationPanel> panel = Page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
         Assert.Equal(draft.Edits.Select(edit => $"/?thing={edit.Id}"), panel.FindAll(".edit > a").Select(link => link.GetAttribute("href")));
     }
 
@@ -347,23 +331,11 @@ public sealed class RecordTests : IDisposable
         Edit edit = draft.Edits.First(edit => edit.Was is Part && edit.Becomes is not null);
         Part was = (Part)edit.Was!;
         Session.EditAsBuilt("moved on", new ThingChange(was, was with { Name = "Seen since" }));
-        IRenderedComponent<AlterationPanel> panel = _page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
+        IRenderedComponent<AlterationPanel> panel = Page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, draft));
 
         Assert.Contains("Seen since", panel.Find(".conflict").TextContent, StringComparison.Ordinal);
         await panel.PressNamedAsync(".conflict button", "Keep both changes");
         Part becomes = (Part)Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Edits.First(one => one.Id == edit.Id).Becomes!;
         Assert.Equal(("Seen since", ((Part)edit.Becomes!).Place), (becomes.Name, becomes.Place));
     }
-
-    public void Dispose()
-    {
-        _page.Dispose();
-        _demo.Dispose();
-    }
-
-    private static Reader Reader() => new(DisplayUnits.Metric, CultureInfo.GetCultureInfo("en"), _ => { });
-
-    private WorkPack Pack() => WorkPacks.Plan(Session.Now.AsBuilt, Locker, Xunit.TestContext.Current.CancellationToken);
-
-    private IRenderedComponent<StepsPanel> Steps(WorkPack? pack = null) => _page.Render<StepsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(panel => panel.Pack, pack ?? Pack()));
 }

@@ -1,13 +1,8 @@
-using System.Globalization;
 using Bunit;
-using Microsoft.Extensions.DependencyInjection;
 using Orlop.App.Parts;
-using Orlop.App.Sessions;
-using Orlop.App.Shell;
 using Orlop.App.Tests.Sessions;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
-using Orlop.Presentation.Quantities;
 using Orlop.Work;
 using Orlop.Work.Steps;
 using Xunit;
@@ -15,21 +10,8 @@ using Xunit;
 namespace Orlop.App.Tests.Parts;
 
 /// <summary>What is typed in a step of the pack: judged, kept, asked about.</summary>
-public sealed class StepReadingTests : IDisposable
+public sealed class StepReadingTests : WorkUnderWay
 {
-    private readonly BunitContext _page = new();
-    private readonly OpenedBoat _demo = new(BoatJson.Read(File.ReadAllText(Repository.At("examples", "sandgrouse.json"))).Boat!);
-
-    public StepReadingTests()
-    {
-        _page.JSInterop.Mode = JSRuntimeMode.Loose;
-        _page.Services.AddSingleton(_demo.Session);
-        _page.Renderer.SetRendererInfo(new Microsoft.AspNetCore.Components.RendererInfo("Server", isInteractive: true));
-    }
-
-    private BoatSession Session => _demo.Session;
-
-    private Alteration Locker => Session.Now.AsBuilt.Find<Alteration>("drying-locker")!;
     /// <summary>What a proof read is kept with its tick; 12.6 V proves nothing dead, whatever the box says.</summary>
     [Fact]
     public async Task StepsPanel_ProofsReading_IsKeptWithItsTick_AndALiveOneIsAskedAbout()
@@ -72,9 +54,9 @@ public sealed class StepReadingTests : IDisposable
         await panel.SetAsync($"#step-{step} input", true);
 
         Assert.Contains("ask", panel.Find($"#step-{step} .line").NextElementSibling!.ClassList);
-        _page.JSInterop.VerifyFocusAsyncInvoke(1);
+        Page.JSInterop.VerifyFocusAsyncInvoke(1);
         await panel.PressNamedAsync($"#step-{step} .ask button", "No");
-        _page.JSInterop.VerifyFocusAsyncInvoke(2);
+        Page.JSInterop.VerifyFocusAsyncInvoke(2);
     }
 
     /// <summary>What read live is not proved dead by its tick: the mark stays, the next step asks, and so does recording as built.</summary>
@@ -133,19 +115,7 @@ public sealed class StepReadingTests : IDisposable
 
         await left.InvokeAsync(() => left.Find($"#noted-{proof}").Input("0.02"));
         Assert.Equal("0.0", Kept());
-        await _page.DisposeComponentsAsync();
+        await Page.DisposeComponentsAsync();
         Assert.Equal("0.02", Kept());
     }
-
-    public void Dispose()
-    {
-        _page.Dispose();
-        _demo.Dispose();
-    }
-
-    private static Reader Reader() => new(DisplayUnits.Metric, CultureInfo.GetCultureInfo("en"), _ => { });
-
-    private WorkPack Pack() => WorkPacks.Plan(Session.Now.AsBuilt, Locker, Xunit.TestContext.Current.CancellationToken);
-
-    private IRenderedComponent<StepsPanel> Steps(WorkPack? pack = null) => _page.Render<StepsPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(panel => panel.Pack, pack ?? Pack()));
 }

@@ -13,7 +13,7 @@ public sealed class EarthFaultCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "earth-fault-disconnection",
         "A fault to earth on the AC side ends in time",
-        "For each AC circuit and each source that feeds it: a fault of no resistance from live to the metal of what it feeds, through hot conductors; the sooner of breaker and residual-current device at the latest, against the time of IEC 60364-4-41; with an earth of its own also R_A · I∆n against 50 V.",
+        "For each AC circuit and each source that feeds it: a fault of no resistance from live to the metal of what it feeds, through hot conductors; the sooner of breaker and residual-current device at the latest, against the time of IEC 60364-4-41; with an earth of its own also R_A · I∆n against 50 V. Unknown where it ends in time only while a guessed or estimated resistance of the shore supply is as put down.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) => view.EarthFaults.Where(fault => fault.Circuit.Taker is not ElectricLoad { IsDoubleInsulated: true }).Select(fault => Judge(view, fault))
@@ -38,6 +38,11 @@ public sealed class EarthFaultCheck : ICheck<ElectricsView>
         if (result.Status == EarthFaultStatus.DrivesNothing)
         {
             return Cautioned(Floats(view, fault, name));
+        }
+
+        if (result.Status == EarthFaultStatus.EndsInTime && fault.InDoubt().Any(doubted => doubted.Result!.Status != EarthFaultStatus.EndsInTime))
+        {
+            return Cautioned(Unknown(Description, circuit.Taker.Id, circuit.Condition.Id, Sentence.Of($"{name}: a fault to earth ends in time only while the shore supply's resistance is as it was put down: measure it"), [new FindingInput(circuit.Source.Id, "sourceOhm", IsGuess: true)]));
         }
 
         // What the inverter gives beyond its rating, and devices without times, may yet end it.

@@ -16,7 +16,7 @@ public sealed class EarthFaultHeatCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "earth-fault-heat",
         "The protective conductor bears a fault to earth",
-        "For each AC circuit and each source that feeds it: a fault of no resistance from live to earth anywhere behind a device, from the far end with hot conductors to just behind the device with cold ones; the greatest energy that the devices before it let through at any current between (I²t), and the section of each protective conductor that it returns by: S ≥ √(I²t)/k (IEC 60364-5-54, 543.1.2). What a conductor carries for ever needs no end. A fault between a shore inlet and its first device is ended ashore and not judged.",
+        "For each AC circuit and each source that feeds it: a fault of no resistance from live to earth anywhere behind a device, from the far end with hot conductors to just behind the device with cold ones; the greatest energy that the devices before it let through at any current between (I²t), and the section of each protective conductor that it returns by: S ≥ √(I²t)/k (IEC 60364-5-54, 543.1.2). What a conductor carries for ever needs no end. A fault between a shore inlet and its first device is ended ashore and not judged. Unknown where it holds only while a guessed or estimated resistance of the shore supply is as put down.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) => view.EarthFaults
@@ -58,6 +58,8 @@ public sealed class EarthFaultHeatCheck : ICheck<ElectricsView>
         ImmutableArray<EarthFaultHeat> all = EarthFaultHeat.Of(view, fault, stretches);
         return all.IsEmpty ? Untold([new FindingInput(circuit.Taker.Id, "id")])
             : all.Where(heat => heat.UseFraction > 1).SelectMany(Doubts).ToArray() is { Length: > 0 } doubts ? Untold(doubts)
+            : all.All(heat => heat.UseFraction <= 1) && fault.InDoubt().Any(doubted => EarthFaultHeat.Of(view, doubted, EarthFaultStretch.Of(doubted)).Any(heat => !(heat.UseFraction <= 1)))
+                ? Untold([new FindingInput(circuit.Source.Id, "sourceOhm", IsGuess: true)])
             : Told(fault, name, all.MaxBy(heat => heat.UseFraction)!);
     }
 

@@ -1,5 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Review.Findings;
 using Xunit;
 
@@ -65,6 +66,13 @@ public sealed class EarthFaultCheckTests
     [Fact]
     public void LongLoopAshore_WithoutResidualDevice_Fails() =>
         Assert.Equal(Verdict.Fails, From(WithoutResidual().Change<ShoreInlet>("shore", inlet => inlet with { SourceOhm = 10 }), "ashore").Verdict);
+
+    // 1 ohm drives 19 times 10 A, which opens at once; an estimate of ± 5 may be 11 ohm, and twice 10 A may take too long.
+    [Theory]
+    [InlineData(Knowledge.Estimated, Verdict.Unknown)]
+    [InlineData(Knowledge.Measured, Verdict.Holds)]
+    public void ShoreThatNobodyMeasured_EndsInTimeOnlyWhereItsMostDoes(Knowledge known, Verdict expected) =>
+        Assert.Equal(expected, From(WithoutResidual().Change<ShoreInlet>("shore", inlet => inlet with { SourceOhm = new Quantity(1, known, 5) }), "ashore").Verdict);
 
     [Fact]
     public void BreakersWithoutTimes_WithoutResidualDevice_AreUnknown() => From(

@@ -1,6 +1,7 @@
 using CsCheck;
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Review.Findings;
 using Xunit;
 
@@ -91,6 +92,17 @@ public sealed class EarthFaultHeatCheckTests
         }
 
         Assert.Equal(Verdict.Unknown, From(boat, "ashore").Verdict);
+    }
+
+    // 0.8 ohm: 265.6 A for 0.22 s ask 1.08 of 1.5 mm². An estimate of ± 0.35 may be as little as 0.2 ohm: 865 A, and 3.5 mm².
+    [Theory]
+    [InlineData(Knowledge.Estimated, Verdict.Unknown)]
+    [InlineData(Knowledge.Measured, Verdict.Holds)]
+    public void ShoreThatNobodyMeasured_HoldsOnlyWhereItsLeastDoes(Knowledge known, Verdict expected)
+    {
+        Finding finding = From(Timed(0.02).Change<ShoreInlet>("shore", inlet => inlet with { SourceOhm = new Quantity(0.8, known, 0.35) }), "ashore");
+        Assert.Equal(expected, finding.Verdict);
+        Assert.Equal(expected == Verdict.Unknown, finding.Inputs.Any(input => input is { ThingId: "shore", Field: "sourceOhm", IsGuess: true }));
     }
 
     [Fact]
