@@ -1,7 +1,5 @@
 using Bunit;
 using Orlop.App.Parts;
-using Orlop.App.Tests.Sessions;
-using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Work;
 using Orlop.Work.Steps;
