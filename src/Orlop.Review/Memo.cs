@@ -4,7 +4,7 @@ namespace Orlop.Review;
 
 /// <summary>
 /// Remembers results by the content of their input, so that an edit solves again only what it touches. Safe from several threads.
-/// Bounded: when full, it forgets what was not asked for since the last time it was full.
+/// Bounded: when full, it forgets what was neither made nor asked for since the last time it was full. It grows beyond its capacity where it keeps most of it: there is always room for half as much again.
 /// </summary>
 public sealed class Memo(int capacity = 4096)
 {
@@ -12,11 +12,15 @@ public sealed class Memo(int capacity = 4096)
     {
         public Lazy<object> Value { get; } = value;
 
-        public bool WasAsked { get; set; }
+        public bool WasAsked { get; set; } = true;
     }
 
     private readonly ConcurrentDictionary<(Type Kind, object Key), Entry> _entries = new();
     private readonly ConcurrentDictionary<Type, long> _computedCounts = new();
+    private readonly Lock _forgetting = new();
+    private volatile int _keptCount;
+
+    private int Full => Math.Max(capacity, _keptCount + (Math.Max(capacity, _keptCount) / 2));
 
     /// <summary>How many results were computed, not remembered, since this memo was made.</summary>
     public long ComputedCount => _computedCounts.Values.Sum();
@@ -74,7 +78,7 @@ public sealed class Memo(int capacity = 4096)
     {
         T value = compute();
         _computedCounts.AddOrUpdate(typeof(T), 1, (_, count) => count + 1);
-        if (_entries.Count > capacity)
+        if (_entries.Count > Full)
         {
             Forget();
         }
@@ -82,7 +86,20 @@ public sealed class Memo(int capacity = 4096)
         return value;
     }
 
+    // Once for all who find it full: a second time at once would forget everything.
     private void Forget()
+    {
+        lock (_forgetting)
+        {
+            if (_entries.Count > Full)
+            {
+                ForgetUnasked();
+                _keptCount = _entries.Count;
+            }
+        }
+    }
+
+    private void ForgetUnasked()
     {
         foreach ((var key, Entry entry) in _entries)
         {

@@ -69,4 +69,36 @@ public sealed class MemoTests
         memo.Get(0, () => new Answer(0));
         Assert.Equal(kept.Length + 11, memo.ComputedCountOf<Answer>());
     }
+
+    // Whoever finds it full at the same moment as another must not forget what the other has just kept.
+    [Fact]
+    public void FullForManyAtOnce_ForgetsOnlyWhatWasNotAskedSince()
+    {
+        const int KeptCount = 20;
+        Memo memo = new(capacity: 100);
+        int[] kept = [.. Enumerable.Range(0, KeptCount)];
+        for (int round = 0; round < 400; round++)
+        {
+            Assert.All(kept, key => memo.Get(key, () => new Answer(key)));
+            Parallel.For(0, 2 * KeptCount, new ParallelOptions { CancellationToken = TestContext.Current.CancellationToken }, k => memo.Get((round, k), () => new Answer(k)));
+            Assert.All(kept, key => Assert.True(memo.Knows<Answer>(key)));
+        }
+    }
+
+    [Fact]
+    public void MoreIsAskedForEachTimeThanItHolds_InTheEndItComputesNothing()
+    {
+        Memo memo = new(capacity: 25);
+        long computed = -1;
+        for (int round = 0; round < 30 && computed != memo.ComputedCount; round++)
+        {
+            computed = memo.ComputedCount;
+            for (int key = 0; key < 35; key++)
+            {
+                memo.Get(key, () => new Answer(key));
+            }
+        }
+
+        Assert.Equal(memo.ComputedCount, computed);
+    }
 }

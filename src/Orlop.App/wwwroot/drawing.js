@@ -37,6 +37,13 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
     }
   });
 
+  // A finger's click comes after all else of its touch. A list that were asked for before it could come in time to stand under it, and take it for an answer.
+  let tapped = null;
+  host.addEventListener("click", () => {
+    if (tapped) tap(tapped.x, tapped.y);
+    tapped = null;
+  });
+
   frame.addEventListener("click", event => {
     const chosen = event.target.closest?.(".which [data-opens]");
     const thing = under.find(one => one.dataset.id === chosen?.dataset.opens);
@@ -51,6 +58,7 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
 
   host.addEventListener("pointerdown", event => {
     const isFinger = event.pointerType === "touch";
+    tapped = null;
     if (event.button !== 0 || !event.isPrimary) return;
     const thing = isFinger ? held(event.clientX, event.clientY) : thingAt(event.target);
     if (!thing && !isFinger) return;
@@ -84,8 +92,9 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
       return;
     }
     if (!moved) {
-      if (isFinger) tap(event.clientX, event.clientY);
-      else open(thing);
+      if (!isFinger) open(thing);
+      else if (thing) tap(event.clientX, event.clientY); // Held: no click follows.
+      else tapped = { x: event.clientX, y: event.clientY };
       return;
     }
     const perM = Number(view?.dataset.pxPerM);

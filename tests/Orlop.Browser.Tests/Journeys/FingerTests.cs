@@ -97,6 +97,30 @@ public sealed class FingerTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(which).ToHaveCountAsync(0);
     }
 
+    // A finger's touch without its click, as on a busy machine where the click comes late: the list would stand under it and take it.
+    private const string TouchWithoutClick = """
+        (view, [x, y]) => {
+          const under = document.elementFromPoint(x, y), at = { bubbles: true, pointerType: "touch", isPrimary: true, pointerId: 7, button: 0, clientX: x, clientY: y };
+          under.dispatchEvent(new PointerEvent("pointerdown", at));
+          under.dispatchEvent(new PointerEvent("pointerup", at));
+        }
+        """;
+
+    [Fact]
+    public async Task AFingersTouch_AsksNotBeforeItsClick()
+    {
+        BoatWindow window = await OpenDrawingAsync("/");
+        ILocator view = window.Page.Locator("g.view.profile"), which = window.Page.GetByRole(AriaRole.Group, new() { Name = "Several things lie here" });
+        await view.EvaluateAsync("view => view.scrollIntoView({ block: 'center' })");
+        string[] two = await view.EvaluateAsync<string[]>(TwoTogether);
+        float x = float.Parse(two[2], CultureInfo.InvariantCulture), y = float.Parse(two[3], CultureInfo.InvariantCulture);
+        await view.EvaluateAsync(TouchWithoutClick, new double[] { x, y });
+        await window.Page.WaitForTimeoutAsync(500);
+        await Expect(which).ToHaveCountAsync(0);
+        await view.EvaluateAsync("(view, [x, y]) => document.elementFromPoint(x, y).dispatchEvent(new MouseEvent('click', { bubbles: true, clientX: x, clientY: y }))", new double[] { x, y });
+        await Expect(which).ToBeFocusedAsync();
+    }
+
     private async Task<BoatWindow> OpenDrawingAsync(string path)
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), path, Screens.Phone);
