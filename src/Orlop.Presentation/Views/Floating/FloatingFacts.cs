@@ -65,6 +65,9 @@ public sealed record FloatingFacts
     /// <summary>The curve of the weaker side; null without one.</summary>
     public RightingCurve? WeakerCurve => IsPortWeaker ? Floating?.Port : Floating?.Starboard;
 
+    /// <summary>The greatest lever of the weaker side before water comes in, with its heel; null where there is none.</summary>
+    public (double LeverM, double HeelDeg)? Greatest => WeakerCurve is { } curve ? FloatingBoat.GreatestLever(curve) : null;
+
     /// <summary>Works them out; equal boats are worked out once.</summary>
     public static FloatingFacts Of(StabilityView view, Condition condition, Memo memo)
     {
