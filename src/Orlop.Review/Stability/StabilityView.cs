@@ -165,6 +165,7 @@ public sealed class StabilityView
             Ledger = ledger,
             Changes = [.. changes],
             Total = total,
+            Weak = Weight.Weak,
             Input = Afloat(total),
             WithoutKg = withoutKg is not null && Afloat(withoutKg) is { } upright ? new AfloatWithoutKg(withoutKg, upright) : null,
             Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : [], .. PeopleAboard.Untold(this, condition, ledger)],
