@@ -29,12 +29,11 @@ public sealed class WeighingPlan
     private WeighingPlan(PackScope scope)
     {
         _asAltered = scope.AsAltered;
-        // At the berth rather than under way or ashore, with nothing on the hook.
-        Condition = scope.AsAltered.All<Condition>()
-            .OrderBy(condition => (condition.EngineRuns ? 1 : 0) + (condition.OnShore ? 1 : 0) + (Hangs(scope.AsAltered, condition) ? 2 : 0)).FirstOrDefault();
+        Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
+        MeasuringLoading? loading = MeasuringLoading.Of(scope.AsAltered, Survey);
+        (Condition, WhyLoaded) = (loading?.Condition, loading?.Why);
         Weigh = [.. scope.Changes.Where(change => change.Edit.Becomes is not null).DistinctBy(change => change.Id).Select(change => Line(change.Edit)).OfType<WeighLine>()];
         MovedKg = Condition is null ? 0 : Moved(scope.Before, scope.AsAltered, Condition);
-        Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
         HasHull = scope.AsAltered.All<HullLines>().Any();
     }
 
@@ -43,6 +42,9 @@ public sealed class WeighingPlan
 
     /// <summary>The condition in which the freeboards are read; null for a boat without conditions.</summary>
     public Condition? Condition { get; }
+
+    /// <summary>Why that condition, a whole sentence; null for a boat without conditions.</summary>
+    public Sentence? WhyLoaded { get; }
 
     /// <summary>Mass put aboard, taken off and moved, together, in that condition.</summary>
     public double MovedKg { get; }
@@ -61,8 +63,7 @@ public sealed class WeighingPlan
         : [.. _asAltered.All<Deadweight>().Where(deadweight => deadweight.Aboard.Any(count => count.Condition == Condition.Id && count.PieceCount > 0))];
 
     /// <summary>How many people are aboard in that condition.</summary>
-    public int PeopleAboardCount => Condition is null ? 0
-        : Carried.Where(deadweight => deadweight.Use == DeadweightUse.People).Sum(deadweight => deadweight.Aboard.Where(count => count.Condition == Condition.Id).Sum(count => count.PieceCount));
+    public int PeopleAboardCount => Condition is null ? 0 : MeasuringLoading.People(_asAltered, Condition);
 
     /// <summary>The freeboards expected at the marks of the survey; none where they cannot be told. Solves for where she floats.</summary>
     public IReadOnlyList<PredictedFreeboard> Freeboards()
@@ -106,9 +107,6 @@ public sealed class WeighingPlan
                 _ => Sentence.Of($"taken as {new Amount(mass.Value, "Kg")}, {Wording.Of(mass.Known)}"),
             });
     }
-
-    private static bool Hangs(BoatModel boat, Condition condition) =>
-        boat.All<Deadweight>().Any(deadweight => deadweight.Use == DeadweightUse.Hung && deadweight.Aboard.Any(count => count.Condition == condition.Id && count.PieceCount > 0));
 
     private static double Moved(BoatModel was, BoatModel now, Condition condition)
     {

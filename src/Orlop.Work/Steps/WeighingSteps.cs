@@ -83,6 +83,7 @@ internal static class WeighingSteps
             [
                 Sentence.Of($"Loaded as in “{condition.Title}”: tanks as written there, nothing on a hook. Nobody is aboard but these, who stay in these places; the two who measure are in a dinghy or on the pontoon:"),
                 .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
+                plan.WhyLoaded!,
                 .. BerthTestGuide.FreeboardCautions.Select(words => Sentence.Of($"{words}")),
                 Sentence.Of($"Expected heights and the range accepted stand under Freeboards. Type what you read under Weights, Berth tests, New freeboard survey: the check “Berth test agrees with the rest” then holds it against all else that is known."),
             ],
