@@ -35,6 +35,8 @@ public sealed class WeighingPlan
         Weigh = [.. scope.Changes.Where(change => change.Edit.Becomes is not null).DistinctBy(change => change.Id).Select(change => Line(change.Edit)).OfType<WeighLine>()];
         MovedKg = Condition is null ? 0 : Moved(scope.Before, scope.AsAltered, Condition);
         HasHull = scope.AsAltered.All<HullLines>().Any();
+        // Nothing of weight came, went or moved: it has not drifted by this work.
+        Incline = HasHull && MovedKg > 0 ? InclineAnew.Of(scope.AsAltered, scope.Alteration, Condition) : null;
     }
 
     /// <summary>What is weighed before it goes aboard: its mass is not known, or only estimated.</summary>
@@ -46,6 +48,9 @@ public sealed class WeighingPlan
     /// <summary>Why that condition, a whole sentence; null for a boat without conditions.</summary>
     public Sentence? WhyLoaded { get; }
 
+    /// <summary>She is to be inclined anew when the work is done; null where she is not.</summary>
+    public InclineAnew? Incline { get; }
+
     /// <summary>Mass put aboard, taken off and moved, together, in that condition.</summary>
     public double MovedKg { get; }
 
@@ -55,8 +60,8 @@ public sealed class WeighingPlan
     /// <summary>The boat's lines are given, so that she can be floated.</summary>
     public bool HasHull { get; }
 
-    /// <summary>Enough is put aboard, taken off or moved, or may be, to be read off the water.</summary>
-    public bool IsFelt => HasHull && (MovedKg >= LeastMassKg || Weigh.Any(line => line.MassKg is null));
+    /// <summary>Enough is put aboard, taken off or moved, or may be, to be read off the water, or she is inclined, which takes her displacement.</summary>
+    public bool IsFelt => HasHull && (MovedKg >= LeastMassKg || Incline is not null || Weigh.Any(line => line.MassKg is null));
 
     /// <summary>Who and what is aboard in that condition beyond the boat's own gear, and where.</summary>
     public IReadOnlyList<Deadweight> Carried => Condition is null ? []
