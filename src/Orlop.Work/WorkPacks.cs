@@ -47,13 +47,24 @@ public static class WorkPacks
             Bring = BringList.Of(scope, cuts, ends, isolation, weights),
             Cutting = cutting,
             Ways = CableWay.Of(scope),
-            Steps = StepRemarks.Of(WithOwnKeys(steps), alteration),
+            Steps = WithBerthTests(StepRemarks.Of(WithOwnKeys(steps), alteration), asBuilt, alteration),
             Ends = ends,
             Stacks = EndStacks.Of(scope, ends, token),
             Labels = labels,
             Readings = readings,
             Weights = weights,
         };
+    }
+
+    // A berth test counts for a step that asks for one when it was made on the last day of the work or later: of an earlier one nobody knows that the work was in her.
+    private static ImmutableArray<WorkStep> WithBerthTests(ImmutableArray<WorkStep> steps, BoatModel asBuilt, Alteration alteration)
+    {
+        DateOnly? worked = steps.Where(step => !step.Builds.IsEmpty).Select(step => step.Tick?.On).Concat(alteration.Edits.Select(edit => edit.BuiltOn)).Max();
+        return
+        [
+            .. steps.Select(step => step.WriteDown?.Into is { } kind
+                ? step with { Kept = asBuilt.All<BerthTest>().Where(test => kind.IsOf(test) && test.On >= worked).MaxBy(test => test.On) } : step),
+        ];
     }
 
     // A thing that was built and then edited again has its steps twice: the later ones are numbered.

@@ -50,8 +50,8 @@ internal static class FloatJson
             ["gmM"] = Number(at?.MetacentricHeightM),
             ["gmDeviationM"] = at is null ? null : Number(deviations.GmM),
             ["weakerSide"] = facts.Weaker is null ? null : facts.IsPortWeaker ? "port" : "starboard",
-            ["starboard"] = Side(facts.Floating?.Starboard, facts.Starboard),
-            ["port"] = Side(facts.Floating?.Port, facts.Port),
+            ["starboard"] = Side(input.View, facts.Floating?.Starboard, facts.Starboard),
+            ["port"] = Side(input.View, facts.Floating?.Port, facts.Port),
             ["missing"] = Missing(facts.Loaded.Missing),
         };
         if (hasMotions)
@@ -74,15 +74,17 @@ internal static class FloatJson
         ["text"] = found.WhyNot,
     };
 
-    private static JsonObject? Side(RightingCurve? curve, RightingFeatures? features) => curve is null || features is null ? null : new JsonObject
+    private static JsonObject? Side(StabilityView view, RightingCurve? curve, RightingFeatures? features) => curve is null || features is null ? null : new JsonObject
     {
         ["greatestGzM"] = Number(features.GreatestGzM),
         ["greatestGzDeg"] = Number(features.GreatestGzDeg),
+        ["greatestDryGzM"] = Number(FloatingBoat.GreatestLever(curve)?.LeverM),
+        ["greatestDryGzDeg"] = Number(FloatingBoat.GreatestLever(curve)?.HeelDeg),
         ["lollDeg"] = Number(features.LollDeg),
         ["vanishingDeg"] = Number(features.VanishingDeg),
         ["downfloodingDeg"] = Number(features.DownfloodingDeg),
         ["downfloodingOpening"] = features.DownfloodingOpening,
         ["rangeDeg"] = Number(features.RangeDeg),
-        ["levers"] = new JsonArray([.. curve.Points.Select(point => new JsonObject { ["heelDeg"] = point.HeelDeg, ["gzM"] = point.GzM })]),
+        ["levers"] = new JsonArray([.. curve.Points.Select(point => new JsonObject { ["heelDeg"] = point.HeelDeg, ["gzM"] = point.GzM, ["isFlooded"] = FloodedLevers.At(view.Boat, features, point.HeelDeg) })]),
     };
 }

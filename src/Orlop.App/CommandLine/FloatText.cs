@@ -28,7 +28,7 @@ internal static class FloatText
                 output.WriteLine(Plain($"  {tile.Name,-20}{tile.Value,-24}{tile.Of}").TrimEnd());
             }
 
-            Levers(output, facts, units, culture);
+            Levers(output, view, facts, units, culture);
             Missing(output, words.Missing);
             if (hasMotions)
             {
@@ -52,7 +52,7 @@ internal static class FloatText
         }
     }
 
-    private static void Levers(TextWriter output, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
+    private static void Levers(TextWriter output, StabilityView view, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
     {
         if (facts.Floating is not { } floating || floating.Starboard.Points.IsEmpty)
         {
@@ -62,8 +62,14 @@ internal static class FloatText
         output.WriteLine($"  {"Heel",-20}{"GZ to starboard",-24}GZ to port");
         for (int heel = 0; heel <= (int)Math.Abs(floating.Starboard.Points[^1].HeelDeg); heel += ShownStepDeg)
         {
-            string Lever(RightingCurve curve, int side) => curve.At(side * heel) is { } point ? QuantityText.Format(Math.Round(side * point.GzM, 3), "M", units, culture) : QuantityText.Unknown;
-            output.WriteLine($"  {heel.ToString(culture) + "°",-20}{Lever(floating.Starboard, 1),-24}{Lever(floating.Port, -1)}");
+            string Lever(RightingCurve curve, RightingFeatures? read, int side) => curve.At(side * heel) is { } point
+                ? $"{QuantityText.Format(Math.Round(side * point.GzM, 3), "M", units, culture)}{(read?.IsFloodedAt(heel) == true ? $" {FloodedLevers.Mark}" : "")}" : QuantityText.Unknown;
+            output.WriteLine($"  {heel.ToString(culture) + "°",-20}{Lever(floating.Starboard, facts.Starboard, 1),-24}{Lever(floating.Port, facts.Port, -1)}");
+        }
+
+        if (FloodedLevers.Text(view.Boat, facts, units, culture) is { } flooded)
+        {
+            output.WriteLine(Plain($"  {flooded}"));
         }
     }
 

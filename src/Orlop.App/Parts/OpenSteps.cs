@@ -56,7 +56,7 @@ internal static class OpenSteps
     };
 
     private static string NotPassed((int Number, WorkStep Step)[] failed) =>
-        $"{(failed.Length == 1 ? "The test of a step did" : $"The tests of {failed.Length} steps did")} not pass: {string.Join("; ", failed.Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Number}, {one.Step.Text.ToString().TrimEnd('.', ':')}, read {one.Step.Failed!.Shown}")))}.";
+        $"{(failed.Length == 1 ? "The test of a step did" : $"The tests of {failed.Length} steps did")} not pass: {string.Join("; ", failed.Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Number}, {one.Step.Text.ToString().TrimEnd('.', ':')}, {(one.Step.Failed!.Standing == TestStanding.NotTyped ? "" : "read ")}{one.Step.Failed!.Shown}")))}.";
 
     private static bool IsAfterWork(WorkStep step) => step.Kind is StepKind.Energise or StepKind.Commission or StepKind.HandOver;
 

@@ -6,7 +6,7 @@ namespace Orlop.App.Parts;
 internal static class StepNote
 {
     /// <summary>It is typed at the step itself: masses go into sheets, freeboards into a survey.</summary>
-    public static bool IsTakenIn(WorkStep step) => step.WriteDown is { IsSurvey: false } && step.Kind != StepKind.Weigh;
+    public static bool IsTakenIn(WorkStep step) => step.WriteDown is { Into: null } && step.Kind != StepKind.Weigh;
 
     /// <summary>What stands before its field.</summary>
     public static string Label(WriteDown write) => write.Accepts.Length > 1 ? $"What it read, {write.Accepts.Length} readings in that order" : $"{write.What ?? "What it read"}, {write.Unit}";

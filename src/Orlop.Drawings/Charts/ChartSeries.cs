@@ -10,8 +10,9 @@ public readonly record struct ChartPoint(double Across, double Up);
 /// <param name="Sign">What is drawn: a line, or a sign at each point.</param>
 /// <param name="IsAsked">What another line is held against, drawn as a limit.</param>
 /// <param name="IsNamedOnLine">Its name stands at its beginning instead of in the legend.</param>
+/// <param name="IsFaint">Drawn faint: what the line before it would do, and does not count.</param>
 public sealed record ChartSeries(
-    string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false, ChartSign Sign = ChartSign.Line, bool IsAsked = false, bool IsNamedOnLine = false);
+    string Name, IReadOnlyList<ChartPoint> Points, bool IsDashed = false, ChartSign Sign = ChartSign.Line, bool IsAsked = false, bool IsNamedOnLine = false, bool IsFaint = false);
 
 /// <summary>How the points of a series are drawn.</summary>
 public enum ChartSign

@@ -14,7 +14,7 @@ internal sealed class ChartStrokes(Chart chart, SvgWriter svg)
     /// <summary>Style of a curve.</summary>
     public string Of(ChartSeries series) => series.IsAsked ? OfItsKind(series, AskedStyles, one => one.IsAsked)
         : series.IsDashed ? OfItsKind(series, DashedStyles, one => one.IsDashed)
-        : "outline";
+        : series.IsFaint ? "outline dots faint" : "outline";
 
     /// <summary>Style of an area.</summary>
     public static string Of(ChartArea area) => area.IsDoubt ? "band" : "water";

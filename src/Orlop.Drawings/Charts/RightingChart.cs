@@ -5,7 +5,7 @@ using Orlop.Presentation.Views.Floating;
 
 namespace Orlop.Drawings.Charts;
 
-/// <summary>The righting levers over heel: as shown, and as built dashed; where she floods, where stability vanishes, what is asked of them, what heels her, and how sure they are.</summary>
+/// <summary>The righting levers over heel: as shown, and as built dashed; faint from where she floods; where stability vanishes, what is asked of them, what heels her, and how sure they are.</summary>
 public static class RightingChart
 {
     private const double BandFactor = 2;
@@ -27,6 +27,7 @@ public static class RightingChart
         ChartPoint[] points = showsBothSides ? Joined(shown, reach) : Alone(drawn, reach);
         ChartPoint[] before = asBuilt is null ? [] : showsBothSides ? Joined(asBuilt, reach) : Alone(drawn.IsPort ? asBuilt.Port : asBuilt.Starboard, reach);
         ChartSeries now = new(asBuilt is null ? "Righting lever" : "With the draft", points);
+        RightingSide[] sides = showsBothSides ? [shown.Port, shown.Starboard] : [drawn];
         return new Chart
         {
             Id = id,
@@ -35,14 +36,15 @@ public static class RightingChart
             Up = new(showsBothSides ? "GZ: turns her to port above 0, else to starboard" : "Righting lever GZ", "M"),
             Series =
             [
-                now, .. before.Length == 0 ? Array.Empty<ChartSeries>() : [new ChartSeries("As built", before, IsDashed: true)],
+                now, .. sides.Select(side => Flooded(side, showsBothSides && side.IsPort ? -1 : 1, reach)).Where(points => points.Length > 0).Select((points, k) => new ChartSeries(k == 0 ? FloodedLevers.Name : "", points, IsFaint: true)),
+                .. before.Length == 0 ? Array.Empty<ChartSeries>() : [new ChartSeries("As built", before, IsDashed: true)],
                 .. shown.Heeling.Select(lever => new ChartSeries(HeelingWords.Curve(lever), [.. lever.Points.Where(point => point.HeelDeg <= reach).Select(point => new ChartPoint(way * point.HeelDeg, way * point.LeverM))], IsAsked: true)),
             ],
             Areas = [.. Asked(shown, way, units, culture), .. Doubt(drawn, way, reach)],
             Limits = [.. shown.Criteria.Where(criterion => criterion.Unit == "M").Select(criterion => Limit(criterion, way, reach))],
             Marks =
             [
-                .. (showsBothSides ? new[] { shown.Port, shown.Starboard } : [drawn]).SelectMany(side => Marks(side, showsBothSides && side.IsPort ? -1 : 1, units, culture)),
+                .. sides.SelectMany(side => Marks(side, showsBothSides && side.IsPort ? -1 : 1, units, culture)),
                 .. shown.Heeling.Where(lever => lever.MeetsDeg is not null).Select(lever => new ChartMark(HeelingWords.Meets(lever, units, culture), way * lever.MeetsDeg!.Value)),
             ],
             StartsAtZero = true,
@@ -60,14 +62,29 @@ public static class RightingChart
 
     private static IEnumerable<LeverPoint> Cut(IEnumerable<LeverPoint> points, double reach) => points.Where(point => Math.Abs(point.HeelDeg) <= reach);
 
-    private static ChartPoint[] Alone(RightingSide side, double reach) => [.. Cut(side.Points, reach).Select(point => new ChartPoint(Math.Abs(point.HeelDeg), point.LeverM))];
+    private static ChartPoint[] Alone(RightingSide side, double reach) => [.. Dry(side, reach).Select(point => new ChartPoint(Math.Abs(point.HeelDeg), point.LeverM))];
 
     // Upright both sides have the same point: it is drawn once.
     private static ChartPoint[] Joined(RightingView view, double reach) =>
     [
-        .. Cut(view.Port.Points, reach).Reverse().Select(point => new ChartPoint(point.HeelDeg, -point.LeverM)),
-        .. Cut(view.Starboard.Points, reach).Skip(view.Port.Points.IsEmpty ? 0 : 1).Select(point => new ChartPoint(point.HeelDeg, point.LeverM)),
+        .. Dry(view.Port, reach).Reverse().Select(point => new ChartPoint(point.HeelDeg, -point.LeverM)),
+        .. Dry(view.Starboard, reach).Skip(view.Port.Points.IsEmpty ? 0 : 1).Select(point => new ChartPoint(point.HeelDeg, point.LeverM)),
     ];
+
+    // To where water comes in, and no further.
+    private static IEnumerable<LeverPoint> Dry(RightingSide side, double reach) =>
+        [.. Cut(side.Points, reach).Where(point => !side.Features.IsFloodedAt(point.HeelDeg)), .. Cut(Begin(side), reach)];
+
+    // The heel at which she floods, where the curve has it between its points.
+    private static LeverPoint[] Begin(RightingSide side) =>
+        side.Features.DownfloodingDeg is { } heel && LeverAt(side.Points, Math.Abs(heel)) is var lever && double.IsFinite(lever) ? [new LeverPoint(heel, lever)] : [];
+
+    // From there on the levers are not hers.
+    private static ChartPoint[] Flooded(RightingSide side, int way, double reach)
+    {
+        LeverPoint[] wet = [.. Cut(Begin(side).Concat(side.Points.Where(point => side.Features.IsFloodedAt(point.HeelDeg))), reach).DistinctBy(point => Math.Abs(point.HeelDeg))];
+        return [.. wet.Select(point => new ChartPoint(way * Math.Abs(point.HeelDeg), way * point.LeverM)).OrderBy(point => point.Across)];
+    }
 
     private static IEnumerable<ChartArea> Asked(RightingView shown, int way, DisplayUnits units, CultureInfo culture)
     {
@@ -85,7 +102,7 @@ public static class RightingChart
 
     private static IEnumerable<ChartArea> Doubt(RightingSide side, int way, double reach)
     {
-        LeverPoint[] known = [.. Cut(side.Points, reach).Where(point => point.DeviationM is not null).OrderBy(point => Math.Abs(point.HeelDeg))];
+        LeverPoint[] known = [.. Cut(side.Points, reach).Where(point => point.DeviationM is not null && !side.Features.IsFloodedAt(point.HeelDeg)).OrderBy(point => Math.Abs(point.HeelDeg))];
         if (known.Length > 1)
         {
             ChartPoint[] Edge(double factor) => [.. known.Select(point => new ChartPoint(way * Math.Abs(point.HeelDeg), way * (point.LeverM + (factor * point.DeviationM!.Value))))];
@@ -102,9 +119,9 @@ public static class RightingChart
     private static IEnumerable<ChartMark> Marks(RightingSide side, int way, DisplayUnits units, CultureInfo culture)
     {
         string Deg(double heelDeg) => FloatingWords.Degrees(Math.Abs(heelDeg), units, culture);
-        if (side.Features is { GreatestGzDeg: { } greatest, GreatestGzM: { } lever })
+        if (side.Greatest is { } most)
         {
-            yield return new($"most {FloatingWords.Metres(lever, units, culture)} at {Deg(greatest)}", way * Math.Abs(greatest));
+            yield return new($"most {FloatingWords.Metres(most.LeverM, units, culture)} at {Deg(most.HeelDeg)}", way * Math.Abs(most.HeelDeg));
         }
 
         if (side.Features.DownfloodingDeg is { } flooding)

@@ -48,6 +48,7 @@ internal static class DrawingFrame
         .drawing .limit{stroke:var(--fails,{{Palette.Fails}});stroke-width:1.4;stroke-dasharray:4 4;fill:none}
         .drawing .limit.dots,.drawing .outline.dots{stroke-dasharray:1.5 3}
         .drawing .limit.long,.drawing .outline.long{stroke-dasharray:11 4}
+        .drawing .outline.faint{stroke:var(--soft,{{Palette.Soft}})}
         .drawing .cross{stroke:var(--fails,{{Palette.Fails}});stroke-width:2.4;fill:none}
         .drawing .band{fill:var(--band,{{Palette.Band}});opacity:.7;stroke:none}
         .drawing .dashed{stroke-dasharray:7 3}

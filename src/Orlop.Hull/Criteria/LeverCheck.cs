@@ -63,12 +63,13 @@ internal sealed class LeverCheck
     public CriterionResult Gm(double leastM, string clause) =>
         Asked("initial-gm", "initial GM, free surfaces taken off", _curve.InitialGmM, leastM, "m", clause, _remarks, "slope of GZ upright");
 
-    /// <summary>Righting levers from upright on to a heel.</summary>
+    /// <summary>Righting levers from upright on to a heel; none counts beyond downflooding.</summary>
     public CriterionResult RightingTo(double leastDeg, string clause)
     {
         var reached = _curve.Points.IsEmpty ? (double?)null : Math.Abs(_curve.Points[^1].HeelDeg);
         var to = _features.LollDeg is not 0 ? 0 : _features.VanishingDeg is { } vanishing ? Math.Abs(vanishing) : reached >= leastDeg ? reached : null;
-        return Asked("righting-to", "heel to which the levers are righting", reached is null ? null : to, leastDeg, "°", clause, _remarks, "heel at which GZ vanishes");
+        var dry = FloodingDeg < (to ?? double.PositiveInfinity) ? FloodingDeg : to;
+        return Asked("righting-to", "heel to which the levers are righting", reached is null ? null : dry, leastDeg, "°", clause, _remarks, "heel at which GZ vanishes or the first opening goes under");
     }
 
     /// <summary>Openings that stay dry to a heel; unknown where none is given.</summary>

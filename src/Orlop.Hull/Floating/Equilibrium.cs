@@ -33,10 +33,13 @@ public static class Equilibrium
         }
 
         var position = Position(input, energy, search, end);
-        var isCapsized = Math.Abs(position.Attitude.HeelDeg) > 90;
-        return new FloatingResult(isCapsized ? FloatingStatus.Capsizes : FloatingStatus.Floats,
-            FormattableString.Invariant($"{input.Subject}: {(isCapsized ? "capsizes and lies" : "lies")} at heel {position.Attitude.HeelDeg:0.##}°, trim {position.Attitude.TrimDeg:0.##}°"),
-            energy.MassKg, position, end.StepCount, end.Residual);
+        var heelDeg = position.Attitude.HeelDeg;
+        int? over = Math.Abs(heelDeg) > 90 ? UprightBalance(energy, search, FloatingStart.Afloat(energy, input, 0, 0).Draught, 0) is null ? Math.Sign(heelDeg) : 0 : null;
+        var lies = over is { } side ? $"capsizes {(side == 0 ? "to one side or the other" : $"to {SideName(side)}")} and lies" : "lies";
+        return new FloatingResult(over is null ? FloatingStatus.Floats : FloatingStatus.Capsizes,
+            FormattableString.Invariant($"{input.Subject}: {lies} at heel {Math.Abs(heelDeg):0.##}°{(over == 0 ? "" : $" to {SideName(Math.Sign(heelDeg))}")}, trim {position.Attitude.TrimDeg:0.##}°"),
+            energy.MassKg, position, end.StepCount, end.Residual)
+        { CapsizedSide = over };
     }
 
     internal static FloatingResult? Overweight(FloatingEnergy energy, string subject)
@@ -78,9 +81,15 @@ public static class Equilibrium
     private static bool IsCut(FloatingEnergy energy, Attitude attitude) => energy.Displaced(WaterPlane.Of(attitude)).PerM > 0;
 
     // Loll is balance upright (no heeling lever) that does not hold.
-    private static bool IsUprightBalanceUnstable(FloatingEnergy energy, EquilibriumSearch search, SearchEnd end)
+    private static bool IsUprightBalanceUnstable(FloatingEnergy energy, EquilibriumSearch search, SearchEnd end) =>
+        UprightBalance(energy, search, end.Draught, end.Trim) is { State.HeelStiffness: < 0 };
+
+    // Null where a lever heels her upright, so that she goes to its side.
+    private static SearchEnd? UprightBalance(FloatingEnergy energy, EquilibriumSearch search, double draught, double trim)
     {
-        var upright = search.From(end.Draught, end.Trim, 0, Freedom.DraughtAndTrim);
-        return upright.IsFound && Math.Abs(upright.State.OfHeel) <= 1e-9 * energy.MassKg * energy.Size.YM && upright.State.HeelStiffness < 0;
+        var upright = search.From(draught, trim, 0, Freedom.DraughtAndTrim);
+        return upright.IsFound && Math.Abs(upright.State.OfHeel) <= 1e-9 * energy.MassKg * energy.Size.YM ? upright : null;
     }
+
+    private static string SideName(int side) => side < 0 ? "port" : "starboard";
 }

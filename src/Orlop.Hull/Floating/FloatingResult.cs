@@ -33,6 +33,9 @@ public enum FloatingStatus
 /// <param name="ResidualRatio">Greatest remaining imbalance: force over weight, or moment over weight times length or breadth.</param>
 public sealed record FloatingResult(FloatingStatus Status, string Message, double MassKg, FloatingPosition? Position, int StepCount, double ResidualRatio)
 {
+    /// <summary>The side she capsizes to: 1 for starboard, -1 for port, 0 where she balances upright and may go either way; null unless she capsizes.</summary>
+    public int? CapsizedSide { get; init; }
+
     /// <summary>How GM comes about; empty without a position.</summary>
     public ImmutableArray<WorkingStep> Working() => Position is not { } at
         ? []

@@ -5,7 +5,7 @@ namespace Orlop.Hull.Floating;
 /// </summary>
 public sealed record RightingFeatures
 {
-    /// <summary>Greatest righting lever before the angle of vanishing stability, positive to either side; null when she never rights herself.</summary>
+    /// <summary>Greatest righting lever before the angle of vanishing stability, as if no water came in, positive to either side; null when she never rights herself.</summary>
     public required double? GreatestGzM { get; init; }
 
     /// <summary>Heel of the greatest lever.</summary>
@@ -22,6 +22,9 @@ public sealed record RightingFeatures
 
     /// <summary>Which opening that is.</summary>
     public required string? DownfloodingOpening { get; init; }
+
+    /// <summary>Water has come in at a heel to this side, in degrees with its sign or without: the first opening is under. Levers there are worked out as if it were shut, and are not the boat's.</summary>
+    public bool IsFloodedAt(double heelDeg) => DownfloodingDeg is { } flooding && Math.Abs(heelDeg) >= Math.Abs(flooding);
 
     /// <summary>From loll to vanishing or to downflooding, whichever comes first; null when she never rights herself, or rights herself to the last point.</summary>
     public double? RangeDeg => (LollDeg, VanishingDeg, DownfloodingDeg) switch

@@ -13,6 +13,9 @@ public sealed record FreeboardResidual(string Id, double ResidualM);
 /// <summary>Where the boat floats by her freeboards, and so what she weighs and where her centre lies fore and aft and across.</summary>
 public sealed record FreeboardResult
 {
+    private const double RadPerDeg = Math.PI / 180;
+    private const double SmallStep = 1e-5;
+
     public required Attitude Attitude { get; init; }
 
     public required double DraughtDeviationM { get; init; }
@@ -39,6 +42,12 @@ public sealed record FreeboardResult
     /// <summary>Deviation of the centre of buoyancy across, from the readings alone.</summary>
     public required double TcbDeviationM { get; init; }
 
+    /// <summary>Covariance of draught, trim, heel (m, rad) and hog, widened by the misfit as every deviation here.</summary>
+    internal double[,] AttitudeCovariance { get; init; } = new double[4, 4];
+
+    /// <summary>How displacement, LCB, TCB and KB (rows) change with draught, trim, heel and hog.</summary>
+    internal double[,] AfloatSlopes { get; init; } = new double[4, 4];
+
     public required ImmutableArray<FreeboardResidual> Residuals { get; init; }
 
     /// <summary>
@@ -61,5 +70,32 @@ public sealed record FreeboardResult
         Guard.InRange(kgM, -100, 100, "m", "centre of gravity");
         var up = WaterPlane.Of(Attitude).Up;
         return CentreOfBuoyancy + ((kgM - CentreOfBuoyancy.ZM) / up.ZM * up);
+    }
+
+    /// <summary>
+    /// Covariance of displacement, LCG and TCG (kg, m; three rows of three) of the boat whose centre of gravity lies so high over the base line: one reading moves all three, and turns the plumb line
+    /// from B to G with them.
+    /// </summary>
+    public ImmutableArray<double> CovarianceAt(double kgM)
+    {
+        var (trim, heel) = (Attitude.TrimDeg * RadPerDeg, Attitude.HeelDeg * RadPerDeg);
+        (double X, double Y) Lean(double moreTrim, double moreHeel)
+        {
+            var up = WaterPlane.OfRadians(Attitude.DraughtM, trim + moreTrim, heel + moreHeel).Up;
+            return (up.XM / up.ZM, up.YM / up.ZM);
+        }
+
+        var (here, lever) = (Lean(0, 0), kgM - CentreOfBuoyancy.ZM);
+        var slopes = new double[4, 4];
+        for (var i = 0; i < 4; i++)
+        {
+            var (ahead, back) = (Lean(i == 1 ? SmallStep : 0, i == 2 ? SmallStep : 0), Lean(i == 1 ? -SmallStep : 0, i == 2 ? -SmallStep : 0));
+            slopes[0, i] = AfloatSlopes[0, i];
+            slopes[1, i] = AfloatSlopes[1, i] - (here.X * AfloatSlopes[3, i]) + (lever * (ahead.X - back.X) / (2 * SmallStep));
+            slopes[2, i] = AfloatSlopes[2, i] - (here.Y * AfloatSlopes[3, i]) + (lever * (ahead.Y - back.Y) / (2 * SmallStep));
+        }
+
+        var covariance = FourUnknowns.Carried(slopes, AttitudeCovariance);
+        return [.. Enumerable.Range(0, 9).Select(i => covariance[i / 3, i % 3])];
     }
 }

@@ -71,7 +71,15 @@ public static class FreeboardSurvey
         var misfit = Math.Sqrt(squares / (input.Readings.Length - 3));
         var widening = Math.Max(1, misfit);
         double Deviation(int unknown) => widening * Math.Sqrt(covariance[unknown, unknown]);
-        var deviations = Enumerable.Range(0, 4).Select(k => widening * Math.Sqrt(FourUnknowns.Spread(covariance, Slopes(input, unknowns, k)))).ToArray();
+        var (bySlope, slopes, widened) = (Slopes(input, unknowns), new double[4, 4], new double[4, 4]);
+        for (var i = 0; i < 16; i++)
+        {
+            slopes[i / 4, i % 4] = i % 4 < 3 ? bySlope[i % 4][i / 4] : 0;
+            widened[i / 4, i % 4] = widening * widening * covariance[i / 4, i % 4];
+        }
+
+        var spread = FourUnknowns.Carried(slopes, widened);
+        var deviations = Enumerable.Range(0, 4).Select(k => Math.Sqrt(spread[k, k])).ToArray();
         var worst = Enumerable.Range(0, residuals.Length).MaxBy(i => Math.Abs(residuals[i]) / input.Readings[i].DeviationM);
         return new FreeboardResult
         {
@@ -86,6 +94,8 @@ public static class FreeboardSurvey
             CentreOfBuoyancy = new Point3(afloat[1], afloat[2], afloat[3]),
             LcbDeviationM = deviations[1],
             TcbDeviationM = deviations[2],
+            AttitudeCovariance = widened,
+            AfloatSlopes = slopes,
             Residuals = [.. residuals.Zip(input.Readings, (residual, reading) => new FreeboardResidual(reading.Id, residual))],
             MisfitRatio = misfit,
             BeyondReason = Math.Abs(residuals[worst]) > BeyondReasonRatio * input.Readings[worst].DeviationM ? new FreeboardResidual(input.Readings[worst].Id, residuals[worst]) : null,
@@ -142,19 +152,17 @@ public static class FreeboardSurvey
         return [input.WaterKgPerM3 * immersion.Volume, centre.XM, centre.YM, centre.ZM];
     }
 
-    private static double[] Slopes(FreeboardInput input, double[] unknowns, int which)
-    {
-        var slopes = new double[4];
-        for (var i = 0; i < 3; i++)
+    // Draught, trim, heel; hog bends her without moving the water.
+    private static double[][] Slopes(FreeboardInput input, double[] unknowns) =>
+    [
+        .. Enumerable.Range(0, 3).Select(i =>
         {
             double[] more = [.. unknowns], less = [.. unknowns];
             more[i] += SmallStep;
             less[i] -= SmallStep;
-            slopes[i] = (Afloat(input, more)[which] - Afloat(input, less)[which]) / (2 * SmallStep);
-        }
-
-        return slopes;
-    }
+            return Afloat(input, more).Zip(Afloat(input, less), (after, before) => (after - before) / (2 * SmallStep)).ToArray();
+        }),
+    ];
 
     private static string Name(int unknown) => unknown switch { 0 => "draught", 1 => "trim", 2 => "heel", _ => "hog" };
 

@@ -13,6 +13,11 @@ public static class InclinationTest
     private const double BandProbability = 0.05;
     private const int BandPointCount = 21;
     private const double NormalBand = 1.959964;
+    private const int LeastReadingCount = 7;
+    private const double SlopeBand = 2;
+
+    // Common practice, no source.
+    private const double MostSlopeFraction = 0.05;
 
     public static InclinationResult Calculate(InclinationInput input)
     {
@@ -37,14 +42,17 @@ public static class InclinationTest
         var forcedSquares = x.Zip(y, (a, b) => b - (forced * a)).Sum(residual => residual * residual);
         var origin = Fit(input, forced, Math.Sqrt(Math.Max(forcedSquares / (n - 1), forced * forced * readTo) / rawXx), 0, n - 1);
         return new InclinationResult(origin, free, sumYy > 0 ? 1 - (squares / sumYy) : 0,
-            Band(x, free, Math.Sqrt(variance), meanX, sumXx), Outliers(input, x, residuals, meanX, sumXx, squares, slope * slope * readTo), Cautions(x),
+            Band(x, free, Math.Sqrt(variance), meanX, sumXx), Outliers(input, x, residuals, meanX, sumXx, squares, slope * slope * readTo), Cautions(x, free),
         [
             new WorkingStep("Δ·GM", FormattableString.Invariant($"Σ(M·tan)/Σ(tan²), {n} readings"), forced, "kg m", "least squares through the origin"),
             new WorkingStep("Δ·GM", FormattableString.Invariant($"Σ(dM·dtan)/Σ(dtan²), {n} readings"), slope, "kg m", "least squares with intercept"),
             new WorkingStep("s(tan)", "how finely a heel is read, of one reading: no line is taken as surer", Math.Sqrt(readTo), "", "as stated with the readings"),
             new WorkingStep("GM", FormattableString.Invariant($"{slope:0.###}/{input.DisplacementKg:0.#}"), free.GmM, "m", "GM = w·d/(Δ·tan φ)"),
             new WorkingStep("s(GM)", "slope's and displacement's shares, combined as squares", free.GmDeviationM, "m", "propagation of errors"),
-        ]);
+        ])
+        {
+            ScatterFraction = slope == 0 ? double.PositiveInfinity : Math.Sqrt(squares / (n - 2)) / Math.Abs(slope) / x.Max(Math.Abs),
+        };
     }
 
     private static LineFit Fit(InclinationInput input, double slope, double deviation, double intercept, int freedom)
@@ -87,18 +95,29 @@ public static class InclinationTest
     }
 
     // 2 to 4 degrees at the largest shift: IS Code annex 1 as quoted by a national inspectorate (stability reference, section 5).
-    private static ImmutableArray<string> Cautions(double[] tangents)
+    // The zero and six shifts at least: 2008 IS Code part B 8.4.1.2.
+    private static ImmutableArray<string> Cautions(double[] tangents, LineFit line)
     {
         var largest = Math.Atan(tangents.Max(Math.Abs)) * 180 / Math.PI;
         var cautions = ImmutableArray.CreateBuilder<string>();
         if (largest is < 2 or > 4)
         {
-            cautions.Add(FormattableString.Invariant($"largest heel {largest:0.0}°; 2° to 4° is asked for"));
+            cautions.Add(FormattableString.Invariant($"largest heel {largest:0.0}°; 2° to 4° is asked for (2008 IS Code annex 1, as quoted by a national inspectorate)"));
         }
 
         if (!(tangents.Max() > 0 && tangents.Min() < 0))
         {
             cautions.Add("all readings heel to one side; move the weights to both");
+        }
+
+        if (tangents.Length < LeastReadingCount)
+        {
+            cautions.Add(FormattableString.Invariant($"{tangents.Length} readings; the zero and six shifts are the least, eight shifts the standard (2008 IS Code part B 8.4.1.2)"));
+        }
+
+        if (SlopeBand * line.SlopeDeviationKgM > MostSlopeFraction * Math.Abs(line.SlopeKgM))
+        {
+            cautions.Add(FormattableString.Invariant($"the line fits badly: its slope is known to ± {100 * SlopeBand * line.SlopeDeviationKgM / Math.Abs(line.SlopeKgM):0} %, two standard deviations, and {100 * MostSlopeFraction:0} % is the most of a good test (common practice, no source)"));
         }
 
         return cautions.ToImmutable();

@@ -8,7 +8,7 @@ public sealed record WeightEstimateOutcome(WeightEstimateResult? Estimate, strin
 
 /// <summary>
 /// Displacement, LCG, TCG and KG from a ledger and from measurements, weighted by the inverse of their variances (Gauss-Markov; the same as Bayes' rule with normal
-/// distributions, the ledger as prior). Evidence must be independent: two numbers from one reading are one piece of evidence.
+/// distributions, the ledger as prior). Evidence must be independent: numbers from one set of readings come as pieces made so (<see cref="WeightEvidence.OfAfloat"/>).
 /// </summary>
 public static class WeightEstimate
 {

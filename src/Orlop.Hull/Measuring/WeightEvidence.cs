@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Hull.Surfaces;
 using Orlop.Hull.Working;
 
@@ -37,6 +38,35 @@ public sealed record WeightEvidence
 
     /// <summary>Centre of gravity across, as from list.</summary>
     public static WeightEvidence OfTcg(string id, double tcgM, double deviationM) => new(id, 0, 0, 1, 0, tcgM, deviationM);
+
+    /// <summary>
+    /// Displacement, LCG and TCG from one set of readings, each of which moves all three: as three pieces that are independent of each other, displacement, then what is left of LCG with the part taken off
+    /// that goes with displacement, then what is left of TCG (covariance = L·D·Lᵀ, unit lower triangular L; the pieces are L⁻¹x with variances D).
+    /// </summary>
+    /// <param name="id">What it is called.</param>
+    /// <param name="massKg">Displacement.</param>
+    /// <param name="lcgM">Centre of gravity fore and aft.</param>
+    /// <param name="tcgM">Centre of gravity across.</param>
+    /// <param name="covariance">Of the three, in kg and m, three rows of three.</param>
+    public static ImmutableArray<WeightEvidence> OfAfloat(string id, double massKg, double lcgM, double tcgM, ImmutableArray<double> covariance)
+    {
+        Guard.Positive(massKg, 1e7, "kg", id);
+        if (covariance.IsDefault || covariance.Length != 9)
+        {
+            throw new ArgumentException($"{id}: {(covariance.IsDefault ? 0 : covariance.Length)} numbers of covariance; 9 are needed, three rows of three.", nameof(covariance));
+        }
+
+        double xByMass = covariance[3] / covariance[0], yByMass = covariance[6] / covariance[0];
+        double xLeft = covariance[4] - (xByMass * covariance[3]), yByX = (covariance[7] - (yByMass * covariance[3])) / xLeft;
+        double yLeft = covariance[8] - (yByMass * covariance[6]) - (yByX * yByX * xLeft);
+        double yByMassAlone = yByMass - (yByX * xByMass);
+        return
+        [
+            new(id, 1, 0, 0, 0, massKg, Math.Sqrt(covariance[0])),
+            new(id, -xByMass, 1, 0, 0, lcgM - (xByMass * massKg), Math.Sqrt(xLeft)),
+            new(id, -yByMassAlone, -yByX, 1, 0, tcgM - (yByMassAlone * massKg) - (yByX * lcgM), Math.Sqrt(yLeft)),
+        ];
+    }
 
     /// <summary>Height of the centre of gravity.</summary>
     public static WeightEvidence OfKg(string id, double kgM, double deviationM) => new(id, 0, 0, 0, 1, kgM, deviationM);

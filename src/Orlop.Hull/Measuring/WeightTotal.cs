@@ -130,6 +130,9 @@ public sealed class WeightTotal
     public double MomentDeviation(double perMass, double perLong, double perTransverse, double perVertical) =>
         Math.Sqrt(Math.Max(0, FourUnknowns.Spread(_covariance, [perMass, perLong, perTransverse, perVertical])));
 
+    /// <summary>Covariance of four numbers that change so with mass and moments.</summary>
+    internal double[,] CarriedBy(double[,] slopes) => FourUnknowns.Carried(slopes, _covariance);
+
     // Of values and covariance in displacement, LCG, TCG and KG.
     private static WeightTotal Of(double[] values, double[,] covariance)
     {

@@ -38,8 +38,17 @@ internal sealed class BoatWeighing
     {
         BoatWeighing weighing = new(boat, bodies);
         BoatWeight weight = weighing.Weigh();
-        return weight.Total is { } total ? weight with { Metacentre = weighing.MetacentreOf(total) } : weight;
+        return weight.Total is { } total ? weight with { Metacentre = weighing.MetacentreOf(total), Weak = [.. weighing.WeakOf(weight)] } : weight;
     }
+
+    // An inclining test counts by what its line is worth; that this is little is said.
+    private IEnumerable<WeakTest> WeakOf(BoatWeight weight) =>
+        from test in _boat.All<Orlop.Boat.Things.InclinationTest>()
+        let share = weight.KgShareFraction(test.Id)
+        where share is not null
+        let why = _tests.Read(test, weight.Aboard, weight.Total).Fit.Cautions
+        where !why.IsEmpty
+        select new WeakTest(test.Id, test.Title, string.Join("; ", why), share.Value);
 
     // Null where she has no hull, or would not float as she was.
     private MetacentreThen? MetacentreOf(WeightTotal total)

@@ -36,6 +36,21 @@ public sealed record BoatWeight(
     /// <summary>The measurements that went into it.</summary>
     internal ImmutableArray<WeightEvidence> Evidence { get; init; } = [];
 
+    /// <summary>Inclining tests that count though they are weak, each with why and how little it weighs.</summary>
+    public ImmutableArray<WeakTest> Weak { get; init; } = [];
+
+    /// <summary>What of the variance that KG would have without a test the test takes away: 0 to 1, 1 where nothing else tells KG; null where it does not count.</summary>
+    internal double? KgShareFraction(string testId)
+    {
+        if (Total is null || Evidence.All(piece => piece.Id != testId))
+        {
+            return null;
+        }
+
+        return WeightEstimate.Combine(testId, Listed, [.. Evidence.Where(piece => piece.Id != testId)]).Estimate is { } without
+            ? Math.Clamp(1 - (Total.KgDeviationM * Total.KgDeviationM / Math.Pow(WeightTotal.Of(without).KgDeviationM, 2)), 0, 1) : 1;
+    }
+
     /// <summary>The total as it would be if a thing that was aboard had been weighed to a thousandth of its error; null where there is no total.</summary>
     internal WeightTotal? Weighing(string id) => Listed.Any(item => item.Id == id)
         ? WeightEstimate.Combine(id, [.. Listed.Select(item => item.Id == id ? Weighed(item) : item)], Evidence).Estimate is { } estimate ? WeightTotal.Of(estimate) : null

@@ -23,15 +23,21 @@ public sealed record FloatingBoat(FloatingResult Rest, RightingCurve Starboard, 
     }
 
     /// <summary>The greatest lever to one side before water comes in, in metres; minus infinity where there is none.</summary>
-    public static double GreatestLeverM(RightingCurve curve)
+    public static double GreatestLeverM(RightingCurve curve) => GreatestLever(curve)?.LeverM ?? double.NegativeInfinity;
+
+    /// <summary>The same with its heel, in degrees with the sign of the side; null where she has none before water comes in.</summary>
+    public static (double LeverM, double HeelDeg)? GreatestLever(RightingCurve curve)
     {
         ArgumentNullException.ThrowIfNull(curve);
         RightingFeatures read = curve.Features;
-        return read switch
+        if (read is not { GreatestGzM: { } lever, GreatestGzDeg: { } heel })
         {
-            { GreatestGzM: null } => double.NegativeInfinity,
-            { GreatestGzDeg: { } heel, DownfloodingDeg: { } flooding } when Math.Abs(flooding) < Math.Abs(heel) => Math.Abs(curve.At(flooding)?.GzM ?? 0),
-            { GreatestGzM: { } lever } => lever,
-        };
+            return null;
+        }
+
+        // The levers rise to the greatest of them: of those before water comes in the last is the greatest.
+        return read.DownfloodingDeg is not { } flooding || Math.Abs(flooding) >= Math.Abs(heel) ? (lever, heel)
+            : Math.Abs(flooding) > Math.Abs(read.LollDeg ?? 0) && curve.At(flooding) is { } last ? (Math.Abs(last.GzM), flooding)
+            : null;
     }
 }

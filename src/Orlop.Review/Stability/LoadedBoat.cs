@@ -20,6 +20,9 @@ public sealed record LoadedBoat
     /// <summary>Mass and centre without tank liquids, with errors; null when the boat's own weight is not known.</summary>
     public required WeightTotal? Total { get; init; }
 
+    /// <summary>Weak inclining tests that her weight rests on.</summary>
+    public ImmutableArray<WeakTest> Weak { get; init; } = [];
+
     /// <summary>As the engine takes her; null without a weight or a hull.</summary>
     public required FloatingInput? Input { get; init; }
 

@@ -55,7 +55,7 @@ internal static class PeopleAboard
         double listed = Of(view, loaded).Sum(row => row.MassKg);
         if (view.Basis?.PeopleCount is { } most && listed > 0 && most * PersonKgIn(view, loaded) is var all && all > listed)
         {
-            yield return (With(view, loaded, all, middle => middle).Boat, $" and {most} people aboard");
+            yield return (With(view, loaded, all, middle => middle).Boat, FormattableString.Invariant($"{most} people aboard"));
         }
     }
 

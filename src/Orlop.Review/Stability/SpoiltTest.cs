@@ -9,6 +9,9 @@ public static class SpoiltTest
     /// <summary>A survey whose marks misfit by more than this times what they were read to agrees with nothing until they are read again (common practice, no source).</summary>
     public const double MostMisfitRatio = 2;
 
+    /// <summary>Shifts that scatter by more than this share of the largest heel make no straight line (common practice, no source).</summary>
+    public const double MostScatterFraction = 0.1;
+
     // Four freeboards and a waterline of three unknowns: what is off is shared evenly among them.
     private const int FewMarks = 4;
 
@@ -35,6 +38,7 @@ public static class SpoiltTest
             { Outliers: { IsEmpty: false } off } => $"{string.Join(", ", off)} {(off.Length == 1 ? "is" : "are")} too far off the line for chance; read again, find what moved, or leave out what you know to be wrong",
             { WithIntercept.SlopeKgM: <= 0 } => "weights moved to one side heel her to the other: a sign is turned round, of the shifts or of the heels",
             { WithIntercept: { } line } when BandFactor * line.SlopeDeviationKgM >= line.SlopeKgM => "the shifts scatter so far that GM may be nothing, or twice what the line says; read them again",
+            { ScatterFraction: > MostScatterFraction and var scatter } => FormattableString.Invariant($"the shifts make no straight line: they scatter by {100 * scatter:0} % of the largest heel, at most {100 * MostScatterFraction:0} % (common practice, no source); those that do not lie on it are to be repeated or explained (2008 IS Code part B 8.4.1.2)"),
             _ => null,
         };
     }

@@ -65,6 +65,10 @@ internal static class StabilityLines
             yield return new WorkingLine("KG", FormattableString.Invariant($"± {2 * total.KgDeviationM:0.000} m, two standard deviations"), M(total.Centre.ZM), "list and berth tests together");
             yield return new WorkingLine("LCG", FormattableString.Invariant($"± {2 * total.LcgDeviationM:0.000} m, two standard deviations"), M(total.Centre.XM), "list and berth tests together");
             yield return new WorkingLine("TCG, to port", FormattableString.Invariant($"± {2 * total.TcgDeviationM:0.000} m, two standard deviations"), M(total.Centre.YM), "list and berth tests together");
+            foreach (WeakTest weak in loaded.Weak)
+            {
+                yield return weak.Line;
+            }
         }
     }
 

@@ -71,6 +71,9 @@ public sealed class StabilityView
             : _memo.Get((KeyOf(input), OpeningsIn(condition).ToValueList()), () => FloatingBoat.Of(input, OpeningsIn(condition)));
     }
 
+    /// <summary>Where a boat loaded otherwise than a condition lists comes to rest; null without a hull or a weight.</summary>
+    internal FloatingResult? RestOf(LoadedBoat loaded) => loaded.Input is { } input ? _memo.Get((nameof(RestOf), KeyOf(input)), () => Equilibrium.Solve(input)) : null;
+
     /// <summary>What of a space lies inside the hull; null without a hull.</summary>
     internal BoxCutResult? InsideOf(Space space) => Bodies.Hull is { } hull
         ? _memo.Get((hull, space.Title, space.From, space.To), () => BoxCut.Calculate(space.Title, hull, WeightLedger.At(space.From), WeightLedger.At(space.To)))
@@ -162,6 +165,7 @@ public sealed class StabilityView
             Ledger = ledger,
             Changes = [.. changes],
             Total = total,
+            Weak = Weight.Weak,
             Input = Afloat(total),
             WithoutKg = withoutKg is not null && Afloat(withoutKg) is { } upright ? new AfloatWithoutKg(withoutKg, upright) : null,
             Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : [], .. PeopleAboard.Untold(this, condition, ledger)],

@@ -84,13 +84,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
             throw new ArgumentException(why);
         }
 
-        Point3 centre = read.CentreOfGravityAt(about?.Centre.ZM ?? read.CentreOfBuoyancy.ZM);
-        WeightTotal came = Came(survey, aboard);
-        double total = read.DisplacementKg + came.MassKg;
-        Point3 now = (1 / total) * ((read.DisplacementKg * centre) + came.Moment);
-        yield return WeightEvidence.OfDisplacement(survey.Id, total, Together(read.DisplacementDeviationKg, came.MomentDeviation(1, 0, 0, 0)));
-        yield return WeightEvidence.OfLcg(survey.Id, now.XM, Together(read.LcbDeviationM, came.MomentDeviation(-now.XM / total, 1 / total, 0, 0)));
-        yield return WeightEvidence.OfTcg(survey.Id, now.YM, Together(read.TcbDeviationM, came.MomentDeviation(-now.YM / total, 0, 1 / total, 0)));
+        return FreeboardEvidence.Of(survey.Id, read, about?.Centre.ZM ?? read.CentreOfBuoyancy.ZM, Came(survey, aboard));
     }
 
     private FreeboardResult FreeboardSurveyOf(FreeboardSurvey survey) => Orlop.Hull.Measuring.FreeboardSurvey.Calculate(new FreeboardInput

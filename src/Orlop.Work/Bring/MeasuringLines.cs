@@ -25,6 +25,14 @@ internal static class MeasuringLines
             yield return SafetyLines.Line(scope, "lifejackets", Sentence.Of($"Lifejackets, one for each who reads freeboards from dinghy or pontoon"), null, "lifejacket");
         }
 
+        if (weights.Incline is { } incline && scope.Alteration.Ticks.All(tick => tick.Step != "incline:after"))
+        {
+            yield return SafetyLines.Line(scope, "pendulums", Sentence.Of($"Two pendulums to incline her by: plumb lines of 1.5 m or more, a bucket of water for each to hang in, battens with millimetres"), null, "pendulum", "plumb");
+            yield return SafetyLines.Line(scope, "inclining-weights", incline.MomentKgM is { } moment
+                ? Sentence.Of($"Weights to incline her by, in pieces that one can hold and that cannot roll, weighed: {new Amount(Math.Round(moment), "KgM")} of mass times the distance each is moved")
+                : Sentence.Of($"Weights to incline her by, in pieces that one can hold and that cannot roll, weighed"), null, "inclining weight");
+        }
+
         if (open.Any(change => change.Thing is Part or Cable or Link && change.Kind != ChangeKind.Record))
         {
             yield return SafetyLines.Line(scope, "long-lead", Sentence.Of($"Long meter lead: the two points of a reading may be in two spaces"), null, "probe");

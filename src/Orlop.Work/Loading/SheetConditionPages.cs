@@ -21,7 +21,7 @@ internal static class SheetConditionPages
         }
 
         Floats(html, sheet, condition, text);
-        Levers(html, condition, number, options);
+        Levers(html, sheet, condition, number, options);
         Marks(html, sheet, condition, text);
         SheetMotions.Write(html, sheet, condition, text);
         Criteria(html, sheet, condition, text);
@@ -90,7 +90,7 @@ internal static class SheetConditionPages
         SheetTables.Close(html);
     }
 
-    private static void Levers(HtmlText html, SheetCondition condition, int number, PaperOptions options)
+    private static void Levers(HtmlText html, LoadingSheet sheet, SheetCondition condition, int number, PaperOptions options)
     {
         if (condition.Levers is not { } levers)
         {
@@ -100,6 +100,10 @@ internal static class SheetConditionPages
         string id = string.Create(CultureInfo.InvariantCulture, $"levers-{number}");
         html.Open("div", ("class", "levers")).Put("h3", $"Righting levers {levers.Title}")
             .Markup(RightingChart.Draw(id, condition.Condition.Title, levers, condition.LeversWere, showsBothSides: false, ChartPx, options.Units, options.Culture)).Close();
+        if (FloodedLevers.Text(sheet.Shown.Boat, condition.Now, options.Units, options.Culture) is { } flooded)
+        {
+            html.Put("p", flooded, ("class", "small"));
+        }
     }
 
     private static void Criteria(HtmlText html, LoadingSheet sheet, SheetCondition condition, SheetText text)

@@ -37,7 +37,7 @@ internal sealed class SheetText(PaperOptions options)
         yield return ("Heel", (_, facts) => facts.Position is { } at ? $"{FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)} {Band(facts, facts.Deviations.HeelDeg, "Deg")}" : facts.CapsizedHeelDeg is { } over ? $"{FloatingWords.Heel(over, Units, Culture)}: she capsizes" : QuantityText.Unknown);
         yield return ("Least freeboard", (view, facts) => view.LeastFreeboardIn(facts.Condition) is { } least ? $"{M(least.HeightM)}, {least.Where}" : QuantityText.Unknown);
         yield return ("GM where she rests", (_, facts) => facts.Position is { } at ? $"{M(at.MetacentricHeightM)} {Band(facts, facts.Deviations.GmM, "M")}, {FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)}" : NotTold(facts));
-        yield return ("Greatest lever", (_, facts) => facts.Weaker is { GreatestGzM: { } lever, GreatestGzDeg: { } heel } ? $"{M(lever)} at {FloatingWords.Heel(heel, Units, Culture)}" : QuantityText.Unknown);
+        yield return ("Greatest lever", (_, facts) => facts.Greatest is { } most ? $"{M(most.LeverM)} at {FloatingWords.Heel(most.HeelDeg, Units, Culture)}{(facts.Weaker!.IsFloodedAt(most.HeelDeg) ? ", where she floods" : "")}" : facts.Weaker is null ? QuantityText.Unknown : FloatingWords.None);
         yield return ("Range", (view, facts) => Range(view, facts));
         yield return ("Openings under at", (view, facts) => Flooding(view, facts));
     }

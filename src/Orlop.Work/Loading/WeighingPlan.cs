@@ -29,13 +29,14 @@ public sealed class WeighingPlan
     private WeighingPlan(PackScope scope)
     {
         _asAltered = scope.AsAltered;
-        // At the berth rather than under way or ashore, with nothing on the hook.
-        Condition = scope.AsAltered.All<Condition>()
-            .OrderBy(condition => (condition.EngineRuns ? 1 : 0) + (condition.OnShore ? 1 : 0) + (Hangs(scope.AsAltered, condition) ? 2 : 0)).FirstOrDefault();
+        Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
+        MeasuringLoading? loading = MeasuringLoading.Of(scope.AsAltered, Survey);
+        (Condition, WhyLoaded) = (loading?.Condition, loading?.Why);
         Weigh = [.. scope.Changes.Where(change => change.Edit.Becomes is not null).DistinctBy(change => change.Id).Select(change => Line(change.Edit)).OfType<WeighLine>()];
         MovedKg = Condition is null ? 0 : Moved(scope.Before, scope.AsAltered, Condition);
-        Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
         HasHull = scope.AsAltered.All<HullLines>().Any();
+        // Nothing of weight came, went or moved: it has not drifted by this work.
+        Incline = HasHull && MovedKg > 0 ? InclineAnew.Of(scope.AsAltered, scope.Alteration, Condition) : null;
     }
 
     /// <summary>What is weighed before it goes aboard: its mass is not known, or only estimated.</summary>
@@ -43,6 +44,12 @@ public sealed class WeighingPlan
 
     /// <summary>The condition in which the freeboards are read; null for a boat without conditions.</summary>
     public Condition? Condition { get; }
+
+    /// <summary>Why that condition, a whole sentence; null for a boat without conditions.</summary>
+    public Sentence? WhyLoaded { get; }
+
+    /// <summary>She is to be inclined anew when the work is done; null where she is not.</summary>
+    public InclineAnew? Incline { get; }
 
     /// <summary>Mass put aboard, taken off and moved, together, in that condition.</summary>
     public double MovedKg { get; }
@@ -53,16 +60,15 @@ public sealed class WeighingPlan
     /// <summary>The boat's lines are given, so that she can be floated.</summary>
     public bool HasHull { get; }
 
-    /// <summary>Enough is put aboard, taken off or moved, or may be, to be read off the water.</summary>
-    public bool IsFelt => HasHull && (MovedKg >= LeastMassKg || Weigh.Any(line => line.MassKg is null));
+    /// <summary>Enough is put aboard, taken off or moved, or may be, to be read off the water, or she is inclined, which takes her displacement.</summary>
+    public bool IsFelt => HasHull && (MovedKg >= LeastMassKg || Incline is not null || Weigh.Any(line => line.MassKg is null));
 
     /// <summary>Who and what is aboard in that condition beyond the boat's own gear, and where.</summary>
     public IReadOnlyList<Deadweight> Carried => Condition is null ? []
         : [.. _asAltered.All<Deadweight>().Where(deadweight => deadweight.Aboard.Any(count => count.Condition == Condition.Id && count.PieceCount > 0))];
 
     /// <summary>How many people are aboard in that condition.</summary>
-    public int PeopleAboardCount => Condition is null ? 0
-        : Carried.Where(deadweight => deadweight.Use == DeadweightUse.People).Sum(deadweight => deadweight.Aboard.Where(count => count.Condition == Condition.Id).Sum(count => count.PieceCount));
+    public int PeopleAboardCount => Condition is null ? 0 : MeasuringLoading.People(_asAltered, Condition);
 
     /// <summary>The freeboards expected at the marks of the survey; none where they cannot be told. Solves for where she floats.</summary>
     public IReadOnlyList<PredictedFreeboard> Freeboards()
@@ -106,9 +112,6 @@ public sealed class WeighingPlan
                 _ => Sentence.Of($"taken as {new Amount(mass.Value, "Kg")}, {Wording.Of(mass.Known)}"),
             });
     }
-
-    private static bool Hangs(BoatModel boat, Condition condition) =>
-        boat.All<Deadweight>().Any(deadweight => deadweight.Use == DeadweightUse.Hung && deadweight.Aboard.Any(count => count.Condition == condition.Id && count.PieceCount > 0));
 
     private static double Moved(BoatModel was, BoatModel now, Condition condition)
     {

@@ -117,7 +117,7 @@ public static class PackJson
         ["fails"] = Texts(fails),
         ["details"] = Texts(step.Details.Select(text.Of)),
         ["cautions"] = List(step.Cautions, caution => new JsonObject { ["kind"] = Word(caution.Kind), ["text"] = caution.Text }),
-        ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What, ["accepts"] = List(write.Accepts, Of) } : null,
+        ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What, ["accepts"] = List(write.Accepts, Of), ["berthTest"] = write.Into is { } into ? Word(into) : null } : null,
         ["about"] = Texts(step.About),
         ["builds"] = Texts(step.Builds),
         ["ends"] = Texts(step.Ends),

@@ -1,9 +1,10 @@
 using System.Globalization;
+using Orlop.Boat.Things;
 
 namespace Orlop.Work.Steps;
 
 /// <summary>How what was typed in a step stands to what its test accepts.</summary>
-public enum TestStanding { Passed, Outside, Unreadable, NotTold }
+public enum TestStanding { Passed, Outside, Unreadable, NotTold, NotTyped }
 
 /// <summary>What was read in a step's test, held against what is accepted.</summary>
 /// <param name="Standing">How it stands.</param>
@@ -19,9 +20,10 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
     /// <summary>The standing in a few words.</summary>
     public string Said => Standing switch
     {
-        TestStanding.Passed => AsAsked,
+        TestStanding.Passed => Words,
         TestStanding.Outside => "outside what is accepted",
         TestStanding.Unreadable => "cannot be read",
+        TestStanding.NotTyped => "nothing is proved",
         _ => "cannot be judged",
     };
 
@@ -45,6 +47,13 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
         StepTest[] each = [.. pieces.Select((piece, index) => Of(piece, accepts[accepts.Length > 1 ? index : 0]))];
         return each.Length == 0 ? null : each.OrderBy(one => Rank(one.Standing)).First() with { Shown = string.Join("; ", each.Select(one => one.Shown)) };
     }
+
+    /// <summary>The berth test that a step asks for: passed by one that is typed in and was made after the work, whatever it says; what it says is judged by the review.</summary>
+    /// <param name="kind">What is asked for.</param>
+    /// <param name="kept">The test that was made after the work; null where none is typed in.</param>
+    public static StepTest Of(BerthTestKind kind, BerthTest? kept) => kept is null
+        ? new StepTest(TestStanding.NotTyped, $"no {kind.Name()} typed in", $"No {kind.Name()} is typed in that was made on the day of the work or later: nothing has been found out, whatever is ticked. Type it under Weights, Berth tests, with its day.")
+        : new StepTest(TestStanding.Passed, string.Create(CultureInfo.InvariantCulture, $"“{kept.Title}”{(kept.On is { } on ? $", {on:yyyy-MM-dd}" : "")}"), "typed in");
 
     private static int Rank(TestStanding standing) => standing switch { TestStanding.Outside => 0, TestStanding.Unreadable => 1, TestStanding.NotTold => 2, _ => 3 };
 

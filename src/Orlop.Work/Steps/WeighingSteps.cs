@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Orlop.Boat.Things;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review.Findings;
 using Orlop.Work.Loading;
@@ -83,13 +84,41 @@ internal static class WeighingSteps
             [
                 Sentence.Of($"Loaded as in “{condition.Title}”: tanks as written there, nothing on a hook. Nobody is aboard but these, who stay in these places; the two who measure are in a dinghy or on the pontoon:"),
                 .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
+                plan.WhyLoaded!,
                 .. BerthTestGuide.FreeboardCautions.Select(words => Sentence.Of($"{words}")),
-                Sentence.Of($"Expected heights and the range accepted stand under Freeboards. Type what you read under Weights, Berth tests, New freeboard survey: the check “Berth test agrees with the rest” then holds it against all else that is known."),
+                Sentence.Of($"Expected heights and the range accepted stand under Freeboards. Type what you read under Weights, Berth tests, New freeboard survey: the check “Berth test agrees with the rest” then holds it against all else that is known. Until one made after the work is typed in, with its day, this step stays open."),
             ],
-            WriteDown = new WriteDown("m", ReadingCount: 0, IsSurvey: true),
+            WriteDown = new WriteDown("m", ReadingCount: 0, Into: BerthTestKind.Freeboards),
             Cautions = [Stability],
             PeopleCount = 2 + plan.PeopleAboardCount,
             About = [scope.Alteration.Id],
         };
+        if (plan.Incline is { } incline)
+        {
+            yield return Inclining(scope, plan, incline, condition, carried);
+        }
     }
+
+    private static WorkStep Inclining(PackScope scope, WeighingPlan plan, InclineAnew incline, Condition condition, ImmutableArray<Sentence> carried) => new()
+    {
+        Key = "incline:after",
+        Kind = StepKind.Commission,
+        Text = Sentence.Of($"Incline her anew, at the berth: so much of her has changed that the latest test tells her centre of gravity no longer."),
+        Details =
+        [
+            Sentence.Of($"{incline.Asks} (2 % of the light boat, 1 % of her length in LCG, 1 % of KG: SOLAS II-1/5; a measure for a small boat, not a duty)."),
+            Sentence.Of($"Just before or just after the freeboards above, loaded alike, “{condition.Title}”, and with the weights of the test aboard at both: the freeboards tell the displacement that the test needs (2008 IS Code part B 8.4.1.1). Aboard but for these weights and whoever moves them:"),
+            .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
+            incline.MomentKgM is { } moment
+                ? Sentence.Of($"About {new Amount(Math.Round(moment), "KgM")} moved to one side should heel her {new Amount(InclineAnew.HeelDeg, "Deg")}, as she is reckoned now: mass times the distance it is moved.")
+                : Sentence.Of($"How much weight heels her how far cannot be told from what is given: begin with what one person carries, and add."),
+            Sentence.Of($"Read the zero and at least six shifts, to both sides and back; eight shifts are the standard (2008 IS Code part B 8.4.1.2). Two pendulums as long as there is room for, each in a bucket of water, read to the millimetre."),
+            .. BerthTestGuide.InclinationCautions.Select(words => Sentence.Of($"{words}")),
+            Sentence.Of($"Type it under Weights, Berth tests, New inclining test, with its day and what was aboard. Until one made after the work is typed in, this step stays open."),
+        ],
+        WriteDown = new WriteDown("mm or °", ReadingCount: 0, Into: BerthTestKind.Inclining),
+        Cautions = [Stability, Heavy],
+        PeopleCount = 2 + plan.PeopleAboardCount,
+        About = [scope.Alteration.Id],
+    };
 }

@@ -59,11 +59,17 @@ public sealed record WorkStep
     /// <summary>What was read in it, as typed, where it counts on a day; else null. What is done anew on each visit is read anew, too: what was read on another day proves nothing.</summary>
     public string? NoteOn(DateOnly day) => IsTickedOn(day) ? Tick!.Remark : Remark is { } remark && CountsOn(day, remark.On) ? remark.Remark : null;
 
+    /// <summary>The berth test that was typed in after the work, where the step asks for one; null where none is.</summary>
+    public BerthTest? Kept { get; init; }
+
     /// <summary>What was read in it, held against what its test accepts, where it counts on a day; null where nothing was read, or nothing is tested.</summary>
-    public StepTest? TestOn(DateOnly day) => StepTest.Of(this, NoteOn(day));
+    public StepTest? TestOn(DateOnly day) => WriteDown?.Into is { } kind ? Kept is null && !IsTickedOn(day) ? null : StepTest.Of(kind, Kept) : StepTest.Of(this, NoteOn(day));
+
+    /// <summary>The same as it would be once the step is ticked: a berth test that is asked for and not typed in speaks against the tick.</summary>
+    public StepTest? TestWhenTickedOn(DateOnly day) => WriteDown?.Into is { } kind ? StepTest.Of(kind, Kept) : TestOn(day);
 
     /// <summary>The last reading of its test, of whatever day, where it did not pass; else null. It stands until another one is typed.</summary>
-    public StepTest? Failed => StepTest.Of(this, Remark is { } remark && !(Tick?.On > remark.On) ? remark.Remark : Tick?.Remark) is { LetsGoOn: false } failed ? failed : null;
+    public StepTest? Failed => WriteDown?.Into is { } kind ? Kept is null && Tick is not null ? StepTest.Of(kind, null) : null : StepTest.Of(this, Remark is { } remark && !(Tick?.On > remark.On) ? remark.Remark : Tick?.Remark) is { LetsGoOn: false } failed ? failed : null;
 
     private bool CountsOn(DateOnly day, DateOnly on) => !IsForOneDay || on == day;
 }

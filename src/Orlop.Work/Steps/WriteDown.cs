@@ -6,8 +6,8 @@ namespace Orlop.Work.Steps;
 /// <param name="Unit">Symbol of its unit: V, Ω, kΩ.</param>
 /// <param name="What">Which reading it is; null where it is one at each limit that the step's details name.</param>
 /// <param name="ReadingCount">How many of the step's details, from the first, name a reading; null where each does that names a number.</param>
-/// <param name="IsSurvey">It goes into a freeboard survey, not with the step.</param>
-public sealed record WriteDown(string Unit, string? What = null, int? ReadingCount = null, bool IsSurvey = false)
+/// <param name="Into">The berth test that it is typed into; null where it is kept with the step.</param>
+public sealed record WriteDown(string Unit, string? What = null, int? ReadingCount = null, BerthTestKind? Into = null)
 {
     /// <summary>
     /// What is accepted: none where nothing is tested; one where it holds for each reading that is written down; else one for each, in the order of the step's details.

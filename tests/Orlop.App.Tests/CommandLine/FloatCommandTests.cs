@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text.Json;
 using Orlop.App.CommandLine;
+using Orlop.Boat;
 using Orlop.Boat.Format;
+using Orlop.Boat.Things;
 using Xunit;
 
 namespace Orlop.App.Tests.CommandLine;
@@ -60,10 +62,28 @@ public sealed class FloatCommandTests
         string[] lines = run.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         double[] heels = [.. lines.Skip(1).Select(line => double.Parse(line.Split(',')[1], CultureInfo.InvariantCulture))];
 
-        Assert.Equal("condition,heel_deg,gz_m,draught_m,trim_deg", lines[0]);
+        Assert.Equal("condition,heel_deg,gz_m,draught_m,trim_deg,flooded", lines[0]);
         Assert.Equal((-180, 180), (heels[0], heels[^1]));
         Assert.Equal(heels.Order(), heels);
         Assert.Equal(heels.Distinct().Count(), heels.Length);
+    }
+
+    // An open boat: in text a lever past the heel at which she floods has a mark and a line that says what it means; in JSON each says it.
+    [Fact]
+    public async Task Float_OfAnOpenBoat_MarksTheLeversPastFlooding()
+    {
+        BoatModel afloat = AfloatBoat.Read();
+        string open = BoatJson.Write(afloat.WithThings(afloat.Things.Select(thing => thing is Particulars boat ? boat with { Deck = DeckKind.Open } : thing)));
+        CommandRun text = await CommandRun.WithInput(open, "float", "-", "--condition", "at-anchor"), json = await CommandRun.WithInput(open, "float", "-", "--condition", "at-anchor", "--json");
+        JsonElement side = JsonDocument.Parse(json.Out).RootElement.GetProperty("conditions")[0].GetProperty("starboard");
+        double flooding = side.GetProperty("downfloodingDeg").GetDouble();
+        string[] rows = [.. text.Out.Split('\n').Where(line => System.Text.RegularExpressions.Regex.IsMatch(line, @"^  \d+° "))];
+
+        Assert.Equal(19, rows.Length);
+        Assert.All(rows, row => Assert.Equal(double.Parse(row.Trim().Split('°')[0], CultureInfo.InvariantCulture) >= flooding, row[..46].Contains('*', StringComparison.Ordinal)));
+        Assert.Contains("* Flooded: to starboard from ", text.Out, StringComparison.Ordinal);
+        Assert.All(side.GetProperty("levers").EnumerateArray(), lever => Assert.Equal(lever.GetProperty("heelDeg").GetDouble() >= flooding, lever.GetProperty("isFlooded").GetBoolean()));
+        Assert.True(side.GetProperty("greatestDryGzDeg").GetDouble() <= flooding);
     }
 
     [Theory]

@@ -179,6 +179,20 @@ public sealed class RecordTests : WorkUnderWay
         Assert.Contains(Steps(pack).FindAll(".where a"), link => link.GetAttribute("href") == "weights?part=tests&condition=commissioning");
     }
 
+    /// <summary>Freeboards ticked before a survey is typed in: it is asked plainly, and the step stays open.</summary>
+    [Fact]
+    public async Task StepsPanel_Freeboards_TickedWithoutASurvey_AreAskedFor()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch-second")!, Xunit.TestContext.Current.CancellationToken);
+        int number = pack.Steps.ToList().FindIndex(step => step.Key == "freeboards:after") + 1;
+        IRenderedComponent<StepsPanel> panel = Steps(pack);
+        Assert.Empty(panel.FindAll($"#step-{number} .tested"));
+        await panel.InvokeAsync(() => panel.Find($"#step-{number} input[type=checkbox]").Change(true));
+
+        Assert.StartsWith("No freeboard survey is typed in that was made on the day of the work or later", panel.Find($"#step-{number} .ask p").TextContent, StringComparison.Ordinal);
+        Assert.Contains("It stays open, ticked or not.", panel.Find($"#step-{number} .ask p").TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void PhotographPanel_SaysWhereAPhotographGoes()
     {

@@ -102,7 +102,7 @@ public sealed class RightingChartTests
                 isPort,
                 [.. Enumerable.Range(0, 19).Select(step => 10.0 * step).Select(heel => new LeverPoint(sign * heel, mostM * Math.Sin(heel * Math.PI / 80), isPort ? 0.02 : null))],
                 new RightingFeatures { GreatestGzM = mostM, GreatestGzDeg = sign * 40, LollDeg = 0, VanishingDeg = sign * 80, DownfloodingDeg = sign * 60, DownfloodingOpening = "hatch" },
-                "Fore hatch");
+                "Fore hatch", (mostM, sign * 40));
         }
 
         return new RightingView(

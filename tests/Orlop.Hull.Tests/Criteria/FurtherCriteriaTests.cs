@@ -121,4 +121,15 @@ public sealed class FurtherCriteriaTests
             Assert.Equal(CriterionVerdict.Unknown, result.Verdict);
         }
     }
+
+    // A scuttle at the side, 0.3 m over the water of a box 4 m broad, goes under at atan(0.3/2) (wall-sided): no lever beyond it is righting.
+    [Fact]
+    public void RightingTo_EndsWhereTheFirstOpeningGoesUnder()
+    {
+        var flooding = RightingCurve.Calculate(Curve.Input with { Openings = [new Opening("scuttle", new Point3(5, -2, 1.1))] });
+        var found = UsLeverCriteria.Section28570(flooding).Single(result => result.Id == "us-fishing-righting-to");
+        Assert.Equal(Math.Atan(0.3 / 2) * 180 / Math.PI, found.Value!.Value, 1e-4);
+        Assert.Equal(CriterionVerdict.Fails, found.Verdict);
+        Assert.True(UsLeverCriteria.Section28570(Curve).Single(result => result.Id == "us-fishing-righting-to").Value > 30);
+    }
 }

@@ -105,7 +105,26 @@ public sealed class EquilibriumTests
         var result = Equilibrium.Solve(Boats.Barge(4, 2, 1.6, 3.5));
         Assert.Equal(FloatingStatus.Capsizes, result.Status);
         Assert.True(Math.Abs(result.Position!.Attitude.HeelDeg) > 90);
+        Assert.Equal(0, result.CapsizedSide);
+        Assert.Contains("capsizes to one side or the other", result.Message, StringComparison.Ordinal);
     }
+
+    // G off the centre line to port (y above 0) heels her to port, and so over to port.
+    [Theory]
+    [InlineData(0.3, -1, "capsizes to port")]
+    [InlineData(-0.3, 1, "capsizes to starboard")]
+    public void Solve_TopHeavyBargeWithGOffItsMiddle_CapsizesToThatSide(double y, int side, string said)
+    {
+        var boat = Boats.Barge(4, 2, 1.6, 3.5);
+        var result = Equilibrium.Solve(boat with { CentreOfGravity = boat.CentreOfGravity with { YM = y } });
+        Assert.Equal(FloatingStatus.Capsizes, result.Status);
+        Assert.Equal(side, result.CapsizedSide);
+        Assert.Contains(said, result.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("heel -", result.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Solve_BoatThatFloats_CapsizesToNoSide() => Assert.Null(Equilibrium.Solve(Boats.Barge(4, 2, 0.8, 1.2)).CapsizedSide);
 
     [Fact]
     public void Solve_TooHeavy_DoesNotFloat()

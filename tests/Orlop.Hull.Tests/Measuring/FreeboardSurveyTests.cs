@@ -52,6 +52,53 @@ public sealed class FreeboardSurveyTests
         Assert.InRange(results.Average(result => result.MisfitRatio), 0.7, 1.1);
     }
 
+    // Each reading moved by itself, twice through the whole reading: Σσ²·(∂x/∂f)(∂x/∂f)ᵀ of displacement, LCG and TCG. No hog is expected, so the readings are all the errors there are.
+    [Theory]
+    [InlineData(0.8, 1, 2, 1.3)]
+    [InlineData(0.9, -2, 5, 2.5)]
+    public void CovarianceAt_IsTheSumOverReadingsMovedOneByOne(double draughtM, double trimDeg, double heelDeg, double kgM)
+    {
+        var at = new Attitude(draughtM, trimDeg, heelDeg);
+        double[] freeboards = [.. Marks.Select(mark => at.HeightAboveWaterM(mark))];
+        FreeboardResult Read(int moved, double byM) => FreeboardSurvey.Calculate(Input(freeboards.Select((freeboard, i) => freeboard + (i == moved ? byM : 0))) with { HogDeviationM = 1e-7 });
+        double[] Weight(int moved, double byM) => Read(moved, byM) is var read && read.CentreOfGravityAt(kgM) is var centre ? [read.DisplacementKg, centre.XM, centre.YM] : [];
+        var expected = new double[9];
+        foreach (var i in Enumerable.Range(0, freeboards.Length))
+        {
+            double[] slopes = [.. Weight(i, 1e-4).Zip(Weight(i, -1e-4), (more, less) => (more - less) / 2e-4)];
+            foreach (var k in Enumerable.Range(0, 9))
+            {
+                expected[k] += 0.005 * 0.005 * slopes[k / 3] * slopes[k % 3];
+            }
+        }
+
+        var found = Read(-1, 0).CovarianceAt(kgM);
+        Assert.True(Math.Abs(expected[1]) > 0.1 * Math.Sqrt(expected[0] * expected[4]), "one reading moves displacement and LCG together");
+        Assert.All(Enumerable.Range(0, 9), k => Assert.Equal(expected[k], found[k], 1e-3 * Math.Sqrt(expected[4 * (k / 3)] * expected[4 * (k % 3)])));
+    }
+
+    // 400 surveys whose readings scatter, each put together with the same weighing of the boat: LCG scatters as the estimate foretells, less than the survey alone tells it; told apart it would not.
+    [Fact]
+    public void Evidence_OfManySurveysWithAWeighing_ScattersAsForetold()
+    {
+        // Marks in the after half alone: what they miss of draught and of trim goes together.
+        ImmutableArray<Point3> marks = [new(0.5, 1.8, 2), new(0.5, -1.8, 2), new(3, 1.9, 2), new(3, -1.9, 2), new(5.5, 2, 2), new(5.5, -2, 2)];
+        var (random, at) = (new Random(17), new Attitude(0.8, 1, 2));
+        WeightEstimateResult Weighed(Func<double> error, Func<FreeboardResult, double> weighing)
+        {
+            var read = FreeboardSurvey.Calculate(Input([]) with { HogDeviationM = 1e-7, Readings = [.. marks.Select(mark => new FreeboardReading($"{mark}", mark, at.HeightAboveWaterM(mark) + error(), 0.005))] });
+            return WeightEstimate.Combine("boat", [], [.. FreeboardEvidence.Of("survey", read, 1.3, WeightTotal.Nothing), WeightEvidence.OfDisplacement("weighed", weighing(read), 1), WeightEvidence.OfKg("inclined", 1.3, 0.01)]).Estimate!;
+        }
+
+        var foretold = Weighed(() => 0, read => read.DisplacementKg);
+        var results = Enumerable.Range(0, 400).Select(_ => Weighed(() => 0.005 * Normal(random), _ => foretold.MassKg)).ToList();
+        var alone = ImmutableArray<double>.Empty;
+        Weighed(() => 0, read => (alone = read.CovarianceAt(1.3))[0]);
+        AssertScatter(results.Select(result => result.Centre.XM), Math.Sqrt(foretold.Covariance[1, 1]));
+        Assert.Equal(alone[4] - (alone[3] * alone[3] / (alone[0] + 1)), foretold.Covariance[1, 1], 1e-3 * alone[4]);
+        Assert.True(foretold.Covariance[1, 1] < 0.95 * alone[4]);
+    }
+
     [Fact]
     public void Calculate_OneReadingMisread_ShowsInTheMisfit()
     {

@@ -7,6 +7,33 @@ namespace Orlop.Hull.Tests.Measuring;
 
 public sealed class WeightEstimateTests
 {
+    // Displacement, LCG and TCG of one survey.
+    private static readonly ImmutableArray<double> Together = [10_000, -3, 0.8, -3, 0.0016, -0.0001, 0.8, -0.0001, 0.0004];
+
+    // Bayes' rule for normal numbers: a second measurement of displacement shifts LCG by cov/(var + var₂) of what it differs, and takes cov²/(var + var₂) off its variance; TCG alike.
+    [Fact]
+    public void Combine_NumbersOfOneSurvey_MoveTogether()
+    {
+        var result = Estimate([], [.. WeightEvidence.OfAfloat("survey", 12_000, 5, 0.1, Together), WeightEvidence.OfDisplacement("weighed", 12_150, 50), WeightEvidence.OfKg("inclined", 1.2, 0.05)]);
+        var shift = 150.0 / (10_000 + 2500);
+        Assert.Equal(12_000 + (10_000 * shift), result.MassKg, 1e-6);
+        Assert.Equal(5 - (3 * shift), result.Centre.XM, 1e-9);
+        Assert.Equal(0.1 + (0.8 * shift), result.Centre.YM, 1e-9);
+        Assert.Equal(0.0016 - (9 / 12_500.0), result.Covariance[1, 1], 1e-12);
+        Assert.Equal(-0.0001 + (3 * 0.8 / 12_500), result.Covariance[1, 2], 1e-12);
+    }
+
+    [Fact]
+    public void Combine_OneSurveyAlone_GivesItsOwnCovarianceBack()
+    {
+        var result = Estimate([], [.. WeightEvidence.OfAfloat("survey", 12_000, 5, 0.1, Together), WeightEvidence.OfKg("inclined", 1.2, 0.05)]);
+        Assert.All(Enumerable.Range(0, 9), k => Assert.Equal(Together[k], result.Covariance[k / 3, k % 3], 1e-9 * Math.Sqrt(Together[4 * (k / 3)] * Together[4 * (k % 3)])));
+        Assert.Equal((12_000, 5, 0.1), (Math.Round(result.MassKg, 6), Math.Round(result.Centre.XM, 9), Math.Round(result.Centre.YM, 9)));
+    }
+
+    [Fact]
+    public void OfAfloat_WithoutCovarianceOfThree_IsRefused() => Assert.Throws<ArgumentException>(() => WeightEvidence.OfAfloat("survey", 12_000, 5, 0, [1, 2]));
+
     private static readonly ImmutableArray<LedgerItem> Ledger =
     [
         new("hull", 8000, 400, new Point3(5.2, 0, 1.0), new Point3(0.1, 0.02, 0.1)),

@@ -86,7 +86,7 @@ public sealed class StepTestTests
     [InlineData("sampling-winch-second")]
     [InlineData("drying-locker")]
     public void Plan_StepThatIsRead_SaysWhatItAccepts(string id) => Assert.All(
-        DemoBoat.Pack(id).Steps.Where(step => step.WriteDown is { IsSurvey: false } && step.Kind != StepKind.Weigh && !step.Key.StartsWith("stays-live:", StringComparison.Ordinal)),
+        DemoBoat.Pack(id).Steps.Where(step => step.WriteDown is { Into: null } && step.Kind != StepKind.Weigh && !step.Key.StartsWith("stays-live:", StringComparison.Ordinal)),
         step => Assert.Contains(step.WriteDown!.Accepts, accepted => accepted.HasLimit));
 
     /// <summary>A point that read live is not proved dead by a tick; the mark stays until another reading is typed.</summary>

@@ -31,6 +31,9 @@ public sealed record FloatingFacts
     /// <summary>Where she ends when she capsizes, starboard positive; null where she does not.</summary>
     public double? CapsizedHeelDeg => Capsizes ? Floating!.Rest.Position?.Attitude.HeelDeg : null;
 
+    /// <summary>The side she goes over to when she capsizes: "to port", "to one side or the other"; null where she does not.</summary>
+    public string? CapsizedTo => Floating?.Rest.CapsizedSide switch { null => null, < 0 => "to port", > 0 => "to starboard", _ => "to one side or the other" };
+
     /// <summary>Displacement with liquids; null when it is not known.</summary>
     public double? MassKg { get; private init; }
 
@@ -62,6 +65,9 @@ public sealed record FloatingFacts
     /// <summary>The curve of the weaker side; null without one.</summary>
     public RightingCurve? WeakerCurve => IsPortWeaker ? Floating?.Port : Floating?.Starboard;
 
+    /// <summary>The greatest lever of the weaker side before water comes in, with its heel; null where there is none.</summary>
+    public (double LeverM, double HeelDeg)? Greatest => WeakerCurve is { } curve ? FloatingBoat.GreatestLever(curve) : null;
+
     /// <summary>Works them out; equal boats are worked out once.</summary>
     public static FloatingFacts Of(StabilityView view, Condition condition, Memo memo)
     {
@@ -84,7 +90,7 @@ public sealed record FloatingFacts
     {
         FloatingFacts facts = new(loaded) { Floating = floating, MassKg = floating.Rest.MassKg, Starboard = Read(floating.Starboard), Port = Read(floating.Port), IsPortWeaker = ReferenceEquals(floating.Weaker, floating.Port) };
         // The side she goes over to is the one to judge by.
-        facts = facts.CapsizedHeelDeg is { } heel ? facts with { IsPortWeaker = heel < 0 } : facts;
+        facts = floating.Rest.CapsizedSide is { } over and not 0 ? facts with { IsPortWeaker = over < 0 } : facts;
         return facts.Position is { } position ? facts.At(view, position, loaded) : facts;
     }
 

@@ -95,7 +95,7 @@ public static class FloatingWords
         null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
         null when facts.Loaded.WithoutKg is not null => $"Her stability is unknown: {WhyUnknown.NoKg}. Displacement, draughts and trim are those of the freeboards.",
         null => "How she floats is unknown: her own weight is not known. The bare boat's mass and centre tell it, or a freeboard survey together with an inclining or a rolling test.",
-        { Status: FloatingStatus.Capsizes } => $"She capsizes: loaded like this she goes over to {(facts.IsPortWeaker ? "port" : "starboard")} and comes to rest more than 90° from upright.",
+        { Status: FloatingStatus.Capsizes } => $"She capsizes: loaded like this she goes over {facts.CapsizedTo} and comes to rest more than 90° from upright.",
         { Status: FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } => "She goes under: loaded like this she weighs more than all the water she can push aside.",
         { Status: FloatingStatus.NotConverged } => "No position of rest was found; nothing may be concluded.",
         { Position.IsLoll: true } => "She is not stable upright: she lies over at this angle, to one side or the other.",
@@ -137,7 +137,7 @@ public static class FloatingWords
         string SideOf(bool isPort) => isPort ? "to port" : "to starboard";
         if (facts is not { Port: { } port, Starboard: { } starboard } || facts.Capsizes)
         {
-            return facts.Capsizes ? (None, $"she goes over {SideOf(facts.IsPortWeaker)}") : (QuantityText.Unknown, "");
+            return facts.Capsizes ? (None, $"she goes over {facts.CapsizedTo}") : (QuantityText.Unknown, "");
         }
 
         bool isPort = facts.IsPortShorter;

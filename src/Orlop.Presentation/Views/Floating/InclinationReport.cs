@@ -20,7 +20,7 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
     {
         try
         {
-            return Of(view.Read(test), [.. test.Readings.Where(reading => reading.IsLeftOut).Select(reading => reading.Name)], units, culture);
+            return Of(view.Read(test), [.. test.Readings.Where(reading => reading.IsLeftOut).Select(reading => reading.Name)], view.Weight.Weak.FirstOrDefault(weak => weak.TestId == test.Id), units, culture);
         }
         catch (ArgumentException refused)
         {
@@ -28,14 +28,14 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
         }
     }
 
-    private static InclinationReport Of(InclinationFound found, string[] leftOut, DisplayUnits units, CultureInfo culture)
+    private static InclinationReport Of(InclinationFound found, string[] leftOut, WeakTest? weak, DisplayUnits units, CultureInfo culture)
     {
         string Band(double deviation, string suffix) => FloatingWords.Band(deviation, suffix, units, culture);
         string Metres(double lengthM) => FloatingWords.Metres(lengthM, units, culture);
         LineFit line = found.Fit.WithIntercept;
         InclinationInput input = found.Input;
         string freeSurface = found.FreeSurfaceM < LeastFreeSurfaceM ? "" : $", slack tanks' {Metres(found.FreeSurfaceM)} of GM put back";
-        string[] remarks = [.. WhatToMind(found.Fit, leftOut)];
+        string[] remarks = [.. WhatToMind(found.Fit, leftOut, weak)];
         if (SpoiltTest.Shifts(found.Fit) is { } why)
         {
             return new InclinationReport($"It tells nothing: {why}.", [], remarks, found);
@@ -54,11 +54,17 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
             found);
     }
 
-    private static IEnumerable<string> WhatToMind(InclinationResult fit, string[] leftOut)
+    private static IEnumerable<string> WhatToMind(InclinationResult fit, string[] leftOut, WeakTest? weak)
     {
         if (leftOut.Length > 0)
         {
             yield return $"Left out, and kept in the file: {string.Join(", ", leftOut)}.";
+        }
+
+        // Before it is kept nobody can say how little it will weigh.
+        if (!fit.Cautions.IsEmpty)
+        {
+            yield return $"A weak test{(weak is null ? "" : $": {weak.Share}")}. It counts by what its line is worth, and no more:";
         }
 
         foreach (string caution in fit.Cautions)

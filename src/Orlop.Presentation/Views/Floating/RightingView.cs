@@ -29,7 +29,12 @@ public sealed record DrawnCriterion(string Id, string Subject, double FromDeg, d
 public enum WorseSide { Starboard, Port }
 
 /// <summary>The levers to one side.</summary>
-public sealed record RightingSide(bool IsPort, ImmutableArray<LeverPoint> Points, RightingFeatures Features, string? FloodingTitle)
+/// <param name="IsPort">Which side it is.</param>
+/// <param name="Points">The levers, as if no water came in.</param>
+/// <param name="Features">What is read from them.</param>
+/// <param name="FloodingTitle">What goes under first; null where nothing does.</param>
+/// <param name="Greatest">The greatest lever before water comes in, with its heel; null where there is none.</param>
+public sealed record RightingSide(bool IsPort, ImmutableArray<LeverPoint> Points, RightingFeatures Features, string? FloodingTitle, (double LeverM, double HeelDeg)? Greatest)
 {
     /// <summary>"port" or "starboard".</summary>
     public string Name => IsPort ? "port" : "starboard";
@@ -99,7 +104,8 @@ public sealed record RightingView(
         int side = isPort ? -1 : 1;
         return new RightingSide(
             isPort, [.. curve.Points.Select(point => new LeverPoint(point.HeelDeg, side * point.GzM, point.GzSlopes.Deviation(total) is var deviation && double.IsFinite(deviation) ? deviation : null))], features,
-            features.DownfloodingOpening is { } opening ? boat.Find(opening)?.Title ?? opening : null);
+            features.DownfloodingOpening is { } opening ? boat.Find(opening)?.Title ?? opening : null,
+            FloatingBoat.GreatestLever(curve));
     }
 
     private static ImmutableArray<DrawnCriterion> DrawnOn(RightingCurve curve, RightingFeatures features)

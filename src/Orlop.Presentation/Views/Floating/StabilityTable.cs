@@ -63,14 +63,20 @@ public sealed record StabilityTable(string Kind, double? AssumedKgM, IReadOnlyLi
             row.WaterlineLengthM, row.WaterlineBreadthM, row.BlockCoefficient, row.WaterplaneCoefficient,
         ])]);
 
-    // From port to starboard, levers with the sign of the heel they right her from.
+    // From port to starboard, levers with the sign of the heel they right her from; those of a boat that has flooded are told apart.
     private static StabilityTable Levers(StabilityView view, IEnumerable<Condition> conditions, Memo memo) => new(
-        "gz", null, ["condition", "heel_deg", "gz_m", "draught_m", "trim_deg"],
+        "gz", null, ["condition", "heel_deg", "gz_m", "draught_m", "trim_deg", "flooded"],
         [
             .. conditions.Select(condition => FloatingFacts.Of(view, condition, memo)).SelectMany(facts =>
-                (facts.Floating?.Port.Points.Reverse() ?? []).Concat(facts.Floating?.Starboard.Points.Skip(1) ?? [])
-                    .Select(point => (IReadOnlyList<object?>)[facts.Condition.Id, Math.Round(point.HeelDeg, 3), point.GzM, point.Attitude.DraughtM, point.Attitude.TrimDeg])),
+                (facts.Floating?.Port.Points.Reverse() ?? []).Select(point => Row(view, facts, facts.Port, point))
+                    .Concat((facts.Floating?.Starboard.Points.Skip(1) ?? []).Select(point => Row(view, facts, facts.Starboard, point)))),
         ]);
+
+    private static IReadOnlyList<object?> Row(StabilityView view, FloatingFacts facts, RightingFeatures? side, RightingPoint point) =>
+    [
+        facts.Condition.Id, Math.Round(point.HeelDeg, 3), point.GzM, point.Attitude.DraughtM, point.Attitude.TrimDeg,
+        FloodedLevers.At(view.Boat, side, point.HeelDeg) switch { true => "yes", false => "no", null => null },
+    ];
 
     private static StabilityTable CrossCurvesOf(StabilityView view)
     {

@@ -14,7 +14,7 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "berth-test-agrees",
         "Berth test agrees with the rest",
-        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which.",
+        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, shifts that make no straight line, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which. An inclining test that is weak (2008 IS Code part B 8.4.1.2 and annex 1; how well its line fits: common practice, no source) counts by what it is worth: why, and how little of KG it makes, is said.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Boat.All<BerthTest>().Select(test => Judge(view, test)).OfType<Finding>();
@@ -46,6 +46,7 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
                 [new FindingInput(test.Id, "marks")]);
         }
 
+        WeakTest? weak = view.Weight.Weak.FirstOrDefault(one => one.TestId == test.Id);
         string said = verdict == Verdict.Fails ? "disagrees with the rest of the evidence: one of them is wrong, measure again" : "agrees with the rest of the evidence";
         return new Finding
         {
@@ -53,8 +54,8 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
             SubjectId = test.Id,
             Verdict = verdict,
             UseFraction = Verdicts.UseOf(worst, MostDeviations),
-            Headline = Sentence.Of($"{test.Title} {said}: {FormattableString.Invariant($"{worst:0.0}")} deviations off, at most {FormattableString.Invariant($"{MostDeviations:0}")} expected"),
-            Working = [.. fits.Select(fit => new WorkingLine("Off", "residual over its own standard deviation", new Amount(fit.StandardisedRatio, "Ratio"), "weighted least squares")), .. view.Weight.Working.Select(Line)],
+            Headline = Sentence.Of($"{test.Title} {said}: {FormattableString.Invariant($"{worst:0.0}")} deviations off, at most {FormattableString.Invariant($"{MostDeviations:0}")} expected{(weak is null ? "" : $"; it is weak, and {weak.Share}: {weak.Why}")}"),
+            Working = [.. fits.Select(fit => new WorkingLine("Off", "residual over its own standard deviation", new Amount(fit.StandardisedRatio, "Ratio"), "weighted least squares")), .. view.Weight.Working.Select(Line), .. view.Weight.Weak.Select(one => one.Line)],
             Inputs = [new FindingInput(test.Id, "aboard")],
             Caution = Caution,
         };

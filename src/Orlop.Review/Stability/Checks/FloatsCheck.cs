@@ -12,7 +12,7 @@ public sealed class FloatsCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "floats-at-rest",
         "She floats at rest",
-        "Mass against displaced mass and G against B in every condition: she comes to rest afloat, within 90° of upright, and not at an angle of loll.",
+        "Mass against displaced mass and G against B in every condition: she comes to rest afloat, within 90° of upright (common practice, no source), and not at an angle of loll. Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where she capsizes or goes under, this is the one finding of that loading: it tells to which side, what hangs from a hook and how she lies without it, and which limits of the owner fall with it.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Conditions.Select(condition => Judge(view, condition));
@@ -25,33 +25,56 @@ public sealed class FloatsCheck : ICheck<StabilityView>
             return WhyUnknown.Of(Description, view, loaded, "how she floats");
         }
 
-        FloatingResult rest = floating.Rest;
-        Verdict verdict = rest.Status switch
-        {
-            FloatingStatus.NotConverged => Verdict.Unknown,
-            FloatingStatus.Floats when rest.Position is { IsStable: true, IsLoll: false } => loaded.Missing.IsEmpty ? Verdict.Holds : Verdict.Unknown,
-            _ => Verdict.Fails,
-        };
+        (LoadedBoat boat, string people, FloatingResult rest) = PeopleAboard.ListedAndMost(view, loaded)
+            .Select(load => (load.Boat, load.With, End: load.With.Length == 0 ? floating.Rest : view.RestOf(load.Boat)!))
+            .MaxBy(load => VerdictOf(load.End) switch { Verdict.Fails => 2, Verdict.Unknown => 1, _ => 0 });
+        Verdict verdict = VerdictOf(rest) == Verdict.Holds && !loaded.Missing.IsEmpty ? Verdict.Unknown : VerdictOf(rest);
+        HungWeight[] hung = Ending.IsLost(rest) ? [.. HungWeight.In(view).Where(weight => weight.With.Condition.Id == condition.Id)] : [];
         return new Finding
         {
             CheckId = Description.Id,
             SubjectId = WhyUnknown.SubjectOf(view),
+            OtherSubjectId = hung.FirstOrDefault()?.Deadweight.Id,
             ConditionId = condition.Id,
             Verdict = verdict,
-            Headline = HeadlineOf(rest, condition),
-            Working = [.. WeightLines(loaded), .. rest.Status == FloatingStatus.Floats ? rest.Working().Select(Line) : []],
+            Headline = HeadlineOf(rest, condition, Ending.With(hung, people)),
+            Working =
+            [
+                .. verdict == Verdict.Fails ? Ending.Asked(rest) : [],
+                .. hung.SelectMany(Hook),
+                .. Ending.IsLost(rest) ? OwnersHold.Lost(view) : [],
+                .. WeightLines(boat),
+                .. rest.Status == FloatingStatus.Floats ? rest.Working().Select(Line) : [],
+            ],
             Inputs = loaded.Missing,
-            Caution = Caution,
+            Caution = hung.Length > 0 ? HungWeightCheck.Lifting + Caution : Caution,
         };
     }
 
-    private static Sentence HeadlineOf(FloatingResult rest, Condition condition) => rest switch
+    private static Verdict VerdictOf(FloatingResult rest) => rest.Status switch
     {
-        { Status: FloatingStatus.Floats, Position: { IsLoll: true } at } => Sentence.Of($"She is not stable upright {FindingLines.In(condition)} and lies over at {Deg(Math.Abs(at.Attitude.HeelDeg))} to one side or the other"),
-        { Status: FloatingStatus.Floats, Position: { } at } => Sentence.Of($"She floats {FindingLines.In(condition)} at {Kg(rest.MassKg)}, {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}"),
-        { Status: FloatingStatus.Capsizes, Position: { } over } => Sentence.Of($"She capsizes {FindingLines.In(condition)}: she comes to rest at {Levers.Heel(over.Attitude.HeelDeg)}"),
-        { Status: FloatingStatus.Capsizes } => Sentence.Of($"She capsizes {FindingLines.In(condition)}"),
-        { Status: FloatingStatus.NotConverged } => Sentence.Of($"No position of rest was found {FindingLines.In(condition)}"),
-        _ => Sentence.Of($"She goes under {FindingLines.In(condition)}: {Kg(rest.MassKg)} is more than she can push aside"),
+        FloatingStatus.NotConverged => Verdict.Unknown,
+        FloatingStatus.Floats when rest.Position is { IsStable: true, IsLoll: false } => Verdict.Holds,
+        _ => Verdict.Fails,
+    };
+
+    // What hangs, and how she would lie without it.
+    private static IEnumerable<WorkingLine> Hook(HungWeight hung)
+    {
+        yield return new WorkingLine("On the hook", hung.Item is { } item ? $"{hung.Deadweight.Title}, acts at {item.Place}, the point it hangs from" : hung.Deadweight.Title, hung.Item is { } weight ? Kg(weight.MassKg) : null, "mechanics of a freely hanging weight");
+        if (hung.Without?.Input is { } boat)
+        {
+            FloatingResult without = Equilibrium.Solve(boat);
+            yield return without is { Status: FloatingStatus.Floats, Position: { IsStable: true, IsLoll: false } at }
+                ? new WorkingLine("Without it", $"she lies {Levers.Name(at.Attitude.HeelDeg < 0 ? -1 : 1)}, at heel", Deg(Math.Abs(at.Attitude.HeelDeg)), "hydrostatics")
+                : new WorkingLine("Without it", $"she {Ending.Of(without)}", null, "hydrostatics");
+        }
+    }
+
+    private static Sentence HeadlineOf(FloatingResult rest, Condition condition, string with) => rest switch
+    {
+        { Status: FloatingStatus.Floats, Position: { IsStable: true, IsLoll: false } at } => Sentence.Of($"She floats {FindingLines.In(condition)} at {Kg(rest.MassKg)}, {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}"),
+        { Status: FloatingStatus.NotConverged } => Sentence.Of($"No position of rest was found {FindingLines.In(condition)}{with}"),
+        _ => Sentence.Of($"{Begun(FindingLines.In(condition))}{with} she {Ending.Of(rest)}"),
     };
 }

@@ -13,7 +13,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "one-space-flooded",
         "Afloat with one space flooded",
-        "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and the deck edge and each opening that is not shut and does not lead to that space above water (our rule, no source: by how much is not asked). Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where it lists nobody nothing says where they stand: they are not in the numbers, and under way it is unknown.",
+        "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and the deck edge and each opening that is not shut and does not lead to that space above water (our rule, no source: by how much is not asked). Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where it lists nobody nothing says where they stand: they are not in the numbers, and under way it is unknown. Nothing for a loading in which she capsizes or goes under whole: that is the finding of floats-at-rest.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) =>
@@ -21,11 +21,13 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
         where space.PermeabilityFraction is not null
         let cut = view.InsideOf(space)
         from condition in view.Conditions
-        select Judge(view, space, cut, view.LoadedIn(condition)) with { SubjectId = space.Id };
+        let told = Judge(view, space, cut, view.LoadedIn(condition))
+        where told is not null
+        select told! with { SubjectId = space.Id };
 
-    private Finding Judge(StabilityView view, Space space, BoxCutResult? cut, LoadedBoat loaded)
+    private Finding? Judge(StabilityView view, Space space, BoxCutResult? cut, LoadedBoat loaded)
     {
-        if (cut is null || view.FloatingIn(loaded.Condition) is null)
+        if (cut is null || view.FloatingIn(loaded.Condition) is not { } whole)
         {
             return WhyUnknown.Of(Description, view, loaded, $"how she lies with {space.Title} flooded");
         }
@@ -43,30 +45,25 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
         ];
         FloodedSpace body = new(space.Id, cut.Body, space.PermeabilityFraction.Value);
         return PeopleAboard.ListedAndMost(view, loaded)
+            .Where(load => !Ending.IsLost(load.With.Length == 0 ? whole.Rest : view.RestOf(load.Boat)!))
             .Select(load => (Load: load, End: Equilibrium.Solve(load.Boat.Input! with { Flooded = [body] })))
             .Select(flooded => flooded.End is { Status: FloatingStatus.Floats, Position: { IsStable: true } at }
                 ? Steady(view, space, flooded.Load, body, flooded.End, at, form)
                 : (Height: double.NegativeInfinity, Told: Ended(space, flooded.Load, flooded.End, form)))
             .Select(flooded => (flooded.Height, Told: flooded.Told with { GravityRatio = -flooded.Height }))
-            .MinBy(flooded => flooded.Height).Told;
+            .OrderBy(flooded => flooded.Height).Select(flooded => flooded.Told).FirstOrDefault();
     }
 
     private static string Nobody(StabilityView view) => view.Basis?.PeopleCount is > 0 and var most
         ? FormattableString.Invariant($"nobody is listed aboard in this condition, so nothing says where the {most} people of the rules would be: nobody is in these numbers")
         : "nobody is listed aboard in this condition, so nobody is in these numbers";
 
+    private static string And(string people) => people.Length == 0 ? "" : $" and {people}";
+
     private Finding Ended(Space space, (LoadedBoat Boat, string With) load, FloatingResult rest, WorkingLine[] form)
     {
         Verdict verdict = rest.Status == FloatingStatus.NotConverged ? Verdict.Unknown : Verdict.Fails;
-        string end = rest.Status switch
-        {
-            FloatingStatus.Sinks => "she sinks",
-            FloatingStatus.Capsizes => "she capsizes",
-            FloatingStatus.NotConverged => "no position of rest was found",
-            FloatingStatus.DoesNotFloat => "she does not float even whole",
-            _ => "she does not lie steady",
-        };
-        return Judged(Description, space.Id, load.Boat, verdict, null, Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{load.With} {end}"), [.. form, new WorkingLine("Ends", rest.Message, null, "lost buoyancy")]);
+        return Judged(Description, space.Id, load.Boat, verdict, null, Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{And(load.With)} she {Ending.Of(rest)}"), [.. form, .. Ending.Asked(rest), new WorkingLine("Ends", rest.Message, null, "lost buoyancy")]);
     }
 
     private (double Height, Finding Told) Steady(StabilityView view, Space space, (LoadedBoat Boat, string With) load, FloodedSpace body, FloatingResult rest, FloatingPosition at, WorkingLine[] form)
@@ -80,7 +77,7 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
         Sentence dry = height <= 0
             ? Sentence.Of($"{title} is {M(-height)} under water, and she may fill on")
             : Sentence.Of($"lowest of deck edge and openings, {title} stays {M(height)} above water; no limit says how much is enough");
-        Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{load.With} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}; {dry}");
+        Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{And(load.With)} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}; {dry}");
         return (height, Judged(Description, space.Id, load.Boat, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, load.Boat, banded, "m", 0)}") : found,
         [
             .. form,

@@ -11,15 +11,15 @@ namespace Orlop.Review.Stability.Checks;
 /// <summary>With a weight on the hook she lies with deck edge and openings clear of the water.</summary>
 public sealed class HungWeightCheck : ICheck<StabilityView>
 {
-    private const string Lifting = "Nobody under the load or in the bight of its line. Gear, hook and deck fastening need their own proof; waves and a swinging load add to these still-water numbers. ";
+    internal const string Lifting = "Nobody under the load or in the bight of its line. Gear, hook and deck fastening need their own proof; waves and a swinging load add to these still-water numbers. ";
 
     public CheckDescription Description { get; } = new(
         "hung-weight",
         "She bears the weight on the hook",
-        "Heel at rest with a weight hung from its hook against the owner's own limit of heel while lifting, and against the heel at which the deck edge or an opening goes under (our rule, no source), whichever is less; GM and what is left of her range with it. Unknown where the owner set no limit: that the deck edge is dry is not enough to lift by.",
+        "Heel at rest with a weight hung from its hook against the owner's own limit of heel while lifting, and against the heel at which the deck edge or an opening goes under (our rule, no source), whichever is less; where she capsizes or goes under with it, that is the finding of floats-at-rest; GM and what is left of her range with it. Unknown where the owner set no limit: that the deck edge is dry is not enough to lift by.",
         [LimitIds.MostLiftingHeelDeg]);
 
-    public IEnumerable<Finding> Run(StabilityView view) => HungWeight.In(view).Select(hung => Judge(view, hung) with { SubjectId = hung.Deadweight.Id, Caution = Lifting + Caution });
+    public IEnumerable<Finding> Run(StabilityView view) => HungWeight.In(view).Where(hung => view.FloatingIn(hung.With.Condition) is not { } floating || !Ending.IsLost(floating.Rest)).Select(hung => Judge(view, hung) with { SubjectId = hung.Deadweight.Id, Caution = Lifting + Caution });
 
     private Finding Judge(StabilityView view, HungWeight hung)
     {
@@ -33,7 +33,7 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
         if (floating.Rest is not { Status: FloatingStatus.Floats, Position: { IsStable: true, IsLoll: false } at })
         {
             Verdict verdict = floating.Rest.Status == FloatingStatus.NotConverged ? Verdict.Unknown : Verdict.Fails;
-            return Judged(Description, id, loaded, verdict, null, Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she does not lie steady and upright enough: {floating.Rest.Message}"), []);
+            return Judged(Description, id, loaded, verdict, null, Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she {Ending.Of(floating.Rest)}"), Ending.Asked(floating.Rest));
         }
 
         double heel = at.Attitude.HeelDeg;

@@ -26,9 +26,9 @@ public sealed class LetGoCheck : ICheck<StabilityView>
         LoadedBoat without = hung.Without!;
         string title = hung.Deadweight.Title, id = hung.Deadweight.Id;
         ImmutableArray<Opening> openings = view.OpeningsIn(without.Condition);
-        if (Equilibrium.Solve(hung.With.Input!) is not { Status: FloatingStatus.Floats, Position: { IsStable: true } rest } || !(Math.Abs(rest.Attitude.HeelDeg) < Levers.LastDeg))
+        if (view.FloatingIn(hung.With.Condition)?.Rest is not { Status: FloatingStatus.Floats, Position: { IsStable: true } rest } || !(Math.Abs(rest.Attitude.HeelDeg) < Levers.LastDeg))
         {
-            return Judged(Description, id, without, Verdict.Unknown, null, Sentence.Of($"What happens when {title} is let go {FindingLines.In(without.Condition)} cannot be told: she does not lie steady with it"), []);
+            return Judged(Description, id, without, Verdict.Unknown, null, Sentence.Of($"What happens when {title} is let go {FindingLines.In(without.Condition)} cannot be told: {(view.FloatingIn(hung.With.Condition) is { } with ? Sentence.Of($"with it she {Ending.Briefly(with.Rest)}") : Sentence.Of($"how she lies with it is not known"))}"), []);
         }
 
         double heel = rest.Attitude.HeelDeg;
@@ -39,7 +39,11 @@ public sealed class LetGoCheck : ICheck<StabilityView>
         FreeSwing free = FreeSwing.From(away, Levers.To(side, without.Input!, [], Math.Abs(heel)), heel, heels);
         if (free.HeelDeg is not { } swing)
         {
-            return Judged(Description, id, without, Verdict.Fails, null, Sentence.Of($"When {title} is let go {FindingLines.In(without.Condition)} from {Deg(Math.Abs(heel))} {Levers.Name(side)} she swings over and does not come back"), []);
+            return Judged(Description, id, without, Verdict.Fails, null, Sentence.Of($"When {title} is let go {FindingLines.In(without.Condition)} from {Deg(Math.Abs(heel))} {Levers.Name(side)} she swings over {Levers.Name(-side)} and does not come back"),
+            [
+                Line(new WorkingStep("From", "heel at rest with the weight", Math.Abs(heel), "°", "hydrostatics")),
+                new WorkingLine("Asked", "the levers without the weight use up its work before she no longer rights herself", away.Features.VanishingDeg is { } last ? Deg(Math.Abs(last)) : null, "work and energy, no damping, still water: common practice, no source"),
+            ]);
         }
 
         RightingFeatures features = away.Features;

@@ -20,7 +20,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "people-to-one-side",
         "Everyone at one side",
-        "Heel with the greatest number of people, 75 kg each or as many as the heaviest listed weighs, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 − L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept, and over 15 m a GM (MGN 280 11.4).",
+        "Heel with the greatest number of people, 75 kg each or as many as the heaviest listed weighs, 0.2 m inside the deck edge (no source), as far forward and as high as those that the condition lists, on the worse side. Small craft: 10° + (24 − L)³/600 (ISO 12217-1, secondary source). Open boat: 7°, or 10° while 75 mm of freeboard is kept, and over 15 m a GM (MGN 280 11.4). That she capsizes is one finding, of the first of the two rules that is chosen, with the limits of both; nothing for a condition in which she capsizes or goes under already with the people where they are listed, which floats-at-rest tells.",
         [])
     {
         IsCriterion = true,
@@ -43,15 +43,15 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         return count == 0 ? []
             : manned.Length == 0 ? [Unknown(Description, basis.Id, null, Sentence.Of($"How she heels with everyone at one side cannot be told: no condition lists people aboard, so nothing says how high they stand"), [PeopleAboard.Unlisted(view)])]
             : view.Conditions.Where(condition => manned.Contains(condition) || PeopleAboard.Untold(view, condition, view.LoadedIn(condition).Ledger).Any())
-                .Select(condition => manned.Contains(condition) ? Judge(view, basis, rule, count, view.LoadedIn(condition)) : Nobody(view, basis, condition));
+                .Select(condition => manned.Contains(condition) ? Judge(view, basis, rule, count, view.LoadedIn(condition)) : Nobody(view, basis, condition)).OfType<Finding>();
     }
 
     private Finding Nobody(StabilityView view, StabilityBasis basis, Condition condition) => Unknown(
         Description, basis.Id, condition.Id, Sentence.Of($"How she heels with everyone at one side {FindingLines.In(condition)} cannot be told: nobody is listed aboard, so nothing says how high they stand"), [PeopleAboard.Unlisted(view)]);
 
-    private Finding Judge(StabilityView view, StabilityBasis basis, StabilityRule rule, int count, LoadedBoat loaded)
+    private Finding? Judge(StabilityView view, StabilityBasis basis, StabilityRule rule, int count, LoadedBoat loaded)
     {
-        if (view.FloatingIn(loaded.Condition) is null)
+        if (view.FloatingIn(loaded.Condition) is not { } listed)
         {
             return WhyUnknown.Of(Description, view, loaded, "how she heels with everyone at one side");
         }
@@ -63,6 +63,11 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
                 [new FindingInput(WhyUnknown.SubjectOf(view), "lengthOverAllM", IsMissing: double.IsNaN(length))]);
         }
 
+        if (PeopleAboard.ListedAndMost(view, loaded).Any(load => Ending.IsLost(load.With.Length == 0 ? listed.Rest : view.RestOf(load.Boat)!)))
+        {
+            return null;
+        }
+
         ((int Side, LoadedBoat Boat, Place At) Case, FloatingResult End) worst = new[] { -1, 1 }
             .Select(side => Moved(view, loaded, count, side))
             .Select(moved => (Case: moved, End: Equilibrium.Solve(moved.Boat.Input!)))
@@ -70,8 +75,14 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         string where = Levers.Name(worst.Case.Side);
         if (worst.End is not { Status: FloatingStatus.Floats, Position: { } at })
         {
+            if (rule != StabilityRule.SmallCraft && basis.Rules.Contains(StabilityRule.SmallCraft))
+            {
+                return null;
+            }
+
             Verdict verdict = worst.End.Status == FloatingStatus.NotConverged ? Verdict.Unknown : Verdict.Fails;
-            return Judged(Description, basis.Id, loaded, verdict, null, Sentence.Of($"With {count} people {where} {FindingLines.In(loaded.Condition)}: {worst.End.Message}"), []);
+            return Judged(Description, basis.Id, loaded, verdict, null, Sentence.Of($"With {count} people of {Kg(PeopleAboard.PersonKgIn(view, loaded))} {where} {FindingLines.In(loaded.Condition)} she {Ending.Of(worst.End)}"),
+                [PeopleLine(view, loaded, count, worst.Case.At), .. Ending.Asked(worst.End), .. basis.Rules.Select(held => LimitLine(held, length)).OfType<WorkingLine>()]);
         }
 
         double heel = Math.Abs(at.Attitude.HeelDeg);
@@ -89,14 +100,28 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
         Sentence found = Sentence.Of($"With {count} people of {Kg(eachKg)} at the side {FindingLines.In(loaded.Condition)} she heels {Deg(heel)} {where}, at most {Deg(limit)} allowed; {low}");
         return Judged(Description, basis.Id, loaded, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, worst.Case.Boat, banded, "°", limit)}") : found,
         [
-            new WorkingLine("People", FormattableString.Invariant($"{count} × {eachKg:0.##} kg at ({worst.Case.At.XM:0.##}, {worst.Case.At.YM:0.##}, {worst.Case.At.ZM:0.##}) m, in place of those listed"), Kg(count * eachKg), eachKg > PeopleAboard.PersonKg ? "as the heaviest listed weighs, more than the 75 kg of MGN 280 and ISO 12217-1; 0.2 m inside the deck edge: common practice, no source" : "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source"),
+            PeopleLine(view, loaded, count, worst.Case.At),
             new WorkingLine("Heel", "at rest", Deg(heel), "hydrostatics"),
-            new WorkingLine("Allowed", rule == StabilityRule.SmallCraft ? FormattableString.Invariant($"10 + (24 − {length:0.##})³/600") : "7°, or 10° while 75 mm of freeboard is kept", Deg(limit), rule == StabilityRule.SmallCraft ? "ISO 12217-1, secondary source" : "MGN 280 11.4"),
+            LimitLine(rule, length)! with { Value = Deg(limit) },
             .. criteria.Skip(2).SelectMany(criterion => criterion.Working.Select(Line)),
             new WorkingLine("Least freeboard", DeckEdge.TitleOf(view.Boat, lowest.Id), M(freeboard), "hydrostatics"),
             BandLine(banded, "°"),
         ], OpeningsGiven.Missing(view.Boat));
     }
+
+    private static WorkingLine PeopleLine(StabilityView view, LoadedBoat loaded, int count, Place at)
+    {
+        double eachKg = PeopleAboard.PersonKgIn(view, loaded);
+        return new WorkingLine("People", FormattableString.Invariant($"{count} × {eachKg:0.##} kg at ({at.XM:0.##}, {at.YM:0.##}, {at.ZM:0.##}) m, in place of those listed"), Kg(count * eachKg), eachKg > PeopleAboard.PersonKg ? "as the heaviest listed weighs, more than the 75 kg of MGN 280 and ISO 12217-1; 0.2 m inside the deck edge: common practice, no source" : "75 kg: MGN 280, ISO 12217-1; 0.2 m inside the deck edge: common practice, no source");
+    }
+
+    // The limit of one of the two rules; what it comes to is left out where it hangs on a freeboard that she has not.
+    private static WorkingLine? LimitLine(StabilityRule rule, double length) => rule switch
+    {
+        StabilityRule.SmallCraft => new("Allowed", FormattableString.Invariant($"10 + (24 − {length:0.##})³/600"), Deg(SmallCraftCriteria.OffsetLoadLimitDeg(length)), "ISO 12217-1, secondary source"),
+        StabilityRule.OpenBoat => new("Allowed", "7°, or 10° while 75 mm of freeboard is kept", null, "MGN 280 11.4"),
+        _ => null,
+    };
 
     // She lies over no further to the other side of a boat that is alike on both; a low door there goes under all the same.
     private static (int Rank, double HeelDeg, double LowM) Badness(StabilityView view, LoadedBoat loaded, FloatingResult end)

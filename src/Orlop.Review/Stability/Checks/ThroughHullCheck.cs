@@ -35,9 +35,14 @@ public sealed class ThroughHullCheck : ICheck<StabilityView>
             return Unknown(Description, fitting.Id, loaded.Condition.Id, Sentence.Of($"{fitting.Title}: where it is is not given, so whether it needs a seacock cannot be told"), [new FindingInput(fitting.Id, "place", IsMissing: true)]);
         }
 
-        if (view.FloatingIn(loaded.Condition) is not { Rest: { Status: FloatingStatus.Floats, Position: { } at } })
+        if (view.FloatingIn(loaded.Condition) is not { } floating)
         {
             return WhyUnknown.Of(Description, view, loaded, $"how high {fitting.Title} stands over the water");
+        }
+
+        if (floating.Rest is not { Status: FloatingStatus.Floats, Position: { } at })
+        {
+            return Unknown(Description, fitting.Id, loaded.Condition.Id, Sentence.Of($"How high {fitting.Title} stands over the water {FindingLines.In(loaded.Condition)} cannot be told: she {Ending.Briefly(floating.Rest)}"), []);
         }
 
         double height = at.Attitude.HeightAboveWaterM(WeightLedger.At(place));

@@ -56,8 +56,47 @@ public sealed class StabilityTableTests
         string[] lines = StabilityTable.Of("gz", View, View.Conditions, new Memo()).Csv().Split('\n', StringSplitOptions.RemoveEmptyEntries);
         string thirty = lines.Single(line => line.StartsWith("light,30,", StringComparison.Ordinal));
 
-        Assert.Equal("condition,heel_deg,gz_m,draught_m,trim_deg", lines[0]);
+        Assert.Equal("condition,heel_deg,gz_m,draught_m,trim_deg,flooded", lines[0]);
         Assert.Equal(facts.Floating!.Starboard.At(30)!.GzM, double.Parse(thirty.Split(',')[2], CultureInfo.InvariantCulture), 1e-12);
+    }
+
+    // A box 3 m broad and 0.4 m deep with its deck at 1.8 m: the edge of an open one goes under at atan(1.4/1.5) = 43.03° (wall-sided; the bilge is out by then, so a little later or sooner).
+    [Fact]
+    public void Levers_OfAnOpenBoat_AreToldApartFromWhereSheFloods()
+    {
+        BoatModel open = Barge.Boat.With(new Particulars { Id = "particulars", Name = "Barge", BeamM = 3, Deck = DeckKind.Open, WaterDensityKgPerM3 = 1000 });
+        double flooding = Barge.Facts(open).Starboard!.DownfloodingDeg!.Value;
+        StabilityTable table = StabilityTable.Of("gz", Barge.View(open), Barge.View(open).Conditions, new Memo());
+
+        Assert.InRange(flooding, 30, 60);
+        Assert.All(table.Rows, row => Assert.Equal(Math.Abs((double)row[1]!) >= flooding ? "yes" : "no", row[^1]));
+        Assert.Equal(2, table.Rows.Select(row => row[^1]).Distinct().Count());
+    }
+
+    // Nobody said whether she is decked: no lever is called dry.
+    [Fact]
+    public void Levers_OfABoatOfUnknownDeck_AreNotCalledDry()
+    {
+        StabilityView view = Barge.View(Barge.Boat.With(new Particulars { Id = "particulars", Name = "Barge", BeamM = 3, WaterDensityKgPerM3 = 1000 }));
+        StabilityTable table = StabilityTable.Of("gz", view, view.Conditions, new Memo());
+
+        Assert.NotEmpty(table.Rows);
+        Assert.All(table.Rows, row => Assert.Null(row[^1]));
+    }
+
+    // What the mark means stands beside the levers, with where she floods; a scuttle 1 m up at the side goes under before the deck edge, and the greatest lever is that at its heel.
+    [Fact]
+    public void FloodedLevers_SayWhereSheFloodsAndThatTheyAreNotHers()
+    {
+        BoatModel boat = Barge.Boat.With(new HullOpening { Id = "scuttle", Name = "Scuttle", Use = OpeningUse.Window, Place = new Place(5, 1.5, 0.7) });
+        FloatingFacts facts = Barge.Facts(boat);
+        string? said = FloodedLevers.Text(boat, facts, DisplayUnits.Metric, CultureInfo.InvariantCulture);
+
+        Assert.Equal(Math.Atan(0.3 / 1.5) * 180 / Math.PI, Math.Abs(facts.Port!.DownfloodingDeg!.Value), 1e-3);
+        Assert.StartsWith("* Flooded: to port from 11.3°, where Scuttle goes under.", said!.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        Assert.Contains("are not hers", said, StringComparison.Ordinal);
+        Assert.Equal((Math.Abs(facts.Floating!.Port.At(facts.Port.DownfloodingDeg.Value)!.GzM), facts.Port.DownfloodingDeg.Value), facts.Greatest);
+        Assert.Null(FloodedLevers.Text(Barge.Boat.With(new HullOpening { Id = "vent", Use = OpeningUse.Vent, Place = new Place(5, 0, 90) }), Barge.Facts(Barge.Boat), DisplayUnits.Metric, CultureInfo.InvariantCulture));
     }
 
     [Theory]

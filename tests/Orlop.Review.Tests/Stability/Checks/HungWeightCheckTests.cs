@@ -50,8 +50,16 @@ public sealed class HungWeightCheckTests
         Assert.Equal(uses.Order(), uses);
     }
 
+    // She capsizes with it: the one finding of that is whether she floats.
     [Fact]
-    public void HungWeight_TooHeavy_Fails() => Assert.Equal(Verdict.Fails, Hung(9000).Only("hung-weight", "sampler").Verdict);
+    public void HungWeight_TooHeavy_FailsOnceAndLettingItGoSaysWhyItCannotBeTold()
+    {
+        Assert.Equal(Verdict.Fails, Hung(9000).Only("floats-at-rest").Verdict);
+        Assert.Empty(Hung(9000).Found("hung-weight"));
+        Finding free = Hung(9000).Only("hung-weight-let-go", "sampler");
+        Assert.Equal(Verdict.Unknown, free.Verdict);
+        Assert.Contains("with it she capsizes to port", free.Headline.ToString(), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void HungWeight_WithoutMass_IsUnknown() => Assert.Equal(Verdict.Unknown, JudgedBox.Of(

@@ -152,8 +152,11 @@ public sealed class OwnersLimitTests
     [Fact]
     public void TooHeavyToFloat_FailsWithoutANumber()
     {
-        Finding finding = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastGmM, 0.1), JudgedBox.Bare(massKg: 90_000)).Only("least-gm");
+        BoatModel boat = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastGmM, 0.1), JudgedBox.Bare(massKg: 90_000));
+        Finding finding = boat.Only("floats-at-rest");
         Assert.Equal((Verdict.Fails, null), (finding.Verdict, finding.UseFraction));
+        Assert.Equal(0.1, finding.Number("Not kept either"));
+        Assert.Empty(boat.Found("least-gm"));
     }
 
     // GM stands 1 mm over its limit: no test of a small boat is that fine. A chest of 500 kg ± 100 kg makes most of the band, or nothing on the list does.

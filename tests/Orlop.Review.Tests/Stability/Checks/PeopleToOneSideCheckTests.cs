@@ -62,6 +62,19 @@ public sealed class PeopleToOneSideCheckTests
     [Fact]
     public void NotChosen_NoFinding() => Assert.Empty(JudgedBox.Of(JudgedBox.Rules(StabilityRule.Weather)).Found("people-to-one-side"));
 
+    // 300 of 80 kg at the side: 43 t m of heeling moment on 56.8 t. One finding, with the limits of both rules, whichever are chosen.
+    [Fact]
+    public void Capsize_IsOneFindingWithSideAndTheLimitsOfBothRules()
+    {
+        BoatModel boat = Manned(300, StabilityRule.SmallCraft).With(JudgedBox.Rules(StabilityRule.SmallCraft, StabilityRule.OpenBoat) with { PeopleCount = 300 }, JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 1, count: 2));
+        Finding finding = Assert.Single(boat.Found("people-to-one-side"));
+
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.StartsWith("With 300 people of 80 Kg to port at sea she capsizes to port", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Equal(["ISO 12217-1, secondary source", "MGN 280 11.4"], finding.Working.Where(line => line.What == "Allowed").Select(line => line.Source));
+        Assert.Equal(Verdict.Holds, boat.Only("floats-at-rest").Verdict);
+    }
+
     private static BoatModel Manned(int count, StabilityRule rule, double listedKg = 80) =>
         JudgedBox.Of(JudgedBox.Rules(rule) with { PeopleCount = count }, JudgedBox.Aboard("crew", DeadweightUse.People, listedKg, 5, 0, 2.5, count: 2));
 }

@@ -1,0 +1,80 @@
+using Orlop.Boat;
+using Orlop.Boat.Things;
+using Orlop.Boat.Values;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+using Xunit;
+
+namespace Orlop.Review.Tests.Stability.Checks;
+
+public sealed class FloatsCheckTests
+{
+    // 9 t at a hook 3 m off the centre line: 27 t m, more than half the breadth of the whole 41.8 t can bring back (Δ·GM·sin φ stays under 41.8·0.3 t m).
+    [Theory]
+    [InlineData(3, "to port")]
+    [InlineData(-3, "to starboard")]
+    public void Capsize_IsOneFinding_WithSideLimitSourceAndLoading(double hookYM, string side)
+    {
+        BoatModel boat = Lifting(hookYM);
+        Finding finding = boat.Only("floats-at-rest");
+        string said = finding.Headline.ToString();
+
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.StartsWith("At sea with sampler on the hook she capsizes", said, StringComparison.Ordinal);
+        Assert.Contains($"capsizes {side} ", said, StringComparison.Ordinal);
+        Assert.Contains("at most 90 Deg allowed", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("-", said, StringComparison.Ordinal);
+        Assert.Equal("sampler", finding.OtherSubjectId);
+        Assert.Equal(90, finding.Number("Asked"));
+        Assert.Equal("common practice, no source", finding.Working.Single(line => line.What == "Asked").Source);
+        Assert.InRange(finding.Number("Comes to rest"), 90, 180);
+        Assert.StartsWith("Nobody under the load", finding.Caution, StringComparison.Ordinal);
+        Assert.Single(boat.Review().Findings.SelectMany(pair => pair.After!.All), other => other.Verdict == Verdict.Fails && other.Headline.ToString().Contains("capsizes", StringComparison.Ordinal));
+    }
+
+    // The owner's limits and the flooded space have no finding of their own of it; the limits are named in the one.
+    [Fact]
+    public void Capsize_NamesTheOwnersLimitsThatFallWithIt()
+    {
+        BoatModel boat = Lifting(3);
+        Assert.Equal([4, 0.6], boat.Only("floats-at-rest").Working.Where(line => line.What == "Not kept either").Select(line => line.Value!.Value));
+        Assert.All(new[] { "list", "least-gm", "one-space-flooded", "hung-weight" }, check => Assert.Empty(boat.Found(check)));
+    }
+
+    // Without the weight she is the box, upright.
+    [Fact]
+    public void Capsize_TellsHowSheLiesWithoutTheWeight() => Assert.Equal(0, Lifting(3).Only("floats-at-rest").Number("Without it"), 1e-6);
+
+    // Alike on both sides and balanced upright with GM below 0: nothing says to which side.
+    [Fact]
+    public void Capsize_OfABoatThatBalancesUpright_IsToOneSideOrTheOther() => Assert.Contains(
+        "capsizes to one side or the other", JudgedBox.Of(JudgedBox.Bare(kgM: 6)).Only("floats-at-rest").Headline.ToString(), StringComparison.Ordinal);
+
+    // One of 80 kg aloft she bears; the 200 of the rules there put G above her metacentre: KG 3.4 m and more against KM 1.7 m.
+    [Fact]
+    public void MostPeopleOfTheRules_CapsizeHer_InOneFindingOfThatLoading()
+    {
+        BoatModel boat = JudgedBox.Of(
+            JudgedBox.Rules(StabilityRule.SmallCraft) with { PeopleCount = 200 }, JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 12), Hold());
+        Finding finding = boat.Only("floats-at-rest");
+
+        Assert.Equal(Verdict.Fails, finding.Verdict);
+        Assert.StartsWith("At sea with 200 people aboard she capsizes", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Empty(boat.Found("people-to-one-side"));
+        Assert.DoesNotContain("capsizes", boat.Only("one-space-flooded", "hold").Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ThroughHull_OfABoatThatCapsizes_SaysThatAndNotThatHerWeightIsUnknown()
+    {
+        string said = Lifting(3).With(new HullOpening { Id = "drain", Use = OpeningUse.ThroughHull, Place = new Place(2, 2, 0.3), HasSeacock = false }).Only("through-hull-shuts", "drain").Headline.ToString();
+        Assert.Contains("capsizes to port", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("weight is not known", said, StringComparison.Ordinal);
+    }
+
+    private static BoatModel Lifting(double hookYM) => JudgedBox.Of(
+        new PracticeChoice { Id = "practice", Basis = "owner", Own = [new OwnLimit(LimitIds.MostListDeg, 4, "as wanted"), new OwnLimit(LimitIds.LeastGmM, 0.6, "as wanted"), new OwnLimit(LimitIds.MostLiftingHeelDeg, 5, "as wanted")] },
+        JudgedBox.Aboard("sampler", DeadweightUse.Hung, 9000, 5, hookYM, 4), Hold());
+
+    private static Space Hold() => new() { Id = "hold", Use = SpaceUse.Dry, From = new Place(4, -2, 0), To = new Place(6, 2, 2), PermeabilityFraction = 0.95 };
+}
