@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Orlop.Electrics.Energy;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Review.Energy;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
@@ -45,12 +46,12 @@ internal static class EnergyCommand
             output.WriteLine(plan.Plan.Title);
             foreach (FindingInput missing in plan.Input.Missing)
             {
-                output.WriteLine($"  {(missing.IsMissing ? "not given" : "in the way")}: {missing.ThingId}, {missing.Field}");
+                output.WriteLine($"  {(missing.IsMissing ? "not given" : "in the way")}: {MissingWords.Of(missing, plan.Boat)}");
             }
 
             if (plan.Energy?.Climate.TooBrightMonth is { } bright)
             {
-                output.WriteLine($"  month {bright} of the climate has more light than a clear sky gives at that latitude");
+                output.WriteLine($"  month {bright} of the climate has more light than a clear sky gives at that latitude: {Text(plan.Energy.Input.Climate.SunWhPerM2[bright - 1], "WhPerM2")} a day, where it can have {Text(plan.Energy.Climate.ClearDayWhPerM2[bright - 1], "WhPerM2")} at most");
             }
 
             if (plan.Energy is not { Sample: { } sample, Worst: { } worst } energy)

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Heat;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Heat;
@@ -53,7 +54,7 @@ internal static class HeatCommand
                 output.WriteLine($"  {warmth.Space.Title}");
                 foreach (FindingInput missing in warmth.Missing)
                 {
-                    output.WriteLine($"    {(missing.IsMissing ? "not given" : "in the way")}: {missing.ThingId}, {missing.Field}");
+                    output.WriteLine($"    {(missing.IsMissing ? "not given" : "in the way")}: {MissingWords.Of(missing, view.Boat)}");
                 }
 
                 if (warmth.Most is not { } rest)

@@ -115,6 +115,11 @@ internal static class FindingLines
             return FormattableString.Invariant($"open-circuit voltage at {charge * 100:0.#} % charge, outside the points of its curve,");
         }
 
+        if (GatesGap.Of(field) is { } gap)
+        {
+            return $"operating time {gap.At}, which its kind has {gap.Only},";
+        }
+
         if (field.StartsWith("run/", StringComparison.Ordinal))
         {
             return $"way or space of run {field["run/".Length..]}";

@@ -13,6 +13,8 @@ internal static class EnergyLines
 {
     public static Amount Wh(double value) => new(value, "Wh");
 
+    private static Amount Light(double value) => new(value, "WhPerM2");
+
     public static string MonthName(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
 
     /// <summary>The finding where something is missing or the climate cannot be; null where it can be told.</summary>
@@ -25,7 +27,7 @@ internal static class EnergyLines
 
         return plan.Energy.Climate.TooBrightMonth is not { } month ? null : FindingLines.Unknown(
             check, plan.Plan.Id, null,
-            Sentence.Of($"{plan.Plan.Title}: {MonthName(month)} of its climate has more light than a clear sky gives at that latitude; a number is wrong"),
+            Sentence.Of($"{plan.Plan.Title}: {MonthName(month)} of its climate has more light than a clear sky gives at that latitude: {Light(plan.Energy.Input.Climate.SunWhPerM2[month - 1])} a day, where it can have {Light(plan.Energy.Climate.ClearDayWhPerM2[month - 1])} at most; a number is wrong"),
             [new FindingInput(plan.Plan.Climate!, "months")]);
     }
 

@@ -191,6 +191,10 @@ public sealed class EnergyCheckTests
         BoatModel boat = With<Climate>("ytterskaren", climate => climate with { Months = [.. climate.Months.Select(month => month with { SunWhPerM2 = 9000 })] });
         Assert.Equal(Verdict.Unknown, Find(boat, Lasts, Plan).Verdict);
         Assert.Equal(Verdict.Unknown, Find(boat, Chance, Plan).Verdict);
+        double[] told = [.. Find(boat, Lasts, Plan).Headline.Parts.Select(part => part.Amount).OfType<Amount>().Select(amount => amount.Value)];
+        Assert.Equal(9000, told[0]);
+        // 1098 W/m² times the sine of the sun's height, and less (Haurwitz 1945): over a day with the sun overhead at noon and up for 12 h that is 1098 × 24/π = 8388 Wh/m². Ytterskären lies far north of that, and January is dark.
+        Assert.InRange(told[1], 100, 8388 / 4);
     }
 
     [Fact]
