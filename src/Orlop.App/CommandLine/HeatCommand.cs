@@ -87,7 +87,7 @@ internal static class HeatCommand
             {
                 output.WriteLine(bundle.Worst is { } worst
                     ? $"  {Text(worst.TableA, "A"),10}{Text(worst.CurrentA, "A"),10}{Text(worst.ConductorC, "C"),10}{Text(worst.Cable.InsulationC?.Value, "C"),10}  {bundle.Way.Title}: {worst.Cable.Title}"
-                    : $"  {"?",10}{"?",10}{"?",10}{"?",10}  {bundle.Way.Title}: {bundle.Result?.WhyNone ?? string.Join(", ", bundle.Missing.Select(missing => $"{missing.ThingId} {missing.Field}"))}");
+                    : $"  {"?",10}{"?",10}{"?",10}{"?",10}  {bundle.Way.Title}: {bundle.Result?.WhyNone ?? string.Join("; ", bundle.Missing.Select(missing => $"{MissingWords.Of(missing, view.Boat)} {(missing.IsMissing ? "is not given" : "cannot be as it is typed")}"))}");
             }
 
             output.WriteLine();

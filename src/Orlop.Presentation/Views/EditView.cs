@@ -49,7 +49,7 @@ public sealed record EditView(string Id, string Title, string Kind, string What,
                 .Select(field => (Field: field, Was: was is null ? null : field.Get(was), Becomes: becomes is null ? null : field.Get(becomes)))
                 .Where(pair => !Equals(pair.Was, pair.Becomes))
                 .Select(pair => new FieldDifference(
-                    FieldWords.Label(pair.Field), FieldText.Show(pair.Field, pair.Was, units, culture, boat), FieldText.Show(pair.Field, pair.Becomes, units, culture, boat)))
+                    FieldLabels.Of(pair.Field), FieldText.Show(pair.Field, pair.Was, units, culture, boat), FieldText.Show(pair.Field, pair.Becomes, units, culture, boat)))
                 .Where(difference => difference.Was != difference.Becomes),
         ];
     }

@@ -29,7 +29,7 @@ public static class MissingWords
 
         if (thing is null && ThingKinds.ByName.ContainsKey(input.ThingId) && ThingSchema.Of(input.ThingId).Field(input.Field) is { } absent)
         {
-            return $"{FieldWords.InSentence(absent)} of the {Wording.KindOf(input.ThingId)}";
+            return $"{FieldLabels.InSentence(absent)} of the {Wording.KindOf(input.ThingId)}";
         }
 
         return $"{Field(input, boat)} of {thing?.Title ?? input.ThingId}";
@@ -40,7 +40,7 @@ public static class MissingWords
     {
         Thing? thing = boat.Find(input.ThingId);
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(input.Field.Split('/', '.')[0]);
-        string label = field is null ? input.Field : LabelOf(thing!, field, input.Field);
+        string label = field is null ? InputWords.Of(input.Field) : LabelOf(thing!, field, input.Field);
         return $"{char.ToLowerInvariant(label[0])}{label[1..]}";
     }
 
@@ -53,11 +53,11 @@ public static class MissingWords
     public static string LabelOf(Thing thing, FieldSchema field, string path) =>
         path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}"
         : path.Split('/') is ["cores", var core, ("fromEnd" or "toEnd") and var end, var value] && field.Record?.Field(end)?.Record?.Field(value) is { } ofEnd
-            ? $"{FieldWords.Label(ofEnd)} ({core}, {(end == "fromEnd" ? "first" : "other")} end)"
+            ? $"{FieldLabels.Of(ofEnd)} ({core}, {(end == "fromEnd" ? "first" : "other")} end)"
         : path.Split('/') is ["cores", var ofCore, ("fromEnd" or "toEnd") and var madeOff] ? $"Kind of end of core {ofCore}, {(madeOff == "fromEnd" ? "first" : "other")} end"
-        : CurveGap.ChargeFraction(path) is { } charge && thing is BatteryBank { OpenCircuit.Count: > 0 } battery ? $"{FieldWords.Label(field)} ({OutsideCurve(battery, charge)})"
+        : CurveGap.ChargeFraction(path) is { } charge && thing is BatteryBank { OpenCircuit.Count: > 0 } battery ? $"{FieldLabels.Of(field)} ({OutsideCurve(battery, charge)})"
         : GatesGap.Of(path) is { } gap ? $"Operating time {gap.At} (its kind has one {gap.Only})"
-        : FieldWords.Label(field);
+        : FieldLabels.Of(field);
 
     private static string OutsideCurve(BatteryBank battery, double chargeFraction)
     {

@@ -61,5 +61,5 @@ public sealed class FieldPathTests
     }
 
     [Fact]
-    public void Labels_OfTheParticulars_AreEachTheirOwn() => Assert.Distinct(ThingSchema.Of(typeof(Particulars)).Fields.Select(FieldWords.Label));
+    public void Labels_OfTheParticulars_AreEachTheirOwn() => Assert.Distinct(ThingSchema.Of(typeof(Particulars)).Fields.Select(FieldLabels.Of));
 }
