@@ -49,6 +49,22 @@ public static class AlteredBoat
             .ToValueList(),
     };
 
+    /// <summary>The alteration with another status. The day on which it was accepted is kept with it, and forgotten when it no longer is.</summary>
+    public static Alteration Become(Alteration alteration, AlterationStatus status, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(alteration);
+        return alteration with
+        {
+            Status = status,
+            AcceptedOn = status switch
+            {
+                AlterationStatus.Accepted => today,
+                AlterationStatus.UnderWay or AlterationStatus.Built => alteration.AcceptedOn,
+                _ => null,
+            },
+        };
+    }
+
     /// <summary>
     /// The edits that record an edit of an alteration as built: the thing itself, and the alteration with the day on it. The status
     /// becomes under way, or built when nothing is left to build.

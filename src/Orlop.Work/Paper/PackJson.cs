@@ -38,6 +38,7 @@ public static class PackJson
             ["date"] = options.On.ToString("O", options.Culture),
             ["revision"] = options.Revision,
             ["status"] = troubles.Status,
+            ["acceptedOn"] = pack.Alteration.AcceptedOn?.ToString("O", options.Culture),
             ["findings"] = List(text.Of(troubles).Groups.SelectMany(group => group.Rows), Of),
             ["clashes"] = Texts(pack.Clashes.Select(clash => clash.Id)),
             ["bring"] = List(pack.Bring, item => Of(item, text, Fails(troubles.FailingFor(item)))),

@@ -249,7 +249,13 @@ public sealed class RecordTests : WorkUnderWay
         Assert.Equal(AlterationStatus.Draft, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
 
         await panel.PressAsync(".ask button");
-        Assert.Equal(AlterationStatus.Accepted, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
+        Alteration accepted = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
+        Assert.Equal((AlterationStatus.Accepted, (DateOnly?)Session.Today), (accepted.Status, accepted.AcceptedOn));
+        panel.Render(parameters => parameters.Add(one => one.Alteration, accepted));
+        Assert.StartsWith($"accepted on {Session.Today.ToString("d MMM yyyy", CultureInfo.GetCultureInfo("en"))}", panel.Find(".status").TextContent, StringComparison.Ordinal);
+
+        await panel.PressNamedAsync("button", "Back to a draft");
+        Assert.Null(Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.AcceptedOn);
     }
 
     [Fact]
