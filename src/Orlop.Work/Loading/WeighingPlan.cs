@@ -32,7 +32,7 @@ public sealed class WeighingPlan
         // At the berth rather than under way or ashore, with nothing on the hook.
         Condition = scope.AsAltered.All<Condition>()
             .OrderBy(condition => (condition.EngineRuns ? 1 : 0) + (condition.OnShore ? 1 : 0) + (Hangs(scope.AsAltered, condition) ? 2 : 0)).FirstOrDefault();
-        Weigh = [.. scope.Changes.Where(change => change.Edit.Becomes is not null).DistinctBy(change => change.Id).Select(change => Line(change.Edit)).OfType<WeighLine>()];
+        Weigh = [.. scope.Edits.Where(edit => edit.Becomes is not null).DistinctBy(edit => edit.Id).Select(Line).OfType<WeighLine>()];
         MovedKg = Condition is null ? 0 : Moved(scope.Before, scope.AsAltered, Condition);
         Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
         HasHull = scope.AsAltered.All<HullLines>().Any();

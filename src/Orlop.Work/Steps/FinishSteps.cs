@@ -28,7 +28,7 @@ internal static class FinishSteps
         .. WeighingSteps.After(scope, weights),
         .. LiveNearby.Of(scope, isolation).Select(bank => LiveNearby.Off(scope, bank)),
         .. PanelSteps.Close(scope),
-        HandOver(scope),
+        .. scope.Changes.IsEmpty ? [] : new[] { HandOver(scope) },
     ];
 
     private static WorkStep Label(ImmutableArray<WorkLabel> labels) => new()

@@ -259,6 +259,16 @@ public sealed class RecordTests : WorkUnderWay
     }
 
     [Fact]
+    public void AlterationPanel_WhatIsTakenAsSaid_IsToldSo_AndNoStepIsAboutIt()
+    {
+        Alteration winch = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
+        IRenderedComponent<AlterationPanel> panel = Page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, winch));
+
+        Assert.Equal(["hung-sampler"], panel.FindAll(".edit").Where(edit => edit.TextContent.Contains("taken as said", StringComparison.Ordinal)).Select(edit => edit.QuerySelector("a")!.GetAttribute("href")!.Split('=')[1]));
+        Assert.DoesNotContain(WorkPacks.Plan(Session.Now.AsBuilt, winch, Xunit.TestContext.Current.CancellationToken).Steps, step => step.Builds.Contains("hung-sampler"));
+    }
+
+    [Fact]
     public async Task AlterationsPage_WhatIsAccepted_StaysInView_AndTheHeaderSaysSo()
     {
         PageHead head = new();
