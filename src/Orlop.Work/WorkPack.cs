@@ -25,6 +25,9 @@ public sealed record WorkPack
     /// <summary>Edits that no longer fit the boat as built: nothing may be started until the owner has seen them.</summary>
     public required ImmutableArray<Clash> Clashes { get; init; }
 
+    /// <summary>What the alteration takes as said and nobody builds; it goes into the boat as built with the last that is.</summary>
+    public required ImmutableArray<Edit> Assumed { get; init; }
+
     /// <summary>What to bring for what is not built yet.</summary>
     public required ImmutableArray<BringItem> Bring { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Work.Bring;
 using Orlop.Work.Ends;
@@ -44,6 +45,7 @@ public static class WorkPacks
             AsAltered = scope.AsAltered,
             Alteration = alteration,
             Clashes = scope.Clashes,
+            Assumed = [.. scope.Edits.Where(Assumptions.IsOne)],
             Bring = BringList.Of(scope, cuts, ends, isolation, weights),
             Cutting = cutting,
             Ways = CableWay.Of(scope),

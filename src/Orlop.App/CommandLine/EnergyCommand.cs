@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Orlop.Electrics.Energy;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Review.Energy;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
@@ -12,7 +13,7 @@ namespace Orlop.App.CommandLine;
 /// <summary><c>orlop energy</c>: each day plan of a boat, month by month, how often it runs short, what can be run besides, what weighs most.</summary>
 internal static class EnergyCommand
 {
-    private const int FormatVersion = 1;
+    private const int FormatVersion = 2;
 
     public static Command Make(CommandStreams streams) => LoadedInput.Command(
         "energy", "Tell how a battery fares through the days of each plan and the year: least charge, chance of running short, what can be run besides, what weighs most.", streams, (input, form, units) =>
@@ -45,15 +46,15 @@ internal static class EnergyCommand
             output.WriteLine(plan.Plan.Title);
             foreach (FindingInput missing in plan.Input.Missing)
             {
-                output.WriteLine($"  {(missing.IsMissing ? "not given" : "in the way")}: {missing.ThingId}, {missing.Field}");
+                output.WriteLine($"  {(missing.IsMissing ? "not given" : "in the way")}: {MissingWords.Of(missing, plan.Boat)}");
             }
 
-            if (plan.Energy?.Climate.TooBrightMonth is { } bright)
+            foreach (int bright in plan.Energy?.Climate.TooBrightMonths ?? [])
             {
-                output.WriteLine($"  month {bright} of the climate has more light than a clear sky gives at that latitude");
+                output.WriteLine($"  month {bright} of the climate has more light than a clear sky gives at that latitude: {Text(plan.Energy!.Input.Climate.SunWhPerM2[bright - 1], "WhPerM2")} a day, where it can have {Text(plan.Energy.Climate.ClearDayWhPerM2[bright - 1], "WhPerM2")} at most; what hangs on it cannot be told");
             }
 
-            if (plan.Energy is not { Sample: { } sample, Worst: { } worst } energy)
+            if (plan.Energy is not { } energy)
             {
                 output.WriteLine();
                 continue;
@@ -61,11 +62,24 @@ internal static class EnergyCommand
 
             output.WriteLine(energy.Input.Climate.Clock is { } clock ? $"  hours by her clock, by which the sun is highest about {Text(clock.MeanNoonHour, "Hour")}" : "  hours by the sun's clock");
             output.WriteLine($"  {"month",5}{"least",10}{"lasts",10}{"spare",12}{"unmet",10}{"chance",10}{"± ",8}");
-            foreach (VisitMonth month in energy.Months)
+            foreach (int number in energy.Months.Select(month => month.Month).Concat(energy.UntoldMonths).Order())
             {
-                SampledMonth chance = sample.Months[month.Month - 1];
-                string lasts = month.ReserveAtHour / 24 is { } days ? days.ToString("0.0 d", UnitsOption.Culture) : $"> {VisitEnergy.MostDays} d";
-                output.WriteLine($"  {month.Month,5}{Text(month.Days.LeastFraction, "Fraction"),10}{lasts,10}{Text(month.SpareWh, "Wh"),12}{Text(month.Days.Totals.UnmetWh, "Wh"),10}{Text(chance.ChanceFraction, "Fraction"),10}{Text(chance.ChanceDeviationFraction, "Fraction"),8}");
+                VisitMonth? month = energy.Months.FirstOrDefault(one => one.Month == number);
+                SampledMonth chance = energy.Sample.Months[number - 1];
+                string lasts = month switch
+                {
+                    null => "?",
+                    { ReserveAtHour: { } hours } => (hours / 24).ToString("0.0 d", UnitsOption.Culture),
+                    { ReserveNotBeforeHour: { } least } => (least / 24).ToString("> 0.0 d", UnitsOption.Culture),
+                    _ => $"> {VisitEnergy.MostDays} d",
+                };
+                output.WriteLine($"  {number,5}{Text(month?.Days.LeastFraction, "Fraction"),10}{lasts,10}{Text(month?.SpareWh, "Wh"),12}{Text(month?.Days.Totals.UnmetWh, "Wh"),10}{Text(chance.ChanceFraction, "Fraction"),10}{Text(chance.ChanceDeviationFraction, "Fraction"),8}");
+            }
+
+            if (energy.Worst is not { } worst)
+            {
+                output.WriteLine();
+                continue;
             }
 
             output.WriteLine($"  What weighs most in month {worst.Month}, a day, and the least charge without it:");
@@ -97,18 +111,18 @@ internal static class EnergyCommand
 
     private static void WriteCsv(TextWriter output, EnergyView view)
     {
-        output.WriteLine("plan,month,least_fraction,days_to_reserve,spare_wh,unmet_wh,sun_wh_per_day,engine_wh_per_day,shore_wh_per_day,load_wh_per_day,chance_fraction,chance_deviation_fraction,dull_least_fraction,middle_least_fraction");
+        output.WriteLine("plan,month,least_fraction,days_to_reserve,spare_wh,unmet_wh,sun_wh_per_day,engine_wh_per_day,shore_wh_per_day,load_wh_per_day,chance_fraction,chance_deviation_fraction,dull_least_fraction,middle_least_fraction,days_to_reserve_at_least");
         foreach (PlanResult plan in view.Plans)
         {
             foreach (VisitMonth month in plan.Energy?.Months ?? [])
             {
-                SampledMonth chance = plan.Energy!.Sample!.Months[month.Month - 1];
+                SampledMonth chance = plan.Energy!.Sample.Months[month.Month - 1];
                 EnergyTotals totals = month.Days.Totals;
                 double days = plan.Energy.Input.Cycle.UseDayCount;
                 output.WriteLine(string.Join(',', new[]
                 {
                     plan.Plan.Id, R(month.Month), R(month.Days.LeastFraction), R(month.ReserveAtHour / 24), R(month.SpareWh), R(totals.UnmetWh), R(totals.SunWh / days), R(totals.EngineWh / days), R(totals.ShoreWh / days),
-                    R((totals.ServedWh + totals.UnmetWh) / days), R(chance.ChanceFraction), R(chance.ChanceDeviationFraction), R(chance.DullFraction), R(chance.MiddleFraction),
+                    R((totals.ServedWh + totals.UnmetWh) / days), R(chance.ChanceFraction), R(chance.ChanceDeviationFraction), R(chance.DullFraction), R(chance.MiddleFraction), R(month.ReserveNotBeforeHour / 24),
                 }.Select(Csv.Cell)));
             }
         }
@@ -127,9 +141,15 @@ internal static class EnergyCommand
     {
         ["plan"] = plan.Plan.Id,
         ["missing"] = new JsonArray([.. plan.Input.Missing.Select(missing => new JsonObject { ["thing"] = missing.ThingId, ["field"] = missing.Field })]),
-        ["tooBrightMonth"] = plan.Energy?.Climate.TooBrightMonth,
+        ["tooBright"] = new JsonArray([.. (plan.Energy?.Climate.TooBrightMonths ?? []).Select(month => new JsonObject
+        {
+            ["month"] = month,
+            ["sunWhPerM2"] = plan.Energy!.Input.Climate.SunWhPerM2[month - 1],
+            ["mostWhPerM2"] = plan.Energy.Climate.ClearDayWhPerM2[month - 1],
+        })]),
+        ["untoldMonths"] = new JsonArray([.. (plan.Energy?.UntoldMonths ?? []).Select(month => JsonValue.Create(month))]),
         ["meanNoonHour"] = plan.Energy?.Input.Climate.Clock?.MeanNoonHour,
-        ["yearsDrawn"] = plan.Energy?.Sample?.YearCount,
+        ["yearsDrawn"] = plan.Energy?.Sample.YearCount,
         ["months"] = new JsonArray([.. (plan.Energy?.Months ?? []).Select(month => Month(plan.Energy!, month))]),
         ["weights"] = new JsonArray([.. (plan.Energy?.Weights ?? []).Select(weight => new JsonObject
         {
@@ -149,13 +169,14 @@ internal static class EnergyCommand
 
     private static JsonObject Month(PlanEnergy energy, VisitMonth month)
     {
-        SampledMonth chance = energy.Sample!.Months[month.Month - 1];
+        SampledMonth chance = energy.Sample.Months[month.Month - 1];
         EnergyTotals totals = month.Days.Totals;
         return new JsonObject
         {
             ["month"] = month.Month,
             ["leastFraction"] = month.Days.LeastFraction,
             ["daysToReserve"] = month.ReserveAtHour / 24,
+            ["daysToReserveAtLeast"] = month.ReserveNotBeforeHour / 24,
             ["spareWh"] = month.SpareWh,
             ["sunWh"] = totals.SunWh,
             ["engineWh"] = totals.EngineWh,
@@ -165,12 +186,15 @@ internal static class EnergyCommand
             ["lostWh"] = totals.LostWh,
             ["quickWh"] = totals.QuickWh,
             ["storedWh"] = totals.StoredWh,
-            ["chanceFraction"] = chance.ChanceFraction,
-            ["chanceDeviationFraction"] = chance.ChanceDeviationFraction,
-            ["dullLeastFraction"] = chance.DullFraction,
-            ["middleLeastFraction"] = chance.MiddleFraction,
+            ["chanceFraction"] = Known(chance.ChanceFraction),
+            ["chanceDeviationFraction"] = Known(chance.ChanceDeviationFraction),
+            ["dullLeastFraction"] = Known(chance.DullFraction),
+            ["middleLeastFraction"] = Known(chance.MiddleFraction),
         };
     }
+
+    // JSON has no word for what is no number.
+    private static double? Known(double value) => double.IsFinite(value) ? value : null;
 
     private static string R(double? value) => value is { } known && double.IsFinite(known) ? known.ToString("R", CultureInfo.InvariantCulture) : "";
 }

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Heat;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Heat;
@@ -53,7 +54,7 @@ internal static class HeatCommand
                 output.WriteLine($"  {warmth.Space.Title}");
                 foreach (FindingInput missing in warmth.Missing)
                 {
-                    output.WriteLine($"    {(missing.IsMissing ? "not given" : "in the way")}: {missing.ThingId}, {missing.Field}");
+                    output.WriteLine($"    {(missing.IsMissing ? "not given" : "in the way")}: {MissingWords.Of(missing, view.Boat)}");
                 }
 
                 if (warmth.Most is not { } rest)
@@ -86,7 +87,7 @@ internal static class HeatCommand
             {
                 output.WriteLine(bundle.Worst is { } worst
                     ? $"  {Text(worst.TableA, "A"),10}{Text(worst.CurrentA, "A"),10}{Text(worst.ConductorC, "C"),10}{Text(worst.Cable.InsulationC?.Value, "C"),10}  {bundle.Way.Title}: {worst.Cable.Title}"
-                    : $"  {"?",10}{"?",10}{"?",10}{"?",10}  {bundle.Way.Title}: {bundle.Result?.WhyNone ?? string.Join(", ", bundle.Missing.Select(missing => $"{missing.ThingId} {missing.Field}"))}");
+                    : $"  {"?",10}{"?",10}{"?",10}{"?",10}  {bundle.Way.Title}: {bundle.Result?.WhyNone ?? string.Join("; ", bundle.Missing.Select(missing => $"{MissingWords.Of(missing, view.Boat)} {(missing.IsMissing ? "is not given" : "cannot be as it is typed")}"))}");
             }
 
             output.WriteLine();

@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Electrics.Starts;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Views;
 using Orlop.Review.Electrics;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
@@ -36,7 +38,7 @@ internal static class StartCommand
                         WriteCsv(streams.Out, starts);
                         break;
                     default:
-                        WriteText(streams.Out, starts, UnitsOption.Of(parsed.GetValue<string?>("--units")));
+                        WriteText(streams.Out, starts, input.View.Boat, UnitsOption.Of(parsed.GetValue<string?>("--units")));
                         break;
                 }
 
@@ -62,7 +64,7 @@ internal static class StartCommand
         };
     }
 
-    private static void WriteText(TextWriter output, IReadOnlyList<StartInTime> starts, DisplayUnits units)
+    private static void WriteText(TextWriter output, IReadOnlyList<StartInTime> starts, BoatModel boat, DisplayUnits units)
     {
         string Text(double? value, string suffix) => value is { } known && double.IsFinite(known) ? QuantityText.Format(known, suffix, units, UnitsOption.Culture).Replace('\u00A0', ' ') : "?";
         foreach (StartInTime start in starts)
@@ -70,7 +72,7 @@ internal static class StartCommand
             output.WriteLine($"{start.Starter.Title}, {start.Condition.Title}");
             if (start.WhyNone is { } why)
             {
-                output.WriteLine($"  {why}{(start.Missing.IsEmpty ? "" : $": {string.Join(", ", start.Missing.Select(missing => $"{missing.ThingId} {missing.Field}"))}")}");
+                output.WriteLine($"  {why}{(start.Missing.IsEmpty ? "" : $": {string.Join("; ", start.Missing.Select(missing => MissingWords.Of(missing, boat)))}")}");
                 output.WriteLine();
                 continue;
             }

@@ -49,15 +49,32 @@ public static class AlteredBoat
             .ToValueList(),
     };
 
+    /// <summary>The alteration with another status. The day on which it was accepted is kept with it, and forgotten when it no longer is.</summary>
+    public static Alteration Become(Alteration alteration, AlterationStatus status, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(alteration);
+        return alteration with
+        {
+            Status = status,
+            AcceptedOn = status switch
+            {
+                AlterationStatus.Accepted => today,
+                AlterationStatus.UnderWay or AlterationStatus.Built => alteration.AcceptedOn,
+                _ => null,
+            },
+        };
+    }
+
     /// <summary>
-    /// The edits that record an edit of an alteration as built: the thing itself, and the alteration with the day on it. The status
-    /// becomes under way, or built when nothing is left to build.
+    /// The edits that record an edit of an alteration as built: the thing itself, and the alteration with the day on it. What is only taken as said (<see cref="Assumptions"/>) goes in
+    /// with what refers to it, and all of it with the last that is built. The status becomes under way, or built when nothing is left to build.
     /// </summary>
     public static IReadOnlyList<Edit> Build(BoatModel asBuilt, Alteration alteration, IReadOnlyCollection<string> ids, DateOnly on)
     {
-        List<Edit> done = [.. alteration.Edits.Where(edit => edit.BuiltOn is null && ids.Contains(edit.Id))];
+        IReadOnlySet<string> all = Assumptions.With([.. alteration.Edits.Where(edit => edit.BuiltOn is null)], ids);
+        List<Edit> done = [.. alteration.Edits.Where(edit => edit.BuiltOn is null && all.Contains(edit.Id))];
         ValueList<Edit> edits = alteration.Edits
-            .Select(edit => edit.BuiltOn is null && ids.Contains(edit.Id) ? edit with { BuiltOn = on } : edit)
+            .Select(edit => edit.BuiltOn is null && all.Contains(edit.Id) ? edit with { BuiltOn = on } : edit)
             .ToValueList();
         Alteration recorded = alteration with
         {

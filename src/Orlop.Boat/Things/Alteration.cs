@@ -14,6 +14,9 @@ public sealed record Alteration : Thing
     [Description("How far it has come.")]
     public AlterationStatus Status { get; init; } = AlterationStatus.Draft;
 
+    [Description("Day on which it was accepted into the plan; left out where it is not accepted, or nobody recorded when.")]
+    public DateOnly? AcceptedOn { get; init; }
+
     [Description("Why it is wanted.")]
     public string? Purpose { get; init; }
 

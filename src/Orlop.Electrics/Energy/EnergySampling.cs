@@ -14,7 +14,7 @@ public sealed record SampledMonth(int Month, double ChanceFraction, double Chanc
 
 /// <summary>Many years of drawn weather.</summary>
 /// <param name="YearCount">How many.</param>
-/// <param name="Months">Each month.</param>
+/// <param name="Months">Each month; no numbers where they hang on a month whose light is not known.</param>
 /// <param name="MeanFraction">Mean charge by month and hour of the day, twelve times twenty-four.</param>
 /// <param name="BelowFraction">Share of time below the reserve by month and hour of the day.</param>
 /// <param name="WorstResidualRatio">Greatest share of its turnover that a year's books are off by: rounding.</param>
@@ -26,6 +26,9 @@ public static class EnergySampling
 {
     /// <summary>Years, usual.</summary>
     public const int UsualYearCount = 1000;
+
+    // Charge that two runs end at alike and that a lead-acid battery only comes ever nearer to: less than anybody is shown.
+    private const double SameFraction = 1e-4;
 
     private const int ShareSteps = 32;
     private const int ChunkCount = 16;
@@ -66,6 +69,30 @@ public static class EnergySampling
         });
         return new EnergySample(yearCount, [.. Enumerable.Range(0, 12).Select(month => MonthOf(years, month))], all.MeanFraction, all.BelowFraction, residuals.Max());
     }
+
+    /// <summary>What is sure of the same years at both ends of a light that is not known (<see cref="EnergySimulation.Ends"/>): no number where it hangs on it.</summary>
+    public static EnergySample Sure(EnergySample dark, EnergySample clear)
+    {
+        ArgumentNullException.ThrowIfNull(dark);
+        ArgumentNullException.ThrowIfNull(clear);
+        static ImmutableArray<double> Each(ImmutableArray<double> some, ImmutableArray<double> others) => [.. some.Zip(others, Same)];
+        return dark with
+        {
+            Months = [.. dark.Months.Zip(clear.Months, Same)],
+            MeanFraction = Each(dark.MeanFraction, clear.MeanFraction),
+            BelowFraction = Each(dark.BelowFraction, clear.BelowFraction),
+            WorstResidualRatio = Math.Max(dark.WorstResidualRatio, clear.WorstResidualRatio),
+        };
+    }
+
+    private static SampledMonth Same(SampledMonth one, SampledMonth other)
+    {
+        double chance = Same(one.ChanceFraction, other.ChanceFraction);
+        return new SampledMonth(
+            one.Month, chance, double.IsNaN(chance) ? chance : one.ChanceDeviationFraction, Same(one.DullFraction, other.DullFraction), Same(one.MiddleFraction, other.MiddleFraction), Same(one.UnmetWh, other.UnmetWh));
+    }
+
+    private static double Same(double one, double other) => Math.Abs(one - other) <= SameFraction * Math.Max(1, Math.Abs(one)) ? one : double.NaN;
 
     private static SampledMonth MonthOf(EnergyTally[] years, int month)
     {

@@ -20,7 +20,7 @@ public sealed class EnergySimulation
         (_inUse, _lying) = (DayPower.InUse(input), DayPower.Lying(input));
     }
 
-    /// <summary>The climate beside a clear sky; where it is brighter in a month, nothing can be reckoned.</summary>
+    /// <summary>The climate beside a clear sky; where it is brighter in a month, what hangs on that month is found by <see cref="Ends"/>.</summary>
     public ClimateShare Climate { get; }
 
     /// <summary>Prepares an input; refuses what is out of range.</summary>
@@ -39,6 +39,12 @@ public sealed class EnergySimulation
         input.Check();
         return ReferenceEquals(input.Climate, _input.Climate) ? new EnergySimulation(input, _path, Climate) : Of(input);
     }
+
+    /// <summary>
+    /// The same with the months that are brighter than a clear sky all dark, and all clear. More light never leaves less charge, so what is the same with both hangs on no such month,
+    /// whatever light it has; the dark one is never above what is true.
+    /// </summary>
+    public (EnergySimulation Dark, EnergySimulation Clear) Ends() => (new(_input, _path, Climate.Taking(0)), new(_input, _path, Climate.Taking(1)));
 
     /// <summary>A year from 1 January, in the mean weather of each month.</summary>
     /// <param name="stepsPerHour">1 to 60.</param>
@@ -83,7 +89,7 @@ public sealed class EnergySimulation
         };
     }
 
-    internal WeatherYears Weather => field ??= Climate.TooBrightMonth is { } month
+    internal WeatherYears Weather => field ??= Climate.TooBrightMonths is [var month, ..]
         ? throw new InvalidOperationException($"{_input.Climate.Subject}: month {month} has more light than a clear sky gives at this latitude.")
         : new WeatherYears(Climate.ShareFraction);
 

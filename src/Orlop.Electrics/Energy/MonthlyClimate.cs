@@ -54,8 +54,8 @@ public sealed record MonthlyClimate
 /// <summary>A climate beside a clear sky: what share of it each month has.</summary>
 /// <param name="ClearDayWhPerM2">Light on the horizontal in a clear day, mean of each month; twelve.</param>
 /// <param name="ShareFraction">The climate over the clear sky; twelve.</param>
-/// <param name="TooBrightMonth">The first month, from 1, of which the climate has more light than a clear sky gives; null where none has, and it can be used.</param>
-public sealed record ClimateShare(ImmutableArray<double> ClearDayWhPerM2, ImmutableArray<double> ShareFraction, int? TooBrightMonth)
+/// <param name="TooBrightMonths">The months, from 1, of which the climate has more light than a clear sky gives: their light is not known.</param>
+public sealed record ClimateShare(ImmutableArray<double> ClearDayWhPerM2, ImmutableArray<double> ShareFraction, ImmutableArray<int> TooBrightMonths)
 {
     // An hour's step of the day's integral: within 0.2 % of a minute's.
     private const int StepsAnHour = 6;
@@ -81,7 +81,9 @@ public sealed record ClimateShare(ImmutableArray<double> ClearDayWhPerM2, Immuta
         }
 
         double[] share = [.. climate.SunWhPerM2.Zip(clear, (given, sky) => sky > 0 ? given / sky : given > 0 ? double.PositiveInfinity : 0)];
-        int bright = Array.FindIndex(share, one => one > 1);
-        return new ClimateShare([.. clear], [.. share], bright < 0 ? null : bright + 1);
+        return new ClimateShare([.. clear], [.. share], [.. Enumerable.Range(1, 12).Where(month => share[month - 1] > 1)]);
     }
+
+    /// <summary>The same with the months that are too bright at a share of a clear sky.</summary>
+    internal ClimateShare Taking(double share) => this with { ShareFraction = [.. ShareFraction.Select(one => one > 1 ? share : one)], TooBrightMonths = [] };
 }

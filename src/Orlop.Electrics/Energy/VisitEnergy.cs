@@ -16,7 +16,11 @@ public sealed record EnergyWeight(string Id, bool IsSource, double DailyWh, doub
 /// <param name="Days">Step by step.</param>
 /// <param name="SpareWh">What could be drawn besides, at the terminals, at any time of them, without going below the reserve: what stands over it at the lowest moment. 0 where nothing does.</param>
 /// <param name="ReserveAtHour">Hours until it first is below the reserve, if they went on; null where it is not in <see cref="VisitEnergy.MostDays"/>.</param>
-public sealed record VisitMonth(int Month, EnergyResult Days, double SpareWh, double? ReserveAtHour);
+public sealed record VisitMonth(int Month, EnergyResult Days, double SpareWh, double? ReserveAtHour)
+{
+    /// <summary>Hours before which it is not below the reserve, where the days would go on into a month whose light is not known and it hangs on that how long it lasts; null elsewhere.</summary>
+    public double? ReserveNotBeforeHour { get; init; }
+}
 
 /// <summary>Days in use at a time of the year: how far the charge goes down, how long it would last, what could be run besides, what matters most.</summary>
 public static class VisitEnergy
@@ -36,6 +40,16 @@ public static class VisitEnergy
         EnergyResult days = visit.Span(FirstDay(month, simulation.Input.Subject), dayCount, StepsPerHour);
         EnergyResult longer = visit.Span(FirstDay(month, simulation.Input.Subject), MostDays, 1, keepsMoments: false);
         return new VisitMonth(month, days, Spare(simulation.Input, days, month), longer.BelowAtHour);
+    }
+
+    /// <summary>What is sure of the same days at both ends of a light that is not known (<see cref="EnergySimulation.Ends"/>); null where the days themselves hang on it.</summary>
+    public static VisitMonth? Sure(VisitMonth dark, VisitMonth clear)
+    {
+        ArgumentNullException.ThrowIfNull(dark);
+        ArgumentNullException.ThrowIfNull(clear);
+        return dark.Days.Totals != clear.Days.Totals || dark.Days.LeastFraction != clear.Days.LeastFraction ? null
+            : dark.ReserveAtHour == clear.ReserveAtHour ? dark
+            : dark with { ReserveAtHour = null, ReserveNotBeforeHour = dark.ReserveAtHour };
     }
 
     /// <summary>What each load and source does to those days, the weightiest first: a load that leaves most charge when it is off, a source that leaves least.</summary>

@@ -24,6 +24,14 @@ public static class OperatingGateTable
         return range is null ? null : new OperatingGates(curveId, [.. range.Select(row => row.Gate)], SourceOf(curveId));
     }
 
+    /// <summary>The greatest rating below and the least above one that a curve does not cover, A; null where it has none on that side.</summary>
+    public static (double? BelowA, double? AboveA) RatingsBeside(string curveId, double ratingA)
+    {
+        Guard.Positive(ratingA, 10_000, "A", curveId);
+        Row[] rows = [.. Rows.Where(row => row.Curve == curveId)];
+        return (rows.Where(row => row.MostRatingA < ratingA).Max(row => (double?)row.MostRatingA), rows.Where(row => row.LeastRatingA > ratingA).Min(row => (double?)row.LeastRatingA));
+    }
+
     private static string SourceOf(string curveId) => curveId switch
     {
         "blade-type-c" => "ISO 8820-3, blade fuses type C",

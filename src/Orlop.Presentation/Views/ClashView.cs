@@ -49,7 +49,7 @@ public static class ClashView
             .. ThingSchema.Of(types[0]).Fields.Where(field => field.Type != FieldType.Id)
                 .Select(field => (Field: field, Texts: states.Select(thing => thing is null ? NotThere : FieldText.Show(field, field.Get(thing), units, culture, boat)).ToArray(), IsGiven: states.Any(thing => thing is not null && field.Get(thing) is not null)))
                 .Where(row => row.IsGiven && row.Texts.Distinct(StringComparer.Ordinal).Count() > 1)
-                .Select(row => Row(FieldWords.Label(row.Field), row.Texts)),
+                .Select(row => Row(FieldLabels.Of(row.Field), row.Texts)),
         ];
     }
 

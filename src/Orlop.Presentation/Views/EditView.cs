@@ -1,5 +1,6 @@
 using System.Globalization;
 using Orlop.Boat;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
@@ -17,7 +18,8 @@ public sealed record FieldDifference(string Label, string Was, string Becomes);
 /// <param name="What">Added, changed or taken out.</param>
 /// <param name="Fields">The fields that differ; for an added or removed thing those that are given.</param>
 /// <param name="BuiltOn">Day it was built; null when it is not.</param>
-public sealed record EditView(string Id, string Title, string Kind, string What, IReadOnlyList<FieldDifference> Fields, DateOnly? BuiltOn)
+/// <param name="IsAssumed">Nobody builds it: the alteration takes it as said.</param>
+public sealed record EditView(string Id, string Title, string Kind, string What, IReadOnlyList<FieldDifference> Fields, DateOnly? BuiltOn, bool IsAssumed)
 {
     private const string Added = "added";
     private const string TakenOut = "taken out";
@@ -34,7 +36,7 @@ public sealed record EditView(string Id, string Title, string Kind, string What,
     {
         Thing shown = (edit.Becomes ?? edit.Was)!;
         string what = edit.Was is null ? Added : edit.Becomes is null ? TakenOut : "changed";
-        return new EditView(edit.Id, shown.Title, Wording.KindOf(shown), what, Between(edit.Was, edit.Becomes, units, culture, boat), edit.BuiltOn);
+        return new EditView(edit.Id, shown.Title, Wording.KindOf(shown), what, Between(edit.Was, edit.Becomes, units, culture, boat), edit.BuiltOn, Assumptions.IsOne(edit));
     }
 
     /// <summary>The fields that differ between two states of a thing; either may be missing.</summary>
@@ -49,7 +51,7 @@ public sealed record EditView(string Id, string Title, string Kind, string What,
                 .Select(field => (Field: field, Was: was is null ? null : field.Get(was), Becomes: becomes is null ? null : field.Get(becomes)))
                 .Where(pair => !Equals(pair.Was, pair.Becomes))
                 .Select(pair => new FieldDifference(
-                    FieldWords.Label(pair.Field), FieldText.Show(pair.Field, pair.Was, units, culture, boat), FieldText.Show(pair.Field, pair.Becomes, units, culture, boat)))
+                    FieldLabels.Of(pair.Field), FieldText.Show(pair.Field, pair.Was, units, culture, boat), FieldText.Show(pair.Field, pair.Becomes, units, culture, boat)))
                 .Where(difference => difference.Was != difference.Becomes),
         ];
     }

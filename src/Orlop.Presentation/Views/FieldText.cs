@@ -46,7 +46,7 @@ public static class FieldText
     public static FieldReading Read(FieldSchema field, string? typed, DisplayUnits units, CultureInfo culture)
     {
         FieldReading read = ReadText(field, typed?.Trim() ?? "", units, culture);
-        return read.IsGood ? read : read with { Refusal = $"{FieldWords.Label(field)}: {read.Refusal}" };
+        return read.IsGood ? read : read with { Refusal = $"{FieldLabels.Of(field)}: {read.Refusal}" };
     }
 
     private static FieldReading ReadText(FieldSchema field, string text, DisplayUnits units, CultureInfo culture)
@@ -163,5 +163,5 @@ public static class FieldText
     private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture, BoatModel? boat) => string.Join(", ",
         schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => inner.Type == FieldType.Id
             ? Show(inner, inner.Get(record), units, culture, boat)
-            : $"{FieldWords.InSentence(inner)} {Show(inner, inner.Get(record), units, culture, boat)}"));
+            : $"{FieldLabels.InSentence(inner)} {Show(inner, inner.Get(record), units, culture, boat)}"));
 }

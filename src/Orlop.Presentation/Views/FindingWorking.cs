@@ -73,7 +73,7 @@ public sealed record FindingWorking
         // A thing that is not there yet is named by its kind, and its field as on the form that adds it.
         bool isKind = thing is null && ThingKinds.ByName.ContainsKey(input.ThingId);
         FieldSchema? field = thing is not null ? ThingSchema.Of(thing.GetType()).Field(FirstStep(input.Field)) : isKind ? ThingSchema.Of(input.ThingId).Field(FirstStep(input.Field)) : null;
-        string label = field is null ? input.Field : field.Type == FieldType.Id ? "" : thing is null ? FieldWords.Label(field) : MissingWords.LabelOf(thing, field, input.Field);
+        string label = field is null ? InputWords.Of(input.Field) : field.Type == FieldType.Id ? "" : thing is null ? FieldLabels.Of(field) : MissingWords.LabelOf(thing, field, input.Field);
         string text = thing is null || field is null || input.IsMissing ? "" : Text(thing, field, boat, view);
         return new InputRow(input.ThingId, thing is null ? FirstStep(input.Field) : FieldPath.In(thing, input.Field) is { Path.Length: > 0 } way ? way.Path : FirstStep(input.Field), thing?.Title ?? (isKind ? Capital(Wording.KindOf(input.ThingId)) : input.ThingId), label, text, input.IsGuess, input.IsMissing, label.Length == 0 ? "" : FieldAsk.Of(label, field));
     }

@@ -2,6 +2,7 @@ using Orlop.Boat;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Words;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 
@@ -28,26 +29,35 @@ public static class MissingWords
 
         if (thing is null && ThingKinds.ByName.ContainsKey(input.ThingId) && ThingSchema.Of(input.ThingId).Field(input.Field) is { } absent)
         {
-            return $"{FieldWords.InSentence(absent)} of the {Wording.KindOf(input.ThingId)}";
+            return $"{FieldLabels.InSentence(absent)} of the {Wording.KindOf(input.ThingId)}";
         }
 
+        return $"{Field(input, boat)} of {thing?.Title ?? input.ThingId}";
+    }
+
+    /// <summary>The field alone, where its thing is named beside it: "outer diameter".</summary>
+    public static string Field(FindingInput input, BoatModel boat)
+    {
+        Thing? thing = boat.Find(input.ThingId);
         FieldSchema? field = thing is null ? null : ThingSchema.Of(thing.GetType()).Field(input.Field.Split('/', '.')[0]);
-        string label = field is null ? input.Field : LabelOf(thing!, field, input.Field);
-        return $"{char.ToLowerInvariant(label[0])}{label[1..]} of {thing?.Title ?? input.ThingId}";
+        string label = field is null ? InputWords.Of(input.Field) : LabelOf(thing!, field, input.Field);
+        return $"{char.ToLowerInvariant(label[0])}{label[1..]}";
     }
 
     /// <summary>
     /// What is missing of a field: its label, "Way or space of run 1" for where a stretch of a run lies, "Open-circuit curve (the
     /// it begins at 50 %; 30 % is needed)" for a charge outside a battery's curve.
+    /// "Operating time at 60 A (its kind has one only at 50 A and 63 A)" for a rating that a kind of times does not cover.
     /// </summary>
     /// <param name="path">The field as the finding names it.</param>
     public static string LabelOf(Thing thing, FieldSchema field, string path) =>
         path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}"
         : path.Split('/') is ["cores", var core, ("fromEnd" or "toEnd") and var end, var value] && field.Record?.Field(end)?.Record?.Field(value) is { } ofEnd
-            ? $"{FieldWords.Label(ofEnd)} ({core}, {(end == "fromEnd" ? "first" : "other")} end)"
+            ? $"{FieldLabels.Of(ofEnd)} ({core}, {(end == "fromEnd" ? "first" : "other")} end)"
         : path.Split('/') is ["cores", var ofCore, ("fromEnd" or "toEnd") and var madeOff] ? $"Kind of end of core {ofCore}, {(madeOff == "fromEnd" ? "first" : "other")} end"
-        : CurveGap.ChargeFraction(path) is { } charge && thing is BatteryBank { OpenCircuit.Count: > 0 } battery ? $"{FieldWords.Label(field)} ({OutsideCurve(battery, charge)})"
-        : FieldWords.Label(field);
+        : CurveGap.ChargeFraction(path) is { } charge && thing is BatteryBank { OpenCircuit.Count: > 0 } battery ? $"{FieldLabels.Of(field)} ({OutsideCurve(battery, charge)})"
+        : GatesGap.Of(path) is { } gap ? $"Operating time {gap.At} (its kind has one {gap.Only})"
+        : FieldLabels.Of(field);
 
     private static string OutsideCurve(BatteryBank battery, double chargeFraction)
     {

@@ -79,7 +79,7 @@ public sealed partial class ProblemWords
             }
             else if (schema?.Field(step) is { } field)
             {
-                labels.Add(FieldWords.InSentence(field));
+                labels.Add(FieldLabels.InSentence(field));
                 schema = field.Record;
             }
         }
@@ -96,9 +96,9 @@ public sealed partial class ProblemWords
             : match.Value);
     }
 
-    private static string? LabelOf(RecordSchema schema, string name) => schema.Field(name) is { } field ? FieldWords.InSentence(field)
+    private static string? LabelOf(RecordSchema schema, string name) => schema.Field(name) is { } field ? FieldLabels.InSentence(field)
         : schema.Fields.Where(inner => inner.Type is FieldType.List or FieldType.Record && inner.Record is not null).Select(inner => inner.Record!.Field(name)).OfType<FieldSchema>().FirstOrDefault() is { } inside
-            ? FieldWords.InSentence(inside) : null;
+            ? FieldLabels.InSentence(inside) : null;
 
     [GeneratedRegex(@"^things\[\d+\](?: '(?<id>[^']*)')?(?: (?<steps>/.*))?$")]
     private static partial Regex Path();

@@ -55,7 +55,7 @@ public sealed class RecordDraft
     /// <param name="id">Start of the ids of its boxes on the page.</param>
     public IEnumerable<RefusedField> Refused(string id) => Fields.SelectMany(field => Inner.TryGetValue(field, out RecordDraft? inner)
         ? inner.Refused($"{id}-{field.Name}")
-        : RefusedField.If($"{id}-{field.Name}", FieldWords.Label(field), Refusal(field)));
+        : RefusedField.If($"{id}-{field.Name}", FieldLabels.Of(field), Refusal(field)));
 
     /// <summary>What was ticked in a list of choices.</summary>
     public IReadOnlyList<string> Chosen(FieldSchema field) => _chosen.GetValueOrDefault(field, []);
@@ -103,7 +103,7 @@ public sealed class RecordDraft
                 values[field] = inner.Make(units, culture);
                 if (values[field] is null)
                 {
-                    _refusals[field] = $"{FieldWords.Label(field)} is not complete.";
+                    _refusals[field] = $"{FieldLabels.Of(field)} is not complete.";
                 }
 
                 continue;

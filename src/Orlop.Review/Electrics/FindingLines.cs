@@ -71,8 +71,8 @@ internal static class FindingLines
         Headline = headline,
         Inputs = missing,
         WorkingWhenAsked = () => [.. missing.Select(input => input.IsMissing
-            ? new WorkingLine("Missing", $"{input.ThingId}: {FieldOf(input.Field)} is not given", null, "")
-            : new WorkingLine("In the way", $"{input.ThingId}: {FieldOf(input.Field)} as it is typed", null, ""))],
+            ? new WorkingLine("Missing", $"{input.ThingId}: {InputWords.Of(input.Field)} is not given", null, "")
+            : new WorkingLine("In the way", $"{input.ThingId}: {InputWords.Of(input.Field)} as it is typed", null, ""))],
     };
 
     /// <summary>The verdict is unknown because the practice gives no such limit, or none is chosen.</summary>
@@ -106,26 +106,6 @@ internal static class FindingLines
         "Σ" => "All above the rating together",
         _ => symbol,
     };
-
-    // lengthM: length. run/1: way or space of run 1. internalResistanceOhm: internal resistance. cores/plus/areaMm2: area.
-    private static string FieldOf(string field)
-    {
-        if (CurveGap.ChargeFraction(field) is { } charge)
-        {
-            return FormattableString.Invariant($"open-circuit voltage at {charge * 100:0.#} % charge, outside the points of its curve,");
-        }
-
-        if (field.StartsWith("run/", StringComparison.Ordinal))
-        {
-            return $"way or space of run {field["run/".Length..]}";
-        }
-
-        string name = field.Split('/', '.')[^1];
-        string? unit = UnitEnds.FirstOrDefault(end => name.Length > end.Length && name.EndsWith(end, StringComparison.Ordinal));
-        return string.Concat(name[..^(unit?.Length ?? 0)].Select(sign => char.IsUpper(sign) ? $" {char.ToLowerInvariant(sign)}" : sign.ToString()));
-    }
-
-    private static readonly string[] UnitEnds = ["Fraction", "M3PerH", "Ratio", "Count", "Mm2", "Ohm", "Deg", "Ah", "Kg", "Mm", "UT", "A", "V", "W", "C", "S", "M"];
 
     private static string SuffixOf(string unit) => unit switch
     {

@@ -13,21 +13,52 @@ internal static class EnergyLines
 {
     public static Amount Wh(double value) => new(value, "Wh");
 
+    private static Amount Light(double value) => new(value, "WhPerM2");
+
     public static string MonthName(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
 
-    /// <summary>The finding where something is missing or the climate cannot be; null where it can be told.</summary>
-    public static Finding? CannotTell(CheckDescription check, PlanResult plan)
-    {
-        if (plan.Energy is null)
-        {
-            return FindingLines.Unknown(check, plan.Plan.Id, null, Sentence.Of($"{plan.Plan.Title}: what the battery does cannot be told while something is missing"), plan.Input.Missing);
-        }
+    /// <summary>The finding where something is missing; null where nothing is.</summary>
+    public static Finding? CannotTell(CheckDescription check, PlanResult plan) => plan.Energy is not null ? null
+        : FindingLines.Unknown(check, plan.Plan.Id, null, Sentence.Of($"{plan.Plan.Title}: what the battery does cannot be told while something is missing"), plan.Input.Missing);
 
-        return plan.Energy.Climate.TooBrightMonth is not { } month ? null : FindingLines.Unknown(
+    /// <summary>The finding where months of the season hang on one that is brighter than a clear sky, and those that can be told do not settle it.</summary>
+    public static Finding TooBright(CheckDescription check, PlanResult plan, ImmutableArray<int> untold)
+    {
+        int month = plan.Energy!.Climate.TooBrightMonths[0], others = plan.Energy.Climate.TooBrightMonths.Length - 1;
+        string more = others == 0 ? "a number is wrong" : $"a number is wrong, and {others} more {(others == 1 ? "month is" : "months are")} too bright";
+        return FindingLines.Unknown(
             check, plan.Plan.Id, null,
-            Sentence.Of($"{plan.Plan.Title}: {MonthName(month)} of its climate has more light than a clear sky gives at that latitude; a number is wrong"),
+            Sentence.Of($"{plan.Plan.Title}: {MonthName(month)} of its climate has more light than a clear sky gives at that latitude: {FoundLight(plan, month)} a day, where it can have {MostLight(plan, month)} at most; {more}, and {Untold(untold)}"),
             [new FindingInput(plan.Plan.Climate!, "months")]);
     }
+
+    /// <summary>The light of a month of the plan's climate, and the most that it can have.</summary>
+    public static Amount FoundLight(PlanResult plan, int month) => Light(plan.Energy!.Input.Climate.SunWhPerM2[month - 1]);
+
+    /// <summary>The light of a clear day in a month.</summary>
+    public static Amount MostLight(PlanResult plan, int month) => Light(plan.Energy!.Climate.ClearDayWhPerM2[month - 1]);
+
+    /// <summary>Months that are too bright, beside a finding that does not hang on them or fails all the same.</summary>
+    public static IEnumerable<WorkingLine> OfTooBright(PlanResult plan, ImmutableArray<int> untold)
+    {
+        foreach (int month in plan.Energy!.Climate.TooBrightMonths)
+        {
+            yield return new WorkingLine("In the way", $"{MonthName(month)} of the climate has more light than a clear sky, which gives {FindingLines.N(MostLight(plan, month).Value)} Wh/m² a day: what hangs on it is not told", FoundLight(plan, month), "Haurwitz 1945");
+        }
+
+        if (!untold.IsEmpty)
+        {
+            yield return new WorkingLine("Not told", $"{Named(untold)}; may be worse", null, "");
+        }
+    }
+
+    private static string Untold(ImmutableArray<int> months) => months.Length == 12 ? "no month can be told" : $"{Named(months)} cannot be told";
+
+    private static string Named(ImmutableArray<int> months) => months.Length switch
+    {
+        1 => MonthName(months[0]),
+        _ => $"{string.Join(", ", months.Take(months.Length - 1).Select(MonthName))} and {MonthName(months[^1])}",
+    };
 
     /// <summary>Climate, battery, and what was taken for granted.</summary>
     public static IEnumerable<WorkingLine> OfInput(PlanResult plan, int month)

@@ -20,31 +20,48 @@ public sealed record PlanResult(BoatModel Boat, PlanInput Input, PlanEnergy? Ene
 /// <summary>A plan's days in each month of its season, its year of drawn weather, and what weighs most.</summary>
 /// <param name="Input">What it was reckoned from.</param>
 /// <param name="Climate">The climate beside a clear sky.</param>
-/// <param name="Months">Days in use in each month of the season; none where the climate is brighter than a clear sky.</param>
-/// <param name="Sample">Years of drawn weather; null likewise.</param>
-/// <param name="Weights">What each load and source does in the worst month.</param>
-public sealed record PlanEnergy(EnergyInput Input, ClimateShare Climate, ImmutableArray<VisitMonth> Months, EnergySample? Sample, ImmutableArray<EnergyWeight> Weights)
+/// <param name="Months">Days in use in each month of the season that can be told: where the climate is brighter than a clear sky in a month, those that do not hang on it.</param>
+/// <param name="Sample">Years of drawn weather; no numbers in months that hang on such a month.</param>
+/// <param name="Weights">What each load and source does in the worst month; none where no month can be told.</param>
+public sealed record PlanEnergy(EnergyInput Input, ClimateShare Climate, ImmutableArray<VisitMonth> Months, EnergySample Sample, ImmutableArray<EnergyWeight> Weights)
 {
     private const int YearCount = 400;
 
-    /// <summary>The month with the least charge; the most unmet where several are empty.</summary>
+    /// <summary>The month with the least charge, of those that can be told; the most unmet where several are empty. Null where none can be.</summary>
     public VisitMonth? Worst => Months.OrderBy(month => month.Days.LeastFraction).ThenByDescending(month => month.Days.Totals.UnmetWh).FirstOrDefault();
 
-    /// <summary>The month of the season in which it most often runs below the reserve.</summary>
-    public SampledMonth? WorstChance => Sample?.Months.Where(month => Input.Cycle.Has(month.Month)).OrderByDescending(month => month.ChanceFraction).ThenBy(month => month.DullFraction).FirstOrDefault();
+    /// <summary>The month of the season in which it most often runs below the reserve, of those that can be told; null where none can be.</summary>
+    public SampledMonth? WorstChance => Sample.Months.Where(month => Input.Cycle.Has(month.Month) && double.IsFinite(month.ChanceFraction))
+        .OrderByDescending(month => month.ChanceFraction).ThenBy(month => month.DullFraction).FirstOrDefault();
+
+    /// <summary>Months of the season whose days cannot be told: they hang on a month that is brighter than a clear sky.</summary>
+    public ImmutableArray<int> UntoldMonths => [.. Season(Input).Except(Months.Select(month => month.Month))];
+
+    /// <summary>Months of the season whose chance cannot be told, likewise.</summary>
+    public ImmutableArray<int> UntoldChances => [.. Season(Input).Where(month => !double.IsFinite(Sample.Months[month - 1].ChanceFraction))];
 
     /// <summary>Reckons it.</summary>
     public static PlanEnergy Of(EnergyInput input, CancellationToken token)
     {
         ArgumentNullException.ThrowIfNull(input);
         EnergySimulation simulation = EnergySimulation.Of(input);
-        if (simulation.Climate.TooBrightMonth is not null)
+        VisitMonth Visit(EnergySimulation of, int month) => VisitEnergy.In(of, month, input.Cycle.UseDayCount);
+        PlanEnergy Told(EnergySimulation of, IEnumerable<VisitMonth?> months, EnergySample sample)
         {
-            return new PlanEnergy(input, simulation.Climate, [], null, []);
+            PlanEnergy energy = new(input, simulation.Climate, [.. months.OfType<VisitMonth>()], sample, []);
+            return energy.Worst is { } worst ? energy with { Weights = VisitEnergy.Weights(of, worst.Month, input.Cycle.UseDayCount) } : energy;
         }
 
-        ImmutableArray<VisitMonth> months = [.. Enumerable.Range(1, 12).Where(input.Cycle.Has).Select(month => VisitEnergy.In(simulation, month, input.Cycle.UseDayCount))];
-        PlanEnergy energy = new(input, simulation.Climate, months, EnergySampling.Calculate(simulation, YearCount, token: token), []);
-        return energy with { Weights = VisitEnergy.Weights(simulation, energy.Worst!.Month, input.Cycle.UseDayCount) };
+        if (simulation.Climate.TooBrightMonths.IsEmpty)
+        {
+            return Told(simulation, Season(input).Select(month => Visit(simulation, month)), EnergySampling.Calculate(simulation, YearCount, token: token));
+        }
+
+        (EnergySimulation dark, EnergySimulation clear) = simulation.Ends();
+        return Told(
+            dark, Season(input).Select(month => VisitEnergy.Sure(Visit(dark, month), Visit(clear, month))),
+            EnergySampling.Sure(EnergySampling.Calculate(dark, YearCount, token: token), EnergySampling.Calculate(clear, YearCount, token: token)));
     }
+
+    private static IEnumerable<int> Season(EnergyInput input) => Enumerable.Range(1, 12).Where(input.Cycle.Has);
 }

@@ -22,7 +22,7 @@ public sealed record WorkingLine(string What, string Expression, Amount? Value, 
 
 /// <summary>An input a finding rests on: the thing, the field where it is typed, and how it reads.</summary>
 /// <param name="ThingId">Id of the thing.</param>
-/// <param name="Field">Name of its field, as in the file; <c>run/2</c> for where the second stretch of a cable's run lies, <c>openCircuit/0.3</c> for a charge outside a battery's curve.</param>
+/// <param name="Field">Name of its field, as in the file; <c>run/2</c> for where the second stretch of a cable's run lies, <c>openCircuit/0.3</c> for a charge outside a battery's curve, <c>gates/60/50/63</c> for a rating of 60 A of which a kind of operating times has none, with the nearest that it has.</param>
 /// <param name="IsGuess">Guessed or estimated.</param>
 /// <param name="IsMissing">Not given.</param>
 public sealed record FindingInput(string ThingId, string Field, bool IsGuess = false, bool IsMissing = false);

@@ -7,7 +7,7 @@ using Orlop.Review.Heat;
 
 namespace Orlop.Review.Mending;
 
-/// <summary>More air for a warm space: openings low and high, larger or added, or a fan.</summary>
+/// <summary>More air for a warm space: openings low and high, larger or added, a fan, or both.</summary>
 internal static class AirChoices
 {
     /// <summary>From floor and top of a space to openings that it has none of yet, as a share of its height. Common practice, no source.</summary>
@@ -16,20 +16,47 @@ internal static class AirChoices
     /// <summary>It is described how heat leaves a space that is not the open air, so that openings can be reckoned with.</summary>
     public static bool CanHave(Space space) => space.Use != SpaceUse.OpenDeck && SpaceWarmth.IsDescribed(space) && space.To.ZM > space.From.ZM;
 
-    /// <summary>The slot of a space; null where nothing can be reckoned with there.</summary>
-    public static MendSlot? Slot(MendBench bench, Space space)
+    /// <summary>The slots of a space: its openings, and a fan besides where they are two; where they are not, a choice is openings alone, or openings and a fan that blows through them. None where nothing can be reckoned with there.</summary>
+    public static IEnumerable<MendSlot> Slots(MendBench bench, Space space)
     {
         if (!CanHave(space))
         {
-            return null;
+            return [];
         }
 
         string id = ReadableId.Of($"{space.Id} vents", taken => bench.Draft.Find(taken) is not null);
-        IEnumerable<MendOption> vents = bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Vent, AreaCm2: not null })
-            .SelectMany(part => Plans(space, part.AreaCm2!.Value).SelectMany(plan => bench.Ways(Of(bench, space, plan, part, id))));
-        FanChoices? fans = FanChoices.In(bench, space);
-        return bench.Slot($"air:{space.Id}", SlotKind.Air, space.Id, Traits(space, space.Vents), vents.Concat(fans?.Options() ?? [])) is { } slot ? slot with { AddedIds = fans?.AddedIds ?? [] } : null;
+        bool isCooler = AirDirection.IsNeverWarmer(bench, space, AirFrom(space));
+        (VentPlan Plan, MendOption Bought)[] vents =
+        [
+            .. from part in bench.Catalogue.Parts
+               where part is { Use: CatalogueUse.Vent, AreaCm2: not null }
+               from plan in Plans(space, part.AreaCm2!.Value)
+               select (plan, Of(bench, space, plan, part, id)),
+        ];
+        MendSlot? Slot(string name, IEnumerable<MendOption> options, FanChoices? fans) =>
+            bench.Slot($"{name}:{space.Id}", SlotKind.Air, space.Id, Traits(space, space.Vents), options) is { } slot ? slot with { AddedIds = fans?.AddedIds ?? [], IsAirCooler = isCooler } : null;
+        IEnumerable<MendOption> openings = vents.SelectMany(vent => bench.Ways(vent.Bought));
+        MendSlot?[] slots = FanChoices.In(bench, space) is { } own
+            ? [Slot("air", openings, null), Slot("fan", own.Options(), own)]
+            : [Slot("air", openings.Concat(Blown(bench, space, vents)), vents.Select(vent => FanChoices.In(bench, With(space, vent.Plan))).FirstOrDefault(fans => fans is not null))];
+        return slots.OfType<MendSlot>();
     }
+
+    // Through the openings that weigh least, or through those that also draw most by themselves: a fan moves what it moves through any.
+    private static IEnumerable<MendOption> Blown(MendBench bench, Space space, IReadOnlyCollection<(VentPlan Plan, MendOption Bought)> vents)
+    {
+        (VentPlan Plan, MendOption Bought)[] paid = [.. vents.Where(vent => bench.Ways(vent.Bought).Any(way => !way.IsFromStock))];
+        return paid.Length == 0 ? [] : new[] { paid.MinBy(vent => MendWeight.Of(vent.Bought, bench.Aim)), paid.MaxBy(vent => vent.Bought.Traits.Draught) }.DistinctBy(vent => vent.Bought)
+            .SelectMany(vent => (FanChoices.In(bench, With(space, vent.Plan))?.Options() ?? []).Select(fan => fan with
+            {
+                What = new Sentence([.. vent.Bought.What.Parts, .. Sentence.Of($"; ").Parts, .. fan.What.Parts]),
+                Apply = boat => fan.Apply(vent.Bought.Apply(boat)),
+                Cost = new MendCost(fan.Cost.PriceMoney + vent.Bought.Cost.PriceMoney, fan.Cost.AddedKg + vent.Bought.Cost.AddedKg),
+                BesidesMoney = fan.BesidesMoney + vent.Bought.Cost.PriceMoney,
+            }));
+    }
+
+    private static Space With(Space space, VentPlan plan) => space with { Vents = plan.Vents, AirFrom = AirFrom(space) };
 
     /// <summary>What the rules compare of a space's air.</summary>
     public static MendTraits Traits(Space space, ValueList<AirVent> vents) => new()

@@ -3,9 +3,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
-using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
-using Orlop.Review.Practices;
 
 namespace Orlop.Review.Mending;
 
@@ -165,12 +163,7 @@ internal sealed class FanChoices
     }
 
     // It runs wherever something gives heat in its space.
-    private ValueList<string> OnIn()
-    {
-        Memo memo = new();
-        ElectricsView view = new(_bench.Draft, Practice.Of(_bench.Draft, memo), memo, CancellationToken.None);
-        return view.Conditions.Where(condition => view.WarmthsIn(condition).Of(_space)?.HeatW > 0).Select(condition => condition.Id).ToValueList();
-    }
+    private ValueList<string> OnIn() => _bench.View.Conditions.Where(condition => _bench.View.WarmthsIn(condition).Of(_space)?.HeatW > 0).Select(condition => condition.Id).ToValueList();
 
     // That of a circuit in the space, else of any; from a bar where its way passes one, else from the posts.
     private static Supply? SupplyNear(MendBench bench, Space space)

@@ -3,6 +3,8 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Orlop.Review.Electrics;
+using Orlop.Review.Practices;
 
 namespace Orlop.Review.Mending;
 
@@ -39,6 +41,9 @@ internal sealed class MendBench
 
     public StockShelf Shelf { get; }
 
+    /// <summary>The draft as the checks see it.</summary>
+    public ElectricsView View => field ??= ViewOf(Draft);
+
     /// <summary>The batteries that stand side by side, and what leads to them.</summary>
     public StringWays Strings => field ??= new StringWays(this);
 
@@ -59,6 +64,12 @@ internal sealed class MendBench
             _ => false,
         }
         || (objection.IsOfStrings ? Strings.ThingIds.Contains(thingId) : IsOnOneChain(objection, thingId));
+
+    private static ElectricsView ViewOf(BoatModel draft)
+    {
+        Memo memo = new();
+        return new ElectricsView(draft, Practice.Of(draft, memo), memo, CancellationToken.None);
+    }
 
     private string? SpaceOf(string thingId) => Draft.Find(thingId) switch { Space space => space.Id, Part part => part.Space, _ => null };
 

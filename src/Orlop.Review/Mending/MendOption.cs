@@ -111,6 +111,9 @@ internal sealed record MendSlot(string Id, SlotKind Kind, string ThingId, Immuta
     /// <summary>The things that its choices add and that a finding could be about; empty where they add none.</summary>
     public ImmutableArray<string> AddedIds { get; init; } = [];
 
+    /// <summary>Of air: what comes in is in no condition warmer than the space, whatever else is chosen (<see cref="AirDirection"/>).</summary>
+    public bool IsAirCooler { get; init; }
+
     /// <summary>A set of choices is kept as bits.</summary>
     public const int MostOptionCount = 63;
 }

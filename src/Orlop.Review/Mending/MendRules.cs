@@ -25,7 +25,7 @@ internal static class MendRules
             SlotKind.Contact => Contact(objection, isOwn, other, had),
             SlotKind.Start => Start(objection, other, had),
             SlotKind.Fuse => Fuse(objection, isOwn, other, had),
-            SlotKind.Air => Air(objection, isOwn, other, had),
+            SlotKind.Air => Air(objection, slot, other, had),
             // What is crimped on is judged by these alone.
             SlotKind.End => objection.Finding.CheckId is not ("lug-fits-cable" or "ring-fits-stud" or "stud-stack"),
             _ => false,
@@ -87,10 +87,10 @@ internal static class MendRules
         _ => IsOfCurrent(objection) ? objection.IsClear : IsOfJoining(objection),
     };
 
-    // More air never leaves a space warmer that is too warm; a fan is a load more, and its circuit is compared with none.
-    private static bool Air(Objection objection, bool isOwn, MendTraits other, MendTraits had) => objection.IsOfWarmth
-        ? !isOwn && AtMost(other.Draught, had.Draught) && AtMost(other.FanM3PerH, had.FanM3PerH)
-        : !isOwn && (had.Circuit == 0 || (other.Circuit == had.Circuit && other.FanM3PerH == had.FanM3PerH));
+    // Less air never leaves a space cooler that is too warm, where the air that comes in is cooler; a fan is a load more, and its circuit is compared with none.
+    private static bool Air(Objection objection, MendSlot slot, MendTraits other, MendTraits had) => !slot.AddedIds.Any(objection.IsOf) && (objection.IsOfWarmth
+        ? slot.IsAirCooler ? AtMost(other.Draught, had.Draught) && AtMost(other.FanM3PerH, had.FanM3PerH) : other.Draught == had.Draught && other.FanM3PerH == had.FanM3PerH
+        : had.Circuit == 0 || (other.Circuit == had.Circuit && other.FanM3PerH == had.FanM3PerH));
 
     private static bool Start(Objection objection, MendTraits other, MendTraits had) => objection.Finding.CheckId switch
     {

@@ -154,7 +154,7 @@ public sealed class ConditionPrediction
 
         if (Missing(nodeOrElement) is { } missing)
         {
-            return new Prediction(null, $"it rests on {missing.Field} of {_boat.Find(missing.ThingId)?.Title ?? missing.ThingId}, which is not given", missing);
+            return new Prediction(null, $"it rests on {InputWords.Of(missing.Field)} of {_boat.Find(missing.ThingId)?.Title ?? missing.ThingId}, which is not given", missing);
         }
 
         double below = 0, above = 0;

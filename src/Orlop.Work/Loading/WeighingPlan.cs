@@ -32,7 +32,7 @@ public sealed class WeighingPlan
         Survey = MarkFreeboard.SurveyOf(scope.AsBuilt);
         MeasuringLoading? loading = MeasuringLoading.Of(scope.AsAltered, Survey);
         (Condition, WhyLoaded) = (loading?.Condition, loading?.Why);
-        Weigh = [.. scope.Changes.Where(change => change.Edit.Becomes is not null).DistinctBy(change => change.Id).Select(change => Line(change.Edit)).OfType<WeighLine>()];
+        Weigh = [.. scope.Edits.Where(edit => edit.Becomes is not null).DistinctBy(edit => edit.Id).Select(Line).OfType<WeighLine>()];
         MovedKg = Condition is null ? 0 : Moved(scope.Before, scope.AsAltered, Condition);
         HasHull = scope.AsAltered.All<HullLines>().Any();
         // Nothing of weight came, went or moved: it has not drifted by this work.

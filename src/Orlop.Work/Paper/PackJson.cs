@@ -38,8 +38,10 @@ public static class PackJson
             ["date"] = options.On.ToString("O", options.Culture),
             ["revision"] = options.Revision,
             ["status"] = troubles.Status,
+            ["acceptedOn"] = pack.Alteration.AcceptedOn?.ToString("O", options.Culture),
             ["findings"] = List(text.Of(troubles).Groups.SelectMany(group => group.Rows), Of),
             ["clashes"] = Texts(pack.Clashes.Select(clash => clash.Id)),
+            ["assumed"] = List(pack.Assumed, edit => Of(EditView.Of(edit, options.Units, options.Culture, pack.AsAltered))),
             ["bring"] = List(pack.Bring, item => Of(item, text, Fails(troubles.FailingFor(item)))),
             ["cuts"] = List(pack.Cuts, Of),
             ["reels"] = List(pack.Cutting.Reels, Of),
@@ -63,6 +65,12 @@ public static class PackJson
         ["verdict"] = Wording.Of(row.Verdict),
         ["text"] = row.Headline,
         ["condition"] = row.Pair.Shown.ConditionId,
+    };
+
+    private static JsonObject Of(EditView edit) => new()
+    {
+        ["thing"] = edit.Id,
+        ["text"] = AssumedPages.Words(edit),
     };
 
     private static JsonObject Of(BringItem item, PackText text, IEnumerable<string> fails) => new()

@@ -21,7 +21,8 @@ internal sealed class PackScope
         EditOutcome outcome = AlteredBoat.Of(asBuilt, alteration);
         AsAltered = outcome.Boat;
         Clashes = [.. outcome.Clashes];
-        Changes = [.. alteration.Edits.Where(edit => edit.Was is not null || edit.Becomes is not null).Select(WorkChange.Of)];
+        Edits = [.. alteration.Edits.Where(edit => edit.Was is not null || edit.Becomes is not null)];
+        Changes = [.. Edits.Where(edit => !Assumptions.IsOne(edit)).Select(WorkChange.Of)];
         Whole = Union(AsAltered, alteration);
         WholeWiring = Wiring.Of(Whole);
         AlteredWiring = Wiring.Of(AsAltered);
@@ -41,7 +42,10 @@ internal sealed class PackScope
 
     public ImmutableArray<Clash> Clashes { get; }
 
-    /// <summary>One for each edit, in the owner's order.</summary>
+    /// <summary>Every edit, in the owner's order.</summary>
+    public ImmutableArray<Edit> Edits { get; }
+
+    /// <summary>One for each edit of what hands build, in the owner's order.</summary>
     public ImmutableArray<WorkChange> Changes { get; }
 
     /// <summary>Everything that is in the boat at any time of the work: as altered, and what is taken out.</summary>

@@ -46,7 +46,11 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         ? Sentence.Of($"Take off and take out: {change.Thing.Title}.")
         : Sentence.Of($"Take out {scope.Words.Located(change.Id)}.")) with
     {
-        Details = change.Thing is Cable ? [Sentence.Of($"Mark each end before it comes off. Leave no dead tail connected to anything.")] : [],
+        Details =
+        [
+            .. change.Thing is Cable ? new[] { Sentence.Of($"Mark each end before it comes off. Leave no dead tail connected to anything.") } : [],
+            .. change.Thing is Cable or Link ? LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)) : [],
+        ],
         Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
         PeopleCount = Cautions.PeopleFor(change.Thing),
     };
@@ -56,6 +60,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         Key = $"take-out:{change.Id}",
         Kind = StepKind.Remove,
         Text = Sentence.Of($"Take off and take out the old {PartWords.Small(change.Edit.Was!.Title)}; tie a draw wire to it if it runs where the new one will."),
+        Details = [.. LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Edit.Was))],
         Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Edit.Was))],
         About = [change.Id],
     };
@@ -98,6 +103,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             Protection device => [Sentence.Of($"{new Amount(device.RatedA.Value, "A")}. Leave it off.")],
             IsolatorSwitch { IsIsolator: true } => [Sentence.Of($"Leave it open.")],
             PlugAndSocket => [Sentence.Of($"Leave it apart.")],
+            BatteryBank when scope.IsNewBattery(change.Id) => [Sentence.Of($"Cover both posts as soon as it stands; they stay covered until its leads go on (common practice, no source).")],
             _ => Array.Empty<Sentence>(),
         },
     ];
@@ -171,7 +177,11 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             ? Sentence.Of($"Bolt on {link.Title}: {scope.Words.At(link.From)} to {scope.Words.At(link.To)}.")
             : Sentence.Of($"Connect {change.Thing.Title}, the end away from the source first.")) with
         {
-            Details = change.Thing is Link ? [.. LinkWords(change.Thing)] : [.. own.OrderByDescending(end => scope.StepsFrom(end.At.ToString())).Select(Tighten)],
+            Details =
+            [
+                .. change.Thing is Link ? LinkWords(change.Thing) : own.OrderByDescending(end => scope.StepsFrom(end.At.ToString())).Select(Tighten),
+                .. LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)),
+            ],
             Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing))],
             Ends = [.. own.Select(end => end.Key)],
         };

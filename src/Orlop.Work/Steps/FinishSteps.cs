@@ -26,8 +26,9 @@ internal static class FinishSteps
         .. readings.GroupBy(reading => reading.ConditionId).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition])),
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
+        .. LiveNearby.Of(scope, isolation).Select(bank => LiveNearby.Off(scope, bank)),
         .. PanelSteps.Close(scope),
-        HandOver(scope),
+        .. scope.Changes.IsEmpty ? [] : new[] { HandOver(scope) },
     ];
 
     private static WorkStep Label(ImmutableArray<WorkLabel> labels) => new()
@@ -72,12 +73,12 @@ internal static class FinishSteps
         {
             foreach (BatteryBank bank in i == place ? isolation.MinusFirst.Where(bank => scope.AsAltered.Find(bank.Id) is not null) : [])
             {
-                yield return MinusSteps.Last(scope, bank);
+                yield return MinusSteps.Last(scope, isolation, bank);
             }
 
             if (i < closing.Length)
             {
-                yield return Close(scope, closing[i]);
+                yield return Close(scope, isolation, closing[i]);
             }
         }
 
@@ -110,7 +111,7 @@ internal static class FinishSteps
 
         foreach (Opening stopped in isolation.Result is { } done ? ClosingOrder.Sources(done) : [])
         {
-            yield return Close(scope, stopped);
+            yield return Close(scope, isolation, stopped);
         }
 
         if (SolarSteps.Uncover(scope, isolation) is { } uncover)
@@ -126,12 +127,17 @@ internal static class FinishSteps
         return device is BatteryBank battery ? LiveVoltage.Of(battery.NominalV.Value, false) : LiveVoltage.Of(point.NominalV, point.IsAc);
     }
 
-    private static WorkStep Close(PackScope scope, Opening opening) => new()
+    private static WorkStep Close(PackScope scope, WorkIsolation isolation, Opening opening) => new()
     {
         Key = $"restore:{opening.Id}",
         Kind = StepKind.Energise,
         Text = Sentence.Of($"{IsolationWords.Close(scope.Words, opening, scope.Whole.Find(opening.Id))}"),
-        Details = opening.Means == OpeningMeans.Unplug ? [PlugSteps.Fed] : [],
+        Details = opening.Means switch
+        {
+            OpeningMeans.Unplug => [PlugSteps.Fed],
+            OpeningMeans.LiftBatteryLead => LiveNearby.AtPosts(scope, isolation, opening.EdgeIds.Select(scope.WholeWiring.Find).OfType<WiringEdge>().SelectMany(edge => new[] { edge.A, edge.B }).Select(ElementIds.ThingOf)),
+            _ => [],
+        },
         Cautions = opening.Means == OpeningMeans.LiftBatteryLead ? [Cautions.Battery] : [],
         About = [ElementIds.ThingOf(opening.Id)],
     };

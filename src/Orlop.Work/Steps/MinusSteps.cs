@@ -28,14 +28,18 @@ internal static class MinusSteps
     };
 
     /// <summary>On again, after the last plus lead and before anything is closed that was opened before the minus came off.</summary>
-    public static WorkStep Last(PackScope scope, BatteryBank bank) => new()
+    public static WorkStep Last(PackScope scope, WorkIsolation isolation, BatteryBank bank) => new()
     {
         Key = $"restore:minus:{bank.Id}",
         Kind = StepKind.Energise,
         Text = Sentence.Of($"{IsolationWords.MinusLast(scope.Words, bank)}"),
-        Details = Named(scope.AlteredWiring, bank) is { Length: > 0 } named
-            ? [Sentence.Of($"On that post: {named}. Faces bright and flat; the maker's torque goes first, the make-up list tells it for what is new.")]
-            : [],
+        Details =
+        [
+            .. Named(scope.AlteredWiring, bank) is { Length: > 0 } named
+                ? new[] { Sentence.Of($"On that post: {named}. Faces bright and flat; the maker's torque goes first, the make-up list tells it for what is new.") }
+                : [],
+            .. LiveNearby.AtPosts(scope, isolation, [bank.Id]),
+        ],
         Cautions = [Cautions.Battery],
         About = [bank.Id],
     };

@@ -45,9 +45,9 @@ public sealed class PackTroubles
     {
         AlterationStatus.Draft => $"Draft, not accepted: nothing here is to be built yet. {Counts}",
         AlterationStatus.Dropped => $"Dropped: nothing here is to be built. {Counts}",
-        AlterationStatus.Accepted => $"Accepted. {Counts}",
-        AlterationStatus.UnderWay => $"Accepted and under way. {Counts}",
-        _ => $"Built. {Counts}",
+        AlterationStatus.Accepted => $"Accepted{AcceptedOn}. {Counts}",
+        AlterationStatus.UnderWay => $"Accepted{AcceptedOn} and under way. {Counts}",
+        _ => $"Built{(AcceptedOn.Length == 0 ? "" : $"; accepted{AcceptedOn}")}. {Counts}",
     };
 
     /// <summary>What is printed is not accepted, and nothing of it may be built.</summary>
@@ -66,6 +66,8 @@ public sealed class PackTroubles
 
     /// <summary>The findings as they are listed under the review.</summary>
     public FindingsView View(DisplayUnits units, CultureInfo culture) => new(_result, _engine.Checks, units, culture);
+
+    private string AcceptedOn => _alteration.AcceptedOn is { } day ? string.Create(CultureInfo.InvariantCulture, $" on {day:yyyy-MM-dd}") : "";
 
     private IEnumerable<PairedFinding> Failing => Findings.Where(pair => pair.Shown.Verdict == Verdict.Fails);
 

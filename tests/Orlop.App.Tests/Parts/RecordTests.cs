@@ -263,7 +263,23 @@ public sealed class RecordTests : WorkUnderWay
         Assert.Equal(AlterationStatus.Draft, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
 
         await panel.PressAsync(".ask button");
-        Assert.Equal(AlterationStatus.Accepted, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Status);
+        Alteration accepted = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
+        Assert.Equal((AlterationStatus.Accepted, (DateOnly?)Session.Today), (accepted.Status, accepted.AcceptedOn));
+        panel.Render(parameters => parameters.Add(one => one.Alteration, accepted));
+        Assert.StartsWith($"accepted on {Session.Today.ToString("d MMM yyyy", CultureInfo.GetCultureInfo("en"))}", panel.Find(".status").TextContent, StringComparison.Ordinal);
+
+        await panel.PressNamedAsync("button", "Back to a draft");
+        Assert.Null(Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.AcceptedOn);
+    }
+
+    [Fact]
+    public void AlterationPanel_WhatIsTakenAsSaid_IsToldSo_AndNoStepIsAboutIt()
+    {
+        Alteration winch = Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!;
+        IRenderedComponent<AlterationPanel> panel = Page.Render<AlterationPanel>(parameters => parameters.AddCascadingValue(Reader()).Add(one => one.Alteration, winch));
+
+        Assert.Equal(["hung-sampler"], panel.FindAll(".edit").Where(edit => edit.TextContent.Contains("taken as said", StringComparison.Ordinal)).Select(edit => edit.QuerySelector("a")!.GetAttribute("href")!.Split('=')[1]));
+        Assert.DoesNotContain(WorkPacks.Plan(Session.Now.AsBuilt, winch, Xunit.TestContext.Current.CancellationToken).Steps, step => step.Builds.Contains("hung-sampler"));
     }
 
     [Fact]

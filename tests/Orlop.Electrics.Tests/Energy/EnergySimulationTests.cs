@@ -191,7 +191,7 @@ public sealed class EnergySimulationTests
     public void BrighterThanAClearSky_IsToldAndNotReckoned()
     {
         EnergySimulation simulation = EnergySimulation.Of(Plain with { Climate = Plain.Climate with { SunWhPerM2 = Shetland.SetItem(11, 3000) } });
-        Assert.Equal(12, simulation.Climate.TooBrightMonth);
+        Assert.Equal([12], simulation.Climate.TooBrightMonths);
         Assert.Throws<InvalidOperationException>(() => simulation.Year());
     }
 

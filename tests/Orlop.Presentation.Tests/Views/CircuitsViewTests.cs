@@ -1,5 +1,6 @@
 using System.Globalization;
 using Orlop.Boat;
+using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views;
@@ -47,7 +48,7 @@ public sealed class CircuitsViewTests
     {
         Orlop.Boat.Format.RecordSchema schema = Orlop.Boat.Format.ThingSchema.Of("protection");
 
-        Assert.Equal(("Melting I²t", "Operating I²t"), (FieldWords.Label(schema.Field("meltingA2S")!), FieldWords.Label(schema.Field("clearingA2S")!)));
+        Assert.Equal(("Melting I²t", "Operating I²t"), (FieldLabels.Of(schema.Field("meltingA2S")!), FieldLabels.Of(schema.Field("clearingA2S")!)));
     }
 
     private static CircuitsView Of(BoatModel boat) => CircuitsView.Of(boat, boat, Result, DisplayUnits.Metric, Culture);

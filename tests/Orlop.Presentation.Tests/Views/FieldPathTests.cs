@@ -1,7 +1,9 @@
+using Orlop.Boat;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Views;
+using Orlop.Review.Findings;
 using Xunit;
 
 namespace Orlop.Presentation.Tests.Views;
@@ -38,6 +40,17 @@ public sealed class FieldPathTests
         "openCircuit", FieldPath.In(new BatteryBank { Id = "bank", Chemistry = BatteryChemistry.Gel, NominalV = 12, OpenCircuit = [new(0.5, 12), new(0.9, 12.6)] }, "openCircuit/1").Path);
 
     [Theory]
+    [InlineData("gates/60/50/63", "operating time at 60 A (its kind has one only at 50 A and 63 A) of Winch fuse")]
+    [InlineData("gates/500//400", "operating time at 500 A (its kind has one only up to 400 A) of Winch fuse")]
+    [InlineData("gates", "kind of operating times of Winch fuse")]
+    public void Missing_RatingThatItsKindDoesNotHave_NamesTheNearest(string path, string words)
+    {
+        Protection fuse = new() { Id = "fuse", Name = "Winch fuse", Means = ProtectionMeans.Fuse, RatedA = 60 };
+        Assert.Equal(words, MissingWords.Of(new FindingInput("fuse", path, IsMissing: true), new BoatModel { Things = [fuse] }));
+        Assert.Equal("gates", FieldPath.In(fuse, path).Path);
+    }
+
+    [Theory]
     [InlineData("fromEnd", "Kind of end of core plus, first end")]
     [InlineData("toEnd", "Kind of end of core plus, other end")]
     public void Label_OfAnEndThatNobodyTold_NamesTheCore(string end, string label)
@@ -48,5 +61,5 @@ public sealed class FieldPathTests
     }
 
     [Fact]
-    public void Labels_OfTheParticulars_AreEachTheirOwn() => Assert.Distinct(ThingSchema.Of(typeof(Particulars)).Fields.Select(FieldWords.Label));
+    public void Labels_OfTheParticulars_AreEachTheirOwn() => Assert.Distinct(ThingSchema.Of(typeof(Particulars)).Fields.Select(FieldLabels.Of));
 }

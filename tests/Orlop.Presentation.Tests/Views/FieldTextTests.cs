@@ -105,7 +105,7 @@ public sealed class FieldTextTests
     [InlineData("bare-boat", "tcgM", "Centre of gravity, to port (TCG)")]
     [InlineData("bare-boat", "kgM", "Centre of gravity, up (KG)")]
     [InlineData("tank", "liquidKgPerM3", "Liquid's density")]
-    public void Label_UnitStandsForANoun_SaysTheNoun(string kind, string field, string label) => Assert.Equal(label, FieldWords.Label(Field(kind, field)));
+    public void Label_UnitStandsForANoun_SaysTheNoun(string kind, string field, string label) => Assert.Equal(label, FieldLabels.Of(Field(kind, field)));
 
     [Fact]
     public void Known_Gates_AreThoseOfTheTableEachInPlainWords()

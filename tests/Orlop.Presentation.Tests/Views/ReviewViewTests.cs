@@ -174,7 +174,7 @@ public sealed class ReviewViewTests
     public void Ask_IsASentence(string kind, string field, string ask)
     {
         FieldSchema schema = ThingSchema.Of(kind).Field(field)!;
-        Assert.Equal(ask, FieldAsk.Of(FieldWords.Label(schema), schema));
+        Assert.Equal(ask, FieldAsk.Of(FieldLabels.Of(schema), schema));
     }
 
     [Fact]
@@ -183,7 +183,7 @@ public sealed class ReviewViewTests
         FieldSchema[] flags = [.. ThingKinds.ByName.Keys.SelectMany(kind => ThingSchema.Of(kind).Fields).SelectMany(field => field.Record is { } record ? record.Fields.Prepend(field) : [field]).Where(field => field.Type == FieldType.Flag)];
 
         Assert.NotEmpty(flags);
-        Assert.All(flags, flag => Assert.StartsWith("Say whether ", FieldAsk.Of(FieldWords.Label(flag), flag), StringComparison.Ordinal));
+        Assert.All(flags, flag => Assert.StartsWith("Say whether ", FieldAsk.Of(FieldLabels.Of(flag), flag), StringComparison.Ordinal));
     }
 
     [Fact]

@@ -191,7 +191,55 @@ public sealed class EnergyCheckTests
         BoatModel boat = With<Climate>("ytterskaren", climate => climate with { Months = [.. climate.Months.Select(month => month with { SunWhPerM2 = 9000 })] });
         Assert.Equal(Verdict.Unknown, Find(boat, Lasts, Plan).Verdict);
         Assert.Equal(Verdict.Unknown, Find(boat, Chance, Plan).Verdict);
+        double[] told = [.. Find(boat, Lasts, Plan).Headline.Parts.Select(part => part.Amount).OfType<Amount>().Select(amount => amount.Value)];
+        Assert.Equal(9000, told[0]);
+        // 1098 W/m² times the sine of the sun's height, and less (Haurwitz 1945): over a day with the sun overhead at noon and up for 12 h that is 1098 × 24/π = 8388 Wh/m². Ytterskären lies far north of that, and January is dark.
+        Assert.InRange(told[1], 100, 8388 / 4);
     }
+
+    /// <summary>One month that is too bright: the days of the others are told as they are with any June, and only what hangs on it is unknown.</summary>
+    [Fact]
+    public void OneMonthTooBright_TheOthersAreTold()
+    {
+        BoatModel boat = JuneTooBright(Boat);
+        PlanEnergy told = Of(boat).Energy!, real = Of(Boat).Energy!;
+        Assert.Equal([6], told.Climate.TooBrightMonths);
+        Assert.Equal([6], told.UntoldMonths);
+        Assert.Equal(real.Months.Where(month => month.Month != 6).Select(month => (month.Month, month.Days.LeastFraction)), told.Months.Select(month => (month.Month, month.Days.LeastFraction)));
+        Finding finding = Find(boat, Lasts, Plan);
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains("and June cannot be told", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // She runs below the reserve in no year, whatever light June has: the engine charges on every visit. With 40 W on between visits it is the sun that counts.
+    [Theory]
+    [InlineData(1.5, Verdict.Holds)]
+    [InlineData(40, Verdict.Unknown)]
+    public void OneMonthTooBright_ChanceIsUnknownWhereItHangsOnIt(double lyingW, Verdict verdict)
+    {
+        BoatModel boat = JuneTooBright(With<DayPlan>(Plan, plan => plan with { LyingW = lyingW, MostChanceFraction = 1 }));
+        Assert.Equal(verdict, Find(boat, Chance, Plan).Verdict);
+        Assert.Equal(verdict == Verdict.Unknown, Of(boat).Energy!.UntoldChances.Contains(6));
+        Assert.DoesNotContain(5, Of(boat).Energy!.UntoldChances);
+    }
+
+    [Fact]
+    public void OneMonthTooBright_AMonthThatFailsAllTheSame_Fails()
+    {
+        Quantity reserve = 0.97;
+        BoatModel boat = JuneTooBright(With<DayPlan>(Plan, plan => plan with { ReserveFraction = reserve, MostChanceFraction = 0.01 }));
+        foreach (string check in new[] { Lasts, Chance })
+        {
+            Finding finding = Find(boat, check, Plan);
+            Assert.Equal(Verdict.Fails, finding.Verdict);
+            Assert.Contains(finding.Working, line => line.What == "In the way" && line.Expression.Contains("June", StringComparison.Ordinal));
+        }
+    }
+
+    // Out of her season, on which nothing hangs.
+    [Fact]
+    public void MonthTooBrightOutOfTheSeason_DaysAreHeldToTheLimit() =>
+        Assert.Equal(Verdict.Holds, Find(JuneTooBright(With<DayPlan>(Plan, plan => plan with { FirstMonth = 8, LastMonth = 9 })), Lasts, Plan).Verdict);
 
     [Fact]
     public void OverlappingHours_AreUnknown() =>
@@ -270,6 +318,9 @@ public sealed class EnergyCheckTests
         PeukertRatio = peukert is { } ratio ? ratio : (Quantity?)null,
         RatedHour = hours is { } rated ? rated : (Quantity?)null,
     });
+
+    private static BoatModel JuneTooBright(BoatModel boat) => boat.WithThings(boat.Things.Select(thing => thing is Climate { Id: "ytterskaren" } climate
+        ? climate with { Months = [.. climate.Months.Select(month => month.CalendarMonth == 6 ? month with { SunWhPerM2 = 11_900 } : month)] } : thing));
 
     private static PlanResult Of(BoatModel boat) => new EnergyView(boat, null, new Memo(), default).Plans.Single(plan => plan.Plan.Id == Plan);
 

@@ -87,6 +87,65 @@ public sealed class AirMendTests
         Assert.NotNull(MendReasons.Of(Warm.Item1, Warm.Item2, Locker(30)));
     }
 
+    // By hand: 50 m³/h takes 16.8 W/K (1.204 kg/m³, 1005 J/kg K), 33 W over 18.8 W/K is 1.8 K over the 20 °C outside; two openings of 20 cm² let it get past 26 °C (68 cm² are needed there), and a fan alone blows through nothing.
+    [Fact]
+    public void ClosedLockerThatNoOpeningCools_GetsOpeningsAndAFan()
+    {
+        BoatModel boat = Locker(22).Change<BatteryBank>("bank", bank => bank with { Place = new Place(0.9, 0, 1) });
+        CataloguePart[] circuit = [Twin(1.5, 1.4), Fuse(3, 3)];
+        Assert.Equal(MendOutcome.NotCleared, Mend(boat, [Vent(20, 6), .. circuit]).Outcome);
+        Assert.Equal(MendOutcome.NotCleared, Mend(boat, [Fan, .. circuit]).Outcome);
+        MendResult result = Mend(boat, [Fan, Vent(20, 6), .. circuit]);
+        Assert.Equal((MendOutcome.Cleared, true), (result.Outcome, result.IsProved));
+        Space cabin = result.Set!.Boat.Find<Space>("cabin")!;
+        Assert.Equal((2, 50), (cabin.Vents.Count, cabin.FanM3PerH!.Value));
+        Assert.True(IsMended(result.Set.Boat, boat));
+        Assert.True(result.Set.Cost.PriceMoney > 25 + (2 * 6) + 3);
+    }
+
+    // Beside a hold of 60 °C while the engine runs, and with 60 W of its own otherwise, when a fan is on. Both through 1 W/K to the hold and 1 W/K to air of 20 °C, 33 °C at most, by the draught law as above:
+    // the engine's heat asks for 1.1 W/K of air, which two openings of 30 cm² give and the slots do not; the lamp's for 2.6 W/K, which they do not and a fan does.
+    [Fact]
+    public void WhatTheFanDoesNotSeeTo_OpeningsDo_AndTheOtherWayRound_BothAreInOneSet()
+    {
+        BoatModel boat = Locker(33)
+            .Change<ElectricLoad>("lamp", lamp => lamp with { HeatFraction = 1 })
+            .Change<Space>("cabin", cabin => cabin with { Vents = [new("low slot", 0.5, 0.2), new("high slot", 0.5, 1.8)], Walls = [new SpaceWall("outside", 1, 1), new SpaceWall("to the hold", 1, 1, Space: "hold")] })
+            .Change<BatteryBank>("bank", bank => bank with { Place = new Place(0.9, 0, 1) })
+            .With(
+                new Space { Id = "hold", Use = SpaceUse.Engine, From = new Place(6, -1, 0), To = new Place(8, 1, 2), AmbientC = 20, EngineRunningC = 60 },
+                new Condition { Id = "motoring", OutsideC = 20, EngineRuns = true, ChargeFraction = 0.8, LowestChargeFraction = 0.5 });
+        CataloguePart[] circuit = [Twin(1.5, 1.4), Fuse(3, 3)];
+        Assert.Equal(MendOutcome.NotCleared, Mend(boat, [Vent(30, 6), .. circuit]).Outcome);
+        Assert.Equal(MendOutcome.NotCleared, Mend(boat, [Fan, .. circuit]).Outcome);
+        MendResult result = Mend(boat, [Fan, Vent(30, 6), .. circuit]);
+        Assert.Equal((MendOutcome.Cleared, true), (result.Outcome, result.IsProved));
+        Space cabin = result.Set!.Boat.Find<Space>("cabin")!;
+        Assert.Contains(cabin.Vents, vent => vent.AreaCm2 == 30);
+        Assert.NotNull(cabin.Fan);
+        Assert.True(IsMended(result.Set.Boat, boat));
+    }
+
+    // 1 W/K to a hold of 10 °C and 1 W/K to the air. In use, 20 °C outside, 30 W: too warm without air. At noon, 45 °C outside, nothing on: too warm with much of it. 29.5 °C at most leaves, by the draught
+    // law as above, 2 to 3.6 cm² for each of two openings. More air is worse than less there, and the search may not take the one for the other.
+    [Theory]
+    [InlineData(4, 9)]
+    [InlineData(9, 4)]
+    public void AirThatIsHotterThanTheSpaceAtTimes_TheOpeningBetweenTooLittleAndTooMuchIsFound(double fitting, double large)
+    {
+        BoatModel boat = Locker(29.5)
+            .Change<Space>("cabin", cabin => cabin with { Vents = [new("low slot", 0.2, 0.2), new("high slot", 0.2, 1.8)], Walls = [new SpaceWall("outside", 1, 1), new SpaceWall("to the hold", 1, 1, Space: "hold")] })
+            .With(
+                new Space { Id = "hold", Use = SpaceUse.Dry, From = new Place(6, -1, 0), To = new Place(8, 1, 2), AmbientC = 10 },
+                new Condition { Id = "noon", OutsideC = 45, ChargeFraction = 0.8, LowestChargeFraction = 0.5 });
+        CataloguePart[] parts = [Vent(1, 2), Vent(2.7, fitting), Vent(30, large), Vent(100, large + 1)];
+        MendResult result = Mend(boat, parts);
+        Assert.Equal((MendOutcome.Cleared, true), (result.Outcome, result.IsProved));
+        Assert.True(IsMended(result.Set!.Boat, boat));
+        Assert.Equal(parts.SelectMany(part => Ways(boat, part)).Where(way => IsMended(way.Boat, boat)).Min(way => way.Price), result.Set.Cost.PriceMoney);
+        Assert.DoesNotContain(result.Set.Boat.Find<Space>("cabin")!.Vents, vent => vent.AreaCm2 > 10);
+    }
+
     [Fact]
     public void SpaceThatIsNotDescribed_IsBeyondMending_AndTheReasonIsAnother()
     {

@@ -64,6 +64,43 @@ public class StepOrderTests
         Assert.Contains(pack.Bring, item => item.Key == "sealant");
     }
 
+    [Theory]
+    [InlineData("sampling-winch")]
+    [InlineData("sampling-winch-second")]
+    [InlineData("drying-locker")]
+    public void Plan_WhatIsCovered_ComesUncoveredOnce_AfterAllIsMeasured(string id)
+    {
+        WorkPack pack = DemoBoat.Pack(id);
+        string[] covered = [.. pack.Steps.Where(step => step.Key.StartsWith("cover:", StringComparison.Ordinal)).Select(step => step.Key.Split(':')[1])];
+        WorkStep[] off = [.. pack.Steps.Where(step => step.Key.StartsWith("uncover:", StringComparison.Ordinal))];
+        Assert.Equal(covered, off.Select(step => step.Key.Split(':')[1]));
+        int measured = pack.Steps.ToList().FindLastIndex(step => step.Kind == StepKind.Commission), closed = pack.Steps.ToList().FindIndex(step => step.Key.StartsWith("close:", StringComparison.Ordinal));
+        Assert.All(off, step => Assert.InRange(Index(pack, step), measured + 1, closed < 0 ? pack.Steps.Length : closed));
+        Assert.All(off, step => Assert.Contains(Cautions.BatteryNear, step.Cautions));
+    }
+
+    // The bank of the boat of the tests stands in the locker, where a fuse is fitted; its main fuse's lead goes back onto its plus post.
+    [Fact]
+    public void Plan_LeadGoesOntoACoveredPost_ItsCoverComesOffForItAndGoesBack()
+    {
+        WorkPack pack = Boats.PumpPack;
+        Assert.Single(pack.Steps, step => step.Key == "cover:bank");
+        Assert.All(pack.Steps.Where(step => step.Key is "restore:bank-fuse.one@from" or "restore:minus:bank"), step => Assert.Contains(step.Details, IsOfTheCover));
+        Assert.Contains(pack.Steps, step => step.Key == "restore:bank-fuse.one@from");
+        Assert.DoesNotContain(pack.Steps.Single(step => step.Key == "connect:pump-cable").Details, IsOfTheCover);
+
+        static bool IsOfTheCover(Orlop.Review.Findings.Sentence detail) => detail.ToString().StartsWith("The cover of that one post of bank", StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_BatteryThatIsStillToBeFitted_IsCoveredWhereItIsFitted()
+    {
+        BatteryBank second = Boats.Small.Find<BatteryBank>("bank")! with { Id = "second", Name = "Second bank" };
+        WorkPack pack = Boats.Plan(Boats.Small, new Orlop.Boat.Things.Alteration { Id = "second-bank", Edits = [BoatEdits.Add(second), BoatEdits.Add(Boats.Wire("second-minus", "second.-", "minus.bar", 25, 0.5, 8))] });
+        Assert.DoesNotContain(pack.Steps, step => step.Key == "cover:second");
+        Assert.Contains(pack.Steps.Single(step => step.Key == "fit:second").Details, detail => detail.ToString().StartsWith("Cover both posts", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Plan_LoadOnAPlugIsMoved_PlugIsPulledThenReachSeenThenPluggedInThenTried()
     {

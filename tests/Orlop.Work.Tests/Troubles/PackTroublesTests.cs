@@ -77,6 +77,18 @@ public partial class PackTroublesTests
         Assert.Equal(isBoxed, first.Contains("<b>Nothing here is to be built.</b>", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(AlterationStatus.Accepted, "Accepted on 2026-11-20.")]
+    [InlineData(AlterationStatus.UnderWay, "Accepted on 2026-11-20 and under way.")]
+    [InlineData(AlterationStatus.Built, "Built; accepted on 2026-11-20.")]
+    public void Render_FirstPage_SaysWhenItWasAccepted_WhereThatIsRecorded(AlterationStatus status, string words)
+    {
+        WorkPack pack = Boats.Plan(Boats.Small, Weak with { Status = status, AcceptedOn = new DateOnly(2026, 11, 20) });
+        Assert.StartsWith(words, Row(WorkPackHtml.Render(pack, Options, Engine), "Status"), StringComparison.Ordinal);
+        Assert.Equal("2026-11-20", (string?)JsonNode.Parse(PackJson.Write(pack, Options, Engine))!["acceptedOn"]);
+        Assert.Null(JsonNode.Parse(PackJson.Write(Pack, Options, Engine))!["acceptedOn"]);
+    }
+
     [Fact]
     public void Status_WhereNothingIsAgainstIt_SaysSoAndClaimsNoMore()
     {

@@ -102,7 +102,7 @@ public sealed class EnergyReferenceTests
             }
 
             ClimateShare share = ClimateShare.Of(new MonthlyClimate { Subject = place.Id, LatitudeDeg = place.LatitudeDeg, SunWhPerM2 = place.SunWhPerM2, AirC = [.. new double[12]] });
-            Assert.Null(share.TooBrightMonth);
+            Assert.Empty(share.TooBrightMonths);
             Assert.All(share.ShareFraction, fraction => Assert.InRange(fraction, 0.3, 1));
         }
     }

@@ -49,7 +49,7 @@ public sealed class EarthFaultCheck : ICheck<ElectricsView>
         FindingInput[] doubts = result.Status is EarthFaultStatus.EndsInTime or EarthFaultStatus.TouchTooHigh ? [] :
         [
             .. fault.IsRatingForLimit ? [new FindingInput(circuit.Source.Id, "shortCircuitA", IsMissing: true)] : Array.Empty<FindingInput>(),
-            .. circuit.Devices.Where(device => DeviceGates.Of(device) is null && device.ResidualA is null).Select(device => new FindingInput(device.Id, "gates", IsMissing: true)),
+            .. circuit.Devices.Where(device => DeviceGates.Of(device) is null && device.ResidualA is null).Select(device => GatesGap.Input(device)),
         ];
         return Cautioned(doubts.Length > 0
             ? Unknown(Description, circuit.Taker.Id, circuit.Condition.Id, Sentence.Of($"{name}: nothing that is known ends a fault to earth of {A(result.FaultA)} in time"), [.. doubts])

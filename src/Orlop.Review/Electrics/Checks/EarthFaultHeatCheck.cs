@@ -65,7 +65,7 @@ public sealed class EarthFaultHeatCheck : ICheck<ElectricsView>
 
     // Devices without times may yet end it, and what opens at once may let through less than its time says.
     private static IEnumerable<FindingInput> Doubts(EarthFaultHeat heat) => heat.Stretch.Devices.SelectMany(device => DeviceGates.Of(device) is not { } gates
-        ? device.ResidualA is null ? [new FindingInput(device.Id, "gates", IsMissing: true)] : Array.Empty<FindingInput>()
+        ? device.ResidualA is null ? [GatesGap.Input(device)] : Array.Empty<FindingInput>()
         : device.ClearingA2S is null && gates.LatestOpening(Math.Min(heat.Energy.CurrentA / device.RatedA.Value, 10_000)).GuaranteedS <= LetThrough.QuickS ? [new FindingInput(device.Id, "clearingA2S", IsMissing: true)] : []);
 
     private Finding Told(EarthFault fault, string name, EarthFaultHeat heat)

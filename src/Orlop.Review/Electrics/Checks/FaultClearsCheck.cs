@@ -47,10 +47,10 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
         }
 
         ImmutableArray<FarEndClearing> each = FarEndClearing.Each(view, end, conductor);
-        FindingInput[] withoutGates = [.. end.Before.Where(device => view.GatesOnDc(device) is null).Select(device => new FindingInput(device.Id, "gates", IsMissing: true))];
+        FindingInput[] withoutGates = [.. end.Before.Where(device => view.GatesOnDc(device) is null).Select(device => GatesGap.Input(device))];
         if (each.IsEmpty)
         {
-            return Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: no operating times are known of {end.Before[^1].Title}, so whether it opens in time cannot be told"), [.. withoutGates]);
+            return Unknown(Description, end.Edge.Id, condition.Id, Sentence.Of($"{name}: {GatesGap.Words(end.Before[^1])}, so whether it opens in time cannot be told"), [.. withoutGates]);
         }
 
         FarEndClearing best = each[0];

@@ -30,8 +30,8 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
         string name = $"{pair.Nearer.Title} behind {pair.Earlier.Title}";
         if (pair.Devices(view) is not { } devices)
         {
-            return Unknown(Description, pair.Nearer.Id, condition.Id, Sentence.Of($"{name}: which opens first cannot be told without the operating times of both"),
-                [.. new[] { pair.Nearer, pair.Earlier }.Where(device => DeviceGates.Of(device) is null).Select(device => new FindingInput(device.Id, "gates", IsMissing: true))]);
+            return Unknown(Description, pair.Nearer.Id, condition.Id, Sentence.Of($"{name}: which opens first cannot be told without the operating times of both{Gaps(pair)}"),
+                [.. new[] { pair.Nearer, pair.Earlier }.Where(device => DeviceGates.Of(device) is null).Select(device => GatesGap.Input(device))]);
         }
 
         if (pair.GreatestA(view, condition) is not { } greatest)
@@ -57,6 +57,10 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
         });
         return Told(pair, devices, result, condition, name, besides, greatest);
     }
+
+    // A kind that is given and has no times at the rating is not asked for: the rating is told.
+    private static string Gaps(DevicePair pair) => string.Concat(new[] { pair.Nearer, pair.Earlier }
+        .Where(device => DeviceGates.Of(device) is null && GatesGap.Of(GatesGap.Input(device).Field) is not null).Select(device => $"; {GatesGap.Words(device)}"));
 
     private Finding Told(DevicePair pair, (SeriesDevice Earlier, SeriesDevice Nearer) devices, SelectivityResult result, Condition condition, string name, double besidesA, double greatestA)
     {

@@ -40,7 +40,7 @@ public sealed class StartOpensDeviceCheck : ICheck<ElectricsView>
 
         if (DeviceGates.Of(device) is not { } gates)
         {
-            return Unknown(Description, subject, condition.Id, Sentence.Of($"{device.Title}: no operating times are known for it, so whether it holds while {load.Title} starts cannot be told"), [new FindingInput(device.Id, "gates", IsMissing: true)]);
+            return Unknown(Description, subject, condition.Id, Sentence.Of($"{GatesGap.Words(device)}, so whether it holds while {load.Title} starts cannot be told"), [GatesGap.Input(device)]);
         }
 
         // A charger helps at normal charge and takes current off the battery's own fuse; at the lowest none helps.

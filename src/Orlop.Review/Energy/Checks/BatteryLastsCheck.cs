@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Electrics.Energy;
 using Orlop.Review.Findings;
@@ -23,16 +24,22 @@ public sealed class BatteryLastsCheck : ICheck<EnergyView>
             return unknown;
         }
 
-        VisitMonth worst = plan.Energy!.Worst!;
+        ImmutableArray<int> untold = plan.Energy!.UntoldMonths;
+        if (plan.Energy.Worst is not { } worst)
+        {
+            return EnergyLines.TooBright(Description, plan, untold);
+        }
+
         EnergyInput input = plan.Energy.Input;
         double drawn = 1 - worst.Days.LeastFraction, allowed = 1 - input.ReserveFraction;
         string days = string.Create(CultureInfo.InvariantCulture, $"{input.Cycle.UseDayCount} {(input.Cycle.UseDayCount == 1 ? "day" : "days")}");
         double unmet = worst.Days.Totals.UnmetWh;
-        return new Finding
+        Verdict verdict = unmet > 0 ? Verdict.Fails : Verdicts.Of(drawn, allowed);
+        return !untold.IsEmpty && verdict != Verdict.Fails ? EnergyLines.TooBright(Description, plan, untold) : new Finding
         {
             CheckId = Description.Id,
             SubjectId = plan.Plan.Id,
-            Verdict = unmet > 0 ? Verdict.Fails : Verdicts.Of(drawn, allowed),
+            Verdict = verdict,
             UseFraction = Verdicts.UseOf(drawn, allowed),
             Headline = unmet > 0
                 ? Sentence.Of($"{plan.Plan.Title}: in {days} of mean {EnergyLines.MonthName(worst.Month)} weather the battery is empty, and {EnergyLines.Wh(unmet)} is not served")
@@ -40,6 +47,7 @@ public sealed class BatteryLastsCheck : ICheck<EnergyView>
             Working =
             [
                 .. EnergyLines.OfInput(plan, worst.Month),
+                .. EnergyLines.OfTooBright(plan, untold),
                 .. EnergyLines.OfBooks(worst.Days.Totals, input.Cycle.UseDayCount),
                 new WorkingLine("Least charge", string.Create(CultureInfo.InvariantCulture, $"of what can be drawn, from day 15 of {EnergyLines.MonthName(worst.Month)}, steps of 15 min"), Fraction(worst.Days.LeastFraction), "battery stepped through"),
                 new WorkingLine("Reserve", "", Fraction(input.ReserveFraction), "as typed"),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Electrics.Energy;
 using Orlop.Review.Findings;
@@ -30,8 +31,13 @@ public sealed class ChanceBelowReserveCheck : ICheck<EnergyView>
             return Unknown(Description, plan.Plan.Id, null, Sentence.Of($"{plan.Plan.Title}: nobody said what chance of running below the reserve is borne"), [new FindingInput(plan.Plan.Id, "mostChanceFraction", IsMissing: true)]);
         }
 
-        SampledMonth worst = plan.Energy!.WorstChance!;
-        EnergySample sample = plan.Energy.Sample!;
+        ImmutableArray<int> untold = plan.Energy!.UntoldChances;
+        if (plan.Energy.WorstChance is not { } worst || (!untold.IsEmpty && Verdicts.Of(worst.ChanceFraction, most.Value) != Verdict.Fails))
+        {
+            return EnergyLines.TooBright(Description, plan, untold);
+        }
+
+        EnergySample sample = plan.Energy.Sample;
         Verdict verdict = Verdicts.Of(worst.ChanceFraction, most.Value);
         bool isNear = worst.ChanceFraction + (SureDeviations * worst.ChanceDeviationFraction) > most.Value;
         return new Finding
@@ -44,6 +50,7 @@ public sealed class ChanceBelowReserveCheck : ICheck<EnergyView>
             Working =
             [
                 .. EnergyLines.OfInput(plan, worst.Month),
+                .. EnergyLines.OfTooBright(plan, untold),
                 new WorkingLine("Years drawn", "days of weather about each month's mean, a day like the last three times in ten; hourly steps", new Amount(sample.YearCount, "Count"), "Bendt, Collares-Pereira and Rabl 1981; likeness of days common practice", true),
                 new WorkingLine("Below the reserve", string.Create(CultureInfo.InvariantCulture, $"share of years, at least once in {EnergyLines.MonthName(worst.Month)}"), Fraction(worst.ChanceFraction), "battery stepped through"),
                 new WorkingLine("How sure", "one standard deviation, from the number of years", Fraction(worst.ChanceDeviationFraction), "binomial"),

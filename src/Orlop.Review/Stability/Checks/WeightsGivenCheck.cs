@@ -34,6 +34,6 @@ public sealed class WeightsGivenCheck : ICheck<StabilityView>
         "lcgM" => "LCG",
         "kgM" => "KG",
         "aboard" => "who is aboard",
-        _ => field,
+        _ => InputWords.Of(field),
     };
 }

@@ -27,6 +27,15 @@ public sealed class CertainFailureTests
     public void StartHolds_AnotherDrawNotGiven_IsUnknown() => Starting(1.1, 0.01).With(
         SmallBoat.Lamp("lamp-2", null), SmallBoat.LampCable("cable-2", "lamp-2")).Worst("start-opens-device", "fuse").IsUnknownFor("lamp-2", "runningA");
 
+    /// <summary>IEC 60269-1: the series of gG ratings steps from 50 A to 63 A.</summary>
+    [Fact]
+    public void StartThroughAFuseOfARatingThatItsKindDoesNotHave_IsUnknownForTheRating()
+    {
+        Finding finding = Starting(6, 5).Change<Protection>("fuse", fuse => fuse with { Gates = "link-gg", RatedA = 60, OwnTimes = [] }).Worst("start-opens-device", "fuse");
+        finding.IsUnknownFor("fuse", "gates/60/50/63");
+        Assert.Contains("its kind has no operating times at 60 A, only at 50 A and 63 A", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("start-opens-device", "fuse")]
     [InlineData("voltage-while-starting", "lamp")]

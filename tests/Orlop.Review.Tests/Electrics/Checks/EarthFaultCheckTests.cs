@@ -78,6 +78,11 @@ public sealed class EarthFaultCheckTests
     public void BreakersWithoutTimes_WithoutResidualDevice_AreUnknown() => From(
         WithoutResidual().Change<Protection>("kettle-breaker", device => device with { Gates = null }).Change<ShoreInlet>("shore", inlet => inlet with { SourceOhm = 10 }), "ashore").IsUnknownFor("kettle-breaker", "gates");
 
+    // IEC 60898-1 covers breakers up to 125 A.
+    [Fact]
+    public void BreakerBeyondTheRatingsOfItsKind_WithoutResidualDevice_IsUnknownForThem() => From(
+        WithoutResidual().Change<Protection>("kettle-breaker", device => device with { Gates = "breaker-b", RatedA = 150 }).Change<ShoreInlet>("shore", inlet => inlet with { SourceOhm = 10 }), "ashore").IsUnknownFor("kettle-breaker", "gates/150//125");
+
     // 1700 ohm × 30 mA is 51 V; the current of 0.135 A is past twice 30 mA: 0.15 s of 0.2 s.
     [Theory]
     [InlineData(100, Verdict.Holds)]

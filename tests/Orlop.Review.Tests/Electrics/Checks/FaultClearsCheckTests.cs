@@ -65,6 +65,18 @@ public sealed class FaultClearsCheckTests
     public void OperatingTimesNotGiven_AreUnknown() =>
         SmallBoat.OneLamp().Change<Protection>("fuse", fuse => fuse with { Gates = null }).Worst(Check, Plus).IsUnknownFor("fuse", "gates");
 
+    /// <summary>The gG series steps from 50 A to 63 A and ends at 400 A in the table here (IEC 60269-1, from 16 A).</summary>
+    [Theory]
+    [InlineData(60, "gates/60/50/63", "no operating times at 60 A, only at 50 A and 63 A")]
+    [InlineData(500, "gates/500//400", "no operating times at 500 A, only up to 400 A")]
+    [InlineData(10, "gates/10/16/", "no operating times at 10 A, only from 16 A")]
+    public void RatingThatItsKindDoesNotHave_IsToldWithTheNearest(double ratedA, string field, string words)
+    {
+        Finding finding = SmallBoat.OneLamp().Change<Protection>("fuse", fuse => fuse with { RatedA = ratedA, Gates = "link-gg", OwnTimes = [] }).Worst(Check, Plus);
+        finding.IsUnknownFor("fuse", field);
+        Assert.Contains(words, finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
     // A breaker is gated on alternating current; its magnet pulls at 1.4 times that on direct current (from memory). 215 A is 10.8 × 20 A: past type C's 10, short of 14.
     [Fact]
     public void BreakerOnDirectCurrent_MagnetCountsLater()

@@ -57,6 +57,16 @@ public sealed class SelectivityCheckTests
     public void OperatingTimesNotGiven_AreUnknown() =>
         TwoLamps(30, 10).Change<Protection>("main", main => main with { Gates = null }).Worst(Check, "fuse").IsUnknownFor("main", "gates");
 
+    /// <summary>IEC 60269-1: the series of gG ratings steps from 50 A to 63 A.</summary>
+    [Fact]
+    public void RatingThatItsKindDoesNotHave_IsToldWithTheNearest()
+    {
+        Finding finding = TwoLamps(60, 10).Change<Protection>("main", main => main with { Gates = "link-gg" }).Worst(Check, "fuse");
+        finding.IsUnknownFor("main", "gates/60/50/63");
+        Assert.Contains("its kind has no operating times at 60 A, only at 50 A and 63 A", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains(finding.Working, line => line.Expression.Contains("operating time at 60 A", StringComparison.Ordinal));
+    }
+
     private static BoatModel WithEnergies(double meltingA2S, double clearingA2S) => TwoLamps(30, 10)
         .Change<Protection>("main", main => main with { MeltingA2S = meltingA2S })
         .Change<Protection>("fuse", fuse => fuse with { ClearingA2S = clearingA2S });
