@@ -77,7 +77,6 @@ public static class WorkPackHtml
         }
 
         TroublePages.Write(html, troubles, text);
-        AssumedPages.Write(html, pack, options);
 
         // What is near a battery, or measured live, is said again in full where leads come off its posts.
         Caution[] grave = [.. pack.Steps.SelectMany(step => step.Cautions).Where(caution => caution.Kind is CautionKind.Battery or CautionKind.Mains or CautionKind.NotDead).Where(caution => caution != ReadBefore.Live).Distinct()];
@@ -85,5 +84,7 @@ public static class WorkPackHtml
         {
             StepPages.Boxed(html, caution.Kind, [caution.Text]);
         }
+
+        AssumedPages.Write(html, pack, options);
     }
 }
