@@ -48,7 +48,7 @@ public sealed partial class DemoBoatTests(ChromiumFixture chromium) : PageTest(c
         await Expect(window.Main).ToContainTextAsync("hold.");
         await Expect(window.Group("New trouble")).ToHaveCountAsync(0);
         await window.Main.GetByRole(AriaRole.Button, new() { Name = "Accept into the plan" }).ClickAsync();
-        await Expect(window.Main.Locator(".status")).ToHaveTextAsync("accepted");
+        await Expect(window.Main.Locator(".status")).ToContainTextAsync("accepted on ");
 
         IPage pack = await window.Page.Context.RunAndWaitForPageAsync(() => window.Main.GetByRole(AriaRole.Link, new() { Name = "Work pack", Exact = true }).ClickAsync());
         await Expect(pack.Locator("body")).ToContainTextAsync("Sampling winch, second draft");

@@ -20,6 +20,9 @@ public sealed class HostileTextTests(ChromiumFixture chromium) : PageTest(chromi
             await window.TypeAsync("Name", Hostile, Hostile);
         }
 
+        // The last is kept before the page is left.
+        await Expect(window.Page.Locator(".who")).ToContainTextAsync("revision 6");
+
         foreach (string path in new[]
                  {
                      "/", "/?thing=solar-fuse", "/electrics?circuit=stern-light", "/electrics?view=diagram", "/electrics?new=circuit", "/alterations?alteration=drying-locker",
