@@ -133,6 +133,7 @@ public static class PackJson
         ["peopleCount"] = step.PeopleCount,
         ["done"] = step.IsDoneOn(day),
         ["read"] = step.NoteOn(day),
+        ["readCount"] = step.TestOn(day)?.ReadCount,
         ["failedTest"] = step.Failed is { } failed ? new JsonObject { ["standing"] = Word(failed.Standing), ["read"] = failed.Shown, ["words"] = failed.Words } : null,
         ["builtOn"] = step.BuiltOn is { } built ? built.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
     };

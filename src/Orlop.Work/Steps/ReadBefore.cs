@@ -30,7 +30,7 @@ internal static class ReadBefore
             ],
             WriteDown = new WriteDown("V", ReadingCount: points.Read.Length)
             {
-                Accepts = WriteDown.Each(points.Read.Select(proof => LiveVoltage.Before(proof, !LiveBefore.MustGive(isolation.Boat, scope.WholeWiring, proof).IsEmpty) with { Name = PartProofs.Between(scope, isolation, proof) })),
+                Accepts = [.. points.Read.Select(proof => LiveVoltage.Before(proof, !LiveBefore.MustGive(isolation.Boat, scope.WholeWiring, proof).IsEmpty) with { Name = PartProofs.Between(scope, isolation, proof) })],
             },
             Cautions = [Live],
             About = [scope.Alteration.Id],

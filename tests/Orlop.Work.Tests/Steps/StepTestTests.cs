@@ -52,6 +52,31 @@ public sealed class StepTestTests
         Assert.Equal("0.1 V; 300 mV", StepTest.Of(Boats.PumpPack.Steps.First(step => step.Key.StartsWith("prove-dead:", StringComparison.Ordinal)), "0,1; 300 mV")!.Shown);
     }
 
+    /// <summary>A point that is not read may be live: a proof of several points is none until each is read, ticked or not.</summary>
+    [Theory]
+    [InlineData(null, TestStanding.NotTyped, 0)]
+    [InlineData("0", TestStanding.TooFew, 1)]
+    [InlineData("0; 0", TestStanding.TooFew, 2)]
+    [InlineData("0; ; 0", TestStanding.TooFew, 2)]
+    [InlineData("; ; 12.6", TestStanding.Outside, 1)]
+    [InlineData("0; 0; 0", TestStanding.Passed, 3)]
+    public void ProveDead_OfThreePoints_StaysOpenUntilEachIsRead(string? note, TestStanding standing, int readCount)
+    {
+        WorkStep proof = DemoBoat.Pack("sampling-winch").Steps.First(step => step is { Kind: StepKind.ProveDead, WriteDown.Accepts.Length: 3 });
+        WorkStep seen = proof with { Tick = new StepTick(proof.Key, Day, note) };
+        StepTest test = seen.TestOn(Day)!;
+
+        Assert.Equal((standing, readCount, 3), (test.Standing, test.ReadCount, test.AskedCount));
+        Assert.Equal(standing == TestStanding.Passed, seen.IsDoneOn(Day));
+        Assert.Equal(standing == TestStanding.Passed, seen.AgainstOn(Day) is null);
+        if (standing == TestStanding.TooFew)
+        {
+            Assert.Equal($"{readCount} of 3 read", test.Said);
+            Assert.Contains(proof.WriteDown!.Accepts[readCount == 1 ? 2 : note == "0; 0" ? 2 : 1].Name!, test.Words, StringComparison.Ordinal);
+            Assert.Null((proof with { Remark = new StepRemark(proof.Key, Day, note!) }).AgainstOn(Day));
+        }
+    }
+
     [Fact]
     public void Of_NothingTypedOrNothingTested_IsNoTest()
     {
@@ -72,12 +97,15 @@ public sealed class StepTestTests
         {
             WriteDown = new WriteDown("Ω")
             {
-                Accepts = WriteDown.Each([new AcceptedReading("Ohm", "Ω") { Name = "Earth", Most = 0.2 }, new AcceptedReading("Ohm", "MΩ") { Name = "Insulation", Least = 1e6, WhenBelow = "wet." }]),
+                Accepts = [new AcceptedReading("Ohm", "Ω") { Name = "Earth", Most = 0.2 }, new AcceptedReading("Ohm", "MΩ") { Name = "Insulation", Least = 1e6, WhenBelow = "wet." }],
             },
         };
         Assert.Equal(TestStanding.Passed, StepTest.Of(step, "0.1; 500")!.Standing);
         Assert.Equal("Insulation: 0.5 MΩ is less than 1 MΩ: wet.", StepTest.Of(step, "0.1; 0.5")!.Words);
-        Assert.Equal(TestStanding.Unreadable, StepTest.Of(step, "0.1")!.Standing);
+        Assert.Equal(TestStanding.TooFew, StepTest.Of(step, "0.1")!.Standing);
+        Assert.Equal(TestStanding.TooFew, StepTest.Of(step, "; 500")!.Standing);
+        Assert.Equal(TestStanding.Outside, StepTest.Of(step, "; 0.5")!.Standing);
+        Assert.Equal(TestStanding.Unreadable, StepTest.Of(step, "0.1; 500; 500")!.Standing);
     }
 
     /// <summary>Every reading that a step takes in itself is tested, but what a point reads that stays live: nothing is to be proved there.</summary>
