@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Findings;
+using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
 using Orlop.Review.Readings;
 using Orlop.Work.Readings;
@@ -44,7 +46,7 @@ internal static class CommissionSteps
                 .. starting.Select((load, index) => Start(load, lowest[index])),
                 Sentence.Of($"{RunLimit}"),
             ],
-            WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts") { Accepts = [Holds(starting[0], lowest[0])] },
+            WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts") { Accepts = [Holds(scope, starting[0], lowest[0])] },
             Cautions = [.. readings.Any(CommissioningReadings.IsBeforeJoining) ? new[] { JoinAlike } : [], .. hung.IsEmpty ? [] : new[] { ProofLoad }, .. RunningCautions.Of(condition, counting)],
             About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
             Readings = [.. readings.Select(reading => reading.Key)],
@@ -63,10 +65,10 @@ internal static class CommissionSteps
     }
 
     // The lowest reads no less than what is worked out and what the load is made for, and no more than the load has while nothing starts.
-    private static AcceptedReading Holds(ElectricLoad load, Band? lowest)
+    private static AcceptedReading Holds(PackScope scope, ElectricLoad load, Band? lowest)
     {
         double? least = lowest is null ? load.LeastV?.Value : Math.Max(lowest.Least.Value, load.LeastV?.Value ?? 0);
-        return least is null ? new AcceptedReading("V", "V") : LiveVoltage.Of(load.NominalV.Value, load.IsAc) with
+        return least is null ? new AcceptedReading("V", "V") : LiveVoltage.Of(load.NominalV.Value, load.IsAc, Poles.Taking(load) is { } poles ? LiveVoltage.MostOf(load.NominalV.Value, PointVoltage.At(scope.AsAltered, scope.AlteredWiring, poles.Plus).Sources) : null) with
         {
             Least = least,
             WhenBelow = "more is lost on the way than was reckoned, the battery is lower, or the load may drop out: look at every joint on its way before it starts again.",

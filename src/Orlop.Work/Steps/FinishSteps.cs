@@ -99,6 +99,7 @@ internal static class FinishSteps
                 [
                     supply is { Least: { } least, Most: { } most }
                         ? Sentence.Of($"Loads off. First measure at its supply side: right voltage, {new Amount(least, "V")} to {new Amount(most, "V")}{(supply.IsEitherSign ? "" : ", right polarity")}.")
+                        : supply.Least is { } from ? Sentence.Of($"Loads off. First measure at its supply side: right voltage, at least {new Amount(from, "V")}, right polarity. What it may be at most is not told: no charger that reaches it, and no voltage of its battery when full.")
                         : Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity. What feeds it is not told: what to expect is for you to find out."),
                     .. readings.Where(reading => CommissioningReadings.IsBeforeJoining(reading) && reading.About.Contains(device.Id))
                         .Select(reading => Sentence.Of($"{reading.What.ToString()}: {(reading.Expected is { } band ? FormattableString.Invariant($"at most {band.Most.Value:0.##} V, else charge each by itself first") : "how far apart they may be is not told")}.")),
@@ -124,7 +125,7 @@ internal static class FinishSteps
     private static AcceptedReading Supply(PackScope scope, Part device)
     {
         PointVoltage point = PointVoltage.At(scope.AsAltered, scope.AlteredWiring, device.At(device.TerminalNames[0]).ToString());
-        return device is BatteryBank battery ? LiveVoltage.Of(battery.NominalV.Value, false) : LiveVoltage.Of(point.NominalV, point.IsAc);
+        return device is BatteryBank battery ? LiveVoltage.Of(battery.NominalV.Value, false, LiveVoltage.MostOf(battery.NominalV.Value, [battery])) : LiveVoltage.Of(point);
     }
 
     private static WorkStep Close(PackScope scope, WorkIsolation isolation, Opening opening) => new()

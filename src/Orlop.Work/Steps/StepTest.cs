@@ -95,7 +95,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
         string of = accepted.Name is { } name ? $"{name}: " : "";
         if (TypedReading.Of(piece, accepted) is not { } read)
         {
-            return new StepTest(TestStanding.Unreadable, piece, $"{of}“{piece}” is no reading in {accepted.Unit}, and proves nothing. Type what the meter showed, such as {Limit(accepted, accepted.Most ?? accepted.Least ?? 1)}; several are divided by semicolons.");
+            return new StepTest(TestStanding.Unreadable, piece, $"{of}“{piece}” is no reading in {accepted.Unit}, and proves nothing. Type what the meter showed, such as {Example(accepted)}; several are divided by semicolons.");
         }
 
         (double least, double most) = accepted.IsEitherSign ? Magnitude(read) : (read.Least, read.Most);
@@ -105,6 +105,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
             : accepted.WhenReversed is { } reversed && most < 0 ? Outside($"{read.Text} has the wrong sign, {Range(accepted)} is accepted: {reversed}")
             : !(least >= (accepted.Least ?? double.NegativeInfinity)) ? Outside($"{read.Text} is {(most >= accepted.Least ? "not surely as much as" : "less than")} {Limit(accepted, accepted.Least!.Value)}: {accepted.WhenBelow}")
             : !(most <= (accepted.Most ?? double.PositiveInfinity)) ? Outside($"{read.Text} is {(least <= accepted.Most ? "not surely as little as" : "more than")} {Limit(accepted, accepted.Most!.Value)}: {accepted.WhenAbove}")
+            : accepted.WhyNoMost is { } untold ? new StepTest(TestStanding.NotTold, read.Text, $"{of}{read.Text} cannot be judged: {untold}.")
             : new StepTest(TestStanding.Passed, read.Text, AsAsked);
     }
 
@@ -124,6 +125,11 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
         };
     }
 
-    private static string Limit(AcceptedReading accepted, double value) =>
-        string.Create(CultureInfo.InvariantCulture, $"{value / TypedReading.Value("1", accepted.Unit, accepted.Suffix)!.Value:0.###} {accepted.Unit}");
+    private static string Limit(AcceptedReading accepted, double value) => string.Create(CultureInfo.InvariantCulture, $"{InUnit(accepted, value):0.###} {accepted.Unit}");
+
+    // To the tenth, as a meter shows it; a hundredth where there is less than one.
+    private static string Example(AcceptedReading accepted) =>
+        InUnit(accepted, accepted.Example) is var value && Math.Abs(value) < 1 ? string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {accepted.Unit}") : string.Create(CultureInfo.InvariantCulture, $"{value:0.#} {accepted.Unit}");
+
+    private static double InUnit(AcceptedReading accepted, double value) => value / TypedReading.Value("1", accepted.Unit, accepted.Suffix)!.Value;
 }
