@@ -7,6 +7,7 @@ using Orlop.Review.Findings;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
 using Orlop.Review.Readings;
+using Orlop.Work.Loading;
 using Orlop.Work.Readings;
 using Orlop.Work.Scope;
 
@@ -24,12 +25,16 @@ internal static class CommissionSteps
     /// <summary>Strings are joined only when they are of one voltage. It stands where a battery's leads go on and where its readings are.</summary>
     public static Caution JoinAlike { get; } = new(CautionKind.Battery, Orlop.Review.Electrics.Cautions.Strings);
 
-    public static WorkStep Of(PackScope scope, string conditionId, ImmutableArray<PredictedReading> readings)
+    /// <summary>What hangs from a hook in a condition.</summary>
+    public static ImmutableArray<Deadweight> Hung(PackScope scope, string conditionId) =>
+        [.. scope.AsAltered.All<Deadweight>().Where(weight => weight.Use == DeadweightUse.Hung && weight.Aboard.Any(count => count.Condition == conditionId && count.PieceCount > 0))];
+
+    public static WorkStep Of(PackScope scope, string conditionId, ImmutableArray<PredictedReading> readings, CancellationToken token)
     {
         Condition condition = scope.AsAltered.Find<Condition>(conditionId)!;
         ImmutableArray<ElectricLoad> on = [.. scope.AsAltered.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, conditionId))];
         ImmutableArray<ElectricLoad> counting = LoadsThatCount.Of(scope, condition, on, readings);
-        ImmutableArray<Deadweight> hung = [.. scope.AsAltered.All<Deadweight>().Where(weight => weight.Use == DeadweightUse.Hung && weight.Aboard.Any(count => count.Condition == conditionId && count.PieceCount > 0))];
+        ImmutableArray<Deadweight> hung = Hung(scope, conditionId);
         ImmutableArray<ElectricLoad> starting = [.. on.Where(load => LoadElements.HasStart(load) && readings.Any(reading => reading.About.Contains(load.Id)))];
         ImmutableArray<Band?> lowest = [.. starting.Select(load => Lowest(scope, condition, load, readings))];
         return new WorkStep
@@ -43,6 +48,7 @@ internal static class CommissionSteps
                 Sentence.Of($"Switched on: {string.Join("; ", counting.Select(load => load.Title))}."),
                 .. counting.Length == on.Length ? [] : new[] { Sentence.Of($"Need not be on, as all of it together moves no reading by more than a tenth of its range: {string.Join("; ", on.Except(counting).Select(load => load.Title))}.") },
                 .. hung.Select(Hook),
+                .. hung.IsEmpty ? [] : LiftingStanding.Of(scope.AsAltered, condition, token).Words(),
                 .. starting.Select((load, index) => Start(load, lowest[index])),
                 Sentence.Of($"{RunLimit}"),
             ],

@@ -16,20 +16,25 @@ namespace Orlop.Work.Steps;
 /// <summary>Steps after the last connection: label, test, energise, commission, hand over.</summary>
 internal static class FinishSteps
 {
-    public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings, WeighingPlan weights) =>
+    public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings, WeighingPlan weights, CancellationToken token) =>
     [
         .. labels.IsEmpty ? [] : new[] { Label(labels) },
         .. ends.IsEmpty ? [] : Tests(scope, ends),
         .. AcTests.Dead(scope),
         .. Energise(scope, isolation, readings),
         .. AcTests.Live(scope),
-        .. readings.GroupBy(reading => reading.ConditionId).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition])),
+        .. Commission(scope, readings, isLifting: false, token),
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
+        .. Commission(scope, readings, isLifting: true, token),
         .. LiveNearby.Of(scope, isolation).Select(bank => LiveNearby.Off(scope, bank)),
         .. PanelSteps.Close(scope),
         .. scope.Changes.IsEmpty ? [] : new[] { HandOver(scope) },
     ];
+
+    // Nothing is hung from a hook before it was measured how she floats with the work in her.
+    private static IEnumerable<WorkStep> Commission(PackScope scope, ImmutableArray<PredictedReading> readings, bool isLifting, CancellationToken token) =>
+        readings.GroupBy(reading => reading.ConditionId).Where(condition => CommissionSteps.Hung(scope, condition.Key).IsEmpty != isLifting).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition], token));
 
     private static WorkStep Label(ImmutableArray<WorkLabel> labels) => new()
     {

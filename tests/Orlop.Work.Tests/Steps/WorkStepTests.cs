@@ -2,6 +2,11 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
+using Orlop.Hull.Floating;
+using Orlop.Review;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+using Orlop.Review.Stability;
 using Orlop.Work.Steps;
 using Xunit;
 
@@ -142,6 +147,36 @@ public class WorkStepTests
         Assert.DoesNotContain("do not leave it running", html, StringComparison.Ordinal);
         Assert.Contains(CommissionSteps.RunLimit, html, StringComparison.Ordinal);
         Assert.DoesNotContain(Pack.Steps.Single(one => one.Key == "commission:at-anchor").Cautions, caution => caution.Kind == CautionKind.Lifting);
+    }
+
+    /// <summary>How she floats with the work in her is measured before anything hangs from a hook; the step that lifts says what the review holds against it, and the heel that hydrostatics give.</summary>
+    [Theory]
+    [InlineData("sampling-winch")]
+    [InlineData("sampling-winch-second")]
+    public void Plan_WeightOnTheHook_ComesAfterFreeboardsAndInclining_AndTellsHowSheStands(string id)
+    {
+        WorkPack pack = DemoBoat.Pack(id);
+        List<string> keys = [.. pack.Steps.Select(step => step.Key)];
+        int lift = keys.IndexOf("commission:lifting");
+        Assert.InRange(keys.IndexOf("freeboards:after"), 0, lift - 1);
+        Assert.All(keys.Index().Where(one => one.Item == "incline:after"), one => Assert.True(one.Index < lift));
+
+        string details = string.Join('\n', pack.Steps[lift].Details);
+        Condition condition = pack.AsAltered.Find<Condition>("lifting")!;
+        Finding[] found = [.. new StabilityDiscipline().Review(pack.AsAltered, Practice.Of(pack.AsAltered, new Memo()), new Memo(), TestContext.Current.CancellationToken).Where(finding => finding.ConditionId == condition.Id)];
+        Assert.All(found.Where(finding => finding.Verdict == Verdict.Fails), finding => Assert.Contains($"Fails: {finding.Headline}.", details, StringComparison.Ordinal));
+        Assert.Equal(found.Any(finding => finding.Verdict == Verdict.Fails), details.Contains("Lift nothing of this mass", StringComparison.Ordinal));
+        Assert.Equal(found.Any(finding => finding.Verdict == Verdict.Unknown), details.Contains("annot be told", StringComparison.Ordinal));
+        Assert.Contains("Begin with a smaller load", details, StringComparison.Ordinal);
+        StabilityView view = new(pack.AsAltered, null, new Memo());
+        if (view.LoadedIn(condition).Missing.IsEmpty && view.FloatingIn(condition)?.Rest is { Status: FloatingStatus.Floats, Position: { IsStable: true, IsLoll: false } at })
+        {
+            Assert.Contains(pack.Steps[lift].Details.SelectMany(detail => detail.Parts), part => part.Amount is { Suffix: "Deg" } heel && Math.Abs(heel.Value - Math.Abs(at.Attitude.HeelDeg)) <= 0.05);
+        }
+        else
+        {
+            Assert.Matches("cannot be told: what is not known|it is not lifted", details);
+        }
     }
 
     [Fact]
