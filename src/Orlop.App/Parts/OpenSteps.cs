@@ -17,7 +17,7 @@ internal static class OpenSteps
 
     /// <summary>
     /// The question before a step is ticked; null where nothing is open. Work waits for every step before it that makes dead or proves dead, a proof only
-    /// for what makes dead. What makes something live, and what is read or handed over with the power on, waits for what is fitted, run, made off,
+    /// for what makes dead. What makes something live, what is connected to a point that nothing makes dead, and what is read or handed over with the power on, waits for what is fitted, run, made off,
     /// connected and tested before it, and what is closed for what is to be closed before. What is recorded as built is not asked for again.
     /// </summary>
     public static string? BeforeTick(IReadOnlyList<WorkStep> steps, WorkStep step, DateOnly today)
@@ -28,7 +28,7 @@ internal static class OpenSteps
         int[] numbers = [.. open.Select(one => one.Number)];
         string areOpen = $"{(numbers.Length == 1 ? "is" : "are")} not ticked";
         string? unticked = numbers.Length == 0 ? null
-            : IsAfterWork(step) ? $"{Named(numbers)} before this one {areOpen} ({string.Join(", ", open.Select(one => Lead(one.Step)).Distinct())}){(step.Kind == StepKind.Energise ? ", and this one makes things live" : "")}. {TickAllTheSame}"
+            : IsAfterWork(step) || step.IsOntoLive ? $"{Named(numbers)} before this one {areOpen} ({string.Join(", ", open.Select(one => Lead(one.Step)).Distinct())}){(step.Kind == StepKind.Energise || step.IsOntoLive ? ", and this one makes things live" : "")}. {TickAllTheSame}"
             : $"{Named(numbers)} before this one, to make the work dead{(step.Kind == StepKind.ProveDead ? "" : " and to prove it")}, {areOpen} today. {TickAllTheSame}";
         return failed.Length == 0 ? unticked : $"{NotPassed(failed, step => step.AgainstOn(today)!)} {unticked ?? TickAllTheSame}";
     }
@@ -74,7 +74,7 @@ internal static class OpenSteps
         StepKind.Energise => IsWork(one) || one.Kind == StepKind.Energise,
         StepKind.Commission => IsWork(one),
         StepKind.HandOver => !one.IsForOneDay,
-        _ => one.Kind is StepKind.Isolate or StepKind.ProveDead,
+        _ => one.Kind is StepKind.Isolate or StepKind.ProveDead || (step.IsOntoLive && IsWork(one)),
     };
 
     private static bool IsWork(WorkStep step) => step.Kind is StepKind.Remove or StepKind.Fit or StepKind.Run or StepKind.MakeOff or StepKind.TestFree or StepKind.Connect or StepKind.Test;

@@ -32,6 +32,9 @@ public sealed record WorkStep
     /// <summary>Keys of the cable ends made off in this step.</summary>
     public ImmutableArray<string> Ends { get; init; } = [];
 
+    /// <summary>It connects to a point that nothing makes dead, as a battery's post: what it connects is live from then on.</summary>
+    public bool IsOntoLive { get; init; }
+
     /// <summary>What is read off a meter in this step and written down, beside the readings at commissioning; null where nothing is.</summary>
     public WriteDown? WriteDown { get; init; }
 

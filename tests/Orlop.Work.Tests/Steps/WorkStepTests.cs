@@ -179,6 +179,35 @@ public class WorkStepTests
         }
     }
 
+    /// <summary>Whatever puts a lead onto a battery's post that was there before, minus posts that are bare apart, is known as what makes it live.</summary>
+    [Theory]
+    [InlineData("sampling-winch")]
+    [InlineData("sampling-winch-second")]
+    [InlineData("drying-locker")]
+    public void Plan_LeadOntoABatterysPost_IsKnownAsOntoLive(string id)
+    {
+        WorkPack pack = DemoBoat.Pack(id);
+        string[] plusPosts = [.. pack.AsBuilt.All<BatteryBank>().Select(bank => $"{bank.Id}.+")];
+        foreach (WorkStep step in pack.Steps.Where(step => step.Kind == StepKind.Connect))
+        {
+            IReadOnlyList<string> nodes = pack.AsAltered.Find(step.Builds[0]) switch
+            {
+                Cable cable => [.. cable.Cores.SelectMany(core => new[] { core.From.ToString(), core.To.ToString() })],
+                Link link => [link.From.ToString(), link.To.ToString()],
+                _ => [],
+            };
+            if (nodes.Any(plusPosts.Contains))
+            {
+                Assert.True(step.IsOntoLive, step.Key);
+            }
+
+            Assert.Equal(step.IsOntoLive, step.Details.Any(detail => detail.ToString().Contains("stays live: what is connected here", StringComparison.Ordinal)));
+        }
+    }
+
+    [Fact]
+    public void Plan_LeadOntoNoPost_IsNotOntoLive() => Assert.False(Pack.Steps.Single(step => step.Key == "connect:pump-cable").IsOntoLive);
+
     [Fact]
     public void Plan_IsolationTickedOnAnEarlierVisit_IsNotDoneToday()
     {
