@@ -79,6 +79,22 @@ public sealed class StepReadingTests : WorkUnderWay
         Assert.DoesNotContain("done", panel.Find($"#step-{proof}").ClassList);
     }
 
+    /// <summary>A step that cannot be done says why: the words are kept without a tick, and paper prints them.</summary>
+    [Fact]
+    public async Task StepsPanel_StepThatIsLeftOut_KeepsWhy_AndPaperSaysIt()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int number = Pack().Steps.ToList().FindIndex(step => step is { WriteDown: null, Tick: null, IsForOneDay: false, BuiltOn: null }) + 1;
+        string key = Pack().Steps[number - 1].Key;
+        Assert.Empty(panel.FindAll($"#remark-{number}"));
+        await panel.PressNamedAsync($"#step-{number} button", "Remark");
+        await panel.SetAsync($"#remark-{number}", "left out because the locker is full");
+
+        Assert.Equal(new StepRemark(key, Session.Today, "left out because the locker is full"), Locker.StepRemarks.Single(remark => remark.Step == key));
+        Assert.DoesNotContain("done", panel.Find($"#step-{number}").ClassList);
+        Assert.Contains("left out because the locker is full; time, initials", System.Net.WebUtility.HtmlDecode(Orlop.Work.Paper.WorkPackHtml.Render(Pack(), new(Session.Today))), StringComparison.Ordinal);
+    }
+
     /// <summary>A question stands at the box that was ticked, before all that is typed in the step, and takes the focus, so that the window shows it.</summary>
     [Fact]
     public async Task StepsPanel_Question_StandsBehindItsBoxAndTakesTheFocus_AndTheAnswerGivesItBack()
