@@ -37,7 +37,7 @@ public static class WorkPacks
             .. WeighingSteps.Before(weights),
             .. IsolationSteps.Of(scope, isolation),
             .. new BuildSteps(scope, isolation, cuts, ends).All(),
-            .. FinishSteps.Of(scope, isolation, ends, labels, readings, weights),
+            .. FinishSteps.Of(scope, isolation, ends, labels, readings, weights, token),
         ];
         return new WorkPack
         {

@@ -126,6 +126,7 @@ public static class PackJson
         ["details"] = Texts(step.Details.Select(text.Of)),
         ["cautions"] = List(step.Cautions, caution => new JsonObject { ["kind"] = Word(caution.Kind), ["text"] = caution.Text }),
         ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What, ["accepts"] = List(write.Accepts, Of), ["berthTest"] = write.Into is { } into ? Word(into) : null } : null,
+        ["ontoLive"] = step.IsOntoLive,
         ["about"] = Texts(step.About),
         ["builds"] = Texts(step.Builds),
         ["ends"] = Texts(step.Ends),
@@ -133,6 +134,7 @@ public static class PackJson
         ["peopleCount"] = step.PeopleCount,
         ["done"] = step.IsDoneOn(day),
         ["read"] = step.NoteOn(day),
+        ["readCount"] = step.TestOn(day)?.ReadCount,
         ["failedTest"] = step.Failed is { } failed ? new JsonObject { ["standing"] = Word(failed.Standing), ["read"] = failed.Shown, ["words"] = failed.Words } : null,
         ["builtOn"] = step.BuiltOn is { } built ? built.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null,
     };

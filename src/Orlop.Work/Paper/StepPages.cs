@@ -137,7 +137,7 @@ internal static class StepPages
 
     private static string Signed(WorkStep step, DateOnly day) => step switch
     {
-        { Tick: { } tick, Failed: { } failed } when step.IsTickedOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}, read {failed.Shown}: not passed, do it again"),
+        { Tick: { } tick, Failed: { } failed } when step.IsTickedOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}, {(failed.Standing is TestStanding.NotTyped or TestStanding.TooFew ? failed.Said : $"read {failed.Shown}")}: not passed, do it again"),
         { Tick: { } tick } when !step.IsDoneOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}: do it again"),
         { Tick: { } tick } => string.Create(CultureInfo.InvariantCulture, $"done {tick.On:yyyy-MM-dd} {tick.Remark}").TrimEnd(),
         { Remark: { } remark } when !step.IsForOneDay || remark.On == day => string.Create(CultureInfo.InvariantCulture, $"noted {remark.On:yyyy-MM-dd}: {remark.Remark}; time, initials"),

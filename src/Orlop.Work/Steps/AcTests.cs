@@ -45,7 +45,7 @@ internal static class AcTests
             ],
             WriteDown = new WriteDown("Ω")
             {
-                Accepts = WriteDown.Each([.. rows.Where(row => row.HasEarth).Select(IsEarthed), IsInsulated]),
+                Accepts = [.. rows.Where(row => row.HasEarth).Select(IsEarthed), IsInsulated],
             },
             Cautions = [Licensed],
             PeopleCount = 2,
@@ -76,7 +76,7 @@ internal static class AcTests
             ],
             WriteDown = new WriteDown("Ω, s")
             {
-                Accepts = WriteDown.Each([.. rows.Where(row => row.Source is ShoreInlet).Select(IsInLoop), .. rows.Select(row => row.Residual).OfType<Protection>().DistinctBy(device => device.Id).SelectMany(Opens)]),
+                Accepts = [.. rows.Where(row => row.Source is ShoreInlet).Select(IsInLoop), .. rows.Select(row => row.Residual).OfType<Protection>().DistinctBy(device => device.Id).SelectMany(Opens)],
             },
             Cautions = [Licensed],
             PeopleCount = 2,

@@ -14,6 +14,21 @@ public sealed record AcceptedReading(string Suffix, string Unit)
     /// <summary>The most that is accepted, in the unit of the suffix; null where there is no such limit.</summary>
     public double? Most { get; init; }
 
+    /// <summary>Why nobody can tell the most that it may be, where it has one: what is not below the least cannot be judged then. Null where there is a most, or no such limit.</summary>
+    public string? WhyNoMost { get; init; }
+
+    /// <summary>The nominal voltage of what is read, in the unit of the suffix; null where it has none.</summary>
+    public double? Nominal { get; init; }
+
+    /// <summary>A reading well within what is accepted, in the unit of the suffix, to show how one is typed: the middle of the band; the nominal, or twice the least, where it has no upper end.</summary>
+    public double Example => (Least, Most) switch
+    {
+        ({ } least, { } most) => (least + most) / 2,
+        (null, { } most) => most / 2,
+        ({ } least, null) => Nominal ?? 2 * least,
+        _ => 1,
+    };
+
     /// <summary>Its sign says nothing: it is AC, or has to be nothing.</summary>
     public bool IsEitherSign { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
@@ -173,6 +174,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
     private WorkStep Connect(WorkChange change)
     {
         ImmutableArray<CableEnd> own = [.. ends.Where(end => end.CableId == change.Id)];
+        string[] live = [.. IsolationPlans.NodesOf(change.Thing).Where(StaysLive)];
         return Building(change, "connect", StepKind.Connect, change.Thing is Link link
             ? Sentence.Of($"Bolt on {link.Title}: {scope.Words.At(link.From)} to {scope.Words.At(link.To)}.")
             : Sentence.Of($"Connect {change.Thing.Title}, the end away from the source first.")) with
@@ -180,12 +182,19 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             Details =
             [
                 .. change.Thing is Link ? LinkWords(change.Thing) : own.OrderByDescending(end => scope.StepsFrom(end.At.ToString())).Select(Tighten),
+                .. live.Select(node => Sentence.Of($"{scope.Words.Node(node)} stays live: what is connected here is live from then on, as far as the first thing that is open. All that hangs on it is fitted, made off and tested before.")),
                 .. LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)),
             ],
+            IsOntoLive = live.Length > 0,
             Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing))],
             Ends = [.. own.Select(end => end.Key)],
         };
     }
+
+    // A battery's post, unless its leads go on later; else what the plan cannot make dead.
+    private bool StaysLive(string node) => scope.Whole.Find(ElementIds.ThingOf(node)) is BatteryBank bank
+        ? !scope.IsNewBattery(bank.Id) && !isolation.IsBareMinus(node)
+        : isolation.Result?.CannotBeMadeDead.Any(point => point.Node == node) == true;
 
     private IEnumerable<Sentence> LinkWords(Thing link)
     {

@@ -1,10 +1,13 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
+using Orlop.Boat.Topology;
 using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Findings;
+using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
 using Orlop.Review.Readings;
+using Orlop.Work.Loading;
 using Orlop.Work.Readings;
 using Orlop.Work.Scope;
 
@@ -22,12 +25,16 @@ internal static class CommissionSteps
     /// <summary>Strings are joined only when they are of one voltage. It stands where a battery's leads go on and where its readings are.</summary>
     public static Caution JoinAlike { get; } = new(CautionKind.Battery, Orlop.Review.Electrics.Cautions.Strings);
 
-    public static WorkStep Of(PackScope scope, string conditionId, ImmutableArray<PredictedReading> readings)
+    /// <summary>What hangs from a hook in a condition.</summary>
+    public static ImmutableArray<Deadweight> Hung(PackScope scope, string conditionId) =>
+        [.. scope.AsAltered.All<Deadweight>().Where(weight => weight.Use == DeadweightUse.Hung && weight.Aboard.Any(count => count.Condition == conditionId && count.PieceCount > 0))];
+
+    public static WorkStep Of(PackScope scope, string conditionId, ImmutableArray<PredictedReading> readings, CancellationToken token)
     {
         Condition condition = scope.AsAltered.Find<Condition>(conditionId)!;
         ImmutableArray<ElectricLoad> on = [.. scope.AsAltered.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, conditionId))];
         ImmutableArray<ElectricLoad> counting = LoadsThatCount.Of(scope, condition, on, readings);
-        ImmutableArray<Deadweight> hung = [.. scope.AsAltered.All<Deadweight>().Where(weight => weight.Use == DeadweightUse.Hung && weight.Aboard.Any(count => count.Condition == conditionId && count.PieceCount > 0))];
+        ImmutableArray<Deadweight> hung = Hung(scope, conditionId);
         ImmutableArray<ElectricLoad> starting = [.. on.Where(load => LoadElements.HasStart(load) && readings.Any(reading => reading.About.Contains(load.Id)))];
         ImmutableArray<Band?> lowest = [.. starting.Select(load => Lowest(scope, condition, load, readings))];
         return new WorkStep
@@ -41,10 +48,11 @@ internal static class CommissionSteps
                 Sentence.Of($"Switched on: {string.Join("; ", counting.Select(load => load.Title))}."),
                 .. counting.Length == on.Length ? [] : new[] { Sentence.Of($"Need not be on, as all of it together moves no reading by more than a tenth of its range: {string.Join("; ", on.Except(counting).Select(load => load.Title))}.") },
                 .. hung.Select(Hook),
+                .. hung.IsEmpty ? [] : LiftingStanding.Of(scope.AsAltered, condition, token).Words(),
                 .. starting.Select((load, index) => Start(load, lowest[index])),
                 Sentence.Of($"{RunLimit}"),
             ],
-            WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts") { Accepts = [Holds(starting[0], lowest[0])] },
+            WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts") { Accepts = [Holds(scope, starting[0], lowest[0])] },
             Cautions = [.. readings.Any(CommissioningReadings.IsBeforeJoining) ? new[] { JoinAlike } : [], .. hung.IsEmpty ? [] : new[] { ProofLoad }, .. RunningCautions.Of(condition, counting)],
             About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
             Readings = [.. readings.Select(reading => reading.Key)],
@@ -63,10 +71,10 @@ internal static class CommissionSteps
     }
 
     // The lowest reads no less than what is worked out and what the load is made for, and no more than the load has while nothing starts.
-    private static AcceptedReading Holds(ElectricLoad load, Band? lowest)
+    private static AcceptedReading Holds(PackScope scope, ElectricLoad load, Band? lowest)
     {
         double? least = lowest is null ? load.LeastV?.Value : Math.Max(lowest.Least.Value, load.LeastV?.Value ?? 0);
-        return least is null ? new AcceptedReading("V", "V") : LiveVoltage.Of(load.NominalV.Value, load.IsAc) with
+        return least is null ? new AcceptedReading("V", "V") : LiveVoltage.Of(load.NominalV.Value, load.IsAc, Poles.Taking(load) is { } poles ? LiveVoltage.MostOf(load.NominalV.Value, PointVoltage.At(scope.AsAltered, scope.AlteredWiring, poles.Plus).Sources) : null) with
         {
             Least = least,
             WhenBelow = "more is lost on the way than was reckoned, the battery is lower, or the load may drop out: look at every joint on its way before it starts again.",

@@ -16,20 +16,25 @@ namespace Orlop.Work.Steps;
 /// <summary>Steps after the last connection: label, test, energise, commission, hand over.</summary>
 internal static class FinishSteps
 {
-    public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings, WeighingPlan weights) =>
+    public static IEnumerable<WorkStep> Of(PackScope scope, WorkIsolation isolation, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, ImmutableArray<PredictedReading> readings, WeighingPlan weights, CancellationToken token) =>
     [
         .. labels.IsEmpty ? [] : new[] { Label(labels) },
         .. ends.IsEmpty ? [] : Tests(scope, ends),
         .. AcTests.Dead(scope),
         .. Energise(scope, isolation, readings),
         .. AcTests.Live(scope),
-        .. readings.GroupBy(reading => reading.ConditionId).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition])),
+        .. Commission(scope, readings, isLifting: false, token),
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
+        .. Commission(scope, readings, isLifting: true, token),
         .. LiveNearby.Of(scope, isolation).Select(bank => LiveNearby.Off(scope, bank)),
         .. PanelSteps.Close(scope),
         .. scope.Changes.IsEmpty ? [] : new[] { HandOver(scope) },
     ];
+
+    // Nothing is hung from a hook before it was measured how she floats with the work in her.
+    private static IEnumerable<WorkStep> Commission(PackScope scope, ImmutableArray<PredictedReading> readings, bool isLifting, CancellationToken token) =>
+        readings.GroupBy(reading => reading.ConditionId).Where(condition => CommissionSteps.Hung(scope, condition.Key).IsEmpty != isLifting).Select(condition => CommissionSteps.Of(scope, condition.Key, [.. condition], token));
 
     private static WorkStep Label(ImmutableArray<WorkLabel> labels) => new()
     {
@@ -99,6 +104,7 @@ internal static class FinishSteps
                 [
                     supply is { Least: { } least, Most: { } most }
                         ? Sentence.Of($"Loads off. First measure at its supply side: right voltage, {new Amount(least, "V")} to {new Amount(most, "V")}{(supply.IsEitherSign ? "" : ", right polarity")}.")
+                        : supply.Least is { } from ? Sentence.Of($"Loads off. First measure at its supply side: right voltage, at least {new Amount(from, "V")}, right polarity. What it may be at most is not told: no charger that reaches it, and no voltage of its battery when full.")
                         : Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity. What feeds it is not told: what to expect is for you to find out."),
                     .. readings.Where(reading => CommissioningReadings.IsBeforeJoining(reading) && reading.About.Contains(device.Id))
                         .Select(reading => Sentence.Of($"{reading.What.ToString()}: {(reading.Expected is { } band ? FormattableString.Invariant($"at most {band.Most.Value:0.##} V, else charge each by itself first") : "how far apart they may be is not told")}.")),
@@ -124,7 +130,7 @@ internal static class FinishSteps
     private static AcceptedReading Supply(PackScope scope, Part device)
     {
         PointVoltage point = PointVoltage.At(scope.AsAltered, scope.AlteredWiring, device.At(device.TerminalNames[0]).ToString());
-        return device is BatteryBank battery ? LiveVoltage.Of(battery.NominalV.Value, false) : LiveVoltage.Of(point.NominalV, point.IsAc);
+        return device is BatteryBank battery ? LiveVoltage.Of(battery.NominalV.Value, false, LiveVoltage.MostOf(battery.NominalV.Value, [battery])) : LiveVoltage.Of(point);
     }
 
     private static WorkStep Close(PackScope scope, WorkIsolation isolation, Opening opening) => new()

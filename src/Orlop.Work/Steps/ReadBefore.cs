@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Orlop.Boat.Things;
 using Orlop.Electrics.Isolation;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
@@ -30,12 +31,15 @@ internal static class ReadBefore
             ],
             WriteDown = new WriteDown("V", ReadingCount: points.Read.Length)
             {
-                Accepts = WriteDown.Each(points.Read.Select(proof => LiveVoltage.Before(proof, !LiveBefore.MustGive(isolation.Boat, scope.WholeWiring, proof).IsEmpty) with { Name = PartProofs.Between(scope, isolation, proof) })),
+                Accepts = [.. points.Read.Select(proof => LiveVoltage.Before(proof, SourcesOf(scope, isolation, proof), !LiveBefore.MustGive(isolation.Boat, scope.WholeWiring, proof).IsEmpty) with { Name = PartProofs.Between(scope, isolation, proof) })],
             },
             Cautions = [Live],
             About = [scope.Alteration.Id],
         };
     }
+
+    private static IEnumerable<Part> SourcesOf(PackScope scope, WorkIsolation isolation, ProvingPoint proof) =>
+        new[] { proof.Node, proof.OtherNode }.OfType<string>().SelectMany(node => PointVoltage.At(isolation.Boat, scope.WholeWiring, node).Sources).Distinct();
 
     /// <summary>What a proof says of the reading before; empty where nobody knows what stood there.</summary>
     public static string Told(PackScope scope, WorkIsolation isolation, IsolationResult plan, ProvingPoint proof) =>

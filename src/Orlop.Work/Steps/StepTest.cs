@@ -4,7 +4,7 @@ using Orlop.Boat.Things;
 namespace Orlop.Work.Steps;
 
 /// <summary>How what was typed in a step stands to what its test accepts.</summary>
-public enum TestStanding { Passed, Outside, Unreadable, NotTold, NotTyped }
+public enum TestStanding { Passed, Outside, Unreadable, TooFew, NotTold, NotTyped }
 
 /// <summary>What was read in a step's test, held against what is accepted.</summary>
 /// <param name="Standing">How it stands.</param>
@@ -13,6 +13,12 @@ public enum TestStanding { Passed, Outside, Unreadable, NotTold, NotTyped }
 public sealed record StepTest(TestStanding Standing, string Shown, string Words)
 {
     private const string AsAsked = "within what is accepted";
+
+    /// <summary>How many of the readings that are asked for are typed, 0 or more.</summary>
+    public int ReadCount { get; init; }
+
+    /// <summary>How many readings are asked for, 0 or more: as many as points are named.</summary>
+    public int AskedCount { get; init; }
 
     /// <summary>It proves what it is to prove, or nobody could tell what is accepted: work need not stop for it.</summary>
     public bool LetsGoOn => Standing is TestStanding.Passed or TestStanding.NotTold;
@@ -24,6 +30,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
         TestStanding.Outside => "outside what is accepted",
         TestStanding.Unreadable => "cannot be read",
         TestStanding.NotTyped => "nothing is proved",
+        TestStanding.TooFew => string.Create(CultureInfo.InvariantCulture, $"{ReadCount} of {AskedCount} read"),
         _ => "cannot be judged",
     };
 
@@ -36,17 +43,38 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
             return null;
         }
 
-        string[] pieces = TypedReading.Pieces(note);
-        if (accepts.Length > 1 && pieces.Length != accepts.Length)
+        // A field left blank keeps its place among several; beside a single one it says nothing.
+        string[] pieces = [.. TypedReading.Pieces(note).Where(piece => accepts.Length > 1 || piece.Length > 0)];
+        if (pieces.Length > accepts.Length && accepts.Select(each => each with { Name = null }).Distinct().Count() > 1)
         {
             return new StepTest(TestStanding.Unreadable, note.Trim(), string.Create(CultureInfo.InvariantCulture,
-                $"{accepts.Length} readings are asked for and {pieces.Length} {(pieces.Length == 1 ? "is" : "are")} typed: nothing tells which is which. Type all of them in the order that the step names, divided by semicolons."));
+                $"{accepts.Length} readings are asked for and {pieces.Length} are typed: nothing tells which is which. Type each at its point."));
         }
 
         // Several readings to one limit are each held against it, and the worst is told.
-        StepTest[] each = [.. pieces.Select((piece, index) => Of(piece, accepts[accepts.Length > 1 ? index : 0]))];
-        return each.Length == 0 ? null : each.OrderBy(one => Rank(one.Standing)).First() with { Shown = string.Join("; ", each.Select(one => one.Shown)) };
+        StepTest[] each = [.. pieces.Select((piece, index) => piece.Length == 0 ? Blank : Of(piece, accepts.Length == 1 ? accepts[0] with { Name = null } : accepts[Math.Min(index, accepts.Length - 1)]))];
+        int readCount = each.Count(one => one != Blank);
+        string[] missing = [.. accepts.Select((accepted, index) => (accepted, index)).Where(one => one.index >= pieces.Length || pieces[one.index].Length == 0).Select(one => one.accepted.Name ?? string.Create(CultureInfo.InvariantCulture, $"reading {one.index + 1}"))];
+        StepTest[] all = missing.Length == 0 ? each : [.. each.Where(one => one != Blank), new StepTest(TestStanding.TooFew, "", string.Create(CultureInfo.InvariantCulture,
+            $"{missing.Length} of {accepts.Length} readings {(missing.Length == 1 ? "is" : "are")} not typed: {string.Join("; ", missing)}. What one point reads says nothing of another: nothing is proved before each is read."))];
+        return readCount == 0 ? null : all.OrderBy(one => Rank(one.Standing)).First() with
+        {
+            Shown = string.Join("; ", each.Select(one => one.Shown)),
+            ReadCount = Math.Min(readCount, accepts.Length),
+            AskedCount = accepts.Length,
+        };
     }
+
+    /// <summary>What a step proves that is ticked with no reading typed: nothing.</summary>
+    /// <param name="askedCount">How many readings it asks for, 1 or more.</param>
+    public static StepTest Untyped(int askedCount) => new(TestStanding.NotTyped, "no reading typed", string.Create(CultureInfo.InvariantCulture,
+        $"No reading is typed, and {(askedCount == 1 ? "one is" : $"{askedCount} are")} asked for: nothing is proved, whatever is ticked. Type what the meter showed{(askedCount == 1 ? "" : " at each point")}."))
+    {
+        AskedCount = askedCount,
+    };
+
+    // Stands where a field between others is left blank.
+    private static StepTest Blank { get; } = new(TestStanding.TooFew, "–", "");
 
     /// <summary>The berth test that a step asks for: passed by one that is typed in and was made after the work, whatever it says; what it says is judged by the review.</summary>
     /// <param name="kind">What is asked for.</param>
@@ -55,7 +83,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
         ? new StepTest(TestStanding.NotTyped, $"no {kind.Name()} typed in", $"No {kind.Name()} is typed in that was made on the day of the work or later: nothing has been found out, whatever is ticked. Type it under Weights, Berth tests, with its day.")
         : new StepTest(TestStanding.Passed, string.Create(CultureInfo.InvariantCulture, $"“{kept.Title}”{(kept.On is { } on ? $", {on:yyyy-MM-dd}" : "")}"), "typed in");
 
-    private static int Rank(TestStanding standing) => standing switch { TestStanding.Outside => 0, TestStanding.Unreadable => 1, TestStanding.NotTold => 2, _ => 3 };
+    private static int Rank(TestStanding standing) => standing switch { TestStanding.Outside => 0, TestStanding.Unreadable => 1, TestStanding.TooFew => 2, TestStanding.NotTold => 3, _ => 4 };
 
     private static StepTest Of(string piece, AcceptedReading accepted)
     {
@@ -67,7 +95,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
         string of = accepted.Name is { } name ? $"{name}: " : "";
         if (TypedReading.Of(piece, accepted) is not { } read)
         {
-            return new StepTest(TestStanding.Unreadable, piece, $"{of}“{piece}” is no reading in {accepted.Unit}, and proves nothing. Type what the meter showed, such as {Limit(accepted, accepted.Most ?? accepted.Least ?? 1)}; several are divided by semicolons.");
+            return new StepTest(TestStanding.Unreadable, piece, $"{of}“{piece}” is no reading in {accepted.Unit}, and proves nothing. Type what the meter showed, such as {Example(accepted)}; several are divided by semicolons.");
         }
 
         (double least, double most) = accepted.IsEitherSign ? Magnitude(read) : (read.Least, read.Most);
@@ -77,6 +105,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
             : accepted.WhenReversed is { } reversed && most < 0 ? Outside($"{read.Text} has the wrong sign, {Range(accepted)} is accepted: {reversed}")
             : !(least >= (accepted.Least ?? double.NegativeInfinity)) ? Outside($"{read.Text} is {(most >= accepted.Least ? "not surely as much as" : "less than")} {Limit(accepted, accepted.Least!.Value)}: {accepted.WhenBelow}")
             : !(most <= (accepted.Most ?? double.PositiveInfinity)) ? Outside($"{read.Text} is {(least <= accepted.Most ? "not surely as little as" : "more than")} {Limit(accepted, accepted.Most!.Value)}: {accepted.WhenAbove}")
+            : accepted.WhyNoMost is { } untold ? new StepTest(TestStanding.NotTold, read.Text, $"{of}{read.Text} cannot be judged: {untold}.")
             : new StepTest(TestStanding.Passed, read.Text, AsAsked);
     }
 
@@ -96,6 +125,11 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
         };
     }
 
-    private static string Limit(AcceptedReading accepted, double value) =>
-        string.Create(CultureInfo.InvariantCulture, $"{value / TypedReading.Value("1", accepted.Unit, accepted.Suffix)!.Value:0.###} {accepted.Unit}");
+    private static string Limit(AcceptedReading accepted, double value) => string.Create(CultureInfo.InvariantCulture, $"{InUnit(accepted, value):0.###} {accepted.Unit}");
+
+    // To the tenth, as a meter shows it; a hundredth where there is less than one.
+    private static string Example(AcceptedReading accepted) =>
+        InUnit(accepted, accepted.Example) is var value && Math.Abs(value) < 1 ? string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {accepted.Unit}") : string.Create(CultureInfo.InvariantCulture, $"{value:0.#} {accepted.Unit}");
+
+    private static double InUnit(AcceptedReading accepted, double value) => value / TypedReading.Value("1", accepted.Unit, accepted.Suffix)!.Value;
 }

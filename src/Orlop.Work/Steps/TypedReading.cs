@@ -10,8 +10,20 @@ namespace Orlop.Work.Steps;
 /// <param name="Most">The most that it can be; infinite for a meter that shows over its range.</param>
 internal sealed partial record TypedReading(string Text, double Least, double Most)
 {
-    /// <summary>The pieces of a note, each of which should be one reading: divided by semicolons, lines, commas or the blank behind a number.</summary>
-    public static string[] Pieces(string note) => Divided().Split(note).Select(piece => piece.Trim()).Where(piece => piece.Length > 0).ToArray();
+    /// <summary>
+    /// The pieces of a note, each of which should be one reading: divided by semicolons, lines, commas or the blank behind a number. Nothing between two semicolons is an empty piece, that its place be kept;
+    /// none stands at the end.
+    /// </summary>
+    public static string[] Pieces(string note)
+    {
+        List<string> pieces = [.. Fields().Split(note).SelectMany(field => string.IsNullOrWhiteSpace(field) ? [""] : Divided().Split(field).Select(piece => piece.Trim()).Where(piece => piece.Length > 0))];
+        while (pieces is [.., ""])
+        {
+            pieces.RemoveAt(pieces.Count - 1);
+        }
+
+        return [.. pieces];
+    }
 
     /// <summary>The reading in a piece, in the field's unit where it names none; null where it cannot be read, or stands in a unit of something else.</summary>
     public static TypedReading? Of(string piece, AcceptedReading accepted)
@@ -51,7 +63,10 @@ internal sealed partial record TypedReading(string Text, double Least, double Mo
         suffix == "Ohm" && unit is "MΩ" or "M\u2126" or "Mohm" or "MOhm" ? Value(number, "Ω", suffix) * Mega
         : QuantityText.Parse($"{number.Replace('−', '-')} {unit}", suffix, DisplayUnits.Metric, CultureInfo.InvariantCulture).Quantity is { Value: var value } && double.IsFinite(value) ? value : null;
 
-    [GeneratedRegex(@"[;\r\n]|,\s+|(?<=[0-9VΩ])\s+(?=[-−–+<>]?\s?[0-9])")]
+    [GeneratedRegex(@"\r\n|[;\r\n]")]
+    private static partial Regex Fields();
+
+    [GeneratedRegex(@",\s+|(?<=[0-9VΩ])\s+(?=[-−–+<>]?\s?[0-9])")]
     private static partial Regex Divided();
 
     [GeneratedRegex(@"^(?:[^:]*:)?\s*(?:(?<over>[O0]\.?L|o\.?l|∞)|(?<side>[<>])?\s*(?<sign>[-−–+])?\s*(?<number>[0-9]+(?:[.,][0-9]+)?)\s*(?<unit>[A-Za-z\u00b5\u03bc\u03a9\u2126]+)?)$")]

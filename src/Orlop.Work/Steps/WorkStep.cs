@@ -32,6 +32,9 @@ public sealed record WorkStep
     /// <summary>Keys of the cable ends made off in this step.</summary>
     public ImmutableArray<string> Ends { get; init; } = [];
 
+    /// <summary>It connects to a point that nothing makes dead, as a battery's post: what it connects is live from then on.</summary>
+    public bool IsOntoLive { get; init; }
+
     /// <summary>What is read off a meter in this step and written down, beside the readings at commissioning; null where nothing is.</summary>
     public WriteDown? WriteDown { get; init; }
 
@@ -63,13 +66,20 @@ public sealed record WorkStep
     public BerthTest? Kept { get; init; }
 
     /// <summary>What was read in it, held against what its test accepts, where it counts on a day; null where nothing was read, or nothing is tested.</summary>
-    public StepTest? TestOn(DateOnly day) => WriteDown?.Into is { } kind ? Kept is null && !IsTickedOn(day) ? null : StepTest.Of(kind, Kept) : StepTest.Of(this, NoteOn(day));
+    public StepTest? TestOn(DateOnly day) => WriteDown?.Into is { } kind ? Kept is null && !IsTickedOn(day) ? null : StepTest.Of(kind, Kept) : StepTest.Of(this, NoteOn(day)) ?? (IsTickedOn(day) ? Untyped : null);
 
-    /// <summary>The same as it would be once the step is ticked: a berth test that is asked for and not typed in speaks against the tick.</summary>
-    public StepTest? TestWhenTickedOn(DateOnly day) => WriteDown?.Into is { } kind ? StepTest.Of(kind, Kept) : TestOn(day);
+    /// <summary>The same as it would be once the step is ticked: what is asked for and not typed in speaks against the tick.</summary>
+    public StepTest? TestWhenTickedOn(DateOnly day) => WriteDown?.Into is { } kind ? StepTest.Of(kind, Kept) : TestOn(day) ?? Untyped;
 
-    /// <summary>The last reading of its test, of whatever day, where it did not pass; else null. It stands until another one is typed.</summary>
-    public StepTest? Failed => WriteDown?.Into is { } kind ? Kept is null && Tick is not null ? StepTest.Of(kind, null) : null : StepTest.Of(this, Remark is { } remark && !(Tick?.On > remark.On) ? remark.Remark : Tick?.Remark) is { LetsGoOn: false } failed ? failed : null;
+    /// <summary>The last reading of its test, of whatever day, where it did not pass; else null. It stands until another one is typed. While some readings are still to be typed, nothing has failed before it is ticked.</summary>
+    public StepTest? Failed => WriteDown?.Into is { } kind ? Kept is null && Tick is not null ? StepTest.Of(kind, null) : null
+        : StepTest.Of(this, Remark is { } remark && !(Tick?.On > remark.On) ? remark.Remark : Tick?.Remark) is { LetsGoOn: false } failed && (failed.Standing != TestStanding.TooFew || Tick is not null) ? failed : null;
+
+    /// <summary>What speaks against going on, on a day: a test that did not pass; one of which readings are still to be typed only once it is ticked. Else null.</summary>
+    public StepTest? AgainstOn(DateOnly day) => TestOn(day) is { LetsGoOn: false } test && (test.Standing != TestStanding.TooFew || IsTickedOn(day)) ? test : null;
+
+    // What opens, proves dead or makes live by a reading proves nothing without one.
+    private StepTest? Untyped => IsForOneDay && WriteDown is { Into: null, Accepts: { IsEmpty: false } accepts } ? StepTest.Untyped(accepts.Length) : null;
 
     private bool CountsOn(DateOnly day, DateOnly on) => !IsForOneDay || on == day;
 }

@@ -10,20 +10,12 @@ namespace Orlop.Work.Steps;
 public sealed record WriteDown(string Unit, string? What = null, int? ReadingCount = null, BerthTestKind? Into = null)
 {
     /// <summary>
-    /// What is accepted: none where nothing is tested; one where it holds for each reading that is written down; else one for each, in the order of the step's details.
+    /// What is accepted: none where nothing is tested; else one for each reading that is asked for, in the order of the step's details. Where one stands for "the highest" or "the lowest", several may be typed, and it holds for each.
     /// </summary>
     public ImmutableArray<AcceptedReading> Accepts { get; init; } = [];
 
     /// <summary>The same in a sentence, for a screen: "Write down: the highest, in Ω."</summary>
     public string Said => Accepts.Length > 1
-        ? $"Write down each reading, divided by semicolons, in {(ReadingCount is null ? $"this order: {string.Join("; ", Accepts.Select(each => $"{each.Name} ({each.Unit})"))}" : $"the order above, in {Unit}")}."
+        ? $"Write down all {Accepts.Length} readings, each at its point: the step stays open until each is read."
         : What is null ? $"Write down each reading, in {Unit}." : $"Write down: {char.ToLowerInvariant(What[0])}{What[1..]}, in {Unit}.";
-
-    /// <summary>Those that hold for the readings: one without a name where all are alike but for that.</summary>
-    public static ImmutableArray<AcceptedReading> Each(IEnumerable<AcceptedReading> accepted)
-    {
-        ImmutableArray<AcceptedReading> all = [.. accepted];
-        AcceptedReading[] kinds = [.. all.Select(each => each with { Name = null }).Distinct()];
-        return kinds.Length == 1 ? [kinds[0]] : all;
-    }
 }

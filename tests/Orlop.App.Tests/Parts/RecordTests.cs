@@ -116,6 +116,11 @@ public sealed class RecordTests : WorkUnderWay
         Assert.Equal("Steps 1 and 8 before this one are not ticked (weigh ashore, measure). Tick this one all the same?", Asked(over, "fit:a", "connect:a", "test:open"));
         Assert.Null(Asked(close, "fit:a", "connect:a", "test:open", "switch-on:plug"));
         Assert.Null(OpenSteps.BeforeTick([fit with { BuiltOn = Session.Today }, close], close, Session.Today));
+
+        // A lead that goes onto a battery's post makes live as a switch does; one that goes elsewhere waits for what makes dead alone.
+        WorkStep free = Step("test:insulation", StepKind.TestFree), post = Step("connect:b", StepKind.Connect) with { IsOntoLive = true };
+        Assert.Equal("Steps 1, 2 and 3 before this one are not ticked (fit, test while the ends are free, connect), and this one makes things live. Tick this one all the same?", OpenSteps.BeforeTick([fit, free, connect, post], post, Session.Today));
+        Assert.Null(OpenSteps.BeforeTick([fit, free, connect], connect, Session.Today));
     }
 
     [Fact]

@@ -43,6 +43,58 @@ public sealed class StepReadingTests : WorkUnderWay
         Assert.DoesNotContain(Locker.Ticks, tick => tick.Step == key && tick.On == Session.Today);
     }
 
+    /// <summary>A proof of three points has a field for each: what one reads proves nothing of the others, ticked or not.</summary>
+    [Fact]
+    public async Task StepsPanel_ProofOfThreePoints_StaysOpenUntilEachIsTyped()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!, Xunit.TestContext.Current.CancellationToken);
+        IRenderedComponent<StepsPanel> panel = Steps(pack);
+        int proof = pack.Steps.ToList().FindIndex(step => step is { Kind: StepKind.ProveDead, WriteDown.Accepts.Length: 3 }) + 1;
+        await panel.SetAsync($"#noted-{proof}-1", "0");
+        Assert.Contains("1 of 3 read", panel.Find($"#step-{proof} .tested").TextContent, StringComparison.Ordinal);
+        Assert.Empty(panel.FindAll($"#step-{proof} .refusal"));
+
+        await panel.SetAsync($"#step-{proof} input", true);
+        Assert.StartsWith("2 of 3 readings are not typed: ", panel.Find($"#step-{proof} .ask p").TextContent, StringComparison.Ordinal);
+        await panel.PressAsync($"#step-{proof} .ask button");
+        Assert.DoesNotContain("done", panel.Find($"#step-{proof}").ClassList);
+        Assert.Contains("1 with a test that did not pass", panel.Find("h2").TextContent, StringComparison.Ordinal);
+
+        await panel.SetAsync($"#noted-{proof}-3", "0.1");
+        Assert.Contains("2 of 3 read", panel.Find($"#step-{proof} .tested").TextContent, StringComparison.Ordinal);
+        await panel.SetAsync($"#noted-{proof}-2", "0.2");
+        Assert.Contains("done", panel.Find($"#step-{proof}").ClassList);
+        Assert.Equal("0; 0.2; 0.1", Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Ticks.Single(tick => tick.Step == pack.Steps[proof - 1].Key).Remark);
+    }
+
+    /// <summary>A proof ticked with nothing typed is none.</summary>
+    [Fact]
+    public async Task StepsPanel_ProofTickedWithNothingTyped_IsAskedAboutAndStaysOpen()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int proof = Pack().Steps.ToList().FindIndex(step => step is { Kind: StepKind.ProveDead, WriteDown.Accepts.Length: > 0 }) + 1;
+        await panel.SetAsync($"#step-{proof} input", true);
+        Assert.StartsWith("No reading is typed, and ", panel.Find($"#step-{proof} .ask p").TextContent, StringComparison.Ordinal);
+        await panel.PressAsync($"#step-{proof} .ask button");
+        Assert.DoesNotContain("done", panel.Find($"#step-{proof}").ClassList);
+    }
+
+    /// <summary>A step that cannot be done says why: the words are kept without a tick, and paper prints them.</summary>
+    [Fact]
+    public async Task StepsPanel_StepThatIsLeftOut_KeepsWhy_AndPaperSaysIt()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int number = Pack().Steps.ToList().FindIndex(step => step is { WriteDown: null, Tick: null, IsForOneDay: false, BuiltOn: null }) + 1;
+        string key = Pack().Steps[number - 1].Key;
+        Assert.Empty(panel.FindAll($"#remark-{number}"));
+        await panel.PressNamedAsync($"#step-{number} button", "Remark");
+        await panel.SetAsync($"#remark-{number}", "left out because the locker is full");
+
+        Assert.Equal(new StepRemark(key, Session.Today, "left out because the locker is full"), Locker.StepRemarks.Single(remark => remark.Step == key));
+        Assert.DoesNotContain("done", panel.Find($"#step-{number}").ClassList);
+        Assert.Contains("left out because the locker is full; time, initials", System.Net.WebUtility.HtmlDecode(Orlop.Work.Paper.WorkPackHtml.Render(Pack(), new(Session.Today))), StringComparison.Ordinal);
+    }
+
     /// <summary>A question stands at the box that was ticked, before all that is typed in the step, and takes the focus, so that the window shows it.</summary>
     [Fact]
     public async Task StepsPanel_Question_StandsBehindItsBoxAndTakesTheFocus_AndTheAnswerGivesItBack()

@@ -1,4 +1,5 @@
 using Orlop.Boat.Things;
+using Orlop.Review.Isolation;
 using Orlop.Work.Paper;
 using Orlop.Work.Steps;
 using Xunit;
@@ -10,7 +11,7 @@ public sealed class StepTestTests
 {
     private static readonly DateOnly Day = Boats.Day;
 
-    // Joined below 0.5 ohm, insulation at least 100 kohm, a dead point at most 0.5 V, 12 V between 10.2 and 15.6 V: as the steps say them; mV, kΩ and MΩ by the SI.
+    // Joined below 0.5 ohm, insulation at least 100 kohm, a dead point at most 0.5 V, 12 V between 10.2 V and 14.5 V, its charger set to 14.2 V and 2 % over it: as the steps say them; mV, kΩ and MΩ by the SI.
     [Theory]
     [InlineData("test:continuity", "0.3", TestStanding.Passed)]
     [InlineData("test:continuity", "0,3; 0,2", TestStanding.Passed)]
@@ -35,6 +36,8 @@ public sealed class StepTestTests
     [InlineData("switch-on:pump-fuse", "12600 mV", TestStanding.Passed)]
     [InlineData("switch-on:pump-fuse", "1.2", TestStanding.Outside)]
     [InlineData("switch-on:pump-fuse", "−12.4 V", TestStanding.Outside)]
+    [InlineData("switch-on:pump-fuse", "14.4", TestStanding.Passed)]
+    [InlineData("switch-on:pump-fuse", "15", TestStanding.Outside)]
     [InlineData("switch-on:pump-fuse", "24.8", TestStanding.Outside)]
     [InlineData("switch-on:pump-fuse", "OL", TestStanding.Unreadable)]
     [InlineData("switch-on:pump-fuse", "12 A", TestStanding.Unreadable)]
@@ -48,8 +51,33 @@ public sealed class StepTestTests
         Assert.Matches("^200 Ω is more than 0.5 Ω: the core is not joined", StepTest.Of(Step("test:continuity"), "200")!.Words);
         Assert.Matches("^20 kΩ is less than 100 kΩ: something still joins them", StepTest.Of(Step("test:insulation"), "20")!.Words);
         Assert.Matches("^1.2 V is less than 10.2 V: the circuit is open", StepTest.Of(Step("switch-on:pump-fuse"), "1,2")!.Words);
-        Assert.Matches("^−12.4 V has the wrong sign, 10.2 V to 15.6 V is accepted: plus and minus are exchanged", StepTest.Of(Step("switch-on:pump-fuse"), "-12.4")!.Words);
+        Assert.Matches("^−12.4 V has the wrong sign, 10.2 V to 14.5 V is accepted: plus and minus are exchanged", StepTest.Of(Step("switch-on:pump-fuse"), "-12.4")!.Words);
         Assert.Equal("0.1 V; 300 mV", StepTest.Of(Boats.PumpPack.Steps.First(step => step.Key.StartsWith("prove-dead:", StringComparison.Ordinal)), "0,1; 300 mV")!.Shown);
+    }
+
+    /// <summary>A point that is not read may be live: a proof of several points is none until each is read, ticked or not.</summary>
+    [Theory]
+    [InlineData(null, TestStanding.NotTyped, 0)]
+    [InlineData("0", TestStanding.TooFew, 1)]
+    [InlineData("0; 0", TestStanding.TooFew, 2)]
+    [InlineData("0; ; 0", TestStanding.TooFew, 2)]
+    [InlineData("; ; 12.6", TestStanding.Outside, 1)]
+    [InlineData("0; 0; 0", TestStanding.Passed, 3)]
+    public void ProveDead_OfThreePoints_StaysOpenUntilEachIsRead(string? note, TestStanding standing, int readCount)
+    {
+        WorkStep proof = DemoBoat.Pack("sampling-winch").Steps.First(step => step is { Kind: StepKind.ProveDead, WriteDown.Accepts.Length: 3 });
+        WorkStep seen = proof with { Tick = new StepTick(proof.Key, Day, note) };
+        StepTest test = seen.TestOn(Day)!;
+
+        Assert.Equal((standing, readCount, 3), (test.Standing, test.ReadCount, test.AskedCount));
+        Assert.Equal(standing == TestStanding.Passed, seen.IsDoneOn(Day));
+        Assert.Equal(standing == TestStanding.Passed, seen.AgainstOn(Day) is null);
+        if (standing == TestStanding.TooFew)
+        {
+            Assert.Equal($"{readCount} of 3 read", test.Said);
+            Assert.Contains(proof.WriteDown!.Accepts[readCount == 1 ? 2 : note == "0; 0" ? 2 : 1].Name!, test.Words, StringComparison.Ordinal);
+            Assert.Null((proof with { Remark = new StepRemark(proof.Key, Day, note!) }).AgainstOn(Day));
+        }
     }
 
     [Fact]
@@ -59,10 +87,45 @@ public sealed class StepTestTests
         Assert.Null(StepTest.Of(Step("fit:pump"), "4 screws"));
     }
 
+    /// <summary>
+    /// Eight cells of lithium iron phosphate, 25.6 V, take 3.65 V a cell at most (from memory): a charger set to 28.4 V gives 29.0 V with 2 % over it; without one the full end of the curve, 27.2 V, and 5 %.
+    /// Where neither is told nothing above the least can be judged.
+    /// </summary>
+    [Theory]
+    [InlineData(28.4, true, "28.5", TestStanding.Passed)]
+    [InlineData(28.4, true, "29.1", TestStanding.Outside)]
+    [InlineData(28.4, true, "32", TestStanding.Outside)]
+    [InlineData(28.4, false, "32", TestStanding.Outside)]
+    [InlineData(null, true, "28.5", TestStanding.Passed)]
+    [InlineData(null, true, "28.7", TestStanding.Outside)]
+    [InlineData(null, false, "26", TestStanding.NotTold)]
+    [InlineData(null, false, "60", TestStanding.NotTold)]
+    [InlineData(null, false, "20", TestStanding.Outside)]
+    public void LiveVoltage_IsBoundedByWhatCanFeedThePoint(double? setpointV, bool hasCurve, string typed, TestStanding standing)
+    {
+        BatteryBank bank = new() { Id = "bank", Name = "Bank", Chemistry = BatteryChemistry.LithiumIronPhosphate, NominalV = 25.6, CapacityAh = 100, OpenCircuit = hasCurve ? [new(0, 20), new(0.5, 26.4), new(1, 27.2)] : [] };
+        Part[] sources = setpointV is { } set ? [bank, new Charger { Id = "solar", Name = "Solar", Drive = ChargerDrive.Sun, LimitA = 5, SetpointV = set }] : [bank];
+        AcceptedReading accepted = LiveVoltage.Of(new PointVoltage(false, 25.6, [.. sources], new HashSet<string>()));
+        StepTest test = StepTest.Of(Step("fit:pump") with { WriteDown = new WriteDown("V") { Accepts = [accepted] } }, typed)!;
+
+        Assert.Equal(standing, test.Standing);
+        if (typed == "32")
+        {
+            Assert.Contains("solar, at what it is set to, gives no more", test.Words, StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>The example of what can be typed is one that would pass, and not the most that is accepted: (10.2 V + 14.5 V) ÷ 2 = 12.35 V.</summary>
+    [Theory]
+    [InlineData("switch-on:pump-fuse", "such as 12.3 V;")]
+    [InlineData("test:insulation", "such as 200 kΩ;")]
+    [InlineData("test:continuity", "such as 0 Ω;")]
+    public void Of_Unreadable_ShowsAnExampleWithinTheBand(string key, string words) => Assert.Contains(words, StepTest.Of(Step(key), "fine")!.Words, StringComparison.Ordinal);
+
     [Fact]
     public void Of_NobodyCanTellWhatIsAccepted_IsNotJudged() => Assert.Equal(
         TestStanding.NotTold,
-        StepTest.Of(Step("fit:pump") with { WriteDown = new WriteDown("V") { Accepts = [LiveVoltage.Of(null, false)] } }, "12.6")!.Standing);
+        StepTest.Of(Step("fit:pump") with { WriteDown = new WriteDown("V") { Accepts = [LiveVoltage.Of(null, false, null)] } }, "12.6")!.Standing);
 
     /// <summary>Readings of different limits are each held against their own; where one is missing nothing tells which is which.</summary>
     [Fact]
@@ -72,12 +135,15 @@ public sealed class StepTestTests
         {
             WriteDown = new WriteDown("Ω")
             {
-                Accepts = WriteDown.Each([new AcceptedReading("Ohm", "Ω") { Name = "Earth", Most = 0.2 }, new AcceptedReading("Ohm", "MΩ") { Name = "Insulation", Least = 1e6, WhenBelow = "wet." }]),
+                Accepts = [new AcceptedReading("Ohm", "Ω") { Name = "Earth", Most = 0.2 }, new AcceptedReading("Ohm", "MΩ") { Name = "Insulation", Least = 1e6, WhenBelow = "wet." }],
             },
         };
         Assert.Equal(TestStanding.Passed, StepTest.Of(step, "0.1; 500")!.Standing);
         Assert.Equal("Insulation: 0.5 MΩ is less than 1 MΩ: wet.", StepTest.Of(step, "0.1; 0.5")!.Words);
-        Assert.Equal(TestStanding.Unreadable, StepTest.Of(step, "0.1")!.Standing);
+        Assert.Equal(TestStanding.TooFew, StepTest.Of(step, "0.1")!.Standing);
+        Assert.Equal(TestStanding.TooFew, StepTest.Of(step, "; 500")!.Standing);
+        Assert.Equal(TestStanding.Outside, StepTest.Of(step, "; 0.5")!.Standing);
+        Assert.Equal(TestStanding.Unreadable, StepTest.Of(step, "0.1; 500; 500")!.Standing);
     }
 
     /// <summary>Every reading that a step takes in itself is tested, but what a point reads that stays live: nothing is to be proved there.</summary>

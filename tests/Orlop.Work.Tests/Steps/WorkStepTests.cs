@@ -2,6 +2,11 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
+using Orlop.Hull.Floating;
+using Orlop.Review;
+using Orlop.Review.Findings;
+using Orlop.Review.Practices;
+using Orlop.Review.Stability;
 using Orlop.Work.Steps;
 using Xunit;
 
@@ -143,6 +148,65 @@ public class WorkStepTests
         Assert.Contains(CommissionSteps.RunLimit, html, StringComparison.Ordinal);
         Assert.DoesNotContain(Pack.Steps.Single(one => one.Key == "commission:at-anchor").Cautions, caution => caution.Kind == CautionKind.Lifting);
     }
+
+    /// <summary>How she floats with the work in her is measured before anything hangs from a hook; the step that lifts says what the review holds against it, and the heel that hydrostatics give.</summary>
+    [Theory]
+    [InlineData("sampling-winch")]
+    [InlineData("sampling-winch-second")]
+    public void Plan_WeightOnTheHook_ComesAfterFreeboardsAndInclining_AndTellsHowSheStands(string id)
+    {
+        WorkPack pack = DemoBoat.Pack(id);
+        List<string> keys = [.. pack.Steps.Select(step => step.Key)];
+        int lift = keys.IndexOf("commission:lifting");
+        Assert.InRange(keys.IndexOf("freeboards:after"), 0, lift - 1);
+        Assert.All(keys.Index().Where(one => one.Item == "incline:after"), one => Assert.True(one.Index < lift));
+
+        string details = string.Join('\n', pack.Steps[lift].Details);
+        Condition condition = pack.AsAltered.Find<Condition>("lifting")!;
+        Finding[] found = [.. new StabilityDiscipline().Review(pack.AsAltered, Practice.Of(pack.AsAltered, new Memo()), new Memo(), TestContext.Current.CancellationToken).Where(finding => finding.ConditionId == condition.Id)];
+        Assert.All(found.Where(finding => finding.Verdict == Verdict.Fails), finding => Assert.Contains($"Fails: {finding.Headline}.", details, StringComparison.Ordinal));
+        Assert.Equal(found.Any(finding => finding.Verdict == Verdict.Fails), details.Contains("Lift nothing of this mass", StringComparison.Ordinal));
+        Assert.Equal(found.Any(finding => finding.Verdict == Verdict.Unknown), details.Contains("annot be told", StringComparison.Ordinal));
+        Assert.Contains("Begin with a smaller load", details, StringComparison.Ordinal);
+        StabilityView view = new(pack.AsAltered, null, new Memo());
+        if (view.LoadedIn(condition).Missing.IsEmpty && view.FloatingIn(condition)?.Rest is { Status: FloatingStatus.Floats, Position: { IsStable: true, IsLoll: false } at })
+        {
+            Assert.Contains(pack.Steps[lift].Details.SelectMany(detail => detail.Parts), part => part.Amount is { Suffix: "Deg" } heel && Math.Abs(heel.Value - Math.Abs(at.Attitude.HeelDeg)) <= 0.05);
+        }
+        else
+        {
+            Assert.Matches("cannot be told: what is not known|it is not lifted", details);
+        }
+    }
+
+    /// <summary>Whatever puts a lead onto a battery's post that was there before, minus posts that are bare apart, is known as what makes it live.</summary>
+    [Theory]
+    [InlineData("sampling-winch")]
+    [InlineData("sampling-winch-second")]
+    [InlineData("drying-locker")]
+    public void Plan_LeadOntoABatterysPost_IsKnownAsOntoLive(string id)
+    {
+        WorkPack pack = DemoBoat.Pack(id);
+        string[] plusPosts = [.. pack.AsBuilt.All<BatteryBank>().Select(bank => $"{bank.Id}.+")];
+        foreach (WorkStep step in pack.Steps.Where(step => step.Kind == StepKind.Connect))
+        {
+            IReadOnlyList<string> nodes = pack.AsAltered.Find(step.Builds[0]) switch
+            {
+                Cable cable => [.. cable.Cores.SelectMany(core => new[] { core.From.ToString(), core.To.ToString() })],
+                Link link => [link.From.ToString(), link.To.ToString()],
+                _ => [],
+            };
+            if (nodes.Any(plusPosts.Contains))
+            {
+                Assert.True(step.IsOntoLive, step.Key);
+            }
+
+            Assert.Equal(step.IsOntoLive, step.Details.Any(detail => detail.ToString().Contains("stays live: what is connected here", StringComparison.Ordinal)));
+        }
+    }
+
+    [Fact]
+    public void Plan_LeadOntoNoPost_IsNotOntoLive() => Assert.False(Pack.Steps.Single(step => step.Key == "connect:pump-cable").IsOntoLive);
 
     [Fact]
     public void Plan_IsolationTickedOnAnEarlierVisit_IsNotDoneToday()
