@@ -72,7 +72,7 @@ internal static class MendRules
 
     // No fuse more is one of any rating that never opens; it also moves the end of a cable and comes between a device and what that spares.
     private static bool Fuse(Objection objection, bool isOwn, MendTraits other, MendTraits had) =>
-        objection.Finding.CheckId is not ("let-through" or "cable-reaches" or "rings-per-stud" or "can-be-made-dead" or "lug-fits-cable" or "ring-fits-stud" or "stud-stack") && Device(objection, isOwn, other, had);
+        objection.Finding.CheckId is not ("let-through" or "cable-reaches" or "link-reaches" or "rings-per-stud" or "can-be-made-dead" or "lug-fits-cable" or "ring-fits-stud" or "stud-stack") && Device(objection, isOwn, other, had);
 
     private static bool Contact(Objection objection, bool isOwn, MendTraits other, MendTraits had) => objection.Finding.CheckId switch
     {
@@ -109,7 +109,7 @@ internal static class MendRules
 
     // What depends on how things are joined and on their nominal figures alone.
     private static bool IsOfJoining(Objection objection) => objection.Finding.CheckId
-        is "plugs-that-mate" or "device-voltage" or "voltage-not-too-high" or "one-ac-source" or "residual-current-device" or "can-be-made-dead" or "rings-per-stud" or "load-has-a-condition" or "owner-limit";
+        is "plugs-that-mate" or "device-voltage" or "voltage-not-too-high" or "one-ac-source" or "residual-current-device" or "can-be-made-dead" or "rings-per-stud" or "load-has-a-condition" or "owner-limit" or "link-reaches";
 
     // Two figures that are not known are the same; one that is not known is not compared with one that is.
     private static bool AtMost(double? one, double? other) => one == other || one < other;
