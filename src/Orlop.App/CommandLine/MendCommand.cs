@@ -108,6 +108,7 @@ internal static class MendCommand
         }
 
         Line(view.Working);
+        Line(MendView.EndsNotCounted);
         Line(MendView.Sizes);
         Line(MendView.Caution);
     }

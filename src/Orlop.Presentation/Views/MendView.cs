@@ -61,6 +61,9 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
     /// <summary>What stands beside every proposal.</summary>
     public const string Caution = "A proposal, reviewed by the same checks as any draft and no better than the figures that were typed. Generic parts have typical figures from memory: read the sheet of the part that is bought. Work on batteries can burn and blind; make it dead and prove it dead first.";
 
+    /// <summary>What is not in the price.</summary>
+    public const string EndsNotCounted = "Ends of cables (rings, lugs, contacts, ferrules), clips and labels are neither in these prices nor held against stock, and no cheaper set is sought by them: the bring list of the draft counts them, with what is to be bought.";
+
     /// <summary>How thick a cable may become, and where that is said.</summary>
     public static string Sizes { get; } = $"No cable becomes thicker than the terminals at its ends take: as the device says under “{TerminalLabel}”, else what is common at its rating ({TerminalSizes.Words}; common practice, no source), but for rings on studs. Type the device's own figure where its sheet says otherwise.";
 

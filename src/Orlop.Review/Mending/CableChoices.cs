@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
@@ -21,6 +22,9 @@ internal static class CableChoices
     // Outer diameter of so many equal round conductors side by side, over that of one: circles in a circle.
     private static readonly double[] BundleRatio = [1, 1, 2, 2.155, 2.415, 2.702];
 
+    // What a cable laid short is at least, over the straight distance between the places of its ends. Common practice, no source.
+    private const double RoundaboutFactor = 1.2;
+
     // Thinner than this share of what is there is not looked at.
     private const double ThinnestFraction = 0.5;
 
@@ -34,7 +38,7 @@ internal static class CableChoices
         List<Laying> layings = [new(0, cable.LengthM?.Value, null, null)];
         if (want.ShortM is { } shortM && cable.LengthM is not null)
         {
-            layings.Add(new Laying(0, shortM, null, Sentence.Of($"laid in {new Amount(shortM, "M")}")));
+            layings.AddRange(Shorter(bench.Draft, cable, shortM));
         }
 
         if (want.IsOtherRun && OtherRuns.Of(bench.Draft, cable) is { } other && other.Legs != cable.Run)
@@ -51,8 +55,27 @@ internal static class CableChoices
         IEnumerable<MendOption> all = layings.SelectMany(laying => kinds.SelectMany(kind => bench.Ways(Of(bench, cable, kind, cores, sheathed, laying)))
             // What is there already can be laid anew where it is long enough.
             .Concat(laying.Words is not null && laying.LengthM <= cable.LengthM?.Value ? [Relaid(cable, laying)] : []));
-        return bench.Slot($"cable:{cable.Id}", SlotKind.Cable, cable.Id, Traits(cable, layings[0]), all);
+        MovedDevice? moved = want.ShortM is { } nearM ? MovedDevice.Of(bench, cable, nearM) : null;
+        MendSlot? slot = bench.Slot($"cable:{cable.Id}", SlotKind.Cable, cable.Id, Traits(cable, layings[0]), all.Concat(moved?.Options ?? []));
+        return slot is null || moved is null ? slot : slot with { AlsoIds = moved.AlsoIds };
     }
+
+    // Never shorter than her drawing says that it must be: what it becomes hangs on a length that nobody has measured.
+    private static IEnumerable<Laying> Shorter(BoatModel boat, Cable cable, double shortM)
+    {
+        if (cable.Cores.Count == 0 || boat.Find<Part>(cable.Cores[0].From.Part)?.Place is null || boat.Find<Part>(cable.Cores[0].To.Part)?.Place is null)
+        {
+            yield return new Laying(0, shortM, null, Sentence.Of($"laid in {new Amount(shortM, "M")}, if that reaches: measure on board before it is relied on, for the drawing has not the places of both ends"));
+        }
+        else if (cable.Cores.Max(core => StraightM(boat, core)) is var straightM && shortM >= RoundaboutFactor * straightM)
+        {
+            yield return new Laying(0, shortM, null, Sentence.Of($"laid in {new Amount(shortM, "M")}, if that reaches: measure on board before it is relied on, for the drawing has {new Amount(straightM, "M")} straight through the air"));
+        }
+    }
+
+    // Between the places of its ends; nothing where one has none.
+    private static double StraightM(BoatModel boat, Core core) =>
+        boat.Find<Part>(core.From.Part)?.Place is { } from && boat.Find<Part>(core.To.Part)?.Place is { } to ? from.DistanceM(to) : 0;
 
     /// <summary>How a cable is laid: as it is, or shorter, or by another run.</summary>
     private sealed record Laying(int Route, double? LengthM, OtherRun? Run, Sentence? Words);
@@ -84,7 +107,7 @@ internal static class CableChoices
 
     private static MendOption Relaid(Cable cable, Laying laying) => new()
     {
-        What = Sentence.Of($"{cable.Title}: {laying.Words!} in place of {new Amount(cable.LengthM!.Value, "M")}; measure on board whether it reaches"),
+        What = Sentence.Of($"{cable.Title}: {laying.Words!}; it is given as {new Amount(cable.LengthM!.Value, "M")} now"),
         Apply = boat => MendBench.Change<Cable>(boat, cable.Id, was => Laid(was, laying)),
         Traits = Traits(cable, laying),
         StepFactor = MendBench.StepFactor(laying.LengthM, cable.LengthM.Value),

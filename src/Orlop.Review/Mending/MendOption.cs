@@ -23,8 +23,11 @@ internal sealed record MendTraits
 
     public double? LengthM { get; init; }
 
-    /// <summary>Which way a cable takes.</summary>
+    /// <summary>Which way a cable takes: 0 as it is, 1 another run, <see cref="MovedRoute"/>.</summary>
     public int Route { get; init; }
+
+    /// <summary>As it is, but to a device that stands elsewhere.</summary>
+    public const int MovedRoute = 2;
 
     public double? RatedA { get; init; }
 

@@ -35,16 +35,16 @@ internal static class MendRules
     private static bool Cable(Objection objection, bool isOwn, MendTraits other, MendTraits had) => objection.Finding.CheckId switch
     {
         "voltage-drop" or "least-voltage" or "voltage-while-starting" or "load-can-be-served" => ConductsNoBetter(other, had),
-        "breaking-capacity" => AtMost(had.AreaMm2, other.AreaMm2) && AtMost(other.LengthM, had.LengthM),
+        "breaking-capacity" => IsMovedAlike(other, had) && AtMost(had.AreaMm2, other.AreaMm2) && AtMost(other.LengthM, had.LengthM),
         "conductor-ampacity" => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && other.Route == had.Route : objection.IsClear && other.Route == had.Route,
-        Objection.BundleCheck => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && other.Route == had.Route : objection.IsClear,
+        Objection.BundleCheck => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && other.Route == had.Route : objection.IsClear && IsMovedAlike(other, had),
         "conductor-protection" => AtMost(had.LengthM, other.LengthM) && other.Route == had.Route
             && (!isOwn || (AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC))),
         "fault-clears" => ConductsNoBetter(other, had) && other.Route == had.Route && (!isOwn || other.InsulationC == had.InsulationC),
         // What it loses warms the space it runs in.
         "space-temperature" or "charger-output" or "charge-temperature" => ConductsNoBetter(other, had) && other.Route == had.Route,
         "smallest-conductor" => !isOwn || AtMost(other.AreaMm2, had.AreaMm2),
-        "cable-reaches" => !isOwn || AtMost(other.LengthM, had.LengthM),
+        "cable-reaches" => IsMovedAlike(other, had) && (!isOwn || AtMost(other.LengthM, had.LengthM)),
         "run-clear-of-bilge" => !isOwn || other.Route == had.Route,
         "lug-fits-cable" => !isOwn,
         "ring-fits-stud" => true,
@@ -72,7 +72,7 @@ internal static class MendRules
 
     // No fuse more is one of any rating that never opens; it also moves the end of a cable and comes between a device and what that spares.
     private static bool Fuse(Objection objection, bool isOwn, MendTraits other, MendTraits had) =>
-        objection.Finding.CheckId is not ("let-through" or "cable-reaches" or "rings-per-stud" or "can-be-made-dead" or "lug-fits-cable" or "ring-fits-stud" or "stud-stack") && Device(objection, isOwn, other, had);
+        objection.Finding.CheckId is not ("let-through" or "cable-reaches" or "link-reaches" or "rings-per-stud" or "can-be-made-dead" or "lug-fits-cable" or "ring-fits-stud" or "stud-stack") && Device(objection, isOwn, other, had);
 
     private static bool Contact(Objection objection, bool isOwn, MendTraits other, MendTraits had) => objection.Finding.CheckId switch
     {
@@ -102,14 +102,17 @@ internal static class MendRules
 
     // Thinner, longer or hotter: its resistance is taken at the temperature that its insulation is rated for.
     private static bool ConductsNoBetter(MendTraits other, MendTraits had) =>
-        AtMost(other.AreaMm2, had.AreaMm2) && AtMost(had.LengthM, other.LengthM) && AtMost(had.InsulationC, other.InsulationC);
+        IsMovedAlike(other, had) && AtMost(other.AreaMm2, had.AreaMm2) && AtMost(had.LengthM, other.LengthM) && AtMost(had.InsulationC, other.InsulationC);
+
+    // A device that is moved makes one cable shorter and the next longer.
+    private static bool IsMovedAlike(MendTraits other, MendTraits had) => (other.Route == MendTraits.MovedRoute) == (had.Route == MendTraits.MovedRoute);
 
     private static bool IsOfCurrent(Objection objection) =>
         objection.Finding.CheckId is "conductor-ampacity" or Objection.BundleCheck or "device-carries-load" or "part-carries-current" or "converter-carries-load" or "start-opens-device";
 
     // What depends on how things are joined and on their nominal figures alone.
     private static bool IsOfJoining(Objection objection) => objection.Finding.CheckId
-        is "plugs-that-mate" or "device-voltage" or "voltage-not-too-high" or "one-ac-source" or "residual-current-device" or "can-be-made-dead" or "rings-per-stud" or "load-has-a-condition" or "owner-limit";
+        is "plugs-that-mate" or "device-voltage" or "voltage-not-too-high" or "one-ac-source" or "residual-current-device" or "can-be-made-dead" or "rings-per-stud" or "load-has-a-condition" or "owner-limit" or "link-reaches";
 
     // Two figures that are not known are the same; one that is not known is not compared with one that is.
     private static bool AtMost(double? one, double? other) => one == other || one < other;

@@ -184,6 +184,7 @@ public sealed class Mender
                 .Select(each => (MendWeight.Of(each.option, _request.Aim), kept.SetItem(at, each.choice)))).OrderBy(each => each.Item1),
         ];
         ImmutableArray<MendSet>.Builder good = ImmutableArray.CreateBuilder<MendSet>();
+        List<SingleChange> shown = [];
         foreach ((_, ImmutableArray<int> choice) in all.Take(MostTried))
         {
             if (_token.IsCancellationRequested || good.Count == MostProposals)
@@ -191,8 +192,9 @@ public sealed class Mender
                 break;
             }
 
-            if (IsGood(slots, choice, asked))
+            if (IsGood(slots, choice, asked) && SingleOf(slots, choice) is var single && !shown.Exists(single.IsNoBetterThan))
             {
+                shown.Add(single);
                 good.Add(SetOf(slots, choice));
             }
 
@@ -200,5 +202,11 @@ public sealed class Mender
         }
 
         return good.ToImmutable();
+    }
+
+    private SingleChange SingleOf(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice)
+    {
+        int at = Enumerable.Range(0, slots.Length).First(slot => !slots[slot].Options[choice[slot]].IsKept);
+        return new SingleChange(slots[at].Id, slots[at].Options[choice[at]], _judge.ToTheEnd(BoatWith(slots, choice)).ToDictionary(finding => (finding.CheckId, finding.SubjectId), finding => finding.Verdict));
     }
 }

@@ -71,6 +71,7 @@ internal static class PartChoices
         return uses.SelectMany(use => Like(bench, device, use, device.RatedA.Value, part => part.IsTwoPole == device.IsTwoPole, (was, part) => was with
         {
             Means = MeansOf(use)!.Value,
+            Name = KindName.Of(was.Name, was.Means, MeansOf(use)!.Value),
             RatedA = part.RatedA!,
             RatedV = part.RatedV,
             BreakingA = part.BreakingA,
@@ -81,7 +82,7 @@ internal static class PartChoices
             ResistanceOhm = part.ResistanceOhm,
             MassKg = was.Place is null ? was.MassKg : Mounting.BecomesKg(bench.Catalogue, was, part),
             Note = MendBench.NoteOf(part),
-        }, part => Mounting.Change(bench.Catalogue, device, part), use == CatalogueUse.Breaker && device.Means == ProtectionMeans.Fuse ? "a fuse of " : use == CatalogueUse.Fuse && device.Means == ProtectionMeans.Breaker ? "a breaker of " : ""));
+        }, part => Mounting.Change(bench.Catalogue, device, part), use == CatalogueUse.Breaker && device.Means == ProtectionMeans.Fuse ? "a fuse of " : use == CatalogueUse.Fuse && device.Means == ProtectionMeans.Breaker ? "a breaker of " : "", KindName.Words(device, MeansOf(use)!.Value)));
     }
 
     private static IEnumerable<MendOption> Of(MendBench bench, PlugAndSocket plug) => Like(bench, plug, CatalogueUse.Plug, plug.RatedA?.Value, _ => true, (was, part) => was with
@@ -111,9 +112,9 @@ internal static class PartChoices
     }).Select(option => option with { Traits = new MendTraits { RatedA = option.Traits.RatedA } });
 
     private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands)
-        where T : Part => Like(bench, part, use, ratedA, fits, stands, made => new MountChange("", 0, MendBench.AddedKg(made.MassKg?.Value, part.MassKg?.Value)), "");
+        where T : Part => Like(bench, part, use, ratedA, fits, stands, made => new MountChange("", 0, MendBench.AddedKg(made.MassKg?.Value, part.MassKg?.Value)), "", "");
 
-    private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands, Func<CataloguePart, MountChange> mounting, string inPlaceOf)
+    private static IEnumerable<MendOption> Like<T>(MendBench bench, T part, CatalogueUse use, double? ratedA, Func<CataloguePart, bool> fits, Func<T, CataloguePart, T> stands, Func<CataloguePart, MountChange> mounting, string inPlaceOf, string naming)
         where T : Part =>
         from made in bench.Catalogue.Parts
         where made.Use == use && made.RatedA is not null && fits(made)
@@ -121,7 +122,7 @@ internal static class PartChoices
         let mount = mounting(made)
         from option in bench.Ways(new MendOption
         {
-            What = ratedA is { } was ? Sentence.Of($"{part.Title}: {made.Title}{mount.Words} in place of {inPlaceOf}{new Amount(was, "A")}") : Sentence.Of($"{part.Title}: {made.Title}"),
+            What = ratedA is { } was ? Sentence.Of($"{part.Title}: {made.Title}{mount.Words} in place of {inPlaceOf}{new Amount(was, "A")}{naming}") : Sentence.Of($"{part.Title}: {made.Title}"),
             Apply = boat => MendBench.Change<T>(boat, part.Id, now => stands(now, made)),
             Cost = new MendCost((made.PriceMoney?.Value ?? 0) + mount.Money, mount.AddedKg),
             BesidesMoney = mount.Money,

@@ -9,9 +9,6 @@ namespace Orlop.Review.Electrics.Checks;
 /// <summary>Every cable is long enough to reach from end to end.</summary>
 public sealed class CableReachCheck : ICheck<ElectricsView>
 {
-    // Boxes that touch as typed are a hair apart in binary.
-    private const double TouchM = 1e-9;
-
     // A run is added up from stretches that were each rounded.
     private const double RoundingFraction = 0.02;
     private const double Deviations = 2;
@@ -41,7 +38,7 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
         [
             .. cable.Cores.Where(core => !MissingOf(view, cable, core).Any())
                 .Select(core => (core, view.Boat.Find<Part>(core.From.Part)!, view.Boat.Find<Part>(core.To.Part)!, LengthOf(cable, core)!.Value))
-                .Select(of => (of.core, of.Item2, of.Item3, of.Value, Math.Sqrt(Gaps(of.Item2, of.Item3).Sum(gap => gap * gap))))
+                .Select(of => (of.core, of.Item2, of.Item3, of.Value, PartGap.StraightM(of.Item2, of.Item3)))
                 .OrderByDescending(of => of.Item5 - of.Value),
         ];
         bool fails = known.Length > 0 && Verdicts.Of(known[0].ApartM, known[0].LengthM) == Verdict.Fails;
@@ -51,7 +48,7 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
         }
 
         (Core core, Part from, Part to, double lengthM, double apartM) = known[0];
-        double[] gaps = Gaps(from, to);
+        double[] gaps = PartGap.AlongM(from, to);
         return new Finding
         {
             CheckId = Description.Id,
@@ -62,8 +59,8 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
                 : Sentence.Of($"{cable.Title} reaches: it is {M(lengthM)} long, and {from.Title} and {to.Title} are {M(apartM)} apart"),
             WorkingWhenAsked = () =>
             [
-                new WorkingLine($"One end, core {core.Id}", $"{from.Title}: {Where(from)}", null, ""),
-                new WorkingLine("Other end", $"{to.Title}: {Where(to)}", null, ""),
+                new WorkingLine($"One end, core {core.Id}", $"{from.Title}: {PartGap.Where(from)}", null, ""),
+                new WorkingLine("Other end", $"{to.Title}: {PartGap.Where(to)}", null, ""),
                 new WorkingLine("Straight between them", Formula.Of("√({0} × {0} + {1} × {1} + {2} × {2})", v => Math.Sqrt((v[0] * v[0]) + (v[1] * v[1]) + (v[2] * v[2])), gaps), M(apartM), Geometry),
                 new WorkingLine("Length one way", "as it is given", M(lengthM), ""),
                 Use(apartM, lengthM),
@@ -111,27 +108,4 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
         core.LengthM?.Value ?? cable.LengthM?.Value ?? (cable.Run.Count == 0 ? null : cable.Run.Sum(leg => leg.LengthM));
 
     private static string FieldOf(Cable cable, Core core) => core.LengthM is not null ? "cores" : cable.LengthM is not null ? "lengthM" : "run";
-
-    private static BoxSize Point { get; } = new(0, 0, 0);
-
-    // How far apart the boxes around two parts are along x, y and z, in m; 0 where they overlap along it.
-    private static double[] Gaps(Part one, Part other)
-    {
-        Place a = one.Place!, b = other.Place!;
-        BoxSize sizeA = one.Size ?? Point, sizeB = other.Size ?? Point;
-        return
-        [
-            Gap(a.XM - b.XM, sizeA.LengthM + sizeB.LengthM),
-            Gap(a.YM - b.YM, sizeA.BreadthM + sizeB.BreadthM),
-            Gap(a.ZM - b.ZM, sizeA.HeightM + sizeB.HeightM),
-        ];
-    }
-
-    private static double Gap(double centresM, double sizesM) => Math.Abs(centresM) - (sizesM / 2) is > TouchM and var gap ? gap : 0;
-
-    private static string Where(Part part)
-    {
-        string box = part.Size is { } size ? string.Create(CultureInfo.InvariantCulture, $"box {size.LengthM:0.###} m by {size.BreadthM:0.###} m by {size.HeightM:0.###} m") : "size not given";
-        return string.Create(CultureInfo.InvariantCulture, $"{part.Place!.XM:0.###} m forward, {part.Place.YM:0.###} m to port, {part.Place.ZM:0.###} m up; {box}");
-    }
 }
