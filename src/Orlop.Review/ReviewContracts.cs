@@ -16,6 +16,9 @@ public sealed record CheckDescription(string Id, string Title, string About, Imm
 {
     /// <summary>It holds the boat against a rule of stability or a limit that the owner chose; others look after what the numbers rest on.</summary>
     public bool IsCriterion { get; init; }
+
+    /// <summary>What it finds is hers only while no water comes in where she rests, and while her weight may be believed. Every criterion does.</summary>
+    public bool RestsOnFloatingDry { get => field || IsCriterion; init; }
 }
 
 /// <summary>

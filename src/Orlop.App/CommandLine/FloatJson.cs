@@ -36,8 +36,8 @@ internal static class FloatJson
         JsonObject condition = new()
         {
             ["condition"] = facts.Condition.Id,
-            ["status"] = facts.Floating is { } floating ? at is { IsLoll: true } ? "loll" : JsonNamingPolicy.KebabCaseLower.ConvertName(floating.Rest.Status.ToString()) : "unknown",
-            ["text"] = FloatingWords.Trouble(input.View, facts),
+            ["status"] = facts.Floating is { } floating ? at is { IsLoll: true } ? "loll" : facts.Under is { } under ? under.Fills ? "fills" : "may-fill" : JsonNamingPolicy.KebabCaseLower.ConvertName(floating.Rest.Status.ToString()) : "unknown",
+            ["text"] = FloatingWords.Trouble(input.View, facts, UnitsOption.Of(null), UnitsOption.Culture),
             ["displacementKg"] = Number(facts.MassKg),
             ["displacementDeviationKg"] = at is null ? null : Number(deviations.MassKg),
             ["draughts"] = new JsonArray([.. facts.Draughts.Select(draught => new JsonObject { ["where"] = draught.Where, ["xM"] = draught.XM, ["draughtM"] = draught.DraughtM })]),

@@ -27,7 +27,7 @@ internal sealed class LeverCheck
         _side = curve.Input.ToDeg < 0 ? -1 : 1;
         FloodingDeg = Math.Abs(_features.DownfloodingDeg ?? double.PositiveInfinity);
         _remarks = [.. remarks.IsDefault ? [] : remarks, .. curve.Status == FloatingStatus.Floats ? ImmutableArray<string>.Empty : [curve.Message]];
-        _early = FloodingDeg < 30 ? [.. _remarks, FormattableString.Invariant($"{_features.DownfloodingOpening} goes under at {FloodingDeg:0.0}°, before 30°")] : _remarks;
+        _early = FloodingDeg < 30 ? [.. _remarks, FormattableString.Invariant($"{curve.Input.Openings.First(opening => opening.Id == _features.DownfloodingOpening).Title} goes under at {FloodingDeg:0.0}°, before 30°")] : _remarks;
     }
 
     /// <summary>First heel at which an opening goes under; infinite when none does.</summary>

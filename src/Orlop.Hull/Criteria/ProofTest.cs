@@ -87,9 +87,9 @@ public static class ProofTest
         var heel = CurveCrossing.First(curve, 0, point => (side * point.GzM) - (lever * Math.Cos(point.HeelDeg * RadPerDeg)));
         if (heel is not { } found || Math.Abs(found) >= 90)
         {
-            const string Reason = "the levers never reach the moment";
+            var reason = FormattableString.Invariant($"to {(side < 0 ? "port" : "starboard")} the levers never reach {lever:0.###} m, what moves people or wind heels her with");
             return curve.Status == FloatingStatus.Floats && Math.Abs(curve.Input.ToDeg) >= 90
-                ? [CriterionResult.FailedWithout("us-proof-immersion", "freeboard left of what may go under", 0, "m", Source, [], Reason), CriterionResult.FailedWithout("us-proof-heel", "heel left of 14°", 0, "°", Source, [], Reason)]
+                ? [CriterionResult.FailedWithout("us-proof-immersion", "freeboard left of what may go under", 0, "m", Source, [], reason), CriterionResult.FailedWithout("us-proof-heel", "heel left of 14°", 0, "°", Source, [], reason)]
                 : Unknown("the curve ends before the levers reach the moment");
         }
 

@@ -30,7 +30,7 @@ public sealed class RightingCurve
         if (!start.IsFound)
         {
             Status = FloatingStatus.NotConverged;
-            Message = FormattableString.Invariant($"{input.Boat.Subject}: no balance upright found in {start.StepCount} steps");
+            Message = FormattableString.Invariant($"{input.Boat.Subject}: she finds no balance upright, so there are no levers");
             return;
         }
 
@@ -70,6 +70,9 @@ public sealed class RightingCurve
 
     /// <summary>Initial GM with free surfaces taken off; null without a curve.</summary>
     public double? InitialGmM => Points.IsEmpty ? null : Points[0].GmM;
+
+    /// <summary>Heel at which the first of some places goes under, with the sign of the side; 0 for one under water upright, null where all stay dry to the last point.</summary>
+    public double? FirstUnderDeg(IEnumerable<Opening> places) => RightingReading.FirstUnder(this, places).Deg;
 
     public static RightingCurve Calculate(RightingInput input)
     {

@@ -13,7 +13,7 @@ internal static class RightingReading
         var loll = FirstRighting(curve, side);
         var vanishing = loll is null ? null : Vanishing(curve, side, loll.Value);
         var peak = loll is null || points.Length < 2 ? null : Peak(curve, side, loll.Value, vanishing ?? points[^1].HeelDeg);
-        var (flooding, opening) = Flooding(curve);
+        var (flooding, opening) = FirstUnder(curve, curve.Input.Openings);
         return new RightingFeatures
         {
             GreatestGzM = peak is null ? null : side * peak.GzM,
@@ -77,11 +77,12 @@ internal static class RightingReading
         return CurvePeak.Between(curve, side, low, high) is { } found && side * found.GzM > side * highest.GzM ? found : highest;
     }
 
-    private static (double? Deg, string? Opening) Flooding(RightingCurve curve)
+    /// <summary>Heel at which the first of some places goes under, and which that is.</summary>
+    public static (double? Deg, string? Opening) FirstUnder(RightingCurve curve, IEnumerable<Opening> places)
     {
         double? first = null;
         string? which = null;
-        foreach (var opening in curve.Input.Openings)
+        foreach (var opening in places)
         {
             if (Under(curve, opening) is { } heel && (first is null || Math.Abs(heel) < Math.Abs(first.Value)))
             {

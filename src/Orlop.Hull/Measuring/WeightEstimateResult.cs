@@ -7,15 +7,17 @@ namespace Orlop.Hull.Measuring;
 /// <summary>How one piece of evidence agrees with all of it together.</summary>
 /// <param name="Id">Which.</param>
 /// <param name="StandardisedRatio">Residual over its own standard deviation; beyond about 3 one of the two is wrong.</param>
-public sealed record EvidenceFit(string Id, double StandardisedRatio);
+/// <param name="IsAlone">Nothing else tells what it measured: its ratio is 0, and says nothing.</param>
+public sealed record EvidenceFit(string Id, double StandardisedRatio, bool IsAlone = false);
 
 /// <summary>Best estimate of a boat's weight from all evidence.</summary>
 public sealed record WeightEstimateResult
 {
-    internal WeightEstimateResult(double[] values, double[,] covariance, ImmutableArray<EvidenceFit> fits, ImmutableArray<WorkingStep> working)
+    internal WeightEstimateResult(double[] values, double[,] covariance, double birgeRatio, ImmutableArray<EvidenceFit> fits, ImmutableArray<WorkingStep> working)
     {
         (MassKg, Centre) = (values[0], new Point3(values[1], values[2], values[3]));
         Covariance = covariance;
+        BirgeRatio = birgeRatio;
         Fits = fits;
         Working = working;
     }
@@ -33,6 +35,12 @@ public sealed record WeightEstimateResult
     public double TcgDeviationM => Math.Sqrt(Covariance[2, 2]);
 
     public double KgDeviationM => Math.Sqrt(Covariance[3, 3]);
+
+    /// <summary>
+    /// By how much the deviations of list and measurements together are too small for how far these lie from each other: √(χ²/ν), ν the numbers more than the four that are sought; 1 where there are no more.
+    /// Source: R. T. Birge, Physical Review 40 (1932) 207 (from memory).
+    /// </summary>
+    public double BirgeRatio { get; }
 
     public ImmutableArray<EvidenceFit> Fits { get; }
 

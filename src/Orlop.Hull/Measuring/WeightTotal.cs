@@ -74,6 +74,18 @@ public sealed class WeightTotal
         return new WeightTotal(sums, covariance);
     }
 
+    /// <summary>The same mass and centre, every deviation so many times as wide.</summary>
+    public WeightTotal Widened(double ratio)
+    {
+        double[,] covariance = (double[,])_covariance.Clone();
+        for (int i = 0; i < 16; i++)
+        {
+            covariance[i / 4, i % 4] *= ratio * ratio;
+        }
+
+        return new WeightTotal([.. _sums], covariance);
+    }
+
     /// <summary>With what came, errors of its own and all.</summary>
     public WeightTotal Plus(WeightTotal came)
     {

@@ -50,6 +50,9 @@ public sealed record Finding
     /// <summary>How grave its number is beside that of another condition, the graver the greater, where there is no use: a freeboard with its sign turned round, the use that an unsure number would have. A number only to be compared, within one check and thing. Null where nothing is.</summary>
     public double? GravityRatio { get; init; }
 
+    /// <summary>Water comes in where she lies: graver than any number beside it, and never better than the same check with the opening dry.</summary>
+    public bool IsFlooding { get; init; }
+
     /// <summary>What a boat owner reads, with a number.</summary>
     public required Sentence Headline { get; init; }
 

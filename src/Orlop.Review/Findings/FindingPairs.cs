@@ -41,6 +41,7 @@ public static class FindingPairs
             ImmutableArray<Finding> all =
             [
                 .. group.OrderByDescending(finding => Verdicts.Weight(finding.Verdict))
+                    .ThenByDescending(finding => finding.IsFlooding)
                     .ThenByDescending(Verdicts.GravityAmongAlike)
                     .ThenBy(finding => finding.ConditionId, StringComparer.Ordinal),
             ];
@@ -71,6 +72,7 @@ public static class FindingPairs
         return (isTrouble, wasTrouble) switch
         {
             (true, false) => Change.NewTrouble,
+            (true, true) when becomes == was && after.IsFlooding != before!.IsFlooding => after.IsFlooding ? Change.Worse : Change.Better,
             (true, true) when becomes > was || (becomes == was && moved > SameUseFraction) => Change.Worse,
             (true, true) when becomes < was || moved < -SameUseFraction => Change.Better,
             (true, true) => Change.AsBefore,

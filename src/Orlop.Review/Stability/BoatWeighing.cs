@@ -97,7 +97,7 @@ internal sealed class BoatWeighing
         }
         catch (ArgumentException refused)
         {
-            _trouble.Add(new TestTrouble(reference.Id, refused.Message));
+            _trouble.Add(new TestTrouble(reference.Id, RefusalWords.Of(refused)));
             return new BoatWeight(null, reference.Id, aboard, [], [], missing, _trouble.ToImmutable());
         }
     }
@@ -123,9 +123,16 @@ internal sealed class BoatWeighing
             }
         }
 
+        Contradiction? contradiction = outcome.Estimate is { } told ? Contradiction.Of(_boat, told) : null;
         return (outcome.Estimate, first) switch
         {
-            ({ } estimate, _) => new BoatWeight(WeightTotal.Of(estimate), reference.Id, aboard, estimate.Fits, estimate.Working, [], _trouble.ToImmutable()) { Listed = ledger, Evidence = evidence },
+            ({ } estimate, _) => new BoatWeight(
+                WeightTotal.Of(estimate).Widened(contradiction?.WiderRatio ?? 1), reference.Id, aboard, estimate.Fits, [.. estimate.Working, .. contradiction is null ? [] : new[] { contradiction.Step }], [], _trouble.ToImmutable())
+            {
+                Listed = ledger,
+                Evidence = evidence,
+                Contradiction = contradiction,
+            },
             (_, { } afloat) => new BoatWeight(null, reference.Id, aboard, [], [], [.. missing.Where(input => input.Field == "kgM")], _trouble.ToImmutable()) { WithoutKg = afloat },
             _ => new BoatWeight(null, reference.Id, aboard, [], [], [.. missing, .. WhatTestsLack()], [.. _trouble, new TestTrouble(reference.Id, $"{outcome.Missing}; a freeboard survey tells displacement and where her centre lies along and across, an inclining or rolling test KG, the bare boat's own figures all of them")]),
         };
@@ -171,7 +178,7 @@ internal sealed class BoatWeighing
             {
                 if (_trouble.All(known => known.TestId != test.Id))
                 {
-                    _trouble.Add(new TestTrouble(test.Id, refused.Message));
+                    _trouble.Add(new TestTrouble(test.Id, RefusalWords.Of(refused)));
                 }
             }
         }

@@ -27,6 +27,9 @@ public sealed record BoatWeight(
     /// <summary>Mass, LCG and TCG where freeboards tell them and nothing tells KG, its own KG no more than the keel's height; null where the total is known, or not even these are.</summary>
     public WeightTotal? WithoutKg { get; init; }
 
+    /// <summary>The berth test that contradicts the rest beyond chance, for which the total's deviations are made wider; null where all agree.</summary>
+    public Contradiction? Contradiction { get; init; }
+
     /// <summary>Her metacentre as she was then, tanks not slack, to tell what a further inclining test would; null where her weight or her hull is not known.</summary>
     public MetacentreThen? Metacentre { get; init; }
 
@@ -48,12 +51,12 @@ public sealed record BoatWeight(
         }
 
         return WeightEstimate.Combine(testId, Listed, [.. Evidence.Where(piece => piece.Id != testId)]).Estimate is { } without
-            ? Math.Clamp(1 - (Total.KgDeviationM * Total.KgDeviationM / Math.Pow(WeightTotal.Of(without).KgDeviationM, 2)), 0, 1) : 1;
+            ? Math.Clamp(1 - Math.Pow(Total.KgDeviationM / (Contradiction?.WiderRatio ?? 1) / WeightTotal.Of(without).KgDeviationM, 2), 0, 1) : 1;
     }
 
     /// <summary>The total as it would be if a thing that was aboard had been weighed to a thousandth of its error; null where there is no total.</summary>
     internal WeightTotal? Weighing(string id) => Listed.Any(item => item.Id == id)
-        ? WeightEstimate.Combine(id, [.. Listed.Select(item => item.Id == id ? Weighed(item) : item)], Evidence).Estimate is { } estimate ? WeightTotal.Of(estimate) : null
+        ? WeightEstimate.Combine(id, [.. Listed.Select(item => item.Id == id ? Weighed(item) : item)], Evidence).Estimate is { } estimate ? WeightTotal.Of(estimate).Widened(Contradiction?.WiderRatio ?? 1) : null
         : Total;
 
     /// <summary>A thing once it is weighed.</summary>

@@ -19,10 +19,10 @@ internal static class Ending
     /// <summary>"to port", "to one side or the other".</summary>
     public static string SideOf(FloatingResult rest) => rest.CapsizedSide is { } side and not 0 ? Levers.Name(side) : "to one side or the other";
 
-    /// <summary>How she ends, after "she": "capsizes to port, at most 90° from upright allowed".</summary>
+    /// <summary>How she ends, after "she": "capsizes to port and comes to rest 170° from upright".</summary>
     public static Sentence Of(FloatingResult rest) => rest switch
     {
-        { Status: FloatingStatus.Capsizes, Position: { } over } => Sentence.Of($"capsizes {SideOf(rest)} and comes to rest {Deg(Math.Abs(over.Attitude.HeelDeg))} from upright, at most {Deg(MostHeelDeg)} allowed"),
+        { Status: FloatingStatus.Capsizes, Position: { } over } => Sentence.Of($"capsizes {SideOf(rest)} and comes to rest {Deg(Math.Abs(over.Attitude.HeelDeg))} from upright"),
         { Status: FloatingStatus.Sinks } => Sentence.Of($"sinks: {Kg(rest.MassKg)} is more than she can push aside with that space open to the sea"),
         { Status: FloatingStatus.DoesNotFloat } => Sentence.Of($"goes under: {Kg(rest.MassKg)} is more than she can push aside"),
         { Status: FloatingStatus.NotConverged } => Sentence.Of($"comes to no position of rest that was found"),

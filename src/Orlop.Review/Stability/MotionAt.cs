@@ -78,7 +78,7 @@ public sealed record MotionAt(MotionResult? Result, bool IsPeriodPredicted, Immu
         }
         catch (ArgumentException refused)
         {
-            return Not(refused.Message);
+            return Not(RefusalWords.Of(refused));
         }
     }
 

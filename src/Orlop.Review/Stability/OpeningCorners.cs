@@ -13,7 +13,7 @@ internal static class OpeningCorners
     /// </summary>
     public static IEnumerable<Opening> Of(BoatModel boat, HullOpening opening) =>
         from at in opening.LoopTop is not null ? [opening.LoopTop] : Corners(boat, opening)
-        select new Opening(opening.Id, WeightLedger.At(at));
+        select new Opening(opening.Id, WeightLedger.At(at)) { Title = opening.Title };
 
     private static IEnumerable<Place> Corners(BoatModel boat, HullOpening opening)
     {

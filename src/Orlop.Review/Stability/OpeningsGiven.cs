@@ -33,6 +33,10 @@ public static class OpeningsGiven
     /// <summary>Wells of which length or breadth is not given: a point on the centre line says nothing of the heel at which she fills over the side of her well.</summary>
     public static IEnumerable<HullOpening> WellsWithoutSides(BoatModel boat) => All(boat).Where(opening => IsWell(opening) && !opening.IsExtentTold);
 
+    /// <summary>What is taken for the sides of wells that nobody told, as lines of working.</summary>
+    public static IEnumerable<WorkingLine> Taken(BoatModel boat) => WellsWithoutSides(boat).Select(well => new WorkingLine(
+        "Taken", $"length and breadth of {well.Title} are not given: its sides are taken at the deck edge, as wide as she is there, and water to come in over the deck edge too", null, "our rule, no source: they are nowhere farther out"));
+
     /// <summary>Whether her deck is closed, openings without a place, or that there is none at all.</summary>
     public static ImmutableArray<FindingInput> Missing(BoatModel boat)
     {

@@ -27,6 +27,7 @@ public sealed class StabilityDiscipline : IDiscipline
         }
 
         Parallel.ForEach(view.Conditions, new ParallelOptions { CancellationToken = token }, condition => view.FloatingIn(condition));
-        return _checks.Run(view, token);
+        Dictionary<string, CheckDescription> checks = Checks.ToDictionary(check => check.Id, StringComparer.Ordinal);
+        return _checks.Run(view, token).Select(finding => Believed.Of(view, checks[finding.CheckId], finding));
     }
 }

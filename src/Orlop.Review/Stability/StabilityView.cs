@@ -71,6 +71,16 @@ public sealed class StabilityView
             : _memo.Get((KeyOf(input), OpeningsIn(condition).ToValueList()), () => FloatingBoat.Of(input, OpeningsIn(condition)));
     }
 
+    /// <summary>Heel at which the deck edge first goes under along a curve of levers, in degrees without a sign; null where it stays dry, or there are no lines.</summary>
+    public double? EdgeUnderDeg(RightingCurve curve)
+    {
+        ArgumentNullException.ThrowIfNull(curve);
+        return curve.FirstUnderDeg(DeckEdge.Of(Boat)) is { } heel ? Math.Abs(heel) : null;
+    }
+
+    /// <summary>What is under water where she comes to rest in a condition; null where nothing is, or she has no such place.</summary>
+    public UnderAtRest? UnderAtRestIn(Condition condition) => UnderAtRest.Of(this, condition, FloatingIn(condition)?.Rest);
+
     /// <summary>Where a boat loaded otherwise than a condition lists comes to rest; null without a hull or a weight.</summary>
     internal FloatingResult? RestOf(LoadedBoat loaded) => loaded.Input is { } input ? _memo.Get((nameof(RestOf), KeyOf(input)), () => Equilibrium.Solve(input)) : null;
 

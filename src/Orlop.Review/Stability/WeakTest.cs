@@ -15,5 +15,5 @@ public sealed record WeakTest(string TestId, string Title, string Why, double Kg
     public string Share => KgShareFraction >= NearlyAll ? "all that is known of KG rests on it, and is no better than it" : FormattableString.Invariant($"it makes {100 * KgShareFraction:0} % of what is known of KG");
 
     /// <summary>The same as a line of working.</summary>
-    public WorkingLine Line => new(Title, $"weak: {Why}; {Share}", null, "1 − variance of KG with it over that without it, of the weighted estimate");
+    public WorkingLine Line => new(Title, $"weak: {Why}; {Share}", null, "how much surer KG is with it than without it; weighted least squares");
 }

@@ -15,7 +15,7 @@ internal static class SheetConditionPages
     public static void Write(HtmlText html, LoadingSheet sheet, SheetCondition condition, int number, SheetText text, PaperOptions options)
     {
         html.Open("section", ("class", number == 1 ? "condition follows" : "condition")).Put("h2", condition.Condition.Title);
-        if (FloatingWords.Trouble(sheet.Shown, condition.Now) is { } trouble)
+        if (FloatingWords.Trouble(sheet.Shown, condition.Now, text.Units, text.Culture) is { } trouble)
         {
             html.Open("div", ("class", "caution")).Put("b", trouble).Close();
         }

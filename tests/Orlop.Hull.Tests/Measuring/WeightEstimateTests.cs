@@ -56,6 +56,20 @@ public sealed class WeightEstimateTests
         Assert.Equal(500 / Math.Sqrt(5e4), result.Fits[1].StandardisedRatio, 1e-6);
     }
 
+    // Two weighings 100 kg apart, each to 10 kg: 50 kg from their mean, χ² = 2·5², one number more than the four sought. Without one to spare nothing is too narrow.
+    [Fact]
+    public void BirgeRatio_OfTwoWeighings_IsRootOfChiSquareOverWhatIsSpare()
+    {
+        WeightEvidence[] centre = [WeightEvidence.OfLcg("trim", 5, 0.05), WeightEvidence.OfTcg("list", 0, 0.01), WeightEvidence.OfKg("inclined", 1.2, 0.05)];
+        var two = Estimate([], [WeightEvidence.OfDisplacement("one", 1000, 10), WeightEvidence.OfDisplacement("other", 1100, 10), .. centre]);
+        var one = Estimate([], [WeightEvidence.OfDisplacement("one", 1000, 10), .. centre]);
+
+        Assert.Equal(Math.Sqrt(50), two.BirgeRatio, 1e-9);
+        Assert.Equal(1, one.BirgeRatio);
+        Assert.Equal([false, false, true, true, true], two.Fits.Select(fit => fit.IsAlone));
+        Assert.Equal(Math.Sqrt(50) * two.KgDeviationM, WeightTotal.Of(two).Widened(two.BirgeRatio).KgDeviationM, 1e-9);
+    }
+
     [Fact]
     public void Combine_LedgerAlone_PropagatesItsErrors()
     {

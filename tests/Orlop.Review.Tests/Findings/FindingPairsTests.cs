@@ -51,6 +51,17 @@ public sealed class FindingPairsTests
         Assert.Equal(Change.AsBefore, Assert.Single(FindingPairs.Of([nothing], [nothing])).Change);
     }
 
+    // The door goes under while she heels less: worse, whatever the heel; and the way back is better.
+    [Fact]
+    public void OpeningThatGoesUnder_OutranksTheNumber()
+    {
+        Finding heeled = Of(1.6, "a"), flooding = Of(1.2, "a") with { IsFlooding = true };
+
+        Assert.Equal(Change.Worse, Assert.Single(FindingPairs.Of([heeled], [flooding])).Change);
+        Assert.Equal(Change.Better, Assert.Single(FindingPairs.Of([flooding], [heeled])).Change);
+        Assert.Equal("b", Assert.Single(FindingPairs.Of([], [heeled, flooding with { ConditionId = "b" }])).Shown.ConditionId);
+    }
+
     // All hold and none has a use: the gravest by its number leads, and a milder one does not once the graver is gone.
     [Fact]
     public void WithoutAUse_TheGravestNumberLeads()

@@ -25,6 +25,12 @@ public sealed record FloatingFacts
     /// <summary>Where she comes to rest; null when that is not known, when she goes under, or when she capsizes: upside down nothing of it is asked.</summary>
     public FloatingPosition? Position => Capsizes ? null : Floating?.Rest.Position;
 
+    /// <summary>The opening, or deck edge, that is under water where she comes to rest; null where none is, or she has no such place.</summary>
+    public UnderAtRest? Under { get; private init; }
+
+    /// <summary>Heel to starboard and to port at which the deck edge of a boat of which nobody said whether her deck is closed goes under; null where it is said.</summary>
+    internal EdgeUnder? UntoldEdge { get; private init; }
+
     /// <summary>She comes to rest more than 90° from upright.</summary>
     public bool Capsizes => Floating?.Rest.Status == FloatingStatus.Capsizes;
 
@@ -83,7 +89,12 @@ public sealed record FloatingFacts
         }
 
         object key = (floating, total.MassDeviationKg, total.LcgDeviationM, total.TcgDeviationM, total.KgDeviationM);
-        return memo.Get(key, () => Of(view, loaded, floating)) with { Loaded = loaded };
+        return memo.Get(key, () => Of(view, loaded, floating)) with
+        {
+            Loaded = loaded,
+            Under = view.UnderAtRestIn(condition),
+            UntoldEdge = view.Boat.Particulars?.Deck is not null ? null : memo.Get((nameof(UntoldEdge), floating, view.Bodies), () => new EdgeUnder(view.EdgeUnderDeg(floating.Starboard), view.EdgeUnderDeg(floating.Port))),
+        };
     }
 
     private static FloatingFacts Of(StabilityView view, LoadedBoat loaded, FloatingBoat floating)

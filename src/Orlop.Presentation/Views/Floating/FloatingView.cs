@@ -44,13 +44,13 @@ public sealed record FloatingView
     /// <param name="was">How she floats as built, with a draft open; null without one.</param>
     public static FloatingView Of(StabilityView view, FloatingFacts facts, FloatingFacts? was, DisplayUnits units, CultureInfo culture)
     {
-        Vital[] before = was is null ? [] : [.. Tiled(view.Boat, was, units, culture)];
+        Vital[] before = was is null ? [] : [.. Tiled(view, was, units, culture)];
         return new FloatingView
         {
             Condition = facts.Condition.Title,
-            Trouble = FloatingWords.Trouble(view, facts),
+            Trouble = FloatingWords.Trouble(view, facts, units, culture),
             TroubleVerdict = FloatingWords.TroubleVerdict(facts),
-            Tiles = [.. Tiled(view.Boat, facts, units, culture).Select((tile, index) => was is null || before[index].Value == tile.Value ? tile : tile with { Was = WasOf(before[index], facts, was, units, culture) })],
+            Tiles = [.. Tiled(view, facts, units, culture).Select((tile, index) => was is null || before[index].Value == tile.Value ? tile : tile with { Was = WasOf(before[index], facts, was, units, culture) })],
             Missing = [.. MissingField.Hull(view.Boat).Concat(MissingField.Of(facts.Loaded.Missing, view.Boat)).Concat(MissingField.Deck(view.Boat)).Distinct()],
         };
     }
@@ -60,12 +60,13 @@ public sealed record FloatingView
         before.Name == GmName && facts.Position is { } now && was.Position is { } then && Math.Abs(now.Attitude.HeelDeg - then.Attitude.HeelDeg) >= OtherHeelDeg
             ? $"{before.Value}, {FloatingWords.Heel(then.Attitude.HeelDeg, units, culture)}" : before.Value;
 
-    private static IEnumerable<Vital> Tiled(BoatModel boat, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
+    private static IEnumerable<Vital> Tiled(StabilityView view, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
     {
+        BoatModel boat = view.Boat;
         FloatingPosition? at = facts.Position;
         FloatingDeviations deviations = facts.Deviations;
         // Numbers that rest on a list with gaps are not sure.
-        Verdict? doubt = FloatingWords.TroubleVerdict(facts) == Verdict.Fails && at is null ? Verdict.Fails : at is null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
+        Verdict? doubt = FloatingWords.TroubleVerdict(facts) == Verdict.Fails && (at is null || facts.Under is { Fills: true }) ? Verdict.Fails : at is null || facts.Under is not null || view.Weight.Contradiction is not null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
         string Band(double deviation, string suffix) => facts.Draughts.IsEmpty && at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
         Vital Tile(string name, string? value, string of) => new() { Name = name, Value = value ?? (facts.Capsizes ? FloatingWords.None : QuantityText.Unknown), Of = of, Verdict = doubt };
 

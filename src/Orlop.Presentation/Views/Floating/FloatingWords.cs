@@ -28,10 +28,10 @@ public static class FloatingWords
     private const double FarFromUprightDeg = 1;
     private const double LeastTrimM = 0.0005;
 
-    /// <summary>Why there is no floating position, or what is wrong with it and which berth tests do not count; null where she floats upright enough and all count.</summary>
-    public static string? Trouble(StabilityView view, FloatingFacts facts)
+    /// <summary>Why there is no floating position, or what is wrong with it and which berth tests do not count or contradict each other; null where she floats dry and upright enough, and all count and agree.</summary>
+    public static string? Trouble(StabilityView view, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
     {
-        string[] said = [.. new[] { OfRest(view, facts) }.OfType<string>(), .. NotCounted(view)];
+        string[] said = [.. new[] { OfRest(view, facts, units, culture) }.OfType<string>(), .. view.Weight.Contradiction is { } contradiction ? new[] { contradiction.Text } : [], .. NotCounted(view)];
         return said.Length == 0 ? null : string.Join(" ", said);
     }
 
@@ -89,7 +89,7 @@ public static class FloatingWords
         return view.Weight.Trouble.Select(trouble => $"{view.Boat.Find(trouble.TestId)?.Title ?? trouble.TestId} does not count: {trouble.Message.TrimEnd('.')}.");
     }
 
-    private static string? OfRest(StabilityView view, FloatingFacts facts) => facts.Floating?.Rest switch
+    private static string? OfRest(StabilityView view, FloatingFacts facts, DisplayUnits units, CultureInfo culture) => facts.Floating?.Rest switch
     {
         null when view.Bodies.Problems is [var problem, ..] => $"The hull's lines make no closed surface: {problem}.",
         null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
@@ -98,14 +98,22 @@ public static class FloatingWords
         { Status: FloatingStatus.Capsizes } => $"She capsizes: loaded like this she goes over {facts.CapsizedTo} and comes to rest more than 90° from upright.",
         { Status: FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } => "She goes under: loaded like this she weighs more than all the water she can push aside.",
         { Status: FloatingStatus.NotConverged } => "No position of rest was found; nothing may be concluded.",
-        { Position.IsLoll: true } => "She is not stable upright: she lies over at this angle, to one side or the other.",
+        { Position.IsLoll: true } => $"She is not stable upright: she lies over at this angle, to one side or the other.{(facts.Under is { } wet ? $" {Filling(wet, units, culture)}" : "")}",
+        _ when facts.Under is { } under => Filling(under, units, culture),
         _ => null,
     };
+
+    private static string Filling(UnderAtRest under, DisplayUnits units, CultureInfo culture)
+    {
+        string where = $"{under.Title} is {Metres(under.UnderM, units, culture)} under water where she comes to rest";
+        return under.Fills ? $"She fills: {where}. None of these numbers is hers: they are those of a boat that no water comes into." : $"Whether she floats dry is unknown: {where}, and {under.Doubt}.";
+    }
 
     /// <summary>How grave that is.</summary>
     public static Verdict TroubleVerdict(FloatingFacts facts) => facts.Floating?.Rest switch
     {
         { Status: FloatingStatus.Capsizes or FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } or { Position.IsLoll: true } => Verdict.Fails,
+        not null when facts.Under is { Fills: true } => Verdict.Fails,
         _ => Verdict.Unknown,
     };
 
@@ -140,11 +148,28 @@ public static class FloatingWords
             return facts.Capsizes ? (None, $"she goes over {facts.CapsizedTo}") : (QuantityText.Unknown, "");
         }
 
+        if (PastTheEdge(boat, facts, units, culture) is { } untold)
+        {
+            return untold;
+        }
+
         bool isPort = facts.IsPortShorter;
         (RightingFeatures shorter, RightingFeatures other) = isPort ? (port, starboard) : (starboard, port);
         string how = RangeText.EndOf(boat, shorter, SideOf(isPort), units, culture);
         string flooding = OpeningsGiven.WhyNot(boat) is not { } why || shorter.LollDeg is null ? "" : $"; {why}";
         return (RangeText.LengthOf(shorter, units, culture), $"{how}; {RangeText.LengthOf(other, units, culture)} {SideOf(!isPort)}{flooding}");
+    }
+
+    // Nobody said whether her deck is closed: where the deck edge goes under before anything else ends her range, what lies beyond is not known.
+    private static (string Value, string Of)? PastTheEdge(BoatModel boat, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
+    {
+        (double EdgeDeg, string Side)[] sides =
+        [
+            .. new (double? Edge, RightingFeatures Features, string Side)[] { (facts.UntoldEdge?.StarboardDeg, facts.Starboard!, "to starboard"), (facts.UntoldEdge?.PortDeg, facts.Port!, "to port") }
+                .Where(side => side.Edge is { } edge && side.Features.LollDeg is { } loll && edge < Math.Abs(loll) + RangeText.Deg(side.Features))
+                .Select(side => (side.Edge!.Value, side.Side)).OrderBy(side => side.Value),
+        ];
+        return sides is [var (edge, side), ..] ? ($"unknown past {Degrees(edge, units, culture)}", $"{side} the deck edge goes under there; {OpeningsGiven.WhyNot(boat)}") : null;
     }
 
     /// <summary>A length to the millimetre.</summary>

@@ -31,7 +31,7 @@ public sealed record FreeboardReport(string? Refusal, IReadOnlyList<(string Name
         }
         catch (ArgumentException refused)
         {
-            return new FreeboardReport($"It tells nothing yet: {refused.Message.TrimEnd('.')}.", [], [], "");
+            return new FreeboardReport($"It tells nothing yet: {RefusalWords.Of(refused).TrimEnd('.')}.", [], [], "");
         }
     }
 

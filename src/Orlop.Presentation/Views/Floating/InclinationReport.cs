@@ -24,7 +24,7 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
         }
         catch (ArgumentException refused)
         {
-            return new InclinationReport($"It tells nothing yet: {refused.Message.TrimEnd('.')}.", [], [], null);
+            return new InclinationReport($"It tells nothing yet: {RefusalWords.Of(refused).TrimEnd('.')}.", [], [], null);
         }
     }
 

@@ -31,6 +31,7 @@ public sealed record MissingField(string Text, string ThingId, string Field, boo
         .SelectMany(well => new[] { (well, Field: "clearLengthM", Given: well.ClearLengthM), (well, Field: "clearBreadthM", Given: well.ClearBreadthM) })
         .Where(side => side.Given is not { Value: > 0 })
         .Select(side => Of(new FindingInput(side.well.Id, side.Field, IsMissing: true), boat))
+        .Select(field => field with { Text = $"{field.Text} (its sides are taken at the deck edge)" })
         .Concat(OfDeck(boat));
 
     private static IEnumerable<MissingField> OfDeck(BoatModel boat) =>

@@ -34,7 +34,7 @@ public sealed record RollingReport(string? Refusal, IReadOnlyList<(string Name, 
         }
         catch (ArgumentException refused)
         {
-            return new RollingReport($"It tells nothing yet: {refused.Message.TrimEnd('.')}.", runs);
+            return new RollingReport($"It tells nothing yet: {RefusalWords.Of(refused).TrimEnd('.')}.", runs);
         }
     }
 

@@ -9,12 +9,10 @@ namespace Orlop.Review.Stability.Checks;
 /// <summary>Each berth test can be read, and agrees with all that is known together.</summary>
 public sealed class BerthTestCheck : ICheck<StabilityView>
 {
-    private const double MostDeviations = 3;
-
     public CheckDescription Description { get; } = new(
         "berth-test-agrees",
         "Berth test agrees with the rest",
-        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, shifts that make no straight line, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which. An inclining test that is weak (2008 IS Code part B 8.4.1.2 and annex 1; how well its line fits: common practice, no source) counts by what it is worth: why, and how little of KG it makes, is said.",
+        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, shifts that make no straight line, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which. An inclining test that is weak (2008 IS Code part B 8.4.1.2 and annex 1; how well its line fits: common practice, no source) counts by what it is worth: why, and how little of KG it makes, is said. Where one disagrees, every ± of her weight is made wider by √(χ²/ν) (Birge ratio, Physical Review 40 (1932) 207, from memory), no less than it takes for the two to meet, and no criterion holds. Unknown where nothing else tells what a test measured: there is nothing to hold it against.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Boat.All<BerthTest>().Select(test => Judge(view, test)).OfType<Finding>();
@@ -37,8 +35,13 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
             return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} is not part of what is known of her weight"), [.. view.Weight.Missing]);
         }
 
+        if (fits.All(fit => fit.IsAlone))
+        {
+            return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} counts, and nothing else tells what it measured: there is nothing to hold it against"), [new FindingInput(test.Id, "aboard")]);
+        }
+
         double worst = fits.Max(fit => Math.Abs(fit.StandardisedRatio));
-        Verdict verdict = Verdicts.Of(worst, MostDeviations);
+        Verdict verdict = Verdicts.Of(worst, Contradiction.MostDeviations);
         if (verdict != Verdict.Fails && test is FreeboardSurvey survey && view.Read(survey).MisfitRatio is var misfit && misfit > SpoiltTest.MostMisfitRatio)
         {
             return Unknown(
@@ -53,8 +56,8 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
             CheckId = Description.Id,
             SubjectId = test.Id,
             Verdict = verdict,
-            UseFraction = Verdicts.UseOf(worst, MostDeviations),
-            Headline = Sentence.Of($"{test.Title} {said}: {FormattableString.Invariant($"{worst:0.0}")} deviations off, at most {FormattableString.Invariant($"{MostDeviations:0}")} expected{(weak is null ? "" : $"; it is weak, and {weak.Share}: {weak.Why}")}"),
+            UseFraction = Verdicts.UseOf(worst, Contradiction.MostDeviations),
+            Headline = Sentence.Of($"{test.Title} {said}: {FormattableString.Invariant($"{worst:0.0}")} deviations off, at most {FormattableString.Invariant($"{Contradiction.MostDeviations:0}")} expected{(weak is null ? "" : $"; it is weak, and {weak.Share}: {weak.Why}")}"),
             Working = [.. fits.Select(fit => new WorkingLine("Off", "residual over its own standard deviation", new Amount(fit.StandardisedRatio, "Ratio"), "weighted least squares")), .. view.Weight.Working.Select(Line), .. view.Weight.Weak.Select(one => one.Line)],
             Inputs = [new FindingInput(test.Id, "aboard")],
             Caution = Caution,

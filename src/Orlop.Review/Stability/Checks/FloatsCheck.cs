@@ -12,7 +12,7 @@ public sealed class FloatsCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "floats-at-rest",
         "She floats at rest",
-        "Mass against displaced mass and G against B in every condition: she comes to rest afloat, within 90° of upright (common practice, no source), and not at an angle of loll. Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where she capsizes or goes under, this is the one finding of that loading: it tells to which side, what hangs from a hook and how she lies without it, and which limits of the owner fall with it.",
+        "Mass against displaced mass and G against B in every condition: she comes to rest afloat, within 90° of upright (common practice, no source), not at an angle of loll, and with no opening under water there that is not shut tight, nor the deck edge of an open boat (our rule, no source: by how much is not asked); unknown where it is not told whether water comes in there. Where she fills, nothing that rests on her floating dry holds. Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where she capsizes or goes under, this is the one finding of that loading: it tells to which side, what hangs from a hook and how she lies without it, and which limits of the owner fall with it.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Conditions.Select(condition => Judge(view, condition));
@@ -25,10 +25,11 @@ public sealed class FloatsCheck : ICheck<StabilityView>
             return WhyUnknown.Of(Description, view, loaded, "how she floats");
         }
 
-        (LoadedBoat boat, string people, FloatingResult rest) = PeopleAboard.ListedAndMost(view, loaded)
+        (LoadedBoat boat, string people, FloatingResult rest, UnderAtRest? under) = PeopleAboard.ListedAndMost(view, loaded)
             .Select(load => (load.Boat, load.With, End: load.With.Length == 0 ? floating.Rest : view.RestOf(load.Boat)!))
-            .MaxBy(load => VerdictOf(load.End) switch { Verdict.Fails => 2, Verdict.Unknown => 1, _ => 0 });
-        Verdict verdict = VerdictOf(rest) == Verdict.Holds && !loaded.Missing.IsEmpty ? Verdict.Unknown : VerdictOf(rest);
+            .Select(load => (load.Boat, load.With, load.End, Under: UnderAtRest.Of(view, condition, load.End)))
+            .MaxBy(load => Ending.IsLost(load.End) ? 3 : VerdictOf(load.End, load.Under) switch { Verdict.Fails => 2, Verdict.Unknown => 1, _ => 0 });
+        Verdict told = VerdictOf(rest, under), verdict = told == Verdict.Holds && !loaded.Missing.IsEmpty ? Verdict.Unknown : told;
         HungWeight[] hung = Ending.IsLost(rest) ? [.. HungWeight.In(view).Where(weight => weight.With.Condition.Id == condition.Id)] : [];
         return new Finding
         {
@@ -37,24 +38,27 @@ public sealed class FloatsCheck : ICheck<StabilityView>
             OtherSubjectId = hung.FirstOrDefault()?.Deadweight.Id,
             ConditionId = condition.Id,
             Verdict = verdict,
-            Headline = HeadlineOf(rest, condition, Ending.With(hung, people)),
+            IsFlooding = under is { Fills: true },
+            GravityRatio = under?.UnderM,
+            Headline = HeadlineOf(rest, under, condition, Ending.With(hung, people)),
             Working =
             [
-                .. verdict == Verdict.Fails ? Ending.Asked(rest) : [],
+                .. under is null ? Array.Empty<WorkingLine>() : [new WorkingLine("Under water", $"{under.Title}, where she comes to rest; above water is asked", M(under.UnderM), "hydrostatics; our rule, no source: by how much is not asked")],
+                .. verdict == Verdict.Fails && under is null ? Ending.Asked(rest) : [],
                 .. hung.SelectMany(Hook),
                 .. Ending.IsLost(rest) ? OwnersHold.Lost(view) : [],
                 .. WeightLines(boat),
                 .. rest.Status == FloatingStatus.Floats ? rest.Working().Select(Line) : [],
             ],
-            Inputs = loaded.Missing,
+            Inputs = under?.Asked is { } asked ? [.. loaded.Missing, asked] : loaded.Missing,
             Caution = hung.Length > 0 ? HungWeightCheck.Lifting + Caution : Caution,
         };
     }
 
-    private static Verdict VerdictOf(FloatingResult rest) => rest.Status switch
+    private static Verdict VerdictOf(FloatingResult rest, UnderAtRest? under) => rest.Status switch
     {
         FloatingStatus.NotConverged => Verdict.Unknown,
-        FloatingStatus.Floats when rest.Position is { IsStable: true, IsLoll: false } => Verdict.Holds,
+        FloatingStatus.Floats when rest.Position is { IsStable: true, IsLoll: false } => under switch { null => Verdict.Holds, { Fills: true } => Verdict.Fails, _ => Verdict.Unknown },
         _ => Verdict.Fails,
     };
 
@@ -71,8 +75,10 @@ public sealed class FloatsCheck : ICheck<StabilityView>
         }
     }
 
-    private static Sentence HeadlineOf(FloatingResult rest, Condition condition, string with) => rest switch
+    private static Sentence HeadlineOf(FloatingResult rest, UnderAtRest? under, Condition condition, string with) => rest switch
     {
+        { Position: { IsStable: true, IsLoll: false } } when under is { Fills: true } => Sentence.Of($"{Begun(FindingLines.In(condition))}{with} she fills: {under.Title} is {M(under.UnderM)} under water where she comes to rest"),
+        { Position: { IsStable: true, IsLoll: false } } when under is not null => Sentence.Of($"Whether she floats dry {FindingLines.In(condition)}{with} cannot be told: {under.Title} is {M(under.UnderM)} under water where she comes to rest, and {under.Doubt}"),
         { Status: FloatingStatus.Floats, Position: { IsStable: true, IsLoll: false } at } => Sentence.Of($"She floats {FindingLines.In(condition)} at {Kg(rest.MassKg)}, {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}"),
         { Status: FloatingStatus.NotConverged } => Sentence.Of($"No position of rest was found {FindingLines.In(condition)}{with}"),
         _ => Sentence.Of($"{Begun(FindingLines.In(condition))}{with} she {Ending.Of(rest)}"),

@@ -14,7 +14,10 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
         "one-space-flooded",
         "Afloat with one space flooded",
         "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and the deck edge and each opening that is not shut and does not lead to that space above water (our rule, no source: by how much is not asked). Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where it lists nobody nothing says where they stand: they are not in the numbers, and under way it is unknown. Nothing for a loading in which she capsizes or goes under whole: that is the finding of floats-at-rest.",
-        []);
+        [])
+    {
+        RestsOnFloatingDry = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) =>
         from space in view.Boat.All<Space>()
@@ -78,13 +81,14 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
             ? Sentence.Of($"{title} is {M(-height)} under water, and she may fill on")
             : Sentence.Of($"lowest of deck edge and openings, {title} stays {M(height)} above water; no limit says how much is enough");
         Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{And(load.With)} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}; {dry}");
-        return (height, Judged(Description, space.Id, load.Boat, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, load.Boat, banded, "m", 0)}") : found,
+        Finding judged = Judged(Description, space.Id, load.Boat, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, load.Boat, banded, "m", 0)}") : found,
         [
             .. form,
             new WorkingLine("Asked at least", "limit of the rule", M(0), "our rule, no source: above water, by how much is not asked"),
             .. DeckEdge.Heights(places, at.Attitude).Select(place => new WorkingLine(DeckEdge.TitleOf(view.Boat, place.Place.Id), "height over the water, flooded", M(place.HeightM), "lost buoyancy")),
             .. rest.Working().Select(Line),
             BandLine(banded, "m"),
-        ], OpeningsGiven.Missing(view.Boat)));
+        ], OpeningsGiven.Missing(view.Boat));
+        return (height, judged with { IsFlooding = height <= 0 });
     }
 }

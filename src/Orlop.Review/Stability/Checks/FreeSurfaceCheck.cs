@@ -15,7 +15,10 @@ public sealed class FreeSurfaceCheck : ICheck<StabilityView>
         "free-surface",
         "What slack tanks take",
         "GM that the free surfaces in tanks take off at rest, over GM without them, in every condition with a slack tank. Tight from a tenth (our rule, no source); it fails where nothing is left.",
-        []);
+        [])
+    {
+        RestsOnFloatingDry = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) =>
         from condition in view.Conditions

@@ -52,6 +52,7 @@ public sealed class GeneralIntactCheck : ICheck<StabilityView>
             .. criterion.Working.Select(Line),
             Line(new WorkingStep("Asked at least", "limit of the rule", criterion.Least, criterion.Unit, criterion.Source)),
             .. criterion.Remarks.Select(remark => new WorkingLine("Remark", remark, null, criterion.Source)),
+            .. criterion.Id == "initial-gm" ? [] : OpeningsGiven.Taken(view.Boat),
             new WorkingLine("Side", $"levers {Levers.Name(side.Side)}, the worse one", null, "levers solved with free trim and running tank liquids"),
         ];
         if (criterion.Value is not { } value)

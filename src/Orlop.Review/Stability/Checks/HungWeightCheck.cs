@@ -17,7 +17,10 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
         "hung-weight",
         "She bears the weight on the hook",
         "Heel at rest with a weight hung from its hook against the owner's own limit of heel while lifting, and against the heel at which the deck edge or an opening goes under (our rule, no source), whichever is less; where she capsizes or goes under with it, that is the finding of floats-at-rest; GM and what is left of her range with it. Unknown where the owner set no limit: that the deck edge is dry is not enough to lift by.",
-        [LimitIds.MostLiftingHeelDeg]);
+        [LimitIds.MostLiftingHeelDeg])
+    {
+        RestsOnFloatingDry = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) => HungWeight.In(view).Where(hung => view.FloatingIn(hung.With.Condition) is not { } floating || !Ending.IsLost(floating.Rest)).Select(hung => Judge(view, hung) with { SubjectId = hung.Deadweight.Id, Caution = Lifting + Caution });
 
@@ -47,7 +50,7 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
         Sentence first = wet.DownfloodingDeg is null ? Sentence.Of($"nothing goes under to {Deg(under)}") : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, wet.DownfloodingOpening)} goes under at {Deg(under)}");
         double left = RangeLeftDeg(side > 0 ? floating.Starboard : floating.Port, Math.Abs(heel));
         Sentence found = Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she heels {Deg(Math.Abs(heel))} {Levers.Name(side)}, {Asked(own)}; {first}; GM {M(at.MetacentricHeightM)}, {Deg(left)} of range left");
-        return Judged(Description, id, loaded, told, banded.UseAtMost(most), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, loaded, banded, "°", most)}") : found,
+        Finding judged = Judged(Description, id, loaded, told, banded.UseAtMost(most), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, loaded, banded, "°", most)}") : found,
         [
             new WorkingLine("On the hook", hung.Item is { } item ? $"acts at {item.Place}, the point it hangs from, at every heel" : "", hung.Item is { } weight ? Kg(weight.MassKg) : null, "mechanics of a freely hanging weight"),
             .. floating.Rest.Working().Select(Line),
@@ -58,6 +61,7 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
             Line(new WorkingStep("Range left", "from this heel to where she no longer rights herself, or an opening goes under", left, "°", "levers solved with the weight hung")),
             BandLine(banded, "°"),
         ], [.. own is null ? [new FindingInput(view.Boat.All<PracticeChoice>().FirstOrDefault()?.Id ?? "practice", "own", IsMissing: true)] : Array.Empty<FindingInput>(), .. OpeningsGiven.Missing(view.Boat)]);
+        return judged with { IsFlooding = wet.DownfloodingDeg is not null && Math.Abs(heel) >= under };
     }
 
     private static Sentence Asked(Limit? own) => own is null ? Sentence.Of($"no limit of heel while lifting is set") : Sentence.Of($"at most {Deg(own.Value)} wanted");

@@ -16,7 +16,10 @@ public sealed class LetGoCheck : ICheck<StabilityView>
         "hung-weight-let-go",
         "The hung weight may be let go",
         "She starts at rest at the heel with the weight and swings, undamped, until the work of the levers without it is used up on the other side; against the heel there at which an opening goes under or she no longer rights herself.",
-        []);
+        [])
+    {
+        RestsOnFloatingDry = true,
+    };
 
     public IEnumerable<Finding> Run(StabilityView view) =>
         HungWeight.In(view).Where(hung => hung.Without is not null).Select(hung => Judge(view, hung) with { SubjectId = hung.Deadweight.Id });

@@ -16,6 +16,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
     private const double LeastLengthM = 2.5;
     private const double MostLengthM = 24;
     private const int SameHeelDigits = 6;
+    private const double MostOpenBoatDeg = 10;
 
     public CheckDescription Description { get; } = new(
         "people-to-one-side",
@@ -81,7 +82,7 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
             }
 
             Verdict verdict = worst.End.Status == FloatingStatus.NotConverged ? Verdict.Unknown : Verdict.Fails;
-            return Judged(Description, basis.Id, loaded, verdict, null, Sentence.Of($"With {count} people of {Kg(PeopleAboard.PersonKgIn(view, loaded))} {where} {FindingLines.In(loaded.Condition)} she {Ending.Of(worst.End)}"),
+            return Judged(Description, basis.Id, loaded, verdict, null, Sentence.Of($"With {count} people of {Kg(PeopleAboard.PersonKgIn(view, loaded))} {where} {FindingLines.In(loaded.Condition)} she {Ending.Of(worst.End)}; a heel of {Allowed(rule, length)} is allowed"),
                 [PeopleLine(view, loaded, count, worst.Case.At), .. Ending.Asked(worst.End), .. basis.Rules.Select(held => LimitLine(held, length)).OfType<WorkingLine>()]);
         }
 
@@ -98,16 +99,21 @@ public sealed class PeopleToOneSideCheck : ICheck<StabilityView>
             : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, lowest.Id)} is {M(-freeboard)} under water");
         double eachKg = PeopleAboard.PersonKgIn(view, loaded);
         Sentence found = Sentence.Of($"With {count} people of {Kg(eachKg)} at the side {FindingLines.In(loaded.Condition)} she heels {Deg(heel)} {where}, at most {Deg(limit)} allowed; {low}");
-        return Judged(Description, basis.Id, loaded, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, worst.Case.Boat, banded, "°", limit)}") : found,
+        Finding judged = Judged(Description, basis.Id, loaded, told, banded.UseAtMost(limit), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, worst.Case.Boat, banded, "°", limit)}") : found,
         [
             PeopleLine(view, loaded, count, worst.Case.At),
+            .. OpeningsGiven.Taken(view.Boat),
             new WorkingLine("Heel", "at rest", Deg(heel), "hydrostatics"),
             LimitLine(rule, length)! with { Value = Deg(limit) },
             .. criteria.Skip(2).SelectMany(criterion => criterion.Working.Select(Line)),
             new WorkingLine("Least freeboard", DeckEdge.TitleOf(view.Boat, lowest.Id), M(freeboard), "hydrostatics"),
             BandLine(banded, "°"),
         ], OpeningsGiven.Missing(view.Boat));
+        return judged with { IsFlooding = freeboard <= 0 };
     }
+
+    private static Sentence Allowed(StabilityRule rule, double length) => rule == StabilityRule.SmallCraft
+        ? Sentence.Of($"at most {Deg(SmallCraftCriteria.OffsetLoadLimitDeg(length))}") : Sentence.Of($"at most {Deg(MostOpenBoatDeg)}, with a freeboard of 75 mm");
 
     private static WorkingLine PeopleLine(StabilityView view, LoadedBoat loaded, int count, Place at)
     {

@@ -73,7 +73,7 @@ public sealed class ProofTestCheck : ICheck<StabilityView>
         if (criterion.Value is not { } left)
         {
             Verdict verdict = criterion.Verdict == CriterionVerdict.Fails ? Verdict.Fails : Verdict.Unknown;
-            return Judged(Description, subject, tested, verdict, null, Sentence.Of($"{tested.Condition.Title}, proof test: {criterion.Remarks.FirstOrDefault() ?? criterion.Subject}"), working);
+            return Judged(Description, subject, tested, verdict, null, Sentence.Of($"{tested.Condition.Title}, proof test, {criterion.Subject}: {criterion.Remarks.FirstOrDefault() ?? "cannot be told"}"), working);
         }
 
         Banded banded = ResultDeviation.Banded(tested, left, boat => Test(view, basis, boat, side)[index].Value);

@@ -67,6 +67,7 @@ public sealed class WeatherCheck : ICheck<StabilityView>
         [
             .. result.Roll.Working.Select(Line), .. result.Working.Select(Line), .. criterion.Working.Select(Line),
             .. criterion.Remarks.Select(remark => new WorkingLine("Remark", remark, null, criterion.Source)),
+            .. OpeningsGiven.Taken(view.Boat),
             new WorkingLine("Side", $"wind heels her {Levers.Name(side)}, the worse one", null, "levers solved with free trim and running tank liquids"),
         ];
         string indicative = result.Roll.Warnings.IsEmpty ? "" : " (indicative only: she is outside what the rule was made for)";

@@ -135,6 +135,32 @@ public sealed class FloatingViewTests
         Assert.Contains("is not said", FloatingWords.Deck(boat, DisplayUnits.Metric, Culture), StringComparison.Ordinal);
     }
 
+    // An open boat of the same form floods where the deck edge goes under: that far her range is known, whatever deck she has.
+    [Fact]
+    public void Range_PastTheDeckEdgeOfADeckThatNobodyTold_IsUnknown()
+    {
+        BoatModel told = Barge.Boat.With(new HullOpening { Id = "hatch", Name = "Hatch", Use = OpeningUse.Hatch, Place = new Place(5, 0, 9) });
+        BoatModel untold = told.Change<Particulars>("particulars", whole => whole with { Deck = null }), open = told.Change<Particulars>("particulars", whole => whole with { Deck = DeckKind.Open });
+        Vital Range(BoatModel boat) => FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture).Tiles.Single(tile => tile.Name == "Range of stability");
+
+        Assert.Equal($"unknown past {Range(open).Value}", Range(untold).Value);
+        Assert.DoesNotContain("any heel", Range(untold).Of, StringComparison.Ordinal);
+        Assert.Contains("the deck edge goes under there", Range(untold).Of, StringComparison.Ordinal);
+        Assert.DoesNotContain("unknown", Range(told).Value, StringComparison.Ordinal);
+    }
+
+    // She floats 0.4 m deep: a hatch 0.3 m up is 0.1 m under water.
+    [Fact]
+    public void HatchUnderWaterAtRest_IsToldAboveTheTiles_AsGraveAsACapsize()
+    {
+        BoatModel boat = Barge.Boat.With(new HullOpening { Id = "hatch", Name = "Hatch", Use = OpeningUse.Hatch, Place = new Place(5, 0, 0.3) });
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+
+        Assert.StartsWith("She fills: Hatch is 0.1\u00A0m under water where she comes to rest.", shown.Trouble, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Fails, shown.TroubleVerdict);
+        Assert.All(shown.Tiles, tile => Assert.Equal(Verdict.Fails, tile.Verdict));
+    }
+
     // A survey made in other water than the boat is floated in is told beside it.
     [Fact]
     public void Water_IsSaid_AndWhereItIsFrom()

@@ -4,6 +4,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Validation;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
+using Orlop.Review.Practices;
 using Orlop.Review.Stability;
 using Xunit;
 
@@ -60,6 +61,38 @@ public sealed class WeightCheckTests
         Finding off = Surveyed(Survey(1.0)).Only("berth-test-agrees", "survey");
         Assert.Equal(Verdict.Fails, off.Verdict);
         Assert.Contains("measure again", off.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // Freeboards 40 mm less than the list of 32.8 t ± 0.1 t gives: 1.6 t more. Until one of the two is measured again nothing that rests on her weight holds, though its number is far from the limit.
+    [Fact]
+    public void BerthTest_ThatContradictsTheRest_LetsNothingHold()
+    {
+        BoatModel Wanted(double freeboardM) => Surveyed(Survey(freeboardM), JudgedBox.Own(LimitIds.LeastGmM, 0.05));
+        BoatModel agreed = Wanted(1.2), off = Wanted(1.16);
+        Contradiction found = off.View().Weight.Contradiction!;
+        Finding finding = off.Only("least-gm");
+
+        Assert.Null(agreed.View().Weight.Contradiction);
+        Assert.Equal(Verdict.Holds, agreed.Only("least-gm").Verdict);
+        Assert.Equal("survey", found.TestId);
+        Assert.True(found.DeviationCount > 3);
+        Assert.InRange(found.DeviationCount / found.WiderRatio, 0, 3);
+        Assert.Equal(agreed.View().Weight.Total!.KgDeviationM * found.WiderRatio, off.View().Weight.Total!.KgDeviationM, 0.02 * off.View().Weight.Total!.KgDeviationM);
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains("contradicts itself (survey is ", finding.Headline.ToString(), StringComparison.OrdinalIgnoreCase);
+    }
+
+    // Freeboards tell displacement, rolling KG, and nothing tells either again.
+    [Fact]
+    public void BerthTest_WithNothingToHoldItAgainst_SaysSo()
+    {
+        RollingTest rolling = new() { Id = "rolling", Aboard = [new AboardItem("engine", 1000, new Place(5, 0, 1.2))], Runs = [new TimedRolls(10, 34)] };
+        BoatModel boat = Surveyed(Survey(1.2), rolling);
+        BoatModel alone = boat with { Things = [.. boat.Things.Where(thing => thing is not BareBoat)] };
+
+        Assert.Contains("nothing to hold it against", alone.Only("berth-test-agrees", "rolling").Headline.ToString(), StringComparison.Ordinal);
+        Assert.Equal(Verdict.Unknown, alone.Only("berth-test-agrees", "rolling").Verdict);
+        Assert.DoesNotContain("nothing to hold it against", boat.Only("berth-test-agrees", "rolling").Headline.ToString(), StringComparison.Ordinal);
     }
 
     // One mark a metre wrong, as by a slip of the tape: the survey is named, and her weight is that of the list and not of the marks.

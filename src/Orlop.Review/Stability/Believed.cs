@@ -1,0 +1,35 @@
+using Orlop.Review.Findings;
+using static Orlop.Review.Stability.StabilityLines;
+
+namespace Orlop.Review.Stability;
+
+/// <summary>What holds by its numbers, and may not be believed: she fills where she rests, or her weight is from berth tests that contradict each other. That is one finding of its own; here nothing holds.</summary>
+internal static class Believed
+{
+    /// <summary>The finding; unknown in place of holding, with why, where its numbers are not hers.</summary>
+    public static Finding Of(StabilityView view, CheckDescription check, Finding finding)
+    {
+        if (!check.RestsOnFloatingDry || finding.Verdict is not (Verdict.Holds or Verdict.Tight))
+        {
+            return finding;
+        }
+
+        UnderAtRest? under = view.Conditions.FirstOrDefault(condition => condition.Id == finding.ConditionId) is { } condition ? view.UnderAtRestIn(condition) : null;
+        return under is not null ? Doubted(finding, Filling(under), under.Asked)
+            : view.Weight.Contradiction is { } contradiction ? Doubted(finding, Sentence.Of($"{contradiction.Briefly}, so this cannot be told"), new FindingInput(contradiction.TestId, "aboard"))
+            : finding;
+    }
+
+    private static Sentence Filling(UnderAtRest under) => under.Fills
+        ? Sentence.Of($"{under.Title} is {M(under.UnderM)} under water where she comes to rest: she fills, and this is not hers")
+        : Sentence.Of($"{under.Title} is {M(under.UnderM)} under water where she comes to rest and {under.Doubt}, so this cannot be told");
+
+    private static Finding Doubted(Finding finding, Sentence why, FindingInput? asked) => finding with
+    {
+        Verdict = Verdict.Unknown,
+        UseFraction = null,
+        GravityRatio = finding.UseFraction ?? finding.GravityRatio,
+        Headline = Sentence.Of($"{finding.Headline}; but {why}"),
+        Inputs = asked is null ? finding.Inputs : [.. finding.Inputs, asked],
+    };
+}
