@@ -27,7 +27,7 @@ internal static class FinishSteps
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
         .. LiveNearby.Of(scope, isolation).Select(bank => LiveNearby.Off(scope, bank)),
-        .. PanelSteps.Close(scope),
+        .. PanelSteps.Close(scope, isolation),
         .. scope.Changes.IsEmpty ? [] : new[] { HandOver(scope) },
     ];
 
