@@ -30,10 +30,17 @@ public static class IsolationPlans
     /// <param name="mayOpen">By the id of the thing.</param>
     public static IsolationResult? Plan(BoatModel boat, Wiring wiring, IEnumerable<string> nodes, Func<string, bool> mayOpen)
     {
+        return Planner(boat, wiring, mayOpen)(nodes);
+    }
+
+    /// <summary>Makes the same plan for one set of nodes after the other; the wiring is read once.</summary>
+    /// <param name="mayOpen">By the id of the thing.</param>
+    public static Func<IEnumerable<string>, IsolationResult?> Planner(BoatModel boat, Wiring wiring, Func<string, bool> mayOpen)
+    {
         ArgumentNullException.ThrowIfNull(boat);
         ArgumentNullException.ThrowIfNull(wiring);
         ArgumentNullException.ThrowIfNull(mayOpen);
-        return new SeenWiring(boat, InputOf(boat, wiring, mayOpen)).Find(nodes);
+        return new SeenWiring(boat, InputOf(boat, wiring, mayOpen)).Find;
     }
 
     /// <summary>

@@ -14,10 +14,12 @@ namespace Orlop.Work.Steps;
 /// <summary>Steps that take out, fit, run, make off, test and connect. Every edit is built by exactly one of them.</summary>
 internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
 {
+    private readonly LiveBehind _behind = new(scope, isolation);
+
     public IEnumerable<WorkStep> All() =>
     [
         .. PlugSteps.Pull(scope, isolation),
-        .. PanelSteps.Open(scope),
+        .. PanelSteps.Open(scope, _behind),
         .. scope.Of(ChangeKind.Remove).OrderByDescending(change => change.Thing is Cable).ThenByDescending(change => change.Thing is Link).Select(Remove),
         .. scope.Changes.Where(change => change.ReplacesCable).Select(TakeOutOldCable),
         .. scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange).OrderByDescending(change => change.Thing is Gear).ThenByDescending(change => change.Thing is Way).Select(Fit),
@@ -51,8 +53,9 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         [
             .. change.Thing is Cable ? new[] { Sentence.Of($"Mark each end before it comes off. Leave no dead tail connected to anything.") } : [],
             .. change.Thing is Cable or Link ? LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)) : [],
+            .. change.Thing is Cable cable ? _behind.Along(cable) : [],
         ],
-        Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
+        Cautions = [.. change.Thing is Cable laid ? _behind.CautionsAlong(laid) : [], .. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
         PeopleCount = Cautions.PeopleFor(change.Thing),
     };
 
@@ -61,8 +64,8 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         Key = $"take-out:{change.Id}",
         Kind = StepKind.Remove,
         Text = Sentence.Of($"Take off and take out the old {PartWords.Small(change.Edit.Was!.Title)}; tie a draw wire to it if it runs where the new one will."),
-        Details = [.. LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Edit.Was))],
-        Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Edit.Was))],
+        Details = [.. LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Edit.Was!)), .. _behind.Along((Cable)change.Edit.Was!)],
+        Cautions = [.. _behind.CautionsAlong((Cable)change.Edit.Was!), .. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Edit.Was))],
         About = [change.Id],
     };
 
@@ -143,8 +146,9 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
                 .. ofCable.Select(CutWords),
                 .. cable.Run.Count == 0 ? [] : new[] { Sentence.Of($"Way: {string.Join(" → ", cable.Run.Select(leg => scope.Words.Title(leg.Way ?? leg.Space ?? "not given")))}.") },
                 Sentence.Of($"Label both ends before it goes in. Support every {new Amount(Tables.Allowances.ClipSpacingM, "M")}; no sharp edge, no tight bend; both cores side by side."),
+                .. _behind.Along(cable),
             ],
-            Cautions = [.. spaces.SelectMany(space => Cautions.InSpace(space, passesGland)).Distinct()],
+            Cautions = [.. _behind.CautionsAlong(cable), .. spaces.SelectMany(space => Cautions.InSpace(space, passesGland)).Distinct()],
             About = [cable.Id],
             BuiltOn = change.Edit.BuiltOn,
         };

@@ -28,7 +28,7 @@ internal static class FinishSteps
         .. WeighingSteps.After(scope, weights),
         .. Commission(scope, readings, isLifting: true, token),
         .. LiveNearby.Of(scope, isolation).Select(bank => LiveNearby.Off(scope, bank)),
-        .. PanelSteps.Close(scope),
+        .. PanelSteps.Close(scope, isolation),
         .. scope.Changes.IsEmpty ? [] : new[] { HandOver(scope) },
     ];
 

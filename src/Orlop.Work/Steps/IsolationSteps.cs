@@ -48,9 +48,13 @@ internal static class IsolationSteps
                 Key = "isolate:loads-off",
                 Kind = StepKind.Isolate,
                 Text = Sentence.Of($"{IsolationWords.LoadsOff}"),
-                Details = scope.Whole.All<ShoreInlet>().Any(inlet => plan.Openings.All(opening => opening.Id != inlet.Id))
-                    ? [Sentence.Of($"A shore lead that is in comes out, ashore first, and stays out until the work is done: nothing else here waits for it.")]
-                    : [],
+                Details =
+                [
+                    .. scope.Whole.All<ShoreInlet>().Any(inlet => plan.Openings.All(opening => opening.Id != inlet.Id))
+                        ? new[] { Sentence.Of($"A shore lead that is in comes out, ashore first, and stays out until the work is done: nothing else here waits for it.") }
+                        : [],
+                    .. VitalOff(scope, plan),
+                ],
             };
         }
 
@@ -117,6 +121,17 @@ internal static class IsolationSteps
 
     /// <summary>Key of the step that opens or stops something.</summary>
     public static string KeyOf(Opening opening) => $"isolate:{opening.Id}";
+
+    // Loads she may need at any time that nothing feeds once all is opened.
+    private static IEnumerable<Sentence> VitalOff(PackScope scope, IsolationResult plan)
+    {
+        HashSet<string> live = [.. plan.StaysLive.SelectMany(source => source.Nodes)];
+        string[] off = [.. scope.Before.All<ElectricLoad>().Where(load => load.IsVital && !live.Contains(Poles.Taking(load)!.Plus)).Select(load => load.Title)];
+        if (off.Length > 0)
+        {
+            yield return Sentence.Of($"Dead while you work, though she may need it: {string.Join("; ", off)}. Moored and afloat by herself, bilges dry; look into them every hour, a bucket or hand pump ready. It goes back on at the end of each day (common practice, no source).");
+        }
+    }
 
     private static WorkStep Open(PackScope scope, WorkIsolation isolation, Opening opening)
     {

@@ -10,8 +10,8 @@ namespace Orlop.Work.Steps;
 
 /// <summary>
 /// What is opened before an alteration is worked on. Planned on everything that is in the boat at any time of the work, with only those
-/// devices that the alteration neither adds, exchanges nor takes out, so that the plan stays the same however far the work has come. What stays live
-/// is told of the boat as she stands when the last of it is opened: nothing of the work is fitted yet.
+/// devices that the alteration neither adds, exchanges nor takes out, so that the plan stays the same however far the work has come. The cables that lie where
+/// the work opens, drills, screws or pulls are made dead with it (common practice, no source). What stays live is told of the boat as she stands when the last of it is opened: nothing of the work is fitted yet.
 /// </summary>
 internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<string> Nodes)
 {
@@ -43,6 +43,7 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
         Func<string, bool>[] choices = [id => !changed.Contains(id), id => !added.Contains(id) && !IsGone(scope, id), id => scope.AsBuilt.Find(id) is not null && !IsGone(scope, id)];
         IsolationResult? result = choices.Select(mayOpen => IsolationPlans.Plan(boat, wiring, nodes, mayOpen))
             .MinBy(plan => plan?.CannotBeMadeDead.Count(node => !added.Contains(ElementIds.ThingOf(node.Node))));
+        result = result is null ? null : DeadBehind.Widen(scope, boat, wiring, result, choices[0]);
         ImmutableArray<BatteryBank> bare = result is null ? [] : [.. MinusLeads.Of(boat, wiring, result).Concat(WorkedMinus(boat, wiring, result, nodes)).Where(bank => !scope.IsNewBattery(bank.Id)).DistinctBy(bank => bank.Id)];
         return new WorkIsolation(result is null ? null : AsSheStands(scope, nodes, result, bare), nodes)
         {

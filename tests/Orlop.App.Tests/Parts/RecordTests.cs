@@ -1,5 +1,6 @@
 using System.Globalization;
 using Bunit;
+using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using Orlop.App.Pages;
 using Orlop.App.Parts;
@@ -68,6 +69,46 @@ public sealed class RecordTests : WorkUnderWay
         IRenderedComponent<RecordPage> page = Page.Render<RecordPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(head));
 
         Assert.Equal("sampling-winch-second", page.Find(".pagebar select").GetAttribute("value"));
+    }
+
+    /// <summary>What is open now goes before what was worked on before.</summary>
+    [Fact]
+    public void RecordPage_WithoutAnAlteration_OpensTheOneThatIsOpen()
+    {
+        PageHead head = new();
+        head.OpenWork("drying-locker");
+        Session.OpenDraft("sampling-winch-second");
+        IRenderedComponent<RecordPage> page = Page.Render<RecordPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(head));
+
+        Assert.Equal("sampling-winch-second", page.Find(".pagebar select").GetAttribute("value"));
+    }
+
+    /// <summary>What is open and has nothing to do with hands leaves the page to the work under way.</summary>
+    [Fact]
+    public void RecordPage_OpenDraftWithoutSteps_OpensTheWorkUnderWay()
+    {
+        Session.EditAsBuilt("New draft", ThingChange.Add(new Alteration { Id = "empty", Name = "Empty" }));
+        Session.OpenDraft("empty");
+        IRenderedComponent<RecordPage> page = Page.Render<RecordPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(new PageHead()));
+
+        Assert.Equal("empty", Session.Now.Draft?.Id);
+        Assert.Equal("drying-locker", page.Find(".pagebar select").GetAttribute("value"));
+    }
+
+    [Fact]
+    public void AlterationsAndRecord_AlterationThatIsNotThere_SaySoAndShowNoOther()
+    {
+        Session.OpenDraft("sampling-winch-second");
+        NavigationManager navigation = Page.Services.GetRequiredService<NavigationManager>();
+        navigation.NavigateTo("alterations?alteration=nope");
+        IRenderedComponent<AlterationsPage> alterations = Page.Render<AlterationsPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(new PageHead()));
+        Assert.StartsWith("There is no alteration 'nope' in the boat.", alterations.Find(".chain-side [role=status]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(alterations.FindComponents<AlterationPanel>());
+
+        navigation.NavigateTo("record?alteration=nope");
+        IRenderedComponent<RecordPage> record = Page.Render<RecordPage>(parameters => parameters.AddCascadingValue(Reader()).AddCascadingValue(new PageHead()));
+        Assert.StartsWith("There is no alteration 'nope' in the boat.", record.Find(".record [role=status]").TextContent, StringComparison.Ordinal);
+        Assert.Empty(record.FindComponents<StepsPanel>());
     }
 
     [Fact]
