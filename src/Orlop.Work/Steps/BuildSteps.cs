@@ -195,10 +195,10 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         };
     }
 
-    // A battery's post, unless its leads go on later; else what the plan cannot make dead.
+    // A battery's post, unless its leads go on later; else what the plan cannot make dead and metal alone joins to a plus post, as the near side of a fuse.
     private bool StaysLive(string node) => scope.Whole.Find(ElementIds.ThingOf(node)) is BatteryBank bank
         ? !scope.IsNewBattery(bank.Id) && !isolation.IsBareMinus(node)
-        : isolation.Result?.CannotBeMadeDead.Any(point => point.Node == node) == true;
+        : isolation.Result?.CannotBeMadeDead.Any(point => point.Node == node) == true && PartProofs.IsOnPlusPost(scope.Before, node);
 
     private IEnumerable<Sentence> LinkWords(Thing link)
     {

@@ -53,6 +53,13 @@ internal sealed record PartProofs(string PartId, ImmutableArray<string> Nodes, b
         return nearer is null ? lead : $"{lead} Nearer, and joined to it by metal: {scope.Words.Located(ElementIds.ThingOf(nearer))}; use the same one before and after.";
     }
 
+    /// <summary>Metal alone joins the node to the plus post of a battery of the boat.</summary>
+    public static bool IsOnPlusPost(BoatModel boat, string node)
+    {
+        HashSet<string> joined = JoinedByMetal(Wiring.Of(boat), node);
+        return boat.All<BatteryBank>().Any(battery => Poles.Giving(battery) is { } poles && joined.Contains(poles.Plus));
+    }
+
     // With nothing between that opens.
     private static HashSet<string> JoinedByMetal(Wiring wiring, string from)
     {

@@ -211,7 +211,7 @@ public class WorkStepTests
     [Fact]
     public void Plan_IsolationTickedOnAnEarlierVisit_IsNotDoneToday()
     {
-        Alteration ticked = Boats.Pump with { Ticks = [.. Pack.Steps.Select(step => new StepTick(step.Key, Boats.Day))] };
+        Alteration ticked = Boats.Pump with { Ticks = [.. Pack.Steps.Select(step => new StepTick(step.Key, Boats.Day, step.IsForOneDay ? Read(step) : null))] };
         WorkPack pack = Boats.Plan(Boats.Small, ticked);
         Assert.All(pack.Steps, step => Assert.True(step.IsDoneOn(Boats.Day)));
         StepKind[] undone = [.. pack.Steps.Where(step => !step.IsDoneOn(Boats.Day.AddDays(1))).Select(step => step.Kind).Distinct()];
@@ -219,6 +219,9 @@ public class WorkStepTests
         string html = Orlop.Work.Paper.WorkPackHtml.Render(pack, new(Boats.Day.AddDays(1), "1"));
         Assert.Contains("ticked 2026-11-25: do it again", html, StringComparison.Ordinal);
     }
+
+    // A reading within what each point of a step accepts, in V; null where nothing is read.
+    private static string? Read(WorkStep step) => step.WriteDown is { } write ? string.Join("; ", write.Accepts.Select(accepted => FormattableString.Invariant($"{accepted.Example:0.##}"))) : null;
 
     [Fact]
     public void Plan_SunCharger_PanelsAreCoveredBeforeAnythingIsOpenedAndUncoveredLast()
