@@ -2,7 +2,6 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
-using Orlop.Review.Findings;
 using Orlop.Review.Isolation;
 using Orlop.Work.Scope;
 
