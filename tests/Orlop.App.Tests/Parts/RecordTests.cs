@@ -278,9 +278,9 @@ public sealed class RecordTests : WorkUnderWay
     {
         IRenderedComponent<StepsPanel> panel = Steps();
 
-        Assert.Equal("Drilling and lining burns: as in step 11.", panel.Find(".step .again").TextContent);
+        AngleSharp.Dom.IElement said = Assert.Single(panel.FindAll(".step"), step => step.QuerySelectorAll(".caution").Any(box => box.TextContent.Contains("Before drilling", StringComparison.Ordinal)));
         Assert.Single(panel.FindAll(".caution"), box => box.TextContent.Contains("Before drilling", StringComparison.Ordinal));
-        Assert.Contains("Before drilling", panel.Find("#step-11 .caution").TextContent, StringComparison.Ordinal);
+        Assert.Equal($"Drilling and lining burns: as in {said.Id!.Replace('-', ' ')}.", panel.Find(".step .again").TextContent);
         Assert.NotEmpty(panel.FindAll(".step.folded"));
         Assert.DoesNotContain(panel.FindAll(".step.folded"), step => step.TextContent.Contains("Before drilling", StringComparison.Ordinal));
     }
