@@ -1,17 +1,14 @@
 using Orlop.Boat;
-using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
-using Orlop.Boat.Values;
 using Orlop.Work.Steps;
 using Xunit;
+using static Orlop.Work.Tests.Steps.BallastWork;
 
 namespace Orlop.Work.Tests.Steps;
 
 /// <summary>A step that asks for freeboards is judged by whether a survey made after the work is typed in.</summary>
 public sealed class BerthTestStepTests
 {
-    private static readonly DateOnly Worked = new(2026, 11, 7);
-
     // Ticked without a survey it is told plainly and stays open; a survey of before the work proves nothing of it; one of the day of the work or later does.
     [Theory]
     [InlineData(null, false)]
@@ -46,22 +43,4 @@ public sealed class BerthTestStepTests
         Assert.Null(step.TestOn(Worked));
         Assert.Equal(TestStanding.NotTyped, step.TestWhenTickedOn(Worked)!.Standing);
     }
-
-    private static Alteration Ballast(double massKg) => new()
-    {
-        Id = "ballast",
-        Name = "Ballast",
-        Edits = [BoatEdits.Add(new Gear { Id = "pigs", Name = "Pigs of iron", MassKg = new Quantity(massKg, Knowledge.Measured, 1), Place = new Place(4.6, 0, 0.6) })],
-    };
-
-    private static (BoatModel Boat, Alteration Work) Built(double massKg)
-    {
-        BoatModel boat = With(DemoBoat.Read(), Ballast(massKg));
-        BoatModel built = BoatEdits.Apply(boat, AlteredBoat.Build(boat, boat.Find<Alteration>("ballast")!, ["pigs"], Worked)).Boat;
-        return (built, built.Find<Alteration>("ballast")!);
-    }
-
-    private static BoatModel With(BoatModel boat, params Thing[] more) => boat.WithThings([.. boat.Things.Where(thing => more.All(other => other.Id != thing.Id)), .. more]);
-
-    private static WorkStep Step(BoatModel boat, Alteration work, string key) => Boats.Plan(boat, work).Steps.Single(step => step.Key == key);
 }

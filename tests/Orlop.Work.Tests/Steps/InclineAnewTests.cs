@@ -1,21 +1,18 @@
 using Orlop.Boat;
-using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
-using Orlop.Boat.Values;
 using Orlop.Hull.Floating;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review;
 using Orlop.Review.Stability;
 using Orlop.Work.Steps;
 using Xunit;
+using static Orlop.Work.Tests.Steps.BallastWork;
 
 namespace Orlop.Work.Tests.Steps;
 
 /// <summary>Work that makes a boat drift from her latest test asks for an inclining test.</summary>
 public sealed class InclineAnewTests
 {
-    private static readonly DateOnly Worked = new(2026, 11, 7);
-
     // 300 kg on 7.8 t of light boat is 3.8 %, over the 2 % of SOLAS II-1/5; 20 kg amidships and low is a quarter of a percent.
     [Theory]
     [InlineData(300, true)]
@@ -61,22 +58,4 @@ public sealed class InclineAnewTests
         Assert.Equal("inclined", step.Kept!.Id);
         Assert.True((step with { Tick = new StepTick(step.Key, Worked) }).IsDoneOn(Worked));
     }
-
-    private static Alteration Ballast(double massKg) => new()
-    {
-        Id = "ballast",
-        Name = "Ballast",
-        Edits = [BoatEdits.Add(new Gear { Id = "pigs", Name = "Pigs of iron", MassKg = new Quantity(massKg, Knowledge.Measured, 1), Place = new Place(4.6, 0, 0.6) })],
-    };
-
-    private static (BoatModel Boat, Alteration Work) Built(double massKg)
-    {
-        BoatModel boat = With(DemoBoat.Read(), Ballast(massKg));
-        BoatModel built = BoatEdits.Apply(boat, AlteredBoat.Build(boat, boat.Find<Alteration>("ballast")!, ["pigs"], Worked)).Boat;
-        return (built, built.Find<Alteration>("ballast")!);
-    }
-
-    private static BoatModel With(BoatModel boat, params Thing[] more) => boat.WithThings([.. boat.Things.Where(thing => more.All(other => other.Id != thing.Id)), .. more]);
-
-    private static WorkStep Step(BoatModel boat, Alteration work, string key) => Boats.Plan(boat, work).Steps.Single(step => step.Key == key);
 }
