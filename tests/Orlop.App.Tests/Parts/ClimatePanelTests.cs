@@ -58,7 +58,7 @@ public sealed class ClimatePanelTests : IDisposable
     public void PastedMonths_AreKept_AndElevenAreNot()
     {
         IRenderedComponent<ClimatePanel> panel = Opened();
-        panel.FindAll("details")[1].TriggerEvent("ontoggle", EventArgs.Empty);
+        panel.FindAll("details")[1].Unfold();
         string[] rows = [.. Enumerable.Range(1, 12).Select(month => $"home\t{month}\t4\t0.1")];
         Paste(panel, rows[..11]);
         Assert.Contains("without 12", panel.Find("[role=alert]").TextContent, StringComparison.Ordinal);
@@ -86,7 +86,7 @@ public sealed class ClimatePanelTests : IDisposable
             .AddCascadingValue(new Reader(DisplayUnits.Metric, CultureInfo.GetCultureInfo("en"), _ => { }))
             .AddCascadingValue(new PageHead())
             .Add(panel => panel.ClimateId, "home").Add(panel => panel.ThingHref, id => id));
-        panel.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+        panel.Find("details").Unfold();
         return panel;
     }
 }

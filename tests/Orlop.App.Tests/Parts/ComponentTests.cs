@@ -1,4 +1,5 @@
 using System.Globalization;
+using AngleSharp.Dom;
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using Orlop.App.Parts;
@@ -225,17 +226,28 @@ public sealed class ComponentTests : IDisposable
         FindingsView view = await Findings("sampling-winch");
         PageHead head = new();
         IRenderedComponent<FindingsList> first = List(view, head);
-        first.Find("details.finding").TriggerEvent("ontoggle", EventArgs.Empty);
+        first.Find("details.finding").Unfold();
         IRenderedComponent<FindingsList> again = List(view, head);
 
         Assert.True(again.Find("details.finding").HasAttribute("open"));
         Assert.Single(again.FindAll(".working"));
-        // The browser tells once of what is drawn open; what comes after that is the hand.
-        again.Find("details.finding").TriggerEvent("ontoggle", EventArgs.Empty);
+        // The browser tells of what is drawn open as of what the hand opened; and how it stands, not that it changed.
+        again.Find("details.finding").Unfold();
+        again.Find("details.finding").Unfold();
         Assert.Single(again.FindAll(".working"));
-        again.Find("details.finding").TriggerEvent("ontoggle", EventArgs.Empty);
+        again.Find("details.finding").Unfold(isOpen: false);
         Assert.Empty(List(view, head).FindAll(".working"));
         Assert.Empty(List(view, new PageHead()).FindAll(".working"));
+    }
+
+    [Fact]
+    public async Task AFold_HearsOfOneWithin_AndStaysAsItIs()
+    {
+        IElement fold = List(await Findings("sampling-winch"), new PageHead()).Find("details.finding");
+        fold.TriggerEvent("onunfold", new UnfoldEventArgs { Of = null, IsOpen = true });
+        Assert.Null(fold.QuerySelector(".working"));
+        fold.Unfold();
+        Assert.NotNull(fold.QuerySelector(".working"));
     }
 
     private IRenderedComponent<FindingsList> List(FindingsView view, PageHead head) => _page.Render<FindingsList>(parameters => parameters
@@ -252,7 +264,7 @@ public sealed class ComponentTests : IDisposable
             .AddCascadingValue(Reader()).Add(one => one.View, view).Add(one => one.ThingHref, (thing, field) => $"/{thing}/{field}"));
 
         Assert.Contains("New trouble", list.Find("h2").TextContent, StringComparison.Ordinal);
-        list.Find("details.finding").TriggerEvent("ontoggle", EventArgs.Empty);
+        list.Find("details.finding").Unfold();
         Assert.NotEmpty(list.FindAll(".working"));
         Assert.NotEmpty(list.FindAll(".working a[href]"));
     }

@@ -29,7 +29,7 @@ public sealed class FieldBoxTests : IDisposable
     {
         object? kept = null;
         IRenderedComponent<FieldBox> box = Box(ThingSchema.Of("cable").Field("run")!.Record!.Field("space")!, value => kept = value);
-        box.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+        box.Find("details").Unfold();
         Assert.Contains("There is no space yet: add one", box.Find("summary").TextContent, StringComparison.Ordinal);
         await box.SetAsync("#leg-add-name", "Cabin");
         foreach ((string field, string text) in new[] { ("from-xM", "2"), ("from-yM", "-1"), ("from-zM", "0"), ("to-xM", "4"), ("to-yM", "1"), ("to-zM", "2") })

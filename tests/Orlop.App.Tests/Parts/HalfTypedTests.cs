@@ -51,7 +51,7 @@ public sealed class HalfTypedTests : IDisposable
     public void RulesTickedOneAfterTheOther_AreAllKept()
     {
         IRenderedComponent<AddThing> add = Render<AddThing>(parameters => parameters.Add(one => one.Kind, "stability-basis"));
-        add.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+        add.Find("details").Unfold();
         string[] ids = [.. add.FindAll(".choices input").Take(3).Select(box => box.Id!)];
         Array.ForEach(ids, id => add.Find($"#{id}").Change(true));
         Assert.All(ids, id => Assert.True(add.Find($"#{id}").HasAttribute("checked")));
@@ -64,7 +64,7 @@ public sealed class HalfTypedTests : IDisposable
     public void ThingWithoutItsFields_IsNotAdded_AndEachStandsBesideTheButton()
     {
         IRenderedComponent<AddThing> add = Render<AddThing>(parameters => parameters.Add(one => one.Kind, "battery"));
-        add.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+        add.Find("details").Unfold();
         add.FindAll("button").Single(button => button.TextContent.StartsWith("Add to ", StringComparison.Ordinal)).Click();
 
         Assert.Equal(["Name", "Chemistry", "Nominal voltage"], add.FindAll(".refused li button").Select(link => link.TextContent));
@@ -94,7 +94,7 @@ public sealed class HalfTypedTests : IDisposable
     {
         _page.JSInterop.Setup<bool>("confirm", _ => true).SetResult(leaves);
         IRenderedComponent<AddThing> add = Render<AddThing>(parameters => parameters.Add(one => one.Kind, "battery"));
-        add.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+        add.Find("details").Unfold();
         Navigation.NavigateTo("weights");
         Assert.Empty(_page.JSInterop.Invocations["confirm"]);
         Assert.EndsWith("weights", Navigation.Uri, StringComparison.Ordinal);
@@ -122,7 +122,7 @@ public sealed class HalfTypedTests : IDisposable
         Space Added(string start, Action<IRenderedComponent<AddThing>> correct)
         {
             IRenderedComponent<AddThing> add = Render<AddThing>(parameters => parameters.Add(one => one.Kind, "space"));
-            add.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+            add.Find("details").Unfold();
             add.FindAll(".templates button").Single(button => button.TextContent == start).Click();
             correct(add);
             add.FindAll("button").Single(button => button.TextContent.StartsWith("Add to ", StringComparison.Ordinal)).Click();

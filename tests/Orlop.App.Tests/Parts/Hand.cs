@@ -1,6 +1,7 @@
 using AngleSharp.Dom;
 using Bunit;
 using Microsoft.AspNetCore.Components;
+using Orlop.App.Shell;
 
 namespace Orlop.App.Tests.Parts;
 
@@ -26,6 +27,10 @@ internal static class Hand
     /// <summary>Types or chooses in the first field a selector finds, once it is there.</summary>
     public static Task SetAsync<T>(this IRenderedComponent<T> page, string selector, object value)
         where T : IComponent => page.DoAsync(selector, found => found.Change(value));
+
+    /// <summary>Opens or closes a fold; the browser tells how it stands then.</summary>
+    public static void Unfold(this IElement fold, bool isOpen = true) =>
+        fold.TriggerEvent("onunfold", new UnfoldEventArgs { Of = fold.GetAttribute("data-unfolding"), IsOpen = isOpen });
 
     private static Task DoAsync<T>(this IRenderedComponent<T> page, string selector, Action<IElement> act)
         where T : IComponent

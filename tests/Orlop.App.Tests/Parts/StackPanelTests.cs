@@ -45,7 +45,7 @@ public sealed class StackPanelTests : IDisposable
     private IRenderedComponent<StackPanel> Open(string thingId)
     {
         IRenderedComponent<StackPanel> panel = Render(thingId);
-        panel.Find("details").TriggerEvent("ontoggle", EventArgs.Empty);
+        panel.Find("details").Unfold();
         return panel;
     }
 

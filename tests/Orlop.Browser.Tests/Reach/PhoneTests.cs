@@ -136,6 +136,7 @@ public sealed class PhoneTests(ChromiumFixture chromium) : PageTest(chromium)
     public async Task AProposal_StandsAsRowsOfNamedValues_EachAsWideAsItNeeds()
     {
         BoatWindow window = await OpenAsync(await ServeDemoAsync(), "/", Screens.Phone);
+        await window.ReviewedAsync();
         ILocator breaking = window.Main.Locator("details.finding").Filter(new() { HasText = "Fuse of the solar controller can break" });
         await breaking.Locator("summary").TapAsync();
         await breaking.GetByRole(AriaRole.Button, new() { Name = "How could this be mended?" }).TapAsync();
