@@ -20,9 +20,13 @@ internal static class Believed
             : finding;
     }
 
-    private static Sentence Filling(UnderAtRest under) => under.Fills
-        ? Sentence.Of($"{under.Title} is {M(under.UnderM)} under water where she comes to rest: she fills, and this is not hers")
-        : Sentence.Of($"{under.Title} is {M(under.UnderM)} under water where she comes to rest and {under.Doubt}, so this cannot be told");
+    private static Sentence Filling(UnderAtRest under) => under switch
+    {
+        { Fills: true } => Sentence.Of($"{under.Where}: she fills, and this is not hers"),
+        { IsSurelyUnder: true } => Sentence.Of($"{under.Where} and {under.Doubt}, so this cannot be told"),
+        { HalfM: var half } when double.IsFinite(half) => Sentence.Of($"{under.Where}, {M(half)} more or less: she may fill, so this cannot be told"),
+        _ => Sentence.Of($"{under.Where}, and how sure that is cannot be told: she may fill, so this cannot be told"),
+    };
 
     private static Finding Doubted(Finding finding, Sentence why, FindingInput? asked) => finding with
     {

@@ -18,7 +18,7 @@ public sealed class StabilityView
 
     private readonly Memo _memo;
     private readonly ConcurrentDictionary<string, LoadedBoat> _loaded = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<NearbyRests>> _nearby = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, UnderAtRest?> _under = new(StringComparer.Ordinal);
 
     public StabilityView(BoatModel boat, Practice? practice, Memo memo)
     {
@@ -78,8 +78,8 @@ public sealed class StabilityView
         return curve.FirstUnderDeg(DeckEdge.Of(Boat)) is { } heel ? Math.Abs(heel) : null;
     }
 
-    /// <summary>What is under water where she comes to rest in a condition; null where nothing is, or she has no such place.</summary>
-    public UnderAtRest? UnderAtRestIn(Condition condition) => UnderAtRest.Of(this, condition, FloatingIn(condition)?.Rest);
+    /// <summary>What is under water where she comes to rest in a condition, or may be; null where nothing is, or she has no such place.</summary>
+    public UnderAtRest? UnderAtRestIn(Condition condition) => _under.GetOrAdd(condition.Id, _ => UnderAtRest.Of(this, LoadedIn(condition), FloatingIn(condition)?.Rest));
 
     /// <summary>Where a boat loaded otherwise than a condition lists comes to rest; null without a hull or a weight.</summary>
     internal FloatingResult? RestOf(LoadedBoat loaded) => loaded.Input is { } input ? _memo.Get((nameof(RestOf), KeyOf(input)), () => Equilibrium.Solve(input)) : null;
@@ -90,7 +90,11 @@ public sealed class StabilityView
         : null;
 
     /// <summary>How sure what is read of her at rest in a condition is.</summary>
-    internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition), FloatingIn(condition)?.Rest))).Value;
+    internal NearbyRests NearbyIn(Condition condition) => NearbyOf(LoadedIn(condition), FloatingIn(condition)?.Rest);
+
+    /// <summary>The same of a boat loaded otherwise than a condition lists.</summary>
+    internal NearbyRests NearbyOf(LoadedBoat loaded, FloatingResult? rest) => new(loaded, loaded is not { Input: { } input, Total: { } total } ? [] : _memo.Get(
+        (nameof(NearbyOf), KeyOf(input), total.MassDeviationKg, total.LcgDeviationM, total.TcgDeviationM, total.KgDeviationM), () => NearbyRests.Solved(loaded, rest)));
 
     /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut; of an open boat, or one of whose well the sides are not known, the corners of her deck edge too.</summary>
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>

@@ -159,6 +159,25 @@ public sealed class FloatingViewTests
         Assert.StartsWith("She fills: Hatch is 0.1\u00A0m under water where she comes to rest.", shown.Trouble, StringComparison.Ordinal);
         Assert.Equal(Verdict.Fails, shown.TroubleVerdict);
         Assert.All(shown.Tiles, tile => Assert.Equal(Verdict.Fails, tile.Verdict));
+        Assert.All(shown.Tiles.Where(tile => tile.Name is "GM" or "Range of stability"), tile => Assert.Equal("fills", tile.Value));
+        Assert.Null(Barge.Facts(boat).GmM);
+        Assert.Null(Barge.Facts(boat).Greatest);
+        // 1.275 m as built, dry.
+        Assert.Equal("1.275\u00A0m", FloatingView.Of(Barge.View(boat), Barge.Facts(boat), Barge.Facts(Barge.Boat), DisplayUnits.Metric, Culture).Tiles.Single(tile => tile.Name == "GM").Was);
+    }
+
+    // 300 kg over 30 m² of water: one deviation is 10 mm of draught. A hatch 10 mm over the water, or under it, is nearer than two.
+    [Theory]
+    [InlineData(0.41, "She may fill: Hatch is 0.01\u00A0m over the water where she comes to rest, and that may be 0.02\u00A0m more or less, so unsure is her weight.")]
+    [InlineData(0.39, "She may fill: Hatch is 0.01\u00A0m under water where she comes to rest, and that may be 0.02\u00A0m more or less, so unsure is her weight.")]
+    [InlineData(0.43, null)]
+    public void HatchNearerToTheWaterThanItIsSure_MayLetHerFill(double heightM, string? trouble)
+    {
+        BoatModel boat = Barge.Boat.With(new HullOpening { Id = "hatch", Name = "Hatch", Use = OpeningUse.Hatch, Place = new Place(5, 0, heightM) });
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+
+        Assert.Equal(trouble, shown.Trouble);
+        Assert.All(shown.Tiles, tile => Assert.Equal(trouble is null ? null : Verdict.Unknown, tile.Verdict));
     }
 
     // A survey made in other water than the boat is floated in is told beside it.

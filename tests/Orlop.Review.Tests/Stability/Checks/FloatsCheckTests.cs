@@ -96,6 +96,58 @@ public sealed class FloatsCheckTests
         }
     }
 
+    // dT/dm = 1/(ρ L B) = 1/41 000 m/kg: one deviation of 615 kg is 15 mm of draught, and the band ± 30 mm. She floats 0.8 m deep.
+    [Theory]
+    [InlineData(0.84, Verdict.Holds)]
+    [InlineData(0.81, Verdict.Unknown)]
+    [InlineData(0.79, Verdict.Unknown)]
+    [InlineData(0.76, Verdict.Fails)]
+    public void OpeningNearerToTheWaterThanHerDraughtIsSure_MayFill(double sillM, Verdict verdict)
+    {
+        BoatModel boat = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastGmM, 0.3), JudgedBox.Bare(massPlusMinus: 615), Door(sillM));
+        Finding finding = boat.Only("floats-at-rest");
+        string said = finding.Headline.ToString();
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(verdict == Verdict.Fails, finding.IsFlooding);
+        Assert.Equal(verdict == Verdict.Holds ? Verdict.Holds : Verdict.Unknown, boat.Only("least-gm").Verdict);
+        if (verdict == Verdict.Unknown)
+        {
+            Assert.StartsWith("At sea she may fill: Wheelhouse door is ", said, StringComparison.Ordinal);
+            Assert.Equal(0.01, finding.Number(sillM > 0.8 ? "Over the water" : "Under water"), 1e-6);
+            Assert.Equal(0.03, finding.Number("Band"), 1e-6);
+            Assert.Contains("she may fill", boat.Only("least-gm").Headline.ToString(), StringComparison.Ordinal);
+            // Two deviations of 10 mm are 410 kg: so well a survey must know her weight.
+            Assert.Contains("a freeboard survey that knows her weight to ± 4", said, StringComparison.Ordinal);
+            Assert.InRange(double.Parse(said.Split("knows her weight to ± ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture), 400, 410);
+        }
+    }
+
+    // Nothing but four marks read to 30 mm and a roll tell of her: the mean of four is known to 15 mm, and hog of 5 mm, two thirds of which is at the ends, puts 3.3 mm on it; two deviations of both are 30.7 mm.
+    [Theory]
+    [InlineData(0.85, Verdict.Holds)]
+    [InlineData(0.82, Verdict.Unknown)]
+    [InlineData(0.78, Verdict.Unknown)]
+    [InlineData(0.75, Verdict.Fails)]
+    public void OpeningNearTheWaterOfASurvey_GoesByWhatItsMarksCanTell(double sillM, Verdict verdict)
+    {
+        FreeboardSurvey survey = new()
+        {
+            Id = "survey",
+            IsBare = true,
+            WaterDensityKgPerM3 = 1025,
+            Marks = [.. from x in new[] { 0.0, 10 } from y in new[] { 2.0, -2 } select new FreeboardMark($"{x}, {y}", new Place(x, y, 2), 1.2, 0.03)],
+        };
+        RollingTest rolls = new() { Id = "rolls", IsBare = true, WaterDensityKgPerM3 = 1025, RollingFactor = JudgedBox.Sure(0.8, 0.04), Runs = [new TimedRolls(10, 10 * 0.8 * 4 / Math.Sqrt(JudgedBox.GmM))] };
+        Finding finding = StableBoats.Box(survey, rolls, Door(sillM) with { Place = new Place(5, 0, sillM) }).Only("floats-at-rest");
+
+        Assert.Equal(verdict, finding.Verdict);
+        if (verdict != Verdict.Holds)
+        {
+            Assert.Equal(0.0307, finding.Number("Band"), 0.001);
+        }
+    }
+
     // Shut tight in the condition it lets nothing in.
     [Fact]
     public void OpeningUnderWater_ShutTight_LetsNothingIn() =>
