@@ -36,7 +36,7 @@ internal static class FloatJson
         JsonObject condition = new()
         {
             ["condition"] = facts.Condition.Id,
-            ["status"] = facts.Floating is { } floating ? at is { IsLoll: true } ? "loll" : facts.Under is { } under ? under.Fills ? "fills" : "may-fill" : JsonNamingPolicy.KebabCaseLower.ConvertName(floating.Rest.Status.ToString()) : "unknown",
+            ["status"] = Status(facts),
             ["text"] = FloatingWords.Trouble(input.View, facts, UnitsOption.Of(null), UnitsOption.Culture),
             ["displacementKg"] = Number(facts.MassKg),
             ["displacementDeviationKg"] = at is null ? null : Number(deviations.MassKg),
@@ -61,6 +61,14 @@ internal static class FloatJson
 
         return condition;
     }
+
+    private static string Status(FloatingFacts facts) => facts switch
+    {
+        { Position.IsLoll: true } => "loll",
+        { Under: { } under } => under.Fills ? "fills" : "may-fill",
+        { Floating.Rest.Status: var status } => JsonNamingPolicy.KebabCaseLower.ConvertName(status.ToString()),
+        _ => "unknown",
+    };
 
     private static JsonNode Motion(string thing, MotionAt found) => new JsonObject
     {

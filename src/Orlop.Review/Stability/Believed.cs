@@ -1,5 +1,4 @@
 using Orlop.Review.Findings;
-using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability;
 
@@ -23,9 +22,7 @@ internal static class Believed
     private static Sentence Filling(UnderAtRest under) => under switch
     {
         { Fills: true } => Sentence.Of($"{under.Where}: she fills, and this is not hers"),
-        { IsSurelyUnder: true } => Sentence.Of($"{under.Where} and {under.Doubt}, so this cannot be told"),
-        { HalfM: var half } when double.IsFinite(half) => Sentence.Of($"{under.Where}, {M(half)} more or less: she may fill, so this cannot be told"),
-        _ => Sentence.Of($"{under.Where}, and how sure that is cannot be told: she may fill, so this cannot be told"),
+        _ => Sentence.Of($"{under.Where}, {under.Why}: she may fill, so this cannot be told"),
     };
 
     private static Finding Doubted(Finding finding, Sentence why, FindingInput? asked) => finding with

@@ -78,8 +78,9 @@ public sealed class StabilityView
         return curve.FirstUnderDeg(DeckEdge.Of(Boat)) is { } heel ? Math.Abs(heel) : null;
     }
 
-    /// <summary>What is under water where she comes to rest in a condition, or may be; null where nothing is, or she has no such place.</summary>
-    public UnderAtRest? UnderAtRestIn(Condition condition) => _under.GetOrAdd(condition.Id, _ => UnderAtRest.Of(this, LoadedIn(condition), FloatingIn(condition)?.Rest));
+    /// <summary>What is under water where she comes to rest in a condition, or may be; where KG alone is not known, at the waterline of her freeboards. Null where nothing is, or she has no such place.</summary>
+    public UnderAtRest? UnderAtRestIn(Condition condition) => _under.GetOrAdd(condition.Id, _ => LoadedIn(condition) is { WithoutKg: not null } loaded
+        ? UnderAtRest.OfFreeboards(this, loaded) : UnderAtRest.Of(this, LoadedIn(condition), FloatingIn(condition)?.Rest));
 
     /// <summary>Where a boat loaded otherwise than a condition lists comes to rest; null without a hull or a weight.</summary>
     internal FloatingResult? RestOf(LoadedBoat loaded) => loaded.Input is { } input ? _memo.Get((nameof(RestOf), KeyOf(input)), () => Equilibrium.Solve(input)) : null;

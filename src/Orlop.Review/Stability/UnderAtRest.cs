@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Hull.Floating;
+using Orlop.Hull.Hydrostatics;
 using Orlop.Review.Findings;
 using static Orlop.Review.Stability.StabilityLines;
 
@@ -25,8 +26,21 @@ public sealed record UnderAtRest(string Title, double UnderM, double HalfM, stri
     /// <summary>Its height over the water with its band and how that hangs on her weight.</summary>
     internal Banded Height { get; private init; }
 
+    /// <summary>Which waterline: "where she comes to rest", "where her freeboards float her".</summary>
+    public string Spot { get; private init; } = "where she comes to rest";
+
     /// <summary>"Wheelhouse door is 0.2 m under water where she comes to rest".</summary>
-    internal Sentence Where => UnderM < 0 ? Sentence.Of($"{Title} is {M(-UnderM)} over the water where she comes to rest") : Sentence.Of($"{Title} is {M(UnderM)} under water where she comes to rest");
+    internal Sentence Where => UnderM < 0 ? Sentence.Of($"{Title} is {M(-UnderM)} over the water {Spot}") : Sentence.Of($"{Title} is {M(UnderM)} under water {Spot}");
+
+    /// <summary>Why it is not sure that she fills, after that: "and that may be 0.03 m more or less", "and whether her deck is closed is not said".</summary>
+    internal Sentence Why => (IsSurelyUnder, Doubt) switch
+    {
+        (true, _) => Sentence.Of($"and {Doubt}"),
+        (false, null) => Unsure,
+        _ => Sentence.Of($"{Unsure}, and {Doubt}"),
+    };
+
+    private Sentence Unsure => double.IsFinite(HalfM) ? Sentence.Of($"and that may be {M(HalfM)} more or less") : Sentence.Of($"and how sure that is cannot be told");
 
     /// <summary>
     /// Of what is under where she comes to rest, or may be, what surely lets water in, and of that the deepest; null where all stand over the water by their bands, or she has no position of rest afloat.
@@ -35,6 +49,29 @@ public sealed record UnderAtRest(string Title, double UnderM, double HalfM, stri
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(loaded);
+        return Of(view, loaded, rest, _ => null);
+    }
+
+    /// <summary>
+    /// The same of a boat of whose weight KG alone is not known, at the waterline of her freeboards, which ask for none. How far she heels when loaded otherwise goes by KG: what is under only by her heel may be dry.
+    /// </summary>
+    public static UnderAtRest? OfFreeboards(StabilityView view, LoadedBoat loaded)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(loaded);
+        if (loaded.WithoutKg is not { } afloat)
+        {
+            return null;
+        }
+
+        LoadedBoat weighed = loaded with { Total = afloat.Total, Input = afloat.Input };
+        FloatingResult? rest = view.RestOf(weighed);
+        Attitude? upright = rest?.Position is { } at ? at.Attitude with { HeelDeg = 0 } : null;
+        return Of(view, weighed, rest, place => upright?.HeightAboveWaterM(place.Place) > 0 ? "how far she heels goes by KG, which is not known" : null) is { } under ? under with { Spot = "where her freeboards float her" } : null;
+    }
+
+    private static UnderAtRest? Of(StabilityView view, LoadedBoat loaded, FloatingResult? rest, Func<Opening, string?> alsoDoubted)
+    {
         if (rest is not { Status: FloatingStatus.Floats, Position.Attitude: var at })
         {
             return null;
@@ -44,14 +81,14 @@ public sealed record UnderAtRest(string Title, double UnderM, double HalfM, stri
         IEnumerable<Opening> places = view.Boat.Particulars?.Deck is null ? DeckEdge.WithOpenings(view, loaded.Condition) : view.OpeningsIn(loaded.Condition);
         return places.Select(place => (Place: place, Height: nearby.Banded(at.HeightAboveWaterM(place.Place), near => near.Attitude.HeightAboveWaterM(place.Place))))
             .Where(place => !(place.Height.Value > 0) || place.Height.AtLeast(0) != Verdict.Holds)
-            .Select(place => Of(view.Boat, place.Place, place.Height))
+            .Select(place => Of(view.Boat, place.Place, place.Height, alsoDoubted(place.Place)))
             .OrderBy(under => under.Fills ? 0 : 1).ThenByDescending(under => under.UnderM).FirstOrDefault();
     }
 
-    private static UnderAtRest Of(BoatModel boat, Opening place, Banded height)
+    private static UnderAtRest Of(BoatModel boat, Opening place, Banded height, string? alsoDoubted)
     {
         (string? doubt, FindingInput? asked) = boat.Find<HullOpening>(place.Id) is { } opening ? DoubtOf(opening, place) : DoubtOfEdge(boat);
-        return new UnderAtRest(place.Title, -height.Value, height.Half, doubt, asked) { Height = height };
+        return new UnderAtRest(place.Title, -height.Value, height.Half, doubt ?? alsoDoubted, asked) { Height = height };
     }
 
     private static (string?, FindingInput?) DoubtOf(HullOpening opening, Opening place) => opening switch

@@ -86,7 +86,7 @@ public sealed record FloatingFacts
         LoadedBoat loaded = view.LoadedIn(condition);
         if (loaded.WithoutKg is { } afloat)
         {
-            return memo.Get((view.Bodies, afloat.Input), () => WithoutKg(view, loaded, afloat)) with { Loaded = loaded };
+            return memo.Get((view.Bodies, afloat.Input), () => WithoutKg(view, loaded, afloat)) with { Loaded = loaded, Under = view.UnderAtRestIn(condition) };
         }
 
         if (view.FloatingIn(condition) is not { } floating || loaded.Total is not { } total)

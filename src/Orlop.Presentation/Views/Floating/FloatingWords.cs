@@ -96,7 +96,7 @@ public static class FloatingWords
     {
         null when view.Bodies.Problems is [var problem, ..] => $"The hull's lines make no closed surface: {problem}.",
         null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
-        null when facts.Loaded.WithoutKg is not null => $"Her stability is unknown: {WhyUnknown.NoKg}. Displacement, draughts and trim are those of the freeboards.",
+        null when facts.Loaded.WithoutKg is not null => $"{(facts.Under is { } wet ? $"{OfUnder(wet, units, culture)} " : "")}Her stability is unknown: {WhyUnknown.NoKg}. Displacement, draughts and trim are those of the freeboards.",
         null => "How she floats is unknown: her own weight is not known. The bare boat's mass and centre tell it, or a freeboard survey together with an inclining or a rolling test.",
         { Status: FloatingStatus.Capsizes } => $"She capsizes: loaded like this she goes over {facts.CapsizedTo} and comes to rest more than 90° from upright.",
         { Status: FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } => "She goes under: loaded like this she weighs more than all the water she can push aside.",
@@ -108,7 +108,7 @@ public static class FloatingWords
 
     private static string OfUnder(UnderAtRest under, DisplayUnits units, CultureInfo culture)
     {
-        string where = $"{under.Title} is {Metres(Math.Abs(under.UnderM), units, culture)} {(under.UnderM < 0 ? "over the water" : "under water")} where she comes to rest";
+        string where = $"{under.Title} is {Metres(Math.Abs(under.UnderM), units, culture)} {(under.UnderM < 0 ? "over the water" : "under water")} {under.Spot}";
         string doubt = under.Doubt is null ? "" : $", and {under.Doubt}";
         return under.Fills ? $"She fills: {where}. None of these numbers is hers: they are those of a boat that no water comes into."
             : under.IsSurelyUnder ? $"Whether she floats dry is unknown: {where}{doubt}."
@@ -119,7 +119,7 @@ public static class FloatingWords
     public static Verdict TroubleVerdict(FloatingFacts facts) => facts.Floating?.Rest switch
     {
         { Status: FloatingStatus.Capsizes or FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } or { Position.IsLoll: true } => Verdict.Fails,
-        not null when facts.Fills => Verdict.Fails,
+        _ when facts.Fills => Verdict.Fails,
         _ => Verdict.Unknown,
     };
 

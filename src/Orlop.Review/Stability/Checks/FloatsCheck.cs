@@ -12,7 +12,7 @@ public sealed class FloatsCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "floats-at-rest",
         "She floats at rest",
-        "Mass against displaced mass and G against B in every condition: she comes to rest afloat, within 90° of upright (common practice, no source), not at an angle of loll, and with no opening under water there that is not shut tight, nor the deck edge of an open boat (our rule, no source: by how much is not asked); unknown where it is not told whether water comes in there, and where one is nearer to the water, over or under, than two standard deviations of its height: she may fill. Where she fills, nothing that rests on her floating dry holds. Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where she capsizes or goes under, this is the one finding of that loading: it tells to which side, what hangs from a hook and how she lies without it, and which limits of the owner fall with it.",
+        "Mass against displaced mass and G against B in every condition: she comes to rest afloat, within 90° of upright (common practice, no source), not at an angle of loll, and with no opening under water there that is not shut tight, nor the deck edge of an open boat (our rule, no source: by how much is not asked); unknown where it is not told whether water comes in there, and where one is nearer to the water, over or under, than two standard deviations of its height: she may fill. Where nothing tells KG, the waterline is that of her freeboards, which ask for none, and what is under there upright too lets her fill. Where she fills, nothing that rests on her floating dry holds. Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where she capsizes or goes under, this is the one finding of that loading: it tells to which side, what hangs from a hook and how she lies without it, and which limits of the owner fall with it.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Conditions.Select(condition => Judge(view, condition));
@@ -22,7 +22,8 @@ public sealed class FloatsCheck : ICheck<StabilityView>
         LoadedBoat loaded = view.LoadedIn(condition);
         if (view.FloatingIn(condition) is not { } floating)
         {
-            return WhyUnknown.Of(Description, view, loaded, "how she floats");
+            Finding unknown = WhyUnknown.Of(Description, view, loaded, "how she floats");
+            return view.UnderAtRestIn(condition) is { } wet ? ByFreeboards(unknown, wet, condition) : unknown;
         }
 
         (LoadedBoat boat, string people, FloatingResult rest, UnderAtRest? under) = PeopleAboard.ListedAndMost(view, loaded)
@@ -62,9 +63,22 @@ public sealed class FloatsCheck : ICheck<StabilityView>
         _ => Verdict.Fails,
     };
 
+    // A survey says where the water is, whatever her KG.
+    private static Finding ByFreeboards(Finding unknown, UnderAtRest under, Condition condition) => unknown with
+    {
+        Verdict = under.Fills ? Verdict.Fails : Verdict.Unknown,
+        IsFlooding = under.Fills,
+        GravityRatio = under.UnderM,
+        Headline = under.Fills
+            ? Sentence.Of($"{Begun(FindingLines.In(condition))} she fills, whatever her KG: {under.Where}; nothing else of her stability can be told")
+            : Sentence.Of($"{unknown.Headline}; and she may fill: {under.Where}, {under.Why}"),
+        Working = [.. Heights(under), .. unknown.Working],
+        Inputs = under.Asked is { } asked ? [.. unknown.Inputs, asked] : unknown.Inputs,
+    };
+
     private static WorkingLine[] Heights(UnderAtRest under) =>
     [
-        new(under.UnderM < 0 ? "Over the water" : "Under water", $"{under.Title}, where she comes to rest; above water by its band is asked", M(Math.Abs(under.UnderM)), "hydrostatics; our rule, no source: by how much is not asked"),
+        new(under.UnderM < 0 ? "Over the water" : "Under water", $"{under.Title}, {under.Spot}; above water by its band is asked", M(Math.Abs(under.UnderM)), "hydrostatics; our rule, no source: by how much is not asked"),
         BandLine(under.Height, "m"),
     ];
 

@@ -180,6 +180,24 @@ public sealed class FloatingViewTests
         Assert.All(shown.Tiles, tile => Assert.Equal(trouble is null ? null : Verdict.Unknown, tile.Verdict));
     }
 
+    // Four marks 1.4 m over the water on sides of 1.8 m: 0.4 m deep, whatever her KG. A hatch 0.3 m up is under.
+    [Fact]
+    public void HatchUnderTheWaterlineOfASurvey_IsToldWithoutKg()
+    {
+        BoatModel boat = Barge.Boat.WithThings(Barge.Boat.Things.Where(thing => thing is not BareBoat)).With(new HullOpening { Id = "hatch", Name = "Hatch", Use = OpeningUse.Hatch, Place = new Place(5, 0, 0.3) }).With(new FreeboardSurvey
+        {
+            Id = "survey",
+            IsBare = true,
+            Marks = [.. from x in new[] { 0.0, 10 } from y in new[] { 1.5, -1.5 } select new FreeboardMark($"{x}, {y}", new Place(x, y, 1.8), 1.4)],
+        });
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+
+        Assert.StartsWith("She fills: Hatch is 0.1\u00A0m under water where her freeboards float her.", shown.Trouble, StringComparison.Ordinal);
+        Assert.Contains("Her stability is unknown", shown.Trouble, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Fails, shown.TroubleVerdict);
+        Assert.Equal("fills", shown.Tiles.Single(tile => tile.Name == "GM").Value);
+    }
+
     // A survey made in other water than the boat is floated in is told beside it.
     [Fact]
     public void Water_IsSaid_AndWhereItIsFrom()

@@ -148,6 +148,36 @@ public sealed class FloatsCheckTests
         }
     }
 
+    // The marks alone put the water 0.8 m up, whatever her KG, and that to ± 8.3 mm: four marks of 5 mm, with hog 4.2 mm for one deviation.
+    [Theory]
+    [InlineData(0.6, Verdict.Fails, "At sea she fills, whatever her KG: Wheelhouse door is ")]
+    [InlineData(0.803, Verdict.Unknown, "and she may fill: Wheelhouse door is ")]
+    [InlineData(1.5, Verdict.Unknown, null)]
+    public void OpeningUnderTheWaterlineOfASurvey_IsToldWithoutKg(double sillM, Verdict verdict, string? told)
+    {
+        BoatModel boat = WithoutKg(0, Door(sillM));
+        Finding finding = boat.Only("floats-at-rest");
+        string said = finding.Headline.ToString();
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(told is not null, said.Contains("Wheelhouse door", StringComparison.Ordinal));
+        Assert.Contains(told ?? "inclining or a rolling test", said, StringComparison.Ordinal);
+        Assert.Equal(verdict == Verdict.Fails, finding.IsFlooding);
+        Assert.Equal(told is not null, finding.Working.Any(line => line.What == "Band"));
+        Assert.Contains(finding.Inputs, input => input is { Field: "kgM", IsMissing: true });
+    }
+
+    // Read 0.1 m lower to port, sin φ = 0.2/4: d = 2 cos φ − 1.2, and the door, 1.9 m out, stands 0.85 cos φ − 1.9·0.05 − d = 1.105 − 1.15 cos φ over the water. Only her list puts it under, and that goes by KG.
+    [Fact]
+    public void OpeningUnderOnlyByTheListOfASurvey_MayFill()
+    {
+        Finding finding = WithoutKg(0.1, Door(0.85) with { Place = new Place(5, 1.9, 0.85) }).Only("floats-at-rest");
+
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains("how far she heels goes by KG", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Equal((1.15 * Math.Sqrt(1 - (0.05 * 0.05))) - 1.105, finding.Number("Under water"), 1e-6);
+    }
+
     // Shut tight in the condition it lets nothing in.
     [Fact]
     public void OpeningUnderWater_ShutTight_LetsNothingIn() =>
@@ -188,6 +218,13 @@ public sealed class FloatsCheckTests
         Assert.Contains("Motor well is ", finding.Headline.ToString(), StringComparison.Ordinal);
         Assert.Equal(Verdict.Holds, boat.With(well with { ClearLengthM = 1, ClearBreadthM = 0.4 }).Only("floats-at-rest").Verdict);
     }
+
+    private static BoatModel WithoutKg(double lowerToPortM, HullOpening door) => JudgedBox.Of(door, new FreeboardSurvey
+    {
+        Id = "survey",
+        IsBare = true,
+        Marks = [.. from x in new[] { 0.0, 10 } from y in new[] { 2.0, -2 } select new FreeboardMark($"{x}, {y}", new Place(x, y, 2), 1.2 - (Math.Sign(y) * lowerToPortM))],
+    }).Without("bare-boat");
 
     private static HullOpening Door(double sillM) => new() { Id = "door", Name = "Wheelhouse door", Use = OpeningUse.Door, Place = new Place(5, 1, sillM) };
 
