@@ -18,6 +18,7 @@ internal static class FloatJson
         ["floatFormat"] = FormatVersion,
         ["boat"] = input.View.Boat.Particulars?.Title ?? "",
         ["alteration"] = input.AlterationId,
+        ["hullNotMeasured"] = input.View.NotMeasured,
         ["conditions"] = new JsonArray([.. all.Select(facts => Condition(input, facts, hasMotions))]),
         ["caution"] = FloatingWords.Caution,
     }.ToJsonString(JsonOutput.Options);

@@ -44,6 +44,9 @@ public sealed class StabilityView
     /// <summary>What holds her up.</summary>
     public HullBodies Bodies { get; }
 
+    /// <summary>How many of her stations nobody measured, within a sentence; null where all are, or it is not told.</summary>
+    public string? NotMeasured => UnmeasuredStations.Of(Boat.All<HullLines>().FirstOrDefault());
+
     /// <summary>What is known of her weight.</summary>
     public BoatWeight Weight { get; }
 
@@ -181,6 +184,7 @@ public sealed class StabilityView
             Changes = [.. changes],
             Total = total,
             Weak = Weight.Weak,
+            HullNotMeasured = NotMeasured,
             Input = Afloat(total),
             WithoutKg = withoutKg is not null && Afloat(withoutKg) is { } upright ? new AfloatWithoutKg(withoutKg, upright) : null,
             Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : [], .. PeopleAboard.Untold(this, condition, ledger)],

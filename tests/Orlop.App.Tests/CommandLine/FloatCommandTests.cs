@@ -39,6 +39,19 @@ public sealed class FloatCommandTests
     }
 
     [Fact]
+    public async Task HullOfAForm_IsSaidInTextJsonAndReview()
+    {
+        BoatModel boat = AfloatBoat.Read();
+        string form = BoatJson.Write(boat.WithThings(boat.Things.Select(thing => thing is HullLines lines ? lines with { Stations = [.. lines.Stations.Select(station => station with { Origin = StationOrigin.Form })] } : thing)));
+        const string Said = "2 of 2 stations are the form's, not measured";
+
+        Assert.Contains(Said, (await CommandRun.WithInput(form, "float", "-")).Out, StringComparison.Ordinal);
+        Assert.Equal(Said, JsonDocument.Parse((await CommandRun.WithInput(form, "float", "-", "--json")).Out).RootElement.GetProperty("hullNotMeasured").GetString());
+        Assert.Contains(Said, (await CommandRun.WithInput(form, "review", "-")).Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("stations", (await CommandRun.WithInput(Barge, "float", "-")).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Weights_RowsAndTheBareBoat_MakeTheWhole()
     {
         JsonElement condition = await Json("weights", "at-anchor");

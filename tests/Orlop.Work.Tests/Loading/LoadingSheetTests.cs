@@ -115,6 +115,19 @@ public sealed class LoadingSheetTests(LoadingSheetTests.Lifting made) : IClassFi
     }
 
     [Fact]
+    public void Page_OfAHullThatNobodyMeasured_SaysSoOnceAmongWhatItRestsOn()
+    {
+        BoatModel demo = DemoBoat.Read();
+        BoatModel boat = demo.WithThings(demo.Things.Select(thing => thing is HullLines lines ? lines with { Stations = [.. lines.Stations.Select((station, index) => station with { Origin = index == 0 ? StationOrigin.Measured : StationOrigin.Form })] } : thing));
+        LoadingSheet sheet = LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), boat, null, ["lifting"], hasLevers: false, token: TestContext.Current.CancellationToken);
+        string html = WebUtility.HtmlDecode(LoadingSheetHtml.Render(sheet, new PaperOptions(new DateOnly(2026, 5, 2))));
+        int count = boat.All<HullLines>().Single().Stations.Count;
+
+        Assert.Single(Regex.Matches(html, $"<li>{count - 1} of {count} stations are the form's, not measured"));
+        Assert.DoesNotContain("the form's", made.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Page_CallsNothingSafe() => Assert.DoesNotMatch(new Regex(@"\b(un)?safe(ly|ty)?\b", RegexOptions.IgnoreCase), made.Html);
 
     [Fact]
