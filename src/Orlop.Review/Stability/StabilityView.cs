@@ -136,6 +136,9 @@ public sealed class StabilityView
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total ?? Weight.WithoutKg);
 
+    /// <summary>Tanks that were slack at a rolling or an inclining test, and what they took from the GM that it read; null at a freeboard survey, or where none was.</summary>
+    public SlackAtTest? SlackAt(BerthTest test) => test is RollingTest or InclinationTest ? new TestEvidence(Boat, Bodies).Slack(test, Weight.Aboard, Weight.Total ?? Weight.WithoutKg) : null;
+
     /// <summary>Many draws of her weight in a condition, each held against the general criteria; null when her weight or her hull is not known. Takes a second or more: only when asked, and remembered once it is whole.</summary>
     public StabilitySamplingResult? DrawnIn(Condition condition, IProgress<double>? progress = null, CancellationToken token = default)
     {

@@ -85,6 +85,20 @@ public static class FloatingWords
         return $"Water: {Density(view.WaterKgPerM3)}{(given is null ? ", taken as sea water: none is given" : $", {Wording.Of(given.Known)}")}{(others.Length == 0 ? "" : $"; {string.Join("; ", others)}")}.";
     }
 
+    /// <summary>The warning of tanks that were slack at a rolling or an inclining test: which, what they took from GM, how much longer she rolled for it. Null where none was.</summary>
+    /// <param name="gmM">GM as a rolling test read it; null for an inclining test.</param>
+    public static string? Slack(SlackAtTest? slack, double? gmM, DisplayUnits units, CultureInfo culture)
+    {
+        if (slack is null)
+        {
+            return null;
+        }
+
+        string longer = gmM is { } gm && slack.LongerRatio(gm) is { } ratio ? string.Create(culture, $", and made each roll {100 * (ratio - 1):0.#} % longer") : "";
+        string took = slack.LossM is { } loss ? $"their free surface took {Metres(loss, units, culture)} from GM{longer}; that is put back for KG" : "what their free surface took from GM cannot be told before her displacement is known";
+        return $"Slack then: {slack.Names}. Taken as at rest on their level, {took}{(slack.HasUntold ? ", but for the tank of which the fill is not told" : "")}. Liquid that surges falsifies the test: press them up or empty them, and take it again.";
+    }
+
     /// <summary>Each berth test that does not count, with why: "Inclining in May does not count: …".</summary>
     public static IEnumerable<string> NotCounted(StabilityView view)
     {

@@ -198,6 +198,21 @@ public sealed class FloatingViewTests
         Assert.Equal("fills", shown.Tiles.Single(tile => tile.Name == "GM").Value);
     }
 
+    // i = 2·1³/12 = 1/6 m⁴: 166.7 kg·m of fresh water on 12.5 t, 13 mm of GM. T = f B/√GM, so each roll is √((GM + 0.013)/GM) longer.
+    [Fact]
+    public void RollingTest_WithASlackTank_WarnsOfItWithWhatItTook()
+    {
+        Tank tank = new() { Id = "fuel", Name = "Fuel", From = new Place(4, -0.5, 0.1), To = new Place(6, 0.5, 0.6), LiquidKgPerM3 = 1000 };
+        RollingTest rolls = new() { Id = "rolls", Name = "Rolls", Aboard = [new AboardItem("fuel", 500, new Place(5, 0, 0.2))], Runs = [new TimedRolls(10, 24)], RollingFactor = new Quantity(0.8, Knowledge.Measured, 0.04) };
+        string? Remark(RollingTest test) => RollingReport.Of(Barge.View(Barge.Boat.With(tank).With(test)), test, DisplayUnits.Metric, Culture).Remark;
+        // GM by the period: (0.8·3/2.4)² = 1 m.
+        double ratio = Math.Sqrt(1 + (1000.0 / 6 / 12_500));
+
+        Assert.StartsWith("Slack then: Fuel (50 % full). Taken as at rest on their level, their free surface took 0.013\u00A0m from GM, and made each roll ", Remark(rolls), StringComparison.Ordinal);
+        Assert.Contains(string.Create(Culture, $"{100 * (ratio - 1):0.#} % longer"), Remark(rolls), StringComparison.Ordinal);
+        Assert.Null(Remark(rolls with { Aboard = [new AboardItem("fuel", 1000, new Place(5, 0, 0.35))] }));
+    }
+
     // A survey made in other water than the boat is floated in is told beside it.
     [Fact]
     public void Water_IsSaid_AndWhereItIsFrom()
