@@ -18,6 +18,7 @@ internal static class FloatJson
         ["floatFormat"] = FormatVersion,
         ["boat"] = input.View.Boat.Particulars?.Title ?? "",
         ["alteration"] = input.AlterationId,
+        ["hullNotMeasured"] = input.View.NotMeasured,
         ["conditions"] = new JsonArray([.. all.Select(facts => Condition(input, facts, hasMotions))]),
         ["caution"] = FloatingWords.Caution,
     }.ToJsonString(JsonOutput.Options);
@@ -36,7 +37,7 @@ internal static class FloatJson
         JsonObject condition = new()
         {
             ["condition"] = facts.Condition.Id,
-            ["status"] = facts.Floating is { } floating ? at is { IsLoll: true } ? "loll" : facts.Under is { } under ? under.Fills ? "fills" : "may-fill" : JsonNamingPolicy.KebabCaseLower.ConvertName(floating.Rest.Status.ToString()) : "unknown",
+            ["status"] = Status(facts),
             ["text"] = FloatingWords.Trouble(input.View, facts, UnitsOption.Of(null), UnitsOption.Culture),
             ["displacementKg"] = Number(facts.MassKg),
             ["displacementDeviationKg"] = at is null ? null : Number(deviations.MassKg),
@@ -47,8 +48,8 @@ internal static class FloatJson
             ["trimDeviationDeg"] = at is null ? null : Number(deviations.TrimDeg),
             ["heelDeg"] = Number(at?.Attitude.HeelDeg ?? facts.CapsizedHeelDeg),
             ["heelDeviationDeg"] = at is null ? null : Number(deviations.HeelDeg),
-            ["gmM"] = Number(at?.MetacentricHeightM),
-            ["gmDeviationM"] = at is null ? null : Number(deviations.GmM),
+            ["gmM"] = Number(facts.GmM),
+            ["gmDeviationM"] = facts.GmM is null ? null : Number(deviations.GmM),
             ["weakerSide"] = facts.Weaker is null ? null : facts.IsPortWeaker ? "port" : "starboard",
             ["starboard"] = Side(input.View, facts.Floating?.Starboard, facts.Starboard),
             ["port"] = Side(input.View, facts.Floating?.Port, facts.Port),
@@ -61,6 +62,14 @@ internal static class FloatJson
 
         return condition;
     }
+
+    private static string Status(FloatingFacts facts) => facts switch
+    {
+        { Position.IsLoll: true } => "loll",
+        { Under: { } under } => under.Fills ? "fills" : "may-fill",
+        { Floating.Rest.Status: var status } => JsonNamingPolicy.KebabCaseLower.ConvertName(status.ToString()),
+        _ => "unknown",
+    };
 
     private static JsonNode Motion(string thing, MotionAt found) => new JsonObject
     {

@@ -1,8 +1,10 @@
 using System.Globalization;
+using Orlop.Boat.Things;
 using Orlop.Hull.Floating;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views;
 using Orlop.Presentation.Views.Floating;
+using Orlop.Presentation.Views.Hulls;
 using Orlop.Review.Stability;
 
 namespace Orlop.App.CommandLine;
@@ -40,6 +42,11 @@ internal static class FloatText
 
         output.WriteLine(Plain(FloatingWords.Water(view, units, culture)));
         output.WriteLine(FloatingWords.Deck(view.Boat, units, culture));
+        if (HullWords.NotMeasured(view.Boat.All<HullLines>().FirstOrDefault()) is { } form)
+        {
+            output.WriteLine(form);
+        }
+
         output.WriteLine(FloatingWords.Caution);
     }
 

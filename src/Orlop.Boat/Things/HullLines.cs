@@ -18,6 +18,9 @@ public sealed record HullLines : Thing
     public ValueList<Deckhouse> TightHouses { get; init; } = [];
 }
 
+/// <summary>Where the points of a station are from.</summary>
+public enum StationOrigin { Form, Between, Measured }
+
 /// <summary>One station: its points from keel to deck edge. A stem or a pointed stern has no breadth; its points are the profile.</summary>
 public sealed record HullStation
 {
@@ -26,6 +29,9 @@ public sealed record HullStation
 
     [Description("The surface may have a crease across the boat here, as at the foot of a rake.")]
     public bool IsSharp { get; init; }
+
+    [Description("Where its points are from: a starting form, laid between other stations, or measured on the boat or read off her lines. Left out, it is not told.")]
+    public StationOrigin? Origin { get; init; }
 
     [Description("Its points, from the keel up.")]
     public ValueList<StationPoint> Points { get; init; } = [];

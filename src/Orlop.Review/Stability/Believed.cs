@@ -1,9 +1,8 @@
 using Orlop.Review.Findings;
-using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability;
 
-/// <summary>What holds by its numbers, and may not be believed: she fills where she rests, or her weight is from berth tests that contradict each other. That is one finding of its own; here nothing holds.</summary>
+/// <summary>What holds by its numbers, and may not be believed: she fills where she rests, or her weight is from berth tests that contradict each other. That is one finding of its own; here nothing holds. A criterion that holds of a hull that nobody measured says so.</summary>
 internal static class Believed
 {
     /// <summary>The finding; unknown in place of holding, with why, where its numbers are not hers.</summary>
@@ -17,12 +16,15 @@ internal static class Believed
         UnderAtRest? under = view.Conditions.FirstOrDefault(condition => condition.Id == finding.ConditionId) is { } condition ? view.UnderAtRestIn(condition) : null;
         return under is not null ? Doubted(finding, Filling(under), under.Asked)
             : view.Weight.Contradiction is { } contradiction ? Doubted(finding, Sentence.Of($"{contradiction.Briefly}, so this cannot be told"), new FindingInput(contradiction.TestId, "aboard"))
+            : check.IsCriterion && view.NotMeasured is { } said ? finding with { Headline = Sentence.Of($"{finding.Headline}; this is of a hull not wholly measured: {said}") }
             : finding;
     }
 
-    private static Sentence Filling(UnderAtRest under) => under.Fills
-        ? Sentence.Of($"{under.Title} is {M(under.UnderM)} under water where she comes to rest: she fills, and this is not hers")
-        : Sentence.Of($"{under.Title} is {M(under.UnderM)} under water where she comes to rest and {under.Doubt}, so this cannot be told");
+    private static Sentence Filling(UnderAtRest under) => under switch
+    {
+        { Fills: true } => Sentence.Of($"{under.Where}: she fills, and this is not hers"),
+        _ => Sentence.Of($"{under.Where}, {under.Why}: she may fill, so this cannot be told"),
+    };
 
     private static Finding Doubted(Finding finding, Sentence why, FindingInput? asked) => finding with
     {

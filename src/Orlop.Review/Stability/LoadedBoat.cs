@@ -23,6 +23,9 @@ public sealed record LoadedBoat
     /// <summary>Weak inclining tests that her weight rests on.</summary>
     public ImmutableArray<WeakTest> Weak { get; init; } = [];
 
+    /// <summary>How many stations of the hull that floats her nobody measured, within a sentence; null where all are, or it is not told.</summary>
+    public string? HullNotMeasured { get; init; }
+
     /// <summary>As the engine takes her; null without a weight or a hull.</summary>
     public required FloatingInput? Input { get; init; }
 

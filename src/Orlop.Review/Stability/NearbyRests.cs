@@ -10,15 +10,18 @@ internal sealed class NearbyRests
     private readonly Dictionary<FloatingInput, FloatingResult> _rests = [];
 
     /// <param name="loaded">The boat.</param>
-    /// <param name="rest">Where she comes to rest herself, near which they are sought.</param>
-    public NearbyRests(LoadedBoat loaded, FloatingResult? rest)
+    /// <param name="rests">Where her neighbours come to rest, in their order.</param>
+    public NearbyRests(LoadedBoat loaded, IReadOnlyList<FloatingResult> rests)
     {
         _loaded = loaded;
-        foreach (FloatingInput boat in ResultDeviation.Neighbours(loaded))
+        foreach ((FloatingInput boat, FloatingResult rest) in ResultDeviation.Neighbours(loaded).Zip(rests))
         {
-            _rests[boat] = Equilibrium.Solve(boat, rest?.Position?.Attitude);
+            _rests[boat] = rest;
         }
     }
+
+    /// <summary>Where her neighbours come to rest, sought near where she does herself.</summary>
+    public static IReadOnlyList<FloatingResult> Solved(LoadedBoat loaded, FloatingResult? rest) => [.. ResultDeviation.Neighbours(loaded).Select(boat => Equilibrium.Solve(boat, rest?.Position?.Attitude))];
 
     /// <summary>What is read of the boat at rest, with its band; infinitely wide where a neighbour does not come to rest afloat.</summary>
     public Banded Banded(double value, Func<FloatingPosition, double?> read) => Stability.Banded.Of(value, _loaded, SlopesOf(read));

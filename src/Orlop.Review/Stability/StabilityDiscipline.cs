@@ -3,6 +3,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Review.Findings;
 using Orlop.Review.Practices;
+using Orlop.Review.Stability.Checks;
 
 namespace Orlop.Review.Stability;
 
@@ -23,7 +24,8 @@ public sealed class StabilityDiscipline : IDiscipline
         StabilityView view = new(boat, practice, memo);
         if (!view.IsAsked)
         {
-            return [];
+            // Drawings and rules go by the particulars before there is a hull.
+            return new ParticularsPossibleCheck().Run(view);
         }
 
         Parallel.ForEach(view.Conditions, new ParallelOptions { CancellationToken = token }, condition => view.FloatingIn(condition));

@@ -56,7 +56,7 @@ internal static class StabilityLines
         };
     }
 
-    /// <summary>How sure the weight is, as lines of working.</summary>
+    /// <summary>How sure the weight is, and whether the hull was measured, as lines of working.</summary>
     public static IEnumerable<WorkingLine> WeightLines(LoadedBoat loaded)
     {
         if (loaded.Total is { } total)
@@ -65,6 +65,11 @@ internal static class StabilityLines
             yield return new WorkingLine("KG", FormattableString.Invariant($"± {2 * total.KgDeviationM:0.000} m, two standard deviations"), M(total.Centre.ZM), "list and berth tests together");
             yield return new WorkingLine("LCG", FormattableString.Invariant($"± {2 * total.LcgDeviationM:0.000} m, two standard deviations"), M(total.Centre.XM), "list and berth tests together");
             yield return new WorkingLine("TCG, to port", FormattableString.Invariant($"± {2 * total.TcgDeviationM:0.000} m, two standard deviations"), M(total.Centre.YM), "list and berth tests together");
+            if (loaded.HullNotMeasured is { } said)
+            {
+                yield return new WorkingLine("Hull", said, null, "stations as typed");
+            }
+
             foreach (WeakTest weak in loaded.Weak)
             {
                 yield return weak.Line;

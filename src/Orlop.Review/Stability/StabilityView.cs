@@ -18,7 +18,7 @@ public sealed class StabilityView
 
     private readonly Memo _memo;
     private readonly ConcurrentDictionary<string, LoadedBoat> _loaded = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<NearbyRests>> _nearby = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, UnderAtRest?> _under = new(StringComparer.Ordinal);
 
     public StabilityView(BoatModel boat, Practice? practice, Memo memo)
     {
@@ -43,6 +43,9 @@ public sealed class StabilityView
 
     /// <summary>What holds her up.</summary>
     public HullBodies Bodies { get; }
+
+    /// <summary>How many of her stations nobody measured, within a sentence; null where all are, or it is not told.</summary>
+    public string? NotMeasured => UnmeasuredStations.Of(Boat.All<HullLines>().FirstOrDefault());
 
     /// <summary>What is known of her weight.</summary>
     public BoatWeight Weight { get; }
@@ -78,8 +81,9 @@ public sealed class StabilityView
         return curve.FirstUnderDeg(DeckEdge.Of(Boat)) is { } heel ? Math.Abs(heel) : null;
     }
 
-    /// <summary>What is under water where she comes to rest in a condition; null where nothing is, or she has no such place.</summary>
-    public UnderAtRest? UnderAtRestIn(Condition condition) => UnderAtRest.Of(this, condition, FloatingIn(condition)?.Rest);
+    /// <summary>What is under water where she comes to rest in a condition, or may be; where KG alone is not known, at the waterline of her freeboards. Null where nothing is, or she has no such place.</summary>
+    public UnderAtRest? UnderAtRestIn(Condition condition) => _under.GetOrAdd(condition.Id, _ => LoadedIn(condition) is { WithoutKg: not null } loaded
+        ? UnderAtRest.OfFreeboards(this, loaded) : UnderAtRest.Of(this, LoadedIn(condition), FloatingIn(condition)?.Rest));
 
     /// <summary>Where a boat loaded otherwise than a condition lists comes to rest; null without a hull or a weight.</summary>
     internal FloatingResult? RestOf(LoadedBoat loaded) => loaded.Input is { } input ? _memo.Get((nameof(RestOf), KeyOf(input)), () => Equilibrium.Solve(input)) : null;
@@ -90,7 +94,11 @@ public sealed class StabilityView
         : null;
 
     /// <summary>How sure what is read of her at rest in a condition is.</summary>
-    internal NearbyRests NearbyIn(Condition condition) => _nearby.GetOrAdd(condition.Id, _ => new Lazy<NearbyRests>(() => new NearbyRests(LoadedIn(condition), FloatingIn(condition)?.Rest))).Value;
+    internal NearbyRests NearbyIn(Condition condition) => NearbyOf(LoadedIn(condition), FloatingIn(condition)?.Rest);
+
+    /// <summary>The same of a boat loaded otherwise than a condition lists.</summary>
+    internal NearbyRests NearbyOf(LoadedBoat loaded, FloatingResult? rest) => new(loaded, loaded is not { Input: { } input, Total: { } total } ? [] : _memo.Get(
+        (nameof(NearbyOf), KeyOf(input), total.MassDeviationKg, total.LcgDeviationM, total.TcgDeviationM, total.KgDeviationM), () => NearbyRests.Solved(loaded, rest)));
 
     /// <summary>Openings through which water comes in a condition: all that are not shut, or do not keep water out when shut; of an open boat, or one of whose well the sides are not known, the corners of her deck edge too.</summary>
     public ImmutableArray<Opening> OpeningsIn(Condition condition) =>
@@ -127,6 +135,9 @@ public sealed class StabilityView
 
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total ?? Weight.WithoutKg);
+
+    /// <summary>Tanks that were slack at a rolling or an inclining test, and what they took from the GM that it read; null at a freeboard survey, or where none was.</summary>
+    public SlackAtTest? SlackAt(BerthTest test) => test is RollingTest or InclinationTest ? new TestEvidence(Boat, Bodies).Slack(test, Weight.Aboard, Weight.Total ?? Weight.WithoutKg) : null;
 
     /// <summary>Many draws of her weight in a condition, each held against the general criteria; null when her weight or her hull is not known. Takes a second or more: only when asked, and remembered once it is whole.</summary>
     public StabilitySamplingResult? DrawnIn(Condition condition, IProgress<double>? progress = null, CancellationToken token = default)
@@ -176,6 +187,7 @@ public sealed class StabilityView
             Changes = [.. changes],
             Total = total,
             Weak = Weight.Weak,
+            HullNotMeasured = NotMeasured,
             Input = Afloat(total),
             WithoutKg = withoutKg is not null && Afloat(withoutKg) is { } upright ? new AfloatWithoutKg(withoutKg, upright) : null,
             Missing = [.. ledger.Missing, .. liquids.Missing, .. Weight.Total is null ? Weight.Missing : [], .. PeopleAboard.Untold(this, condition, ledger)],

@@ -172,16 +172,34 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     }
 
     // Tanks that were slack by the mass of their liquid then: second moment of the free surface at that level, the boat upright.
-    private double FreeSurfaceKgM(BerthTest test) => test.Aboard.Sum(item =>
-    {
-        if (boat.Find<Tank>(item.Id) is not { LiquidKgPerM3: { } density } tank || bodies.ShapeOf(tank) is not { } shape)
-        {
-            return 0;
-        }
+    private double FreeSurfaceKgM(BerthTest test) => SlackIn(test).Sum(tank => tank.FreeSurfaceKgM ?? 0);
 
-        double fill = item.MassKg / (density.Value * shape.SignedVolumeM3);
-        return item.MassKg > 0 && fill < FullFraction ? density.Value * FreeSurface.TransverseM4(shape, fill) : 0;
-    });
+    private IEnumerable<SlackTank> SlackIn(BerthTest test)
+    {
+        foreach (AboardItem item in test.Aboard.Where(item => item.MassKg > 0))
+        {
+            if (boat.Find<Tank>(item.Id) is not { } tank)
+            {
+                continue;
+            }
+
+            if (tank.LiquidKgPerM3 is not { } density || bodies.ShapeOf(tank) is not { } shape)
+            {
+                yield return new SlackTank(tank.Title, null, null);
+            }
+            else if (item.MassKg / (density.Value * shape.SignedVolumeM3) is < FullFraction and var fill)
+            {
+                yield return new SlackTank(tank.Title, fill, density.Value * FreeSurface.TransverseM4(shape, fill));
+            }
+        }
+    }
+
+    /// <summary>Tanks that were slack while she was rolled or inclined, and what they took; null where none was. <paramref name="aboard"/> and <paramref name="about"/> tell her weight.</summary>
+    public SlackAtTest? Slack(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about)
+    {
+        SlackTank[] slack = [.. SlackIn(test)];
+        return slack.Length == 0 ? null : new SlackAtTest([.. slack], about is null ? null : slack.Sum(tank => tank.FreeSurfaceKgM ?? 0) / Then(test, aboard, about).MassKg);
+    }
 
     private WeightTotal Then(BerthTest test, ImmutableArray<LedgerItem> aboard, WeightTotal? about) =>
         about?.With(Changes(aboard, AboardThen.Of(boat, test))) ?? throw new ArgumentException("it needs the displacement, from a freeboard survey that can be read or from the bare boat's mass and centre");

@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Views.Floating;
+using Orlop.Presentation.Views.Hulls;
 using Orlop.Review.Stability;
 using Orlop.Work.Paper;
 
@@ -35,7 +36,12 @@ internal static class SheetBasis
         BoatModel boat = view.Boat;
         HullLines? lines = boat.All<HullLines>().FirstOrDefault();
         yield return lines is null ? "Hull: no lines are given."
-            : $"Hull: {lines.Title}, {lines.Stations.Count} stations{(lines.StarboardStations.Count > 0 ? ", both sides measured" : ", both sides taken as alike")}{(lines.Note is { Length: > 0 } note ? $"; {note.TrimEnd('.')}" : "; who measured them is not written down")}.";
+            : $"Hull: {lines.Title}, {lines.Stations.Count} stations{(lines.StarboardStations.Count > 0 ? ", each side by itself" : ", both sides taken as alike")}{(lines.Note is { Length: > 0 } note ? $"; {note.TrimEnd('.')}" : "; who measured them is not written down")}.";
+        if (HullWords.NotMeasured(lines) is { } form)
+        {
+            yield return form;
+        }
+
         yield return view.Bodies.Doubts.IsEmpty ? "No measured point stands off the run of its neighbours." : $"{view.Bodies.Doubts.Length} measured points stand off the run of their neighbours: measure them again.";
         yield return lines is { TightHouses.Count: > 0 } ? $"Deckhouses that hold her up: {string.Join(", ", lines.TightHouses.Select(house => house.Name))}; they must be shut." : "No deckhouse is counted.";
         yield return FloatingWords.Water(view, options.Units, options.Culture);

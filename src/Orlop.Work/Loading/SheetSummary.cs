@@ -50,9 +50,9 @@ internal static class SheetSummary
         string Known(string? words) => words ?? QuantityText.Unknown;
         SheetTables.Cell(html, "Displacement", Known(facts.MassKg is { } mass ? string.Join(", ", new[] { text.Kg(mass), FloatingWords.Nobody(view.Boat, facts) }.Where(words => words.Length > 0)) : null));
         SheetTables.Cell(html, "Trim", Known(facts.TrimM is { } trim ? text.Trim(trim) : null));
-        SheetTables.Cell(html, "Heel", Known(facts.Position is { } at ? $"{text.Heel(at.Attitude.HeelDeg)}{(facts.Under is { } under ? under.Fills ? ": she fills" : ": she may fill" : "")}" : facts.CapsizedHeelDeg is { } over ? $"{text.Heel(over)}: she capsizes" : null));
+        SheetTables.Cell(html, "Heel", Known(facts.Position is { } at ? $"{text.Heel(at.Attitude.HeelDeg)}{(facts.Under is null ? "" : facts.Fills ? ": she fills" : ": she may fill")}" : facts.CapsizedHeelDeg is { } over ? $"{text.Heel(over)}: she capsizes" : null));
         SheetTables.Cell(html, "Least freeboard", Known(view.LeastFreeboardIn(facts.Condition) is { } least ? text.M(least.HeightM) : null));
-        SheetTables.Cell(html, "GM", facts.Position is { } rest ? text.M(rest.MetacentricHeightM) : SheetText.NotTold(facts));
+        SheetTables.Cell(html, "GM", facts.GmM is { } gm ? text.M(gm) : FloatingWords.NotTold(facts));
         SheetTables.Cell(html, "Range", $"{FloatingWords.Range(view.Boat, facts, text.Units, text.Culture).Value}{(OpeningsGiven.IsAny(view.Boat) ? "" : ", where she floods is not known")}");
         SheetTables.Cell(html, "Criteria", Counted(view, [.. findings]));
     }

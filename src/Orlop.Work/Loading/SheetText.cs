@@ -36,14 +36,11 @@ internal sealed class SheetText(PaperOptions options)
         yield return ("Trim", (_, facts) => facts.TrimM is { } trim ? $"{FloatingWords.Trim(trim, Units, Culture)} {Band(facts, facts.Deviations.TrimM, "M")}" : QuantityText.Unknown);
         yield return ("Heel", (_, facts) => facts.Position is { } at ? $"{FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)} {Band(facts, facts.Deviations.HeelDeg, "Deg")}" : facts.CapsizedHeelDeg is { } over ? $"{FloatingWords.Heel(over, Units, Culture)}: she capsizes" : QuantityText.Unknown);
         yield return ("Least freeboard", (view, facts) => view.LeastFreeboardIn(facts.Condition) is { } least ? $"{M(least.HeightM)}, {least.Where}" : QuantityText.Unknown);
-        yield return ("GM where she rests", (_, facts) => facts.Position is { } at ? $"{M(at.MetacentricHeightM)} {Band(facts, facts.Deviations.GmM, "M")}, {FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)}" : NotTold(facts));
-        yield return ("Greatest lever", (_, facts) => facts.Greatest is { } most ? $"{M(most.LeverM)} at {FloatingWords.Heel(most.HeelDeg, Units, Culture)}{(facts.Weaker!.IsFloodedAt(most.HeelDeg) ? ", where she floods" : "")}" : facts.Weaker is null ? QuantityText.Unknown : FloatingWords.None);
+        yield return ("GM where she rests", (_, facts) => facts is { GmM: { } gm, Position: { } at } ? $"{M(gm)} {Band(facts, facts.Deviations.GmM, "M")}, {FloatingWords.Heel(at.Attitude.HeelDeg, Units, Culture)}" : FloatingWords.NotTold(facts));
+        yield return ("Greatest lever", (_, facts) => facts.Greatest is { } most ? $"{M(most.LeverM)} at {FloatingWords.Heel(most.HeelDeg, Units, Culture)}{(facts.Weaker!.IsFloodedAt(most.HeelDeg) ? ", where she floods" : "")}" : facts.Weaker is null ? QuantityText.Unknown : facts.Fills ? FloatingWords.Filling : FloatingWords.None);
         yield return ("Range", (view, facts) => Range(view, facts));
         yield return ("Openings under at", (view, facts) => Flooding(view, facts));
     }
-
-    /// <summary>What stands for a number without a position: unknown, or none of a boat that capsizes.</summary>
-    public static string NotTold(FloatingFacts facts) => facts.Capsizes ? FloatingWords.None : QuantityText.Unknown;
 
     /// <summary>"± 0.02 m" where she has a position.</summary>
     public string Band(FloatingFacts facts, double deviation, string suffix) => facts.Position is null && facts.Draughts.IsEmpty ? "" : FloatingWords.Band(deviation, suffix, Units, Culture);

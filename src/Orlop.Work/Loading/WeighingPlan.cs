@@ -73,15 +73,18 @@ public sealed class WeighingPlan
     /// <summary>The freeboards expected at the marks of the survey; none where they cannot be told. Solves for where she floats.</summary>
     public IReadOnlyList<PredictedFreeboard> Freeboards()
     {
-        if (Condition is null || !IsFelt)
-        {
-            return [];
-        }
+        return Condition is null || !IsFelt ? [] : FreeboardsIn(Condition, new Memo());
+    }
 
-        Memo memo = new();
+    /// <summary>The same where she is loaded as in another condition, for each condition but that in which they are read; none where they cannot be told in it.</summary>
+    public IReadOnlyList<(Condition Condition, IReadOnlyList<PredictedFreeboard> Marks)> FreeboardsElsewhere(Memo memo) =>
+        [.. _asAltered.All<Condition>().Where(condition => condition.Id != Condition?.Id).Select(condition => (condition, FreeboardsIn(condition, memo)))];
+
+    private IReadOnlyList<PredictedFreeboard> FreeboardsIn(Condition condition, Memo memo)
+    {
         StabilityView view = new(_asAltered, Practice.Of(_asAltered, memo), memo);
         // What is not given would move the waterline by nobody knows how much.
-        return view.LoadedIn(Condition).Missing.IsEmpty ? [.. MarkFreeboard.Of(view, Condition).Where(mark => double.IsFinite(mark.DeviationM)).Select(Banded)] : [];
+        return view.LoadedIn(condition).Missing.IsEmpty ? [.. MarkFreeboard.Of(view, condition).Where(mark => double.IsFinite(mark.DeviationM)).Select(Banded)] : [];
     }
 
     internal static WeighingPlan Of(PackScope scope) => new(scope);

@@ -1,3 +1,5 @@
+using Orlop.Boat.Things;
+using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review;
 using Orlop.Work.Loading;
@@ -8,6 +10,9 @@ namespace Orlop.Work.Paper;
 /// <summary>What a pack says of the boat's weight: the freeboards to read after the work, and how she floats before and after.</summary>
 internal static class WeightPages
 {
+    // Of a sheet upright: more do not fit beside each other.
+    private const int MostColumnCount = 6;
+
     public static void Write(HtmlText html, WorkPack pack, ReviewEngine engine, PaperOptions options)
     {
         if (!pack.Weights.IsFelt)
@@ -15,11 +20,11 @@ internal static class WeightPages
             return;
         }
 
-        Freeboards(html, pack, new SheetText(options));
+        Freeboards(html, pack, engine, new SheetText(options));
         Summary(html, pack, engine, options);
     }
 
-    private static void Freeboards(HtmlText html, WorkPack pack, SheetText text)
+    private static void Freeboards(HtmlText html, WorkPack pack, ReviewEngine engine, SheetText text)
     {
         html.Open("section", ("class", "follows stability"), ("id", "freeboards")).Put("h2", "Freeboards to read after the work");
         if (pack.Weights.Freeboards() is not { Count: > 0 } expected)
@@ -42,7 +47,45 @@ internal static class WeightPages
         }
 
         SheetTables.Close(html);
+        Elsewhere(html, pack.Weights.FreeboardsElsewhere(engine.Memo), expected.Count, text);
         html.Close();
+    }
+
+    // Whoever finds her loaded otherwise on the day reads against that loading.
+    private static void Elsewhere(HtmlText html, IReadOnlyList<(Condition Condition, IReadOnlyList<PredictedFreeboard> Marks)> others, int markCount, SheetText text)
+    {
+        if (others.Count == 0)
+        {
+            return;
+        }
+
+        html.Put("h3", "The same marks loaded otherwise");
+        string[] marks = [.. others.Select(other => other.Marks).MaxBy(found => found.Count)!.Select(mark => mark.Name)];
+        if (marks.Length == 0)
+        {
+            html.Put("p", "They cannot be predicted: something on the list is not given.");
+            return;
+        }
+
+        if (markCount > MostColumnCount)
+        {
+            html.Put("p", $"They stand under each condition of the loading and stability sheet, {LoadingSheetHtml.FileName}, “Freeboards at the marks of the survey”.");
+            return;
+        }
+
+        SheetTables.Open(html, "marks", ["Loaded as in", .. marks]);
+        foreach ((Condition condition, IReadOnlyList<PredictedFreeboard> found) in others)
+        {
+            html.Open("tr").Put("th", condition.Title, ("scope", "row"));
+            foreach (string name in marks)
+            {
+                SheetTables.Cell(html, name, found.FirstOrDefault(mark => mark.Name == name) is { } mark ? $"{text.M(mark.LeastM)} to {text.M(mark.MostM)}" : QuantityText.Unknown, "accept");
+            }
+
+            html.Close();
+        }
+
+        SheetTables.Close(html);
     }
 
     private static void Summary(HtmlText html, WorkPack pack, ReviewEngine engine, PaperOptions options)

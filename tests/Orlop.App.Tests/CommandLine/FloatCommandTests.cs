@@ -25,6 +25,32 @@ public sealed class FloatCommandTests
         Assert.Equal(displacement / 1004 / (AfloatBoat.LengthM * AfloatBoat.BreadthM), amidships, 0.001);
     }
 
+    // A hatch on the base line is under water however she lies.
+    [Fact]
+    public async Task Float_OfABoatThatFills_HasNoGm()
+    {
+        BoatModel boat = AfloatBoat.Read();
+        string holed = BoatJson.Write(boat.WithThings([.. boat.Things.Where(thing => thing.Id != "hatch"), new HullOpening { Id = "hatch", Name = "Fore hatch", Use = OpeningUse.Hatch, Place = new Orlop.Boat.Values.Place(7, 0, 0) }]));
+        JsonElement condition = JsonDocument.Parse((await CommandRun.WithInput(holed, "float", "-", "--json")).Out).RootElement.GetProperty("conditions")[0];
+
+        Assert.Equal("fills", condition.GetProperty("status").GetString());
+        Assert.All(new[] { "gmM", "gmDeviationM" }, name => Assert.Equal(JsonValueKind.Null, condition.GetProperty(name).ValueKind));
+        Assert.Matches(@"GM +fills +no GM of hers: Fore hatch is under water", (await CommandRun.WithInput(holed, "float", "-")).Out);
+    }
+
+    [Fact]
+    public async Task HullOfAForm_IsSaidInTextJsonAndReview()
+    {
+        BoatModel boat = AfloatBoat.Read();
+        string form = BoatJson.Write(boat.WithThings(boat.Things.Select(thing => thing is HullLines lines ? lines with { Stations = [.. lines.Stations.Select(station => station with { Origin = StationOrigin.Form })] } : thing)));
+        const string Said = "2 of 2 stations are the form's, not measured";
+
+        Assert.Contains(Said, (await CommandRun.WithInput(form, "float", "-")).Out, StringComparison.Ordinal);
+        Assert.Equal(Said, JsonDocument.Parse((await CommandRun.WithInput(form, "float", "-", "--json")).Out).RootElement.GetProperty("hullNotMeasured").GetString());
+        Assert.Contains(Said, (await CommandRun.WithInput(form, "review", "-")).Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("stations", (await CommandRun.WithInput(Barge, "float", "-")).Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Weights_RowsAndTheBareBoat_MakeTheWhole()
     {

@@ -85,6 +85,21 @@ public sealed class HullPageTests : IDisposable, IAsyncLifetime
         Assert.Equal(typed, page.Find("#station-x").GetAttribute("value"));
     }
 
+    // Said of the form's, her hull says so; typed, the station is measured.
+    [Fact]
+    public void Origin_IsSaid_AndAStationThatIsTypedIsMeasured()
+    {
+        IRenderedComponent<HullPage> page = Page();
+        Assert.DoesNotContain("not measured", page.Find(".hull-state").TextContent, StringComparison.Ordinal);
+        Choose(page, 1);
+        page.Find("#station-origin").Change("Form");
+        Assert.Contains($"1 of {Lines.Stations.Count} stations is the form's, not measured", page.Find(".hull-state").TextContent, StringComparison.Ordinal);
+
+        page.Find("#station-x").Change("0.9 m");
+        Assert.Equal(StationOrigin.Measured, Kept.Stations[1].Origin);
+        Assert.DoesNotContain("not measured", page.Find(".hull-state").TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task TypedAndTypedBack_LeavesNoRemark()
     {

@@ -98,6 +98,35 @@ public sealed class LoadingSheetTests(LoadingSheetTests.Lifting made) : IClassFi
         Assert.Matches(new Regex("off GM where she rests, heeled [^<]*° to (port|starboard), and leave"), html);
     }
 
+    // A hatch 0.2 m over the base line is some 0.6 m under water: no GM, range or lever of that boat stands anywhere.
+    [Fact]
+    public void Page_OfABoatThatFills_TellsNoGm()
+    {
+        BoatModel demo = DemoBoat.Read();
+        BoatModel boat = demo.WithThings([.. demo.Things, new HullOpening { Id = "sill", Name = "Low hatch", Use = OpeningUse.Hatch, Place = new Orlop.Boat.Values.Place(4, 0, 0.2) }]);
+        LoadingSheet sheet = LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), boat, null, ["lifting"], hasLevers: false, token: TestContext.Current.CancellationToken);
+        string html = WebUtility.HtmlDecode(LoadingSheetHtml.Render(sheet, new PaperOptions(new DateOnly(2026, 5, 2))));
+
+        Assert.Contains("She fills: Low hatch", html, StringComparison.Ordinal);
+        Assert.Contains("<td data-head=\"GM\">fills</td>", html, StringComparison.Ordinal);
+        Assert.Matches(new Regex("GM where she rests</th><td[^>]*>fills<"), html);
+        Assert.Matches(new Regex("Greatest lever</th><td[^>]*>fills<"), html);
+        Assert.Matches(new Regex("Range</th><td[^>]*>fills where she comes to rest"), html);
+    }
+
+    [Fact]
+    public void Page_OfAHullThatNobodyMeasured_SaysSoOnceAmongWhatItRestsOn()
+    {
+        BoatModel demo = DemoBoat.Read();
+        BoatModel boat = demo.WithThings(demo.Things.Select(thing => thing is HullLines lines ? lines with { Stations = [.. lines.Stations.Select((station, index) => station with { Origin = index == 0 ? StationOrigin.Measured : StationOrigin.Form })] } : thing));
+        LoadingSheet sheet = LoadingSheet.Make(new ReviewEngine([new StabilityDiscipline()]), boat, null, ["lifting"], hasLevers: false, token: TestContext.Current.CancellationToken);
+        string html = WebUtility.HtmlDecode(LoadingSheetHtml.Render(sheet, new PaperOptions(new DateOnly(2026, 5, 2))));
+        int count = boat.All<HullLines>().Single().Stations.Count;
+
+        Assert.Single(Regex.Matches(html, $"<li>{count - 1} of {count} stations are the form's, not measured"));
+        Assert.DoesNotContain("the form's", made.Html, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Page_CallsNothingSafe() => Assert.DoesNotMatch(new Regex(@"\b(un)?safe(ly|ty)?\b", RegexOptions.IgnoreCase), made.Html);
 

@@ -140,6 +140,24 @@ public sealed class WeighingPlanTests
         Assert.Contains("cannot be predicted", WorkPackHtml.Render(pack, new PaperOptions(Boats.Day)), StringComparison.Ordinal);
     }
 
+    // The height that the floating position gives, as close about it as the tape and her weight allow: two deviations of the tape alone are 10 mm.
+    [Fact]
+    public void Freeboards_OfEveryOtherLoading_StandBesideThem()
+    {
+        StabilityView view = new(Winch.AsAltered, null, new Memo());
+        Condition[] others = [.. Winch.AsAltered.All<Condition>().Where(condition => condition.Id != Winch.Weights.Condition!.Id)];
+        IReadOnlyList<(Condition Condition, IReadOnlyList<PredictedFreeboard> Marks)> found = Winch.Weights.FreeboardsElsewhere(new Memo());
+        string html = System.Net.WebUtility.HtmlDecode(WorkPackHtml.Render(Winch, new PaperOptions(Boats.Day)));
+        string table = html[html.IndexOf("The same marks loaded otherwise", StringComparison.Ordinal)..];
+        table = table[..table.IndexOf("</table>", StringComparison.Ordinal)];
+
+        Assert.NotEmpty(others);
+        Assert.Equal(others.Select(condition => condition.Id), found.Select(other => other.Condition.Id));
+        Assert.All(others, condition => Assert.Contains($">{condition.Title}</th>", table, StringComparison.Ordinal));
+        Assert.Equal(others.Length * Winch.Weights.Freeboards().Count, table.Split("class=\"accept\"").Length - 1);
+        Assert.All(found, other => Assert.All(other.Marks.Zip(MarkFreeboard.Of(view, other.Condition)), pair => Assert.InRange(pair.Second.HeightM, pair.First.LeastM + 0.01, pair.First.MostM - 0.01)));
+    }
+
     [Fact]
     public void Pack_HasTheFreeboardsAndHowSheFloatsBeforeAndAfter()
     {

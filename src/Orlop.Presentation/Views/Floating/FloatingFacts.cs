@@ -28,6 +28,12 @@ public sealed record FloatingFacts
     /// <summary>The opening, or deck edge, that is under water where she comes to rest; null where none is, or she has no such place.</summary>
     public UnderAtRest? Under { get; private init; }
 
+    /// <summary>Water comes in where she comes to rest: she has no GM, no range and no lever of her own.</summary>
+    public bool Fills => Under is { Fills: true };
+
+    /// <summary>Her GM where she comes to rest, in m; null where she has none, fills, or it is not known.</summary>
+    public double? GmM => Fills ? null : Position?.MetacentricHeightM;
+
     /// <summary>Heel to starboard and to port at which the deck edge of a boat of which nobody said whether her deck is closed goes under; null where it is said.</summary>
     internal EdgeUnder? UntoldEdge { get; private init; }
 
@@ -71,8 +77,8 @@ public sealed record FloatingFacts
     /// <summary>The curve of the weaker side; null without one.</summary>
     public RightingCurve? WeakerCurve => IsPortWeaker ? Floating?.Port : Floating?.Starboard;
 
-    /// <summary>The greatest lever of the weaker side before water comes in, with its heel; null where there is none.</summary>
-    public (double LeverM, double HeelDeg)? Greatest => WeakerCurve is { } curve ? FloatingBoat.GreatestLever(curve) : null;
+    /// <summary>The greatest lever of the weaker side before water comes in, with its heel; null where there is none, or she fills where she rests.</summary>
+    public (double LeverM, double HeelDeg)? Greatest => !Fills && WeakerCurve is { } curve ? FloatingBoat.GreatestLever(curve) : null;
 
     /// <summary>Works them out; equal boats are worked out once.</summary>
     public static FloatingFacts Of(StabilityView view, Condition condition, Memo memo)
@@ -80,7 +86,7 @@ public sealed record FloatingFacts
         LoadedBoat loaded = view.LoadedIn(condition);
         if (loaded.WithoutKg is { } afloat)
         {
-            return memo.Get((view.Bodies, afloat.Input), () => WithoutKg(view, loaded, afloat)) with { Loaded = loaded };
+            return memo.Get((view.Bodies, afloat.Input), () => WithoutKg(view, loaded, afloat)) with { Loaded = loaded, Under = view.UnderAtRestIn(condition) };
         }
 
         if (view.FloatingIn(condition) is not { } floating || loaded.Total is not { } total)

@@ -57,7 +57,7 @@ public sealed record FloatingView
 
     // A GM at one heel is no measure of a GM at another: where she lay is said with it.
     private static string WasOf(Vital before, FloatingFacts facts, FloatingFacts was, DisplayUnits units, CultureInfo culture) =>
-        before.Name == GmName && facts.Position is { } now && was.Position is { } then && Math.Abs(now.Attitude.HeelDeg - then.Attitude.HeelDeg) >= OtherHeelDeg
+        before.Name == GmName && facts.Position is { } now && was is { Fills: false, Position: { } then } && Math.Abs(now.Attitude.HeelDeg - then.Attitude.HeelDeg) >= OtherHeelDeg
             ? $"{before.Value}, {FloatingWords.Heel(then.Attitude.HeelDeg, units, culture)}" : before.Value;
 
     private static IEnumerable<Vital> Tiled(StabilityView view, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
@@ -66,7 +66,7 @@ public sealed record FloatingView
         FloatingPosition? at = facts.Position;
         FloatingDeviations deviations = facts.Deviations;
         // Numbers that rest on a list with gaps are not sure.
-        Verdict? doubt = FloatingWords.TroubleVerdict(facts) == Verdict.Fails && (at is null || facts.Under is { Fills: true }) ? Verdict.Fails : at is null || facts.Under is not null || view.Weight.Contradiction is not null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
+        Verdict? doubt = FloatingWords.TroubleVerdict(facts) == Verdict.Fails && (at is null || facts.Fills) ? Verdict.Fails : at is null || facts.Under is not null || view.Weight.Contradiction is not null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
         string Band(double deviation, string suffix) => facts.Draughts.IsEmpty && at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
         Vital Tile(string name, string? value, string of) => new() { Name = name, Value = value ?? (facts.Capsizes ? FloatingWords.None : QuantityText.Unknown), Of = of, Verdict = doubt };
 
@@ -82,7 +82,8 @@ public sealed record FloatingView
 
         yield return Tile(TrimName, facts.TrimM is { } trim ? FloatingWords.Trim(trim, units, culture) : null, Band(deviations.TrimM, "M"));
         yield return Tile(HeelName, (at?.Attitude.HeelDeg ?? facts.CapsizedHeelDeg) is { } heel ? FloatingWords.Heel(heel, units, culture) : null, at is null ? "" : Band(deviations.HeelDeg, "Deg"));
-        yield return Tile(GmName, at is null ? null : FloatingWords.Metres(at.MetacentricHeightM, units, culture), at is null ? "" : $"{Band(deviations.GmM, "M")}{FloatingWords.At(at.Attitude.HeelDeg, units, culture)}");
+        yield return facts is { Fills: true, Under: { } under } ? Tile(GmName, FloatingWords.Filling, $"no GM of hers: {under.Title} is under water")
+            : Tile(GmName, facts.GmM is { } gm ? FloatingWords.Metres(gm, units, culture) : null, at is null ? "" : $"{Band(deviations.GmM, "M")}{FloatingWords.At(at.Attitude.HeelDeg, units, culture)}");
         (string value, string of) = FloatingWords.Range(boat, facts, units, culture);
         yield return Tile("Range of stability", value, of) with { Verdict = OpeningsGiven.IsAny(boat) || doubt == Verdict.Fails ? doubt : Verdict.Unknown };
     }

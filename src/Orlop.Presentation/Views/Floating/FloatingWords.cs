@@ -23,6 +23,9 @@ public static class FloatingWords
     /// <summary>Stands for a number that a capsized boat has not.</summary>
     public const string None = "none";
 
+    /// <summary>Stands for a number that a boat has not into which water comes where she rests.</summary>
+    public const string Filling = "fills";
+
     private const double LeastHeelDeg = 0.05;
     private const double LeastDensityKgPerM3 = 1;
     private const double FarFromUprightDeg = 1;
@@ -82,6 +85,20 @@ public static class FloatingWords
         return $"Water: {Density(view.WaterKgPerM3)}{(given is null ? ", taken as sea water: none is given" : $", {Wording.Of(given.Known)}")}{(others.Length == 0 ? "" : $"; {string.Join("; ", others)}")}.";
     }
 
+    /// <summary>The warning of tanks that were slack at a rolling or an inclining test: which, what they took from GM, how much longer she rolled for it. Null where none was.</summary>
+    /// <param name="gmM">GM as a rolling test read it; null for an inclining test.</param>
+    public static string? Slack(SlackAtTest? slack, double? gmM, DisplayUnits units, CultureInfo culture)
+    {
+        if (slack is null)
+        {
+            return null;
+        }
+
+        string longer = gmM is { } gm && slack.LongerRatio(gm) is { } ratio ? string.Create(culture, $", and made each roll {100 * (ratio - 1):0.#} % longer") : "";
+        string took = slack.LossM is { } loss ? $"their free surface took {Metres(loss, units, culture)} from GM{longer}; that is put back for KG" : "what their free surface took from GM cannot be told before her displacement is known";
+        return $"Slack then: {slack.Names}. Taken as at rest on their level, {took}{(slack.HasUntold ? ", but for the tank of which the fill is not told" : "")}. Liquid that surges falsifies the test: press them up or empty them, and take it again.";
+    }
+
     /// <summary>Each berth test that does not count, with why: "Inclining in May does not count: …".</summary>
     public static IEnumerable<string> NotCounted(StabilityView view)
     {
@@ -93,29 +110,39 @@ public static class FloatingWords
     {
         null when view.Bodies.Problems is [var problem, ..] => $"The hull's lines make no closed surface: {problem}.",
         null when view.Bodies.Hull is null => "How she floats is unknown: the hull's lines are not given.",
-        null when facts.Loaded.WithoutKg is not null => $"Her stability is unknown: {WhyUnknown.NoKg}. Displacement, draughts and trim are those of the freeboards.",
+        null when facts.Loaded.WithoutKg is not null => $"{(facts.Under is { } wet ? $"{OfUnder(wet, units, culture)} " : "")}Her stability is unknown: {WhyUnknown.NoKg}. Displacement, draughts and trim are those of the freeboards.",
         null => "How she floats is unknown: her own weight is not known. The bare boat's mass and centre tell it, or a freeboard survey together with an inclining or a rolling test.",
         { Status: FloatingStatus.Capsizes } => $"She capsizes: loaded like this she goes over {facts.CapsizedTo} and comes to rest more than 90° from upright.",
         { Status: FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } => "She goes under: loaded like this she weighs more than all the water she can push aside.",
         { Status: FloatingStatus.NotConverged } => "No position of rest was found; nothing may be concluded.",
-        { Position.IsLoll: true } => $"She is not stable upright: she lies over at this angle, to one side or the other.{(facts.Under is { } wet ? $" {Filling(wet, units, culture)}" : "")}",
-        _ when facts.Under is { } under => Filling(under, units, culture),
+        { Position.IsLoll: true } => $"She is not stable upright: she lies over at this angle, to one side or the other.{(facts.Under is { } wet ? $" {OfUnder(wet, units, culture)}" : "")}",
+        _ when facts.Under is { } under => OfUnder(under, units, culture),
         _ => null,
     };
 
-    private static string Filling(UnderAtRest under, DisplayUnits units, CultureInfo culture)
+    private static string OfUnder(UnderAtRest under, DisplayUnits units, CultureInfo culture)
     {
-        string where = $"{under.Title} is {Metres(under.UnderM, units, culture)} under water where she comes to rest";
-        return under.Fills ? $"She fills: {where}. None of these numbers is hers: they are those of a boat that no water comes into." : $"Whether she floats dry is unknown: {where}, and {under.Doubt}.";
+        string where = $"{under.Title} is {Metres(Math.Abs(under.UnderM), units, culture)} {(under.UnderM < 0 ? "over the water" : "under water")} {under.Spot}";
+        string doubt = under.Doubt is null ? "" : $", and {under.Doubt}";
+        return under.Fills ? $"She fills: {where}. None of these numbers is hers: they are those of a boat that no water comes into."
+            : under.IsSurelyUnder ? $"Whether she floats dry is unknown: {where}{doubt}."
+            : $"She may fill: {where}, {(double.IsFinite(under.HalfM) ? $"and that may be {Metres(under.HalfM, units, culture)} more or less, so unsure is her weight" : "and how sure that is cannot be told")}{doubt}.";
     }
 
     /// <summary>How grave that is.</summary>
     public static Verdict TroubleVerdict(FloatingFacts facts) => facts.Floating?.Rest switch
     {
         { Status: FloatingStatus.Capsizes or FloatingStatus.Sinks or FloatingStatus.DoesNotFloat } or { Position.IsLoll: true } => Verdict.Fails,
-        not null when facts.Under is { Fills: true } => Verdict.Fails,
+        _ when facts.Fills => Verdict.Fails,
         _ => Verdict.Unknown,
     };
+
+    /// <summary>What stands for a number that is not told: "fills", "none" of a boat that capsizes, else "unknown".</summary>
+    public static string NotTold(FloatingFacts facts)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        return facts.Fills ? Filling : facts.Capsizes ? None : QuantityText.Unknown;
+    }
 
     /// <summary>"0.8° to port", "upright".</summary>
     public static string Heel(double heelDeg, DisplayUnits units, CultureInfo culture) => Math.Abs(heelDeg) < LeastHeelDeg
@@ -142,6 +169,11 @@ public static class FloatingWords
     public static (string Value, string Of) Range(BoatModel boat, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
     {
         ArgumentNullException.ThrowIfNull(facts);
+        if (facts.Fills)
+        {
+            return (Filling, $"where she comes to rest: {facts.Under!.Title} is under water");
+        }
+
         string SideOf(bool isPort) => isPort ? "to port" : "to starboard";
         if (facts is not { Port: { } port, Starboard: { } starboard } || facts.Capsizes)
         {

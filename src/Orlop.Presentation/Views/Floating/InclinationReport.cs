@@ -20,7 +20,7 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
     {
         try
         {
-            return Of(view.Read(test), [.. test.Readings.Where(reading => reading.IsLeftOut).Select(reading => reading.Name)], view.Weight.Weak.FirstOrDefault(weak => weak.TestId == test.Id), units, culture);
+            return Of(view.Read(test), [.. test.Readings.Where(reading => reading.IsLeftOut).Select(reading => reading.Name)], view.Weight.Weak.FirstOrDefault(weak => weak.TestId == test.Id), FloatingWords.Slack(view.SlackAt(test), null, units, culture), units, culture);
         }
         catch (ArgumentException refused)
         {
@@ -28,14 +28,14 @@ public sealed record InclinationReport(string? Refusal, IReadOnlyList<(string Na
         }
     }
 
-    private static InclinationReport Of(InclinationFound found, string[] leftOut, WeakTest? weak, DisplayUnits units, CultureInfo culture)
+    private static InclinationReport Of(InclinationFound found, string[] leftOut, WeakTest? weak, string? slack, DisplayUnits units, CultureInfo culture)
     {
         string Band(double deviation, string suffix) => FloatingWords.Band(deviation, suffix, units, culture);
         string Metres(double lengthM) => FloatingWords.Metres(lengthM, units, culture);
         LineFit line = found.Fit.WithIntercept;
         InclinationInput input = found.Input;
         string freeSurface = found.FreeSurfaceM < LeastFreeSurfaceM ? "" : $", slack tanks' {Metres(found.FreeSurfaceM)} of GM put back";
-        string[] remarks = [.. WhatToMind(found.Fit, leftOut, weak)];
+        string[] remarks = [.. WhatToMind(found.Fit, leftOut, weak), .. slack is null ? [] : new[] { slack }];
         if (SpoiltTest.Shifts(found.Fit) is { } why)
         {
             return new InclinationReport($"It tells nothing: {why}.", [], remarks, found);

@@ -8,7 +8,8 @@ namespace Orlop.Presentation.Views.Floating;
 /// <summary>What a rolling test says, in words.</summary>
 /// <param name="Refusal">Why it says nothing; null where it says something.</param>
 /// <param name="Facts">Names and numbers: each run; period, coefficient, GM where it says something.</param>
-public sealed record RollingReport(string? Refusal, IReadOnlyList<(string Name, string Value)> Facts)
+/// <param name="Remark">Tanks that were slack, and what that means; null where none was.</param>
+public sealed record RollingReport(string? Refusal, IReadOnlyList<(string Name, string Value)> Facts, string? Remark)
 {
     /// <summary>Reads a test, saved or being typed.</summary>
     public static RollingReport Of(StabilityView view, RollingTest test, DisplayUnits units, CultureInfo culture)
@@ -17,7 +18,7 @@ public sealed record RollingReport(string? Refusal, IReadOnlyList<(string Name, 
         (string, string)[] runs = [.. test.Runs.Select((run, index) => ($"Run {index + 1}", RunText(run, units, culture)))];
         if (SpoiltTest.Runs(test) is { } why)
         {
-            return new RollingReport($"It tells nothing: {why}.", runs);
+            return new RollingReport($"It tells nothing: {why}.", runs, null);
         }
 
         try
@@ -30,11 +31,11 @@ public sealed record RollingReport(string? Refusal, IReadOnlyList<(string Name, 
                 ("Period of one whole roll", $"{QuantityText.Shown(Math.Round(read.PeriodS, 2), "S", units, culture)} {Band(read.PeriodDeviationS, "S")}"),
                 ("Coefficient f", $"{QuantityText.Shown(read.RollingFactor, "Factor", units, culture)}{(test.RollingFactor is null ? ", of small fishing boats: put in her own as soon as an inclining test gives it" : "")}"),
                 ("GM", $"{FloatingWords.Metres(read.GmM, units, culture)} {Band(read.GmDeviationM, "M")}"),
-            ]);
+            ], FloatingWords.Slack(view.SlackAt(test), read.GmM, units, culture));
         }
         catch (ArgumentException refused)
         {
-            return new RollingReport($"It tells nothing yet: {RefusalWords.Of(refused).TrimEnd('.')}.", runs);
+            return new RollingReport($"It tells nothing yet: {RefusalWords.Of(refused).TrimEnd('.')}.", runs, null);
         }
     }
 

@@ -20,9 +20,9 @@ public static class HullEdit
             ? side[spot.Station].Points[spot.Point]
             : null;
 
-    /// <summary>With another point at a spot.</summary>
+    /// <summary>With another point at a spot; where it is moved, and not only named as on a sharp line, its station counts as measured.</summary>
     public static HullLines WithPoint(HullLines lines, HullSpot spot, StationPoint point) =>
-        WithPoints(lines, spot, points => [.. points.Take(spot.Point), point, .. points.Skip(spot.Point + 1)]);
+        WithPoints(lines, spot, points => [.. points.Take(spot.Point), point, .. points.Skip(spot.Point + 1)], isMeasured: At(lines, spot) is { } was && was with { Line = point.Line } != point);
 
     /// <summary>With one more point half way to the next above the spot; beyond the topmost, as far again.</summary>
     public static HullLines AddPoint(HullLines lines, HullSpot spot) => WithPoints(lines, spot, points =>
@@ -39,14 +39,14 @@ public static class HullEdit
     public static HullLines RemovePoint(HullLines lines, HullSpot spot) =>
         WithPoints(lines, spot, points => [.. points.Take(spot.Point), .. points.Skip(spot.Point + 1)]);
 
-    /// <summary>With one more station half way to the next, on the surface through those that stand; null where no surface can be laid.</summary>
+    /// <summary>With one more station half way to the next, laid between them on the surface through those that stand; null where no surface can be laid.</summary>
     public static HullLines? AddStation(HullLines lines, int after)
     {
         string name = NewName(lines, $"{lines.Stations[after].Name} a");
         return FormBetween.HalfWay(HullBodies.FormOf(lines), after, name) is not { } made ? null : lines with
         {
-            Stations = Inserted(lines.Stations, after + 1, Station(made.Port, MillimetreDecimals)),
-            StarboardStations = made.Starboard is null ? [] : Inserted(lines.StarboardStations, after + 1, Station(made.Starboard, MillimetreDecimals)),
+            Stations = Inserted(lines.Stations, after + 1, Station(made.Port, MillimetreDecimals, StationOrigin.Between)),
+            StarboardStations = made.Starboard is null ? [] : Inserted(lines.StarboardStations, after + 1, Station(made.Starboard, MillimetreDecimals, StationOrigin.Between)),
         };
     }
 
@@ -57,11 +57,11 @@ public static class HullEdit
         StarboardStations = [.. lines.StarboardStations.Where((_, index) => index != station)],
     };
 
-    /// <summary>With a station's points all so much further forward, on both sides: its foremost point at the keel then stands at the place.</summary>
+    /// <summary>With a station's points all so much further forward, on both sides: its foremost point at the keel then stands at the place. It counts as measured.</summary>
     public static HullLines MoveStation(HullLines lines, int station, double xM)
     {
         double byM = xM - lines.Stations[station].Points[0].XM;
-        return WithStation(lines, station, one => one with { Points = [.. one.Points.Select(point => point with { XM = Math.Round(point.XM + byM, MillimetreDecimals + 1) })] });
+        return WithStation(lines, station, one => one with { Origin = StationOrigin.Measured, Points = [.. one.Points.Select(point => point with { XM = Math.Round(point.XM + byM, MillimetreDecimals + 1) })] });
     }
 
     /// <summary>With a station changed on both sides: its name, its crease.</summary>
@@ -77,15 +77,16 @@ public static class HullEdit
     /// <summary>With both sides as the port side is.</summary>
     public static HullLines JoinSides(HullLines lines) => lines with { StarboardStations = [] };
 
-    /// <summary>Lines of a form, with the houses and the name of those that stood before.</summary>
-    public static HullLines Of(HullForm form, HullLines? before, int? decimals = null) => (before ?? new HullLines { Id = "hull-lines", Name = "Hull lines" }) with
+    /// <summary>Lines of a form, with the houses and the name of those that stood before, and where their points are from.</summary>
+    public static HullLines Of(HullForm form, HullLines? before, int? decimals = null, StationOrigin? origin = null) => (before ?? new HullLines { Id = "hull-lines", Name = "Hull lines" }) with
     {
-        Stations = [.. form.Sections.Select(section => Station(section, decimals))],
-        StarboardStations = [.. form.StarboardSections.Select(section => Station(section, decimals))],
+        Stations = [.. form.Sections.Select(section => Station(section, decimals, origin))],
+        StarboardStations = [.. form.StarboardSections.Select(section => Station(section, decimals, origin))],
     };
 
-    private static HullStation Station(HullSection section, int? decimals) => new()
+    private static HullStation Station(HullSection section, int? decimals, StationOrigin? origin) => new()
     {
+        Origin = origin,
         Name = section.Id,
         IsSharp = section.IsSharp,
         Points = [.. section.Points.Select(point => new StationPoint(Rounded(point.XM, decimals), Rounded(point.HalfBreadthM, decimals), Rounded(point.HeightM, decimals), point.Line))],
@@ -95,10 +96,10 @@ public static class HullEdit
 
     private static ValueList<HullStation> Inserted(ValueList<HullStation> stations, int at, HullStation station) => [.. stations.Take(at), station, .. stations.Skip(at)];
 
-    private static HullLines WithPoints(HullLines lines, HullSpot spot, Func<ValueList<StationPoint>, ValueList<StationPoint>> change)
+    private static HullLines WithPoints(HullLines lines, HullSpot spot, Func<ValueList<StationPoint>, ValueList<StationPoint>> change, bool isMeasured = false)
     {
         ValueList<HullStation> side = Side(lines, spot.IsStarboard);
-        ValueList<HullStation> changed = [.. side.Select((one, index) => index == spot.Station ? one with { Points = change(one.Points) } : one)];
+        ValueList<HullStation> changed = [.. side.Select((one, index) => index == spot.Station ? one with { Points = change(one.Points), Origin = isMeasured ? StationOrigin.Measured : one.Origin } : one)];
         return spot.IsStarboard && lines.StarboardStations.Count > 0 ? lines with { StarboardStations = changed } : lines with { Stations = changed };
     }
 

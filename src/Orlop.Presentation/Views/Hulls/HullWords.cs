@@ -10,6 +10,18 @@ public static class HullWords
 {
     private const double SmallM = 0.001;
 
+    /// <summary>"10 of 11 stations are the form's, not measured: …", a whole sentence wherever her numbers stand; null where all are measured, or nothing is told.</summary>
+    public static string? NotMeasured(HullLines? lines) => UnmeasuredStations.Of(lines) is { } said ? $"{said}: how she floats and stands up is told of that hull, and is hers only so far as she is like it." : null;
+
+    /// <summary>Where a station's points are from: "the form's".</summary>
+    public static string Of(StationOrigin? origin) => origin switch
+    {
+        StationOrigin.Form => "the form's",
+        StationOrigin.Between => "laid between others",
+        StationOrigin.Measured => "measured",
+        _ => "not told",
+    };
+
     /// <summary>"18 mm wide, 5 mm high": short enough for a drawing.</summary>
     public static string Off(FormDoubt doubt, DisplayUnits units, CultureInfo culture) => Off(doubt, ("wide", "inboard", "high", "low", "off"), units, culture);
 

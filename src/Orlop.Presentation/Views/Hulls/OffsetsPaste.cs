@@ -1,5 +1,6 @@
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Hull.Surfaces;
 
 namespace Orlop.Presentation.Views.Hulls;
@@ -25,7 +26,15 @@ public sealed record OffsetsPaste(HullLines? Lines, IReadOnlyList<string> Proble
         OffsetTableResult read = OffsetTable.Read("table", text.Contains('\t', StringComparison.Ordinal) ? Commas(text) : text, Limits());
         return read.Form is null
             ? new OffsetsPaste(null, [.. read.Problems.Select(problem => Capital(problem.ToString()))])
-            : new OffsetsPaste(HullEdit.Of(read.Form, before), []);
+            : new OffsetsPaste(Told(HullEdit.Of(read.Form, before, origin: StationOrigin.Measured), before), []);
+    }
+
+    // A station that comes back as it stood is from where it was.
+    private static HullLines Told(HullLines lines, HullLines? before)
+    {
+        ValueList<HullStation> Side(ValueList<HullStation> side, ValueList<HullStation>? stood) =>
+            [.. side.Select(station => stood?.FirstOrDefault(other => other.Name == station.Name && other.Points == station.Points) is { } same ? station with { Origin = same.Origin } : station)];
+        return lines with { Stations = Side(lines.Stations, before?.Stations), StarboardStations = Side(lines.StarboardStations, before?.StarboardStations) };
     }
 
     // What a point of the lines may be: told together with what cannot be read.

@@ -58,7 +58,7 @@ public sealed class StartingHull(DisplayUnits units, CultureInfo culture)
         BeamRefusal = Read(Beam, 0.4, 20, "Greatest beam", out double beamM);
         DepthRefusal = Read(Depth, 0.2, 10, "Depth amidships", out double depthM);
         return LengthRefusal is null && BeamRefusal is null && DepthRefusal is null
-            ? HullEdit.Of(StartingForm.Create("hull", Shape, lengthM, beamM, depthM), before, MillimetreDecimals)
+            ? HullEdit.Of(StartingForm.Create("hull", Shape, lengthM, beamM, depthM), before, MillimetreDecimals, StationOrigin.Form)
             : null;
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Hull.Measuring;
 using Orlop.Review.Findings;
@@ -12,7 +13,7 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "berth-test-agrees",
         "Berth test agrees with the rest",
-        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, shifts that make no straight line, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which. An inclining test that is weak (2008 IS Code part B 8.4.1.2 and annex 1; how well its line fits: common practice, no source) counts by what it is worth: why, and how little of KG it makes, is said. Where one disagrees, every ± of her weight is made wider by √(χ²/ν) (Birge ratio, Physical Review 40 (1932) 207, from memory), no less than it takes for the two to meet, and no criterion holds. Unknown where nothing else tells what a test measured: there is nothing to hold it against.",
+        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, shifts that make no straight line, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which. An inclining test that is weak (2008 IS Code part B 8.4.1.2 and annex 1; how well its line fits: common practice, no source) counts by what it is worth: why, and how little of KG it makes, is said. Tanks that were slack while she was rolled or inclined are named, with what they took from GM. Where one disagrees, every ± of her weight is made wider by √(χ²/ν) (Birge ratio, Physical Review 40 (1932) 207, from memory), no less than it takes for the two to meet, and no criterion holds. Unknown where nothing else tells what a test measured: there is nothing to hold it against.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view) => view.Boat.All<BerthTest>().Select(test => Judge(view, test)).OfType<Finding>();
@@ -25,6 +26,7 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
         }
 
         EvidenceFit[] fits = [.. view.Weight.Fits.Where(fit => fit.Id == test.Id)];
+        SlackAtTest? slack = view.SlackAt(test);
         if (fits.Length == 0 && view.Weight.WithoutKg is not null)
         {
             return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} counts, and whether it agrees cannot be told: {WhyUnknown.NoKg}"), [.. view.Weight.Missing]);
@@ -37,7 +39,7 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
 
         if (fits.All(fit => fit.IsAlone))
         {
-            return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} counts, and nothing else tells what it measured: there is nothing to hold it against"), [new FindingInput(test.Id, "aboard")]);
+            return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} counts, and nothing else tells what it measured: there is nothing to hold it against{Said(slack)}"), [new FindingInput(test.Id, "aboard")]) with { Working = Lines(slack) };
         }
 
         double worst = fits.Max(fit => Math.Abs(fit.StandardisedRatio));
@@ -57,10 +59,19 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
             SubjectId = test.Id,
             Verdict = verdict,
             UseFraction = Verdicts.UseOf(worst, Contradiction.MostDeviations),
-            Headline = Sentence.Of($"{test.Title} {said}: {FormattableString.Invariant($"{worst:0.0}")} deviations off, at most {FormattableString.Invariant($"{Contradiction.MostDeviations:0}")} expected{(weak is null ? "" : $"; it is weak, and {weak.Share}: {weak.Why}")}"),
-            Working = [.. fits.Select(fit => new WorkingLine("Off", "residual over its own standard deviation", new Amount(fit.StandardisedRatio, "Ratio"), "weighted least squares")), .. view.Weight.Working.Select(Line), .. view.Weight.Weak.Select(one => one.Line)],
+            Headline = Sentence.Of($"{test.Title} {said}: {FormattableString.Invariant($"{worst:0.0}")} deviations off, at most {FormattableString.Invariant($"{Contradiction.MostDeviations:0}")} expected{(weak is null ? "" : $"; it is weak, and {weak.Share}: {weak.Why}")}{Said(slack)}"),
+            Working = [.. fits.Select(fit => new WorkingLine("Off", "residual over its own standard deviation", new Amount(fit.StandardisedRatio, "Ratio"), "weighted least squares")), .. view.Weight.Working.Select(Line), .. Lines(slack), .. view.Weight.Weak.Select(one => one.Line)],
             Inputs = [new FindingInput(test.Id, "aboard")],
             Caution = Caution,
         };
     }
+
+    private static Sentence Said(SlackAtTest? slack) => slack switch
+    {
+        null => Sentence.Of($""),
+        { LossM: { } loss } => Sentence.Of($"; slack then: {slack.Names}, {M(loss)} off GM, which is put back"),
+        _ => Sentence.Of($"; slack then: {slack.Names}, and what that took from GM cannot be told"),
+    };
+
+    private static ImmutableArray<WorkingLine> Lines(SlackAtTest? slack) => slack is null ? [] : [slack.Line];
 }

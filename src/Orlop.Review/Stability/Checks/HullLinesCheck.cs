@@ -13,7 +13,7 @@ public sealed class HullLinesCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "hull-lines-fair",
         "Hull lines are whole and fair",
-        "Fails where the measured points make no closed surface; unknown for each point that stands off the cubic through its neighbouring stations by more than six times what is usual on the form and 0.4 % of its breadth, or likewise and by 0.8 % off that through its neighbours on its own station (our rule, no source).",
+        "Fails where the measured points make no closed surface; unknown for each point that stands off the cubic through its neighbouring stations by more than six times what is usual on the form and 0.4 % of its breadth, or likewise and by 0.8 % off that through its neighbours on its own station (our rule, no source); unknown while stations are a starting form's, or laid between others, and not measured: every criterion that holds says so.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view)
@@ -30,6 +30,11 @@ public sealed class HullLinesCheck : ICheck<StabilityView>
             {
                 Working = [new WorkingLine("Expected", FormattableString.Invariant($"half-breadth {doubt.ExpectedHalfBreadthM:0.###} m, height {doubt.ExpectedHeightM:0.###} m"), null, doubt.Run == FormRun.AlongTheBoat ? "cubic through the stations before and behind" : "cubic through the points below and above")],
             };
+        }
+
+        if (view.NotMeasured is { } said)
+        {
+            yield return Unknown(Description, $"{lines.Id}.measured", null, Sentence.Of($"{said}: how she floats and stands up is told of that hull, and is hers only so far as she is like it"), [new FindingInput(lines.Id, "stations")]);
         }
 
         yield return new Finding

@@ -159,6 +159,58 @@ public sealed class FloatingViewTests
         Assert.StartsWith("She fills: Hatch is 0.1\u00A0m under water where she comes to rest.", shown.Trouble, StringComparison.Ordinal);
         Assert.Equal(Verdict.Fails, shown.TroubleVerdict);
         Assert.All(shown.Tiles, tile => Assert.Equal(Verdict.Fails, tile.Verdict));
+        Assert.All(shown.Tiles.Where(tile => tile.Name is "GM" or "Range of stability"), tile => Assert.Equal("fills", tile.Value));
+        Assert.Null(Barge.Facts(boat).GmM);
+        Assert.Null(Barge.Facts(boat).Greatest);
+        // 1.275 m as built, dry.
+        Assert.Equal("1.275\u00A0m", FloatingView.Of(Barge.View(boat), Barge.Facts(boat), Barge.Facts(Barge.Boat), DisplayUnits.Metric, Culture).Tiles.Single(tile => tile.Name == "GM").Was);
+    }
+
+    // 300 kg over 30 m² of water: one deviation is 10 mm of draught. A hatch 10 mm over the water, or under it, is nearer than two.
+    [Theory]
+    [InlineData(0.41, "She may fill: Hatch is 0.01\u00A0m over the water where she comes to rest, and that may be 0.02\u00A0m more or less, so unsure is her weight.")]
+    [InlineData(0.39, "She may fill: Hatch is 0.01\u00A0m under water where she comes to rest, and that may be 0.02\u00A0m more or less, so unsure is her weight.")]
+    [InlineData(0.43, null)]
+    public void HatchNearerToTheWaterThanItIsSure_MayLetHerFill(double heightM, string? trouble)
+    {
+        BoatModel boat = Barge.Boat.With(new HullOpening { Id = "hatch", Name = "Hatch", Use = OpeningUse.Hatch, Place = new Place(5, 0, heightM) });
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+
+        Assert.Equal(trouble, shown.Trouble);
+        Assert.All(shown.Tiles, tile => Assert.Equal(trouble is null ? null : Verdict.Unknown, tile.Verdict));
+    }
+
+    // Four marks 1.4 m over the water on sides of 1.8 m: 0.4 m deep, whatever her KG. A hatch 0.3 m up is under.
+    [Fact]
+    public void HatchUnderTheWaterlineOfASurvey_IsToldWithoutKg()
+    {
+        BoatModel boat = Barge.Boat.WithThings(Barge.Boat.Things.Where(thing => thing is not BareBoat)).With(new HullOpening { Id = "hatch", Name = "Hatch", Use = OpeningUse.Hatch, Place = new Place(5, 0, 0.3) }).With(new FreeboardSurvey
+        {
+            Id = "survey",
+            IsBare = true,
+            Marks = [.. from x in new[] { 0.0, 10 } from y in new[] { 1.5, -1.5 } select new FreeboardMark($"{x}, {y}", new Place(x, y, 1.8), 1.4)],
+        });
+        FloatingView shown = FloatingView.Of(Barge.View(boat), Barge.Facts(boat), null, DisplayUnits.Metric, Culture);
+
+        Assert.StartsWith("She fills: Hatch is 0.1\u00A0m under water where her freeboards float her.", shown.Trouble, StringComparison.Ordinal);
+        Assert.Contains("Her stability is unknown", shown.Trouble, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Fails, shown.TroubleVerdict);
+        Assert.Equal("fills", shown.Tiles.Single(tile => tile.Name == "GM").Value);
+    }
+
+    // i = 2·1³/12 = 1/6 m⁴: 166.7 kg·m of fresh water on 12.5 t, 13 mm of GM. T = f B/√GM, so each roll is √((GM + 0.013)/GM) longer.
+    [Fact]
+    public void RollingTest_WithASlackTank_WarnsOfItWithWhatItTook()
+    {
+        Tank tank = new() { Id = "fuel", Name = "Fuel", From = new Place(4, -0.5, 0.1), To = new Place(6, 0.5, 0.6), LiquidKgPerM3 = 1000 };
+        RollingTest rolls = new() { Id = "rolls", Name = "Rolls", Aboard = [new AboardItem("fuel", 500, new Place(5, 0, 0.2))], Runs = [new TimedRolls(10, 24)], RollingFactor = new Quantity(0.8, Knowledge.Measured, 0.04) };
+        string? Remark(RollingTest test) => RollingReport.Of(Barge.View(Barge.Boat.With(tank).With(test)), test, DisplayUnits.Metric, Culture).Remark;
+        // GM by the period: (0.8·3/2.4)² = 1 m.
+        double ratio = Math.Sqrt(1 + (1000.0 / 6 / 12_500));
+
+        Assert.StartsWith("Slack then: Fuel (50 % full). Taken as at rest on their level, their free surface took 0.013\u00A0m from GM, and made each roll ", Remark(rolls), StringComparison.Ordinal);
+        Assert.Contains(string.Create(Culture, $"{100 * (ratio - 1):0.#} % longer"), Remark(rolls), StringComparison.Ordinal);
+        Assert.Null(Remark(rolls with { Aboard = [new AboardItem("fuel", 1000, new Place(5, 0, 0.35))] }));
     }
 
     // A survey made in other water than the boat is floated in is told beside it.

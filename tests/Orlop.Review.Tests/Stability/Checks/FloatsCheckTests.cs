@@ -96,6 +96,88 @@ public sealed class FloatsCheckTests
         }
     }
 
+    // dT/dm = 1/(ρ L B) = 1/41 000 m/kg: one deviation of 615 kg is 15 mm of draught, and the band ± 30 mm. She floats 0.8 m deep.
+    [Theory]
+    [InlineData(0.84, Verdict.Holds)]
+    [InlineData(0.81, Verdict.Unknown)]
+    [InlineData(0.79, Verdict.Unknown)]
+    [InlineData(0.76, Verdict.Fails)]
+    public void OpeningNearerToTheWaterThanHerDraughtIsSure_MayFill(double sillM, Verdict verdict)
+    {
+        BoatModel boat = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastGmM, 0.3), JudgedBox.Bare(massPlusMinus: 615), Door(sillM));
+        Finding finding = boat.Only("floats-at-rest");
+        string said = finding.Headline.ToString();
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(verdict == Verdict.Fails, finding.IsFlooding);
+        Assert.Equal(verdict == Verdict.Holds ? Verdict.Holds : Verdict.Unknown, boat.Only("least-gm").Verdict);
+        if (verdict == Verdict.Unknown)
+        {
+            Assert.StartsWith("At sea she may fill: Wheelhouse door is ", said, StringComparison.Ordinal);
+            Assert.Equal(0.01, finding.Number(sillM > 0.8 ? "Over the water" : "Under water"), 1e-6);
+            Assert.Equal(0.03, finding.Number("Band"), 1e-6);
+            Assert.Contains("she may fill", boat.Only("least-gm").Headline.ToString(), StringComparison.Ordinal);
+            // Two deviations of 10 mm are 410 kg: so well a survey must know her weight.
+            Assert.Contains("a freeboard survey that knows her weight to ± 4", said, StringComparison.Ordinal);
+            Assert.InRange(double.Parse(said.Split("knows her weight to ± ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture), 400, 410);
+        }
+    }
+
+    // Nothing but four marks read to 30 mm and a roll tell of her: the mean of four is known to 15 mm, and hog of 5 mm, two thirds of which is at the ends, puts 3.3 mm on it; two deviations of both are 30.7 mm.
+    [Theory]
+    [InlineData(0.85, Verdict.Holds)]
+    [InlineData(0.82, Verdict.Unknown)]
+    [InlineData(0.78, Verdict.Unknown)]
+    [InlineData(0.75, Verdict.Fails)]
+    public void OpeningNearTheWaterOfASurvey_GoesByWhatItsMarksCanTell(double sillM, Verdict verdict)
+    {
+        FreeboardSurvey survey = new()
+        {
+            Id = "survey",
+            IsBare = true,
+            WaterDensityKgPerM3 = 1025,
+            Marks = [.. from x in new[] { 0.0, 10 } from y in new[] { 2.0, -2 } select new FreeboardMark($"{x}, {y}", new Place(x, y, 2), 1.2, 0.03)],
+        };
+        RollingTest rolls = new() { Id = "rolls", IsBare = true, WaterDensityKgPerM3 = 1025, RollingFactor = JudgedBox.Sure(0.8, 0.04), Runs = [new TimedRolls(10, 10 * 0.8 * 4 / Math.Sqrt(JudgedBox.GmM))] };
+        Finding finding = StableBoats.Box(survey, rolls, Door(sillM) with { Place = new Place(5, 0, sillM) }).Only("floats-at-rest");
+
+        Assert.Equal(verdict, finding.Verdict);
+        if (verdict != Verdict.Holds)
+        {
+            Assert.Equal(0.0307, finding.Number("Band"), 0.001);
+        }
+    }
+
+    // The marks alone put the water 0.8 m up, whatever her KG, and that to ± 8.3 mm: four marks of 5 mm, with hog 4.2 mm for one deviation.
+    [Theory]
+    [InlineData(0.6, Verdict.Fails, "At sea she fills, whatever her KG: Wheelhouse door is ")]
+    [InlineData(0.803, Verdict.Unknown, "and she may fill: Wheelhouse door is ")]
+    [InlineData(1.5, Verdict.Unknown, null)]
+    public void OpeningUnderTheWaterlineOfASurvey_IsToldWithoutKg(double sillM, Verdict verdict, string? told)
+    {
+        BoatModel boat = WithoutKg(0, Door(sillM));
+        Finding finding = boat.Only("floats-at-rest");
+        string said = finding.Headline.ToString();
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(told is not null, said.Contains("Wheelhouse door", StringComparison.Ordinal));
+        Assert.Contains(told ?? "inclining or a rolling test", said, StringComparison.Ordinal);
+        Assert.Equal(verdict == Verdict.Fails, finding.IsFlooding);
+        Assert.Equal(told is not null, finding.Working.Any(line => line.What == "Band"));
+        Assert.Contains(finding.Inputs, input => input is { Field: "kgM", IsMissing: true });
+    }
+
+    // Read 0.1 m lower to port, sin φ = 0.2/4: d = 2 cos φ − 1.2, and the door, 1.9 m out, stands 0.85 cos φ − 1.9·0.05 − d = 1.105 − 1.15 cos φ over the water. Only her list puts it under, and that goes by KG.
+    [Fact]
+    public void OpeningUnderOnlyByTheListOfASurvey_MayFill()
+    {
+        Finding finding = WithoutKg(0.1, Door(0.85) with { Place = new Place(5, 1.9, 0.85) }).Only("floats-at-rest");
+
+        Assert.Equal(Verdict.Unknown, finding.Verdict);
+        Assert.Contains("how far she heels goes by KG", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Equal((1.15 * Math.Sqrt(1 - (0.05 * 0.05))) - 1.105, finding.Number("Under water"), 1e-6);
+    }
+
     // Shut tight in the condition it lets nothing in.
     [Fact]
     public void OpeningUnderWater_ShutTight_LetsNothingIn() =>
@@ -136,6 +218,13 @@ public sealed class FloatsCheckTests
         Assert.Contains("Motor well is ", finding.Headline.ToString(), StringComparison.Ordinal);
         Assert.Equal(Verdict.Holds, boat.With(well with { ClearLengthM = 1, ClearBreadthM = 0.4 }).Only("floats-at-rest").Verdict);
     }
+
+    private static BoatModel WithoutKg(double lowerToPortM, HullOpening door) => JudgedBox.Of(door, new FreeboardSurvey
+    {
+        Id = "survey",
+        IsBare = true,
+        Marks = [.. from x in new[] { 0.0, 10 } from y in new[] { 2.0, -2 } select new FreeboardMark($"{x}, {y}", new Place(x, y, 2), 1.2 - (Math.Sign(y) * lowerToPortM))],
+    }).Without("bare-boat");
 
     private static HullOpening Door(double sillM) => new() { Id = "door", Name = "Wheelhouse door", Use = OpeningUse.Door, Place = new Place(5, 1, sillM) };
 

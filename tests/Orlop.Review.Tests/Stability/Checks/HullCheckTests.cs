@@ -1,3 +1,4 @@
+using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
@@ -17,6 +18,25 @@ public sealed class HullCheckTests
     [InlineData(1.5, null, Verdict.Holds)]
     public void ThroughHull_ByHeightAndSeacock(double heightM, bool? hasSeacock, Verdict verdict) => Assert.Equal(
         verdict, JudgedBox.Of(Through(new Place(2, 2, heightM), hasSeacock)).Only("through-hull-shuts", "drain").Verdict);
+
+    // A box whose stations are a form's: one finding says so, criteria that hold say it too, what fails or cannot be told needs it not.
+    [Theory]
+    [InlineData(StationOrigin.Form, "3 of 3 stations are the form's, not measured")]
+    [InlineData(StationOrigin.Measured, null)]
+    [InlineData(null, null)]
+    public void StationsOfAForm_AreOneFinding_AndEveryCriterionThatHoldsSaysSo(StationOrigin? origin, string? said)
+    {
+        BoatModel boat = JudgedBox.Of(JudgedBox.Own(Orlop.Review.Practices.LimitIds.LeastGmM, 0.3)).Change<HullLines>("hull-lines", lines => lines with { Stations = [.. lines.Stations.Select(station => station with { Origin = origin })] });
+        Finding[] told = [.. boat.Found("hull-lines-fair").Where(finding => finding.SubjectId == "hull-lines.measured")];
+        Finding gm = boat.Only("least-gm");
+
+        Assert.Equal(said is null ? 0 : 1, told.Length);
+        Assert.All(told, finding => Assert.Equal(Verdict.Unknown, finding.Verdict));
+        Assert.All(told, finding => Assert.Contains(said!, finding.Headline.ToString(), StringComparison.Ordinal));
+        Assert.Equal(Verdict.Holds, gm.Verdict);
+        Assert.Equal(said is not null, gm.Headline.ToString().Contains("stations", StringComparison.Ordinal));
+        Assert.Equal(said is null ? [] : [said], gm.Working.Where(line => line.What == "Hull").Select(line => line.Expression));
+    }
 
     [Fact]
     public void ThroughHull_WithoutPlace_IsUnknown() => JudgedBox.Of(Through(null, false)).Only("through-hull-shuts", "drain").IsUnknownFor("drain", "place");

@@ -72,6 +72,19 @@ public sealed class OwnersLimitTests
         Assert.Equal(1.2, finding.Amounts()[0], 1e-6);
     }
 
+    // LCG unsure by 0.1 m trims her by 0.1/GML, GML = 0.4 + 100/(12·0.8) − 1.2 = 9.617 m: ± 0.104 m at the ends. The hatch amidships stands lower, 1.15 m, and is sure.
+    [Fact]
+    public void Freeboard_PlaceWithTheWiderBand_IsHeldToo()
+    {
+        HullOpening hatch = new() { Id = "vent", Use = OpeningUse.Hatch, Place = new Place(5, 0, 1.95) };
+        Finding sure = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastFreeboardM, 1.12), hatch).Only("freeboard");
+        Finding unsure = JudgedBox.Of(JudgedBox.Own(LimitIds.LeastFreeboardM, 1.12), hatch, JudgedBox.Bare() with { LcgM = JudgedBox.Sure(5, 0.1) }).Only("freeboard");
+
+        Assert.Equal((Verdict.Tight, Verdict.Unknown), (sure.Verdict, unsure.Verdict));
+        Assert.Contains("deck edge at ", unsure.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Equal(2 * 5 * 0.1 / (0.4 + (100 / 9.6) - 1.2), unsure.Number("Band"), 1e-3);
+    }
+
     [Fact]
     public void Freeboard_LowHatch_IsNamed() => Assert.Contains(
         "vent", JudgedBox.Of(JudgedBox.Own(LimitIds.LeastFreeboardM, 1), new HullOpening { Id = "vent", Use = OpeningUse.Hatch, Place = new Place(5, 0, 1) }).Only("freeboard").Headline.ToString(), StringComparison.Ordinal);

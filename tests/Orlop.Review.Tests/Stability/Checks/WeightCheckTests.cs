@@ -289,6 +289,39 @@ public sealed class WeightCheckTests
         Assert.NotEmpty(BoatValidation.Check(JudgedBox.Of(JudgedBox.Bare(massKg: massKg))));
     }
 
+    // i = l·b³/12 = 2·2³/12 = 4/3 m⁴ of fresh water: 1333 kg·m, on the boat then.
+    [Theory]
+    [InlineData(2000, true)]
+    [InlineData(3990, false)]
+    public void RollingTest_WithASlackTank_SaysWhichAndWhatItTook(double liquidKg, bool isSlack)
+    {
+        BoatModel boat = StableBoats.Box(StableBoats.Bare(), SlackTank(), Rolled(liquidKg));
+        Finding finding = boat.Only("berth-test-agrees", "rolls");
+        double then = boat.View().Weight.Total!.MassKg;
+
+        Assert.Equal(isSlack, finding.Headline.ToString().Contains("slack then: Fuel (50 % full)", StringComparison.Ordinal));
+        WorkingLine[] warned = [.. finding.Working.Where(line => line.What == "Slack tanks")];
+        Assert.Equal(isSlack ? 1 : 0, warned.Length);
+        Assert.All(warned, line => Assert.Equal(4000.0 / 3 / then, line.Value!.Value, 1e-5));
+    }
+
+    // How full it was is not known without the liquid's density, and that is said.
+    [Fact]
+    public void RollingTest_WithATankOfUnknownLiquid_SaysThatItsFillIsNotTold() => Assert.Contains(
+        "Fuel (how full is not told)", StableBoats.Box(StableBoats.Bare(), SlackTank() with { LiquidKgPerM3 = null }, Rolled(2000)).Only("berth-test-agrees", "rolls").Headline.ToString(), StringComparison.Ordinal);
+
+    private static Tank SlackTank() => new() { Id = "fuel", Name = "Fuel", From = new Place(4, -1, 0.1), To = new Place(6, 1, 1.1), LiquidKgPerM3 = 1000, FillFraction = 0 };
+
+    private static RollingTest Rolled(double liquidKg) => new()
+    {
+        Id = "rolls",
+        On = new DateOnly(2026, 5, 1),
+        Aboard = [new AboardItem("fuel", liquidKg, new Place(5, 0, 0.6))],
+        WaterDensityKgPerM3 = 1025,
+        RollingFactor = new Quantity(0.80, Knowledge.Measured, 0.04),
+        Runs = [new TimedRolls(10, 10 * 0.80 * 4 / Math.Sqrt(0.85))],
+    };
+
     private static BoatModel Surveyed(FreeboardSurvey survey, params Thing[] more) =>
         JudgedBox.Of([JudgedBox.Bare(massKg: 31_800, massPlusMinus: 100, kgPlusMinus: 0.05, tcgPlusMinus: 0.01), JudgedBox.Gear("engine", 1000, 5, 0, 1.2), survey, .. more]);
 
