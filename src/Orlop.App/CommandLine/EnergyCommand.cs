@@ -88,11 +88,12 @@ internal static class EnergyCommand
                 output.WriteLine($"  {Text(weight.DailyWh, "Wh"),12}{Text(weight.LeastWithoutFraction, "Fraction"),10}  {(weight.IsSource ? "gives" : "takes")}: {view.TitleOf(weight.Id)}");
             }
 
-            VisitMonth most = energy.Months.MaxBy(month => month.SpareWh)!;
-            output.WriteLine(most.SpareWh > 0 ? $"  What can be run besides in month {most.Month}, the best, one of them:" : "  Nothing can be run besides in any month.");
+            // The month that the page opens with; where nothing is left over in it, the one with the most.
+            VisitMonth most = worst.SpareWh > 0 ? worst : energy.Months.MaxBy(month => month.SpareWh)!;
+            output.WriteLine(most.SpareWh > 0 ? $"  What can be run besides in month {most.Month}, {(most == worst ? "the month of least charge" : $"that with the most to spare; nothing in month {worst.Month}, that of least charge")}, one of them:" : "  Nothing can be run besides in any month.");
             foreach (RunTime run in most.SpareWh > 0 ? plan.RunTimes(most.Month) : [])
             {
-                string how = run.WhyNot ?? (run.PackCount is { } packs ? $"{packs} packs filled" : $"{(run.RunS!.Value / 60).ToString("0", UnitsOption.Culture)} min");
+                string how = run.WhyNot ?? (run.PackCount is { } packs ? $"{packs} packs filled" : Lasting(run.RunS!.Value));
                 output.WriteLine($"  {how,24}  {run.Title}");
             }
 
@@ -106,6 +107,14 @@ internal static class EnergyCommand
 
         output.WriteLine(Note);
     }
+
+    // No longer than it lasts: the last unit is cut, not rounded up.
+    private static string Lasting(double seconds) => seconds switch
+    {
+        < 90 * 60 => string.Create(UnitsOption.Culture, $"{Math.Floor(seconds / 60):0} min"),
+        < 72 * 3600 => string.Create(UnitsOption.Culture, $"{Math.Floor(seconds / 360) / 10:0.#} h"),
+        _ => string.Create(UnitsOption.Culture, $"{Math.Floor(seconds / 8640) / 10:0.#} days"),
+    };
 
     private const string Note = "Least: least charge in the plan's days, in mean weather, of what can be drawn. Lasts: until the reserve, if the days went on. Spare: over the reserve at the lowest moment. Chance: share of drawn years below the reserve in that month.";
 

@@ -34,12 +34,12 @@ internal static class FaultsCommand
             });
         command.Validators.Add(result =>
         {
-            if (result.GetValue(paper) is not null && (result.GetValue<bool>("--json") || result.GetValue<bool>("--csv")))
+            if (result.IsGiven("--paper") && (result.IsGiven("--json") || result.IsGiven("--csv")))
             {
                 result.AddError("--paper writes pages and nothing else: leave out --json and --csv.");
             }
 
-            if (result.GetValue(diagram) is not null && result.GetValue(paper) is null)
+            if (result.IsGiven("--diagram") && !result.IsGiven("--paper"))
             {
                 result.AddError("--diagram chooses the paper of the pages' diagram: give --paper too.");
             }

@@ -33,15 +33,15 @@ internal static class FloatCommand
             });
         command.Validators.Add(result =>
         {
-            if (result.GetValue(paper) is not null && (result.GetValue(table) is not null || result.GetValue<bool>("--json") || result.GetValue<bool>("--csv")))
+            if (result.IsGiven("--paper") && (result.IsGiven("--table") || result.IsGiven("--json") || result.IsGiven("--csv")))
             {
                 result.AddError("--paper writes a sheet and nothing else: leave out --table, --json and --csv.");
             }
-            else if (result.GetValue(motions) && (result.GetValue(paper) is not null || result.GetValue(table) is not null || result.GetValue<bool>("--csv")))
+            else if (result.IsGiven("--motions") && (result.IsGiven("--paper") || result.IsGiven("--table") || result.IsGiven("--csv")))
             {
                 result.AddError("--motions goes with the text or with --json: leave out --paper, --table and --csv.");
             }
-            else if (result.GetValue(draws) && result.GetValue(paper) is null)
+            else if (result.IsGiven("--draws") && !result.IsGiven("--paper"))
             {
                 result.AddError("--draws goes with --paper.");
             }

@@ -45,7 +45,7 @@ internal sealed record LoadedInput(BoatModel AsBuilt, Alteration? Alteration, St
 
         command.Validators.Add(result =>
         {
-            if (result.GetValue(json) && result.GetValue(csv))
+            if (result.IsGiven("--json") && result.IsGiven("--csv"))
             {
                 result.AddError("Choose one of --json and --csv.");
             }

@@ -30,12 +30,12 @@ internal static class MendCommand
         };
         command.Validators.Add(result =>
         {
-            if (result.GetValue(apply) is null != result.GetValue(output) is null)
+            if (result.IsGiven("--apply") != result.IsGiven("--output"))
             {
                 result.AddError("Give --apply and --output together: the name of the new draft, and the boat file to write it into.");
             }
 
-            if (result.GetValue(json) && result.GetValue(output) == BoatInput.StandardStream)
+            if (result.IsGiven("--json") && result.GetResult(output) is { Tokens: [{ Value: BoatInput.StandardStream }] })
             {
                 result.AddError("Both --json and the boat cannot go to standard output. Name a file after --output.");
             }

@@ -21,12 +21,12 @@ internal static class RouteCommand
         Command command = new("route", "Find the best ways for a cable by the owner's preferences, with length, holes, bends, supports, conduit fill and what must be opened.") { boat, cables, alteration, json, csv, units };
         command.Validators.Add(result =>
         {
-            if (result.GetValue(json) && result.GetValue(csv))
+            if (result.IsGiven("--json") && result.IsGiven("--csv"))
             {
                 result.AddError("Choose one of --json and --csv.");
             }
 
-            if (result.GetValue(cables)?.Length > JointRoutes.MostCableCount)
+            if (result.GetResult(cables)?.Tokens.Count > JointRoutes.MostCableCount)
             {
                 result.AddError($"At most {JointRoutes.MostCableCount} cables are planned together.");
             }

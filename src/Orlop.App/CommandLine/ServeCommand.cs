@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Orlop.App.Web;
 
 namespace Orlop.App.CommandLine;
@@ -18,13 +19,19 @@ internal static class ServeCommand
         Option<int> port = new("--port") { Description = "Port on 127.0.0.1; 0 takes any free one.", DefaultValueFactory = _ => UsualPort };
         port.Validators.Add(result =>
         {
-            if (result.GetValueOrDefault<int>() is < 0 or > 65535)
+            // Without a token it is the usual port.
+            if (result.Tokens is not [{ Value: { } typed }])
             {
-                result.AddError($"--port {result.GetValueOrDefault<int>()}: allowed 0 to 65535.");
+                return;
             }
-            else if (BlockedPorts.Contains(result.GetValueOrDefault<int>()))
+
+            if (!int.TryParse(typed, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int number) || number is < 0 or > 65535)
             {
-                result.AddError($"--port {result.GetValueOrDefault<int>()}: browsers refuse to open this port (the Fetch standard's list of bad ports). Use --port {UsualPort}, or --port 0 for any free one.");
+                result.AddError($"--port {typed}: allowed 0 to 65535.");
+            }
+            else if (BlockedPorts.Contains(number))
+            {
+                result.AddError($"--port {number}: browsers refuse to open this port (the Fetch standard's list of bad ports). Use --port {UsualPort}, or --port 0 for any free one.");
             }
         });
         Option<bool> noOpen = new("--no-open") { Description = "Do not open a browser." };

@@ -10,10 +10,10 @@ namespace Orlop.App.CommandLine;
 /// <summary>Writes sheets to print into a folder.</summary>
 internal static class SheetFiles
 {
-    /// <summary>The owner's electrical pages, in the first of the conditions.</summary>
+    /// <summary>The owner's electrical pages: over all conditions, or in the one that was asked for.</summary>
     public static Task WriteElectricalAsync(LoadedInput input, string folder, PaperSize? diagram, DisplayUnits units, CommandStreams streams, CancellationToken token)
     {
-        ElectricalSheet Make() => ElectricalSheet.Make(WholeReview.NewEngine(), input.AsBuilt, input.Alteration, input.Conditions[0].Id, token);
+        ElectricalSheet Make() => ElectricalSheet.Make(WholeReview.NewEngine(), input.AsBuilt, input.Alteration, input.Conditions is [{ Id: var only }] ? only : null, token);
         return PrintAsync(folder, units, streams, paper => ElectricalSheetHtml.Write(Make(), paper with { DiagramSize = diagram }, folder), token);
     }
 

@@ -19,6 +19,7 @@ public sealed record ThingMove(string ThingId, string View, double AcrossM, doub
         Gear { Place: { } place } gear => gear with { Place = Moved(place) },
         Compass { Place: { } place } compass => compass with { Place = Moved(place) },
         Deadweight { Place: { } place } weight => weight with { Place = Moved(place) },
+        HullOpening { Place: { } place } opening => opening with { Place = Moved(place) },
         Tank tank => tank with { From = Moved(tank.From), To = Moved(tank.To) },
         _ => null,
     };

@@ -75,7 +75,7 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
     if (!drag.moved) host.setPointerCapture(event.pointerId);
     drag.moved = true;
     drag.thing.classList.add("dragged");
-    drag.thing.setAttribute("transform", `translate(${dx * drag.scale} ${dy * drag.scale})`);
+    for (const one of withName(drag.thing)) one.setAttribute("transform", `translate(${dx * drag.scale} ${dy * drag.scale})`);
     water?.follow(drag.thing.dataset.id, drag.view, dx * drag.scale, dy * drag.scale);
   });
 
@@ -85,7 +85,7 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
     const dx = (event.clientX - drag.x) * scale, dy = (event.clientY - drag.y) * scale;
     drag = null;
     thing?.classList.remove("dragged");
-    thing?.removeAttribute("transform");
+    for (const one of thing ? withName(thing) : []) one.removeAttribute("transform");
     water?.stop();
     if (event.type === "pointercancel") {
       if (thing) water?.letGo(thing.dataset.id, view);
@@ -178,6 +178,11 @@ function drawWater(group, water) {
   group.querySelector(".water")?.setAttribute("d", `M${left},${from}L${right},${to}L${right},${bottom}L${left},${bottom}Z`);
   const line = group.querySelector(".water-line");
   for (const [name, value] of Object.entries({ x1: left, y1: from, x2: right, y2: to })) line?.setAttribute(name, value);
+}
+
+// The thing and, in its own view, the name that goes with it, with the line that leads to it.
+function withName(thing) {
+  return [thing, ...(thing.closest("g.view")?.querySelectorAll(`[data-names="${CSS.escape(thing.dataset.id)}"]`) ?? [])];
 }
 
 function viewOf(thing) {

@@ -1,4 +1,4 @@
-// Who closes a sheet goes on where it was opened from: at that link or that thing of a drawing, with it at the same height of the window.
+// Who closes a sheet goes on where it was opened from, on whichever page that is: at that link or that thing of a drawing, with it at the same height of the window.
 
 const LOOK_MS = 50;
 const MOST_LOOKS = 100;
@@ -12,11 +12,12 @@ export function opensSheet(element) {
   if (element.closest(".side")?.querySelector(SHEET)) return;
   const id = element.dataset.id, view = element.closest("g.view")?.getAttribute("class");
   const href = element.getAttribute("href");
+  const links = id ? [] : linksTo(href), at = links.indexOf(element);
+  // A page that is come back to fills by and by: which of several links it was is known once there are as many again.
   const find = id
     ? () => [...document.querySelectorAll(`g.thing[data-id="${CSS.escape(id)}"]`)].find(thing => (thing.closest("g.view")?.getAttribute("class")) === view)
-    : () => linksTo(href)[at];
-  const at = id ? 0 : linksTo(href).indexOf(element);
-  opener = { find, path: location.pathname, top: element.getBoundingClientRect().top, scrolled: window.scrollY };
+    : isLast => linksTo(href).length >= links.length || isLast ? linksTo(href)[at] : undefined;
+  opener = { find, path: location.pathname, address: location.pathname + location.search, top: element.getBoundingClientRect().top, scrolled: window.scrollY };
 }
 
 function linksTo(href) {
@@ -24,14 +25,15 @@ function linksTo(href) {
 }
 
 function goBack(from, looks) {
-  if (document.querySelector(SHEET)) {
+  const isBack = location.pathname === from.path && !document.querySelector(SHEET) && (!from.isElsewhere || from.find(looks === 0));
+  if (!isBack) {
     if (looks > 0) setTimeout(() => goBack(from, looks - 1), LOOK_MS);
     return;
   }
   // The page ends its own scrolling to the top first.
   setTimeout(() => {
     if (location.pathname !== from.path) return;
-    const element = from.find();
+    const element = from.find(true);
     for (let around = element?.closest("details:not([open])"); around; around = around.parentElement.closest("details:not([open])")) around.open = true;
     window.scrollTo(0, from.scrolled);
     if (!element) return;
@@ -47,7 +49,11 @@ document.addEventListener("click", event => {
   const link = event.target.closest?.("a[href]");
   if (!link) return;
   if (link.matches(".close-sheet")) {
-    if (opener) goBack(opener, MOST_LOOKS);
+    if (opener) {
+      opener.isElsewhere = opener.path !== location.pathname;
+      if (opener.isElsewhere) link.setAttribute("href", opener.address);
+      goBack(opener, MOST_LOOKS);
+    }
     opener = null;
   } else if (/[?&]thing=/.test(link.getAttribute("href"))) {
     opensSheet(link);

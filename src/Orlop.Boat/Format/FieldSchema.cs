@@ -45,7 +45,7 @@ public sealed class FieldSchema
     public string Label => FieldNames.Label(_property.Name, Unit is { Suffix: not ("Factor" or "Year") } ? Unit.Suffix : "");
 
     /// <summary>Unit of a number; null where the field is no number or has none.</summary>
-    public UnitSuffix? Unit { get; }
+    public UnitSuffix? Unit { get; private set; }
 
     /// <summary>What it holds.</summary>
     public FieldType Type { get; }
@@ -84,6 +84,14 @@ public sealed class FieldSchema
         { Most: double.MaxValue } => string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} or more {Unit?.Text}").TrimEnd(),
         _ => string.Create(CultureInfo.InvariantCulture, $"{Allowed.Least} to {Allowed.Most} {Unit?.Text}").TrimEnd(),
     };
+
+    /// <summary>The same field read in a unit that another field of its record gives, with the range in that unit.</summary>
+    public FieldSchema In(UnitSuffix unit, AllowedAttribute allowed)
+    {
+        FieldSchema copy = (FieldSchema)MemberwiseClone();
+        (copy.Unit, copy.Allowed) = (unit, allowed);
+        return copy;
+    }
 
     /// <summary>Its value in a record.</summary>
     public object? Get(object record) => _access.Get(record);

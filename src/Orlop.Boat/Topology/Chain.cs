@@ -16,7 +16,24 @@ public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> O
     public bool IsComplete => Source is not null && Out.Length > 0 && Back.Length > 0;
 
     /// <summary>Traces the chain of a part, in a condition or with everything closed; null for a part that takes no power.</summary>
-    public static Chain? Trace(BoatModel boat, Wiring wiring, Part taker, string? conditionId = null)
+    public static Chain? Trace(BoatModel boat, Wiring wiring, Part taker, string? conditionId = null) => Trace(boat, wiring, taker, edge => edge.IsClosedIn(conditionId));
+
+    /// <summary>
+    /// The chain from what feeds a part in a condition. Where a switch that is open in it lets no source through, the chain that stands there
+    /// with every switch closed and the change-overs as they are; where they lead to none either, the one with everything closed.
+    /// </summary>
+    public static Chain? In(BoatModel boat, Wiring wiring, Part taker, string conditionId)
+    {
+        Chain?[] found =
+        [
+            Trace(boat, wiring, taker, conditionId),
+            Trace(boat, wiring, taker, edge => edge.Owner is IsolatorSwitch || edge.IsClosedIn(conditionId)),
+            Trace(boat, wiring, taker),
+        ];
+        return found.FirstOrDefault(chain => chain?.IsComplete == true) ?? found.FirstOrDefault(chain => chain?.Source is not null) ?? found[^1];
+    }
+
+    private static Chain? Trace(BoatModel boat, Wiring wiring, Part taker, Func<WiringEdge, bool> isClosed)
     {
         PolePair? taking = Poles.Taking(taker);
         if (taking is null)
@@ -31,7 +48,7 @@ public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> O
             plus.TryAdd(giving.Plus, part);
         }
 
-        (string? sourceNode, ImmutableArray<WiringEdge> outEdges) = Shortest(wiring, conditionId, taking.Plus, plus.ContainsKey);
+        (string? sourceNode, ImmutableArray<WiringEdge> outEdges) = Shortest(wiring, isClosed, taking.Plus, plus.ContainsKey);
         if (sourceNode is null)
         {
             return new Chain(taker, null, [], []);
@@ -39,13 +56,13 @@ public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> O
 
         Part source = plus[sourceNode];
         string minus = Poles.Giving(source)!.Minus;
-        (string? back, ImmutableArray<WiringEdge> backEdges) = Shortest(wiring, conditionId, taking.Minus, node => node == minus);
+        (string? back, ImmutableArray<WiringEdge> backEdges) = Shortest(wiring, isClosed, taking.Minus, node => node == minus);
         return new Chain(taker, source, Items(sourceNode, outEdges), back is null ? [] : Items(minus, backEdges));
     }
 
     private static bool IsFeed(Part part) => part is BatteryBank or DcConverter or Inverter or ShoreInlet;
 
-    private static (string? End, ImmutableArray<WiringEdge> Edges) Shortest(Wiring wiring, string? conditionId, string start, Func<string, bool> isEnd)
+    private static (string? End, ImmutableArray<WiringEdge> Edges) Shortest(Wiring wiring, Func<WiringEdge, bool> isClosed, string start, Func<string, bool> isEnd)
     {
         Dictionary<string, WiringEdge?> reachedBy = new(StringComparer.Ordinal) { [start] = null };
         Queue<string> queue = new([start]);
@@ -58,7 +75,7 @@ public sealed record Chain(Part Taker, Part? Source, ImmutableArray<ChainItem> O
 
             foreach (WiringEdge edge in wiring.At(node))
             {
-                if (edge.IsClosedIn(conditionId) && reachedBy.TryAdd(edge.Other(node), edge))
+                if (isClosed(edge) && reachedBy.TryAdd(edge.Other(node), edge))
                 {
                     queue.Enqueue(edge.Other(node));
                 }

@@ -22,6 +22,9 @@ public sealed record BoatDrawingOptions
     /// <summary>Spaces are drawn.</summary>
     public bool ShowsSpaces { get; init; }
 
+    /// <summary>Openings of hull and deck are drawn: wells, hatches, doors, vents, through-hulls.</summary>
+    public bool ShowsOpenings { get; init; } = true;
+
     /// <summary>Of things, only those that an alteration adds, changes, moves or takes out are drawn.</summary>
     public bool ShowsOnlyChanges { get; init; }
 

@@ -48,6 +48,7 @@ internal static class BoatExtents
             Gear gear => gear.Place,
             Compass compass => compass.Place,
             Deadweight weight => weight.Place,
+            HullOpening opening => opening.Place,
             Tank tank => new Place((tank.From.XM + tank.To.XM) / 2, (tank.From.YM + tank.To.YM) / 2, (tank.From.ZM + tank.To.ZM) / 2),
             _ => null,
         };
@@ -59,6 +60,7 @@ internal static class BoatExtents
     {
         Part part => part.Size,
         Gear gear => gear.Size,
+        HullOpening { IsExtentTold: true } opening => new BoxSize(opening.ClearLengthM!.Value, opening.ClearBreadthM!.Value, 0),
         Tank tank => new BoxSize(tank.To.XM - tank.From.XM, tank.To.YM - tank.From.YM, tank.To.ZM - tank.From.ZM),
         _ => null,
     };

@@ -95,6 +95,8 @@ internal sealed class BoatViewPainter(SheetContent content, SvgWriter svg, doubl
             painter.Spaces(content.Changes.Where(change => change.Shown is Space));
         }
 
+        painter.Openings(content.Changes.Where(change => change.Shown is HullOpening opening && painter.IsArea(opening)));
+
         if (content.Options.ShowsRuns)
         {
             painter.Ways(content.Changes.Where(change => change.Shown is Way));
@@ -103,6 +105,7 @@ internal sealed class BoatViewPainter(SheetContent content, SvgWriter svg, doubl
 
         svg.End();
         painter.Things(content.Changes.Where(change => change.Shown is Gear or Part or Compass or Tank or Deadweight).OrderBy(change => change.Kind == ChangeKind.Kept ? 0 : 1).ThenByDescending(change => Area(change.Shown)));
+        painter.Openings(content.Changes.Where(change => change.Shown is HullOpening opening && !painter.IsArea(opening)));
         ThingLabels labels = new(svg, view, content.Options, content.Water);
         (double bottom, IReadOnlyList<string> named) = labels.Draw(painter.Drawn, painter.DrawnSpaces, painter.Obstacles);
         _drawnIds.UnionWith(painter.Drawn.Concat(painter.DrawnSpaces).Where(thing => !Ashore.Is(thing.Change.Shown, content.Options)).Select(thing => thing.Change.Id));

@@ -64,6 +64,7 @@ internal sealed class SheetContent
         Part or Compass => Options.ShowsParts,
         Way or Cable => Options.ShowsRuns,
         Space => Options.ShowsSpaces,
+        HullOpening => Options.ShowsOpenings,
         _ => false,
     };
 }

@@ -18,7 +18,8 @@ internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptio
         IReadOnlyList<PlacedLabel> labels = LabelPlacer.Place(Wishes(things, spaces, obstacles), obstacles, view.Frame);
         foreach (PlacedLabel label in labels.Where(label => label.HasLeader))
         {
-            svg.Line(label.Leader.From.X, label.Leader.From.Y, label.Leader.To.X, label.Leader.To.Y, "leader").Circle(label.Leader.To, LeaderDotPx, "dot");
+            svg.Start("g", ("data-names", options.IsInteractive ? label.Wish.Id : ""))
+                .Line(label.Leader.From.X, label.Leader.From.Y, label.Leader.To.X, label.Leader.To.Y, "leader").Circle(label.Leader.To, LeaderDotPx, "dot").End();
         }
 
         foreach (PlacedLabel label in labels)
@@ -41,6 +42,7 @@ internal sealed class ThingLabels(SvgWriter svg, BoatView view, BoatDrawingOptio
             .. others.Where(thing => thing.Change.Kind != ChangeKind.Kept).Select(thing => Wish(thing, isNeeded: view.Frame.Width >= RoomyWidthPx)),
             .. others.Where(thing => thing.Change is { Kind: ChangeKind.Kept, Shown: Gear or Tank or Deadweight }).Select(thing => Wish(thing, isNeeded: false)),
             .. Shared([.. others.Where(thing => thing.Change is { Kind: ChangeKind.Kept, Shown: Part })]),
+            .. Shared([.. others.Where(thing => thing.Change is { Kind: ChangeKind.Kept, Shown: HullOpening })]),
             .. spaces.Select(space => InCorner(space, obstacles)).OfType<LabelWish>(),
             .. Waterline(),
         ];

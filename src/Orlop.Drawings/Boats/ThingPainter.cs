@@ -113,6 +113,33 @@ internal sealed class ThingPainter(SvgWriter svg, BoatView view, BoatDrawingOpti
         }
     }
 
+    /// <summary>Openings; what is as large as it is drawn names itself in a corner, as a space does.</summary>
+    internal void Openings(IEnumerable<ThingChange> changes)
+    {
+        OpeningPainter painter = new(svg, view);
+        foreach (ThingChange change in changes)
+        {
+            HullOpening opening = (HullOpening)change.Shown;
+            if (BoatExtents.PlaceOf(opening) is not { } place || !view.Shows(place) || !BoatExtents.IsAtCut(opening, cutXM))
+            {
+                continue;
+            }
+
+            svg.StartThing(change.Id, NameOf(change), options.IsInteractive);
+            if (change.Kind == ChangeKind.Altered && BoatExtents.PlaceOf(change.Was) is { } stood && stood != place && view.Shows(stood))
+            {
+                _left.Add(painter.Draw((HullOpening)change.Was!, stood, "kept opening gone"));
+            }
+
+            Box box = painter.Draw(opening, place, $"kept opening {change.Style}".TrimEnd());
+            svg.End();
+            (IsArea(opening) ? _spaces : _things).Add(new(change, box));
+        }
+    }
+
+    /// <summary>It is drawn as large as it is, and other things stand in it.</summary>
+    internal bool IsArea(HullOpening opening) => view.Kind == ViewKind.Plan && opening.IsExtentTold;
+
     private void Trace(Spot[] line, string style)
     {
         svg.Polyline(line, style);

@@ -53,5 +53,5 @@ internal sealed record ThingChange(Thing? Was, Thing? Becomes)
         ];
     }
 
-    private static bool IsDrawn(Thing thing) => thing is Part or Cable or Link or Gear or Space or Way or Compass or Tank or Deadweight;
+    private static bool IsDrawn(Thing thing) => thing is Part or Cable or Link or Gear or Space or Way or Compass or Tank or Deadweight or HullOpening;
 }

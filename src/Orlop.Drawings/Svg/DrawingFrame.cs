@@ -35,6 +35,7 @@ internal static class DrawingFrame
         .drawing .kept.added{fill:var(--draft-fill,{{Palette.DraftFill}})}
         .drawing .gone,.drawing .view .gone{stroke:var(--gone,{{Palette.Gone}});stroke-width:1.4;stroke-dasharray:5 4}
         .drawing .kept.gone{fill:none}
+        .drawing .kept.opening{fill:none;stroke-width:1.5;stroke-linejoin:round;stroke-linecap:round}
         .drawing .kept.ashore{fill-opacity:.15;stroke-opacity:.45;stroke-dasharray:1.5 3}
         .drawing .weight{fill-opacity:.55}
         .drawing .disc{fill:var(--sheet,{{Palette.Sheet}});stroke:var(--ink,{{Palette.Ink}});stroke-width:1.2}

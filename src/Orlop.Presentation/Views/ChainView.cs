@@ -5,6 +5,7 @@ using Orlop.Boat.Topology;
 using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Electrics;
+using Orlop.Review.Electrics.AcSide;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
@@ -31,6 +32,9 @@ public sealed record ChainView
     /// <summary>What protects it, over current and time; null where no battery feeds it or nothing protects it.</summary>
     public ProtectionCurves? Protection { get; init; }
 
+    /// <summary>How a fault to earth ends where the shore feeds it; null where anything else does, or it is not told.</summary>
+    public AcRow? OnShore { get; init; }
+
     /// <summary>Its start in time, at the lowest charge; null for what has none, or is off in the condition.</summary>
     public StartInTime? Start { get; init; }
 
@@ -43,13 +47,15 @@ public sealed record ChainView
     /// <summary>What its voltages wait for, each with where it is typed; empty when they are there, or nothing typed would bring them.</summary>
     public ImmutableArray<FindingInput> Waiting { get; init; } = [];
 
-    /// <summary>The view of a chain.</summary>
+    /// <summary>The view of a chain, from what feeds it in the condition shown.</summary>
+    /// <param name="traced">The chain with everything closed.</param>
     /// <param name="asBuilt">To see what a draft changes.</param>
     /// <param name="conditionId">The condition wanted; otherwise the first in which the load is on.</param>
-    public static ChainView Of(Chain chain, BoatModel boat, BoatModel asBuilt, FindingsView? findings, string? conditionId, Memo memo)
+    public static ChainView Of(Chain traced, BoatModel boat, BoatModel asBuilt, FindingsView? findings, string? conditionId, Memo memo)
     {
-        Condition? condition = ConditionOf(chain, boat, conditionId);
+        Condition? condition = ConditionOf(traced, boat, conditionId);
         ElectricsView view = new(boat, Practice.Of(boat, memo), memo, CancellationToken.None);
+        Chain chain = condition is null ? traced : Chain.In(boat, view.Wiring, traced.Taker, condition.Id)!;
         ChainVolts volts = condition is null ? ChainVolts.None(chain) : ChainVolts.Of(chain, view, condition);
         double? alongM = 0;
         ChainItemView Item(Thing thing, int? outIndex, double? runningV, double? startingV) => new()
@@ -87,6 +93,7 @@ public sealed record ChainView
             Items = items.ToImmutable(),
             BackOnly = [.. chain.Back.Where(item => !shown.Contains(item.Thing.Id)).DistinctBy(item => item.Thing.Id).Select(item => Item(item.Thing, null, null, null))],
             Protection = condition is null || !chain.IsComplete ? null : ProtectionCurves.Of(view, chain.Taker, condition),
+            OnShore = chain is { IsComplete: true, Source: ShoreInlet shore } ? AcTable.Of(view).FirstOrDefault(row => row.Taker.Id == chain.Taker.Id && row.Source.Id == shore.Id) : null,
             Start = start,
             WhyNoStart = start is { Missing: [_, ..] missing } ? $"Its start in time cannot be told: {MissingWords.Of(missing, boat)} not given." : start?.WhyNone,
             Waiting = [.. volts.Missing.Concat(start?.Missing ?? []).Concat(RatioMissing(chain, condition)).Distinct()],

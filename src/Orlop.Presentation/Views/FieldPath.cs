@@ -28,6 +28,10 @@ public sealed record FieldPath(string Path, string Box)
                 boxes.Add(FormattableString.Invariant($"{index}"));
                 at = found;
             }
+            else if (OwnLimits.Asked(thing, path) is { } limit)
+            {
+                steps.Add(limit);
+            }
         }
 
         return new FieldPath(string.Join('/', steps), string.Join('-', boxes));
@@ -36,6 +40,7 @@ public sealed record FieldPath(string Path, string Box)
     private static bool Is((int Index, object Item) one, string name) => one.Item switch
     {
         Core core => core.Id == name,
+        OwnLimit own => own.Limit == name,
         RunLeg => FormattableString.Invariant($"{one.Index + 1}") == name,
         _ => false,
     };

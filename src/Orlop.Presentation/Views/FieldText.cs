@@ -163,5 +163,5 @@ public static class FieldText
     private static string Record(RecordSchema schema, object record, DisplayUnits units, CultureInfo culture, BoatModel? boat) => string.Join(", ",
         schema.Fields.Where(inner => inner.Get(record) is not (null or false)).Select(inner => inner.Type == FieldType.Id
             ? Show(inner, inner.Get(record), units, culture, boat)
-            : $"{FieldLabels.InSentence(inner)} {Show(inner, inner.Get(record), units, culture, boat)}"));
+            : $"{FieldLabels.InSentence(inner)} {Show(OwnLimits.In(inner, record), inner.Get(record), units, culture, boat)}"));
 }

@@ -1,5 +1,6 @@
 using Orlop.Boat.Format;
 using Orlop.Electrics.Protection;
+using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Words;
 
 namespace Orlop.Presentation.Views;
@@ -8,10 +9,13 @@ namespace Orlop.Presentation.Views;
 public static class FieldWords
 {
     /// <summary>The only texts that make sense in a text field, to be chosen from; empty where any words go.</summary>
-    public static IReadOnlyList<string> Known(FieldSchema field) => IsGates(field) ? OperatingGateTable.CurveIds : [];
+    public static IReadOnlyList<string> Known(FieldSchema field) => IsGates(field) ? OperatingGateTable.CurveIds : OwnLimits.IsName(field) ? LimitWords.Choosable : [];
 
     /// <summary>A known text of a field in plain words: "Strip fuse SF51 (ISO 8820-5)".</summary>
-    public static string OfKnown(FieldSchema field, string text) => IsGates(field) ? Wording.OfGates(text) : text;
+    public static string OfKnown(FieldSchema field, string text) => IsGates(field) ? Wording.OfGates(text) : OwnLimits.IsName(field) ? LimitWords.Of(text) : text;
+
+    /// <summary>A known text of a field in a list to choose from: a limit with its unit.</summary>
+    public static string ToChoose(FieldSchema field, string text, DisplayUnits units) => OwnLimits.IsName(field) ? OwnLimits.Choice(text, units) : OfKnown(field, text);
 
     /// <summary>A choice in plain words: "flexible, tinned (class 5)".</summary>
     public static string OfChoice(string choice) => choice switch

@@ -51,7 +51,8 @@ public static class MissingWords
     /// </summary>
     /// <param name="path">The field as the finding names it.</param>
     public static string LabelOf(Thing thing, FieldSchema field, string path) =>
-        path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}"
+        path.Split('/') is ["own", var limit] ? LimitWords.Of(limit)
+        : path.Split('/') is ["run", var stretch] ? $"Way or space of run {stretch}"
         : path.Split('/') is ["cores", var core, ("fromEnd" or "toEnd") and var end, var value] && field.Record?.Field(end)?.Record?.Field(value) is { } ofEnd
             ? $"{FieldLabels.Of(ofEnd)} ({core}, {(end == "fromEnd" ? "first" : "other")} end)"
         : path.Split('/') is ["cores", var ofCore, ("fromEnd" or "toEnd") and var madeOff] ? $"Kind of end of core {ofCore}, {(madeOff == "fromEnd" ? "first" : "other")} end"

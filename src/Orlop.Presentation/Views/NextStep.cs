@@ -12,10 +12,10 @@ namespace Orlop.Presentation.Views;
 public sealed record NextStep(string Text, string? ThingId = null, string? Field = null)
 {
     /// <summary>The next step for a boat; null when she has what the review needs to begin.</summary>
-    public static NextStep? For(BoatModel boat) => Particulars(boat) ?? Judging(boat) ?? Electrics(boat);
+    public static NextStep? For(BoatModel boat) => Particulars(boat) ?? Judging(boat) ?? Hull(boat) ?? Electrics(boat);
 
     /// <summary>The same with her findings known: while something fails, what is still to be drawn of her electrics waits.</summary>
-    public static NextStep? For(BoatModel boat, FindingsView? findings) => Particulars(boat) ?? Judging(boat)
+    public static NextStep? For(BoatModel boat, FindingsView? findings) => Particulars(boat) ?? Judging(boat) ?? Hull(boat)
         ?? (Electrics(boat) is not { } electrics ? null : findings?.Groups.SelectMany(group => group.Rows).FirstOrDefault(row => row.Verdict == Verdict.Fails) is { } failing
             ? new NextStep($"Look at what fails before anything is added: {failing.Headline}.") : electrics);
 
@@ -35,6 +35,11 @@ public sealed record NextStep(string Text, string? ThingId = null, string? Field
         !boat.All<PracticeChoice>().Any() ? new NextStep("Choose a practice: without its limits nothing can be judged. Add a thing of the kind “practice”.")
         : !boat.All<Condition>().Any() ? new NextStep("Add a condition, such as “At anchor”: the boat is judged in each.")
         : null;
+
+    // Only where nothing is begun: who has drawn a part of her electrics goes on in them.
+    private static NextStep? Hull(BoatModel boat) =>
+        boat.All<Part>().Any() || boat.All<HullLines>().Any(lines => lines.Stations.Count > 0) || boat.All<HullOutline>().Any() ? null
+            : new NextStep("Make her hull lines on the page Weights, “Hull lines”: from a form and three sizes in a minute, corrected with the tape later. Or begin her electrics: add the battery with “Add a thing”.");
 
     private static NextStep? Electrics(BoatModel boat)
     {

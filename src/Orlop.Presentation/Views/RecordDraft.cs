@@ -45,6 +45,9 @@ public sealed class RecordDraft
         set => _texts[field] = value;
     }
 
+    /// <summary>The field as it is read: the value of a limit in the unit of the limit that is chosen.</summary>
+    public FieldSchema AsRead(FieldSchema field) => OwnLimits.In(field, this[OwnLimits.NameField]);
+
     /// <summary>Something was typed or chosen.</summary>
     public bool IsTyped => _texts.Values.Any(text => !string.IsNullOrWhiteSpace(text)) || Inner.Values.Any(inner => inner.IsTyped) || _chosen.Values.Any(chosen => chosen.Count > 0);
 
@@ -76,7 +79,7 @@ public sealed class RecordDraft
             }
             else
             {
-                this[field] = FieldText.Edit(field, value, units, culture);
+                this[field] = FieldText.Edit(OwnLimits.In(field, record), value, units, culture);
             }
         }
     }
@@ -109,7 +112,13 @@ public sealed class RecordDraft
                 continue;
             }
 
-            FieldReading read = FieldText.Read(field, this[field], units, culture);
+            if (OwnLimits.IsValue(field) && this[OwnLimits.NameField].Length == 0)
+            {
+                _refusals[field] = "Choose the limit first: its unit goes by it.";
+                continue;
+            }
+
+            FieldReading read = FieldText.Read(AsRead(field), this[field], units, culture);
             values[field] = read.Value;
             if (!read.IsGood)
             {

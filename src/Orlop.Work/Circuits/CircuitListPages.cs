@@ -31,16 +31,17 @@ internal static class CircuitListPages
                 .Put("td", line.From?.Title ?? "nothing", ("data-head", "Fed from"))
                 .Put("td", string.Join(", ", line.Devices.Select(device => Named(device, text))), ("data-head", "Through"))
                 .Put("td", string.Join("; ", line.Cables.Select(cable => Sized(cable, text))), ("data-head", "Cable"))
-                .Put("td", Of(line.RunningA, "A", text), ("data-head", "Runs at"))
-                .Put("td", Of(line.LeastV, "V", text), ("data-head", "Sees at least"))
-                .Put("td", Of(line.WeakestFaultA, "A", text), ("data-head", "Weakest fault"))
+                .Put("td", Of(line.RunningA, "A", sheet, text), ("data-head", "Runs at"))
+                .Put("td", Of(line.LeastV, "V", sheet, text), ("data-head", "Sees at least"))
+                .Put("td", Of(line.WeakestFaultA, "A", sheet, text), ("data-head", "Weakest fault"))
                 .Close();
         }
 
-        html.Close().Close().Put("p", "Runs at: normal charge, everything of the condition on. Sees at least: lowest charge, no charger. Weakest fault: at the end of its last cable. –: it is off then, or cannot be told.", ("class", "small")).Close();
+        html.Close().Close().Put("p", $"{(sheet.Conditions.Length > 1 ? "Each over all conditions, with that in which it stands so. " : "")}Runs at: the greatest, at normal charge, everything of the condition on. Sees at least: lowest charge, no charger. Weakest fault: at the end of its last cable. –: it is off then, or cannot be told.", ("class", "small")).Close();
     }
 
-    private static string Of(double? value, string suffix, PackText text) => value is { } known ? text.Of(new Amount(known, suffix)) : "–";
+    private static string Of(ToldIn? told, string suffix, ElectricalSheet sheet, PackText text) => told is null ? "–"
+        : $"{text.Of(new Amount(told.Value, suffix))}{(sheet.Conditions.Length > 1 ? $", {told.Condition.Title}" : "")}{(told.UntoldCount > 0 ? $"; {told.UntoldCount} more cannot be told" : "")}";
 
     private static string Named(Part device, PackText text) =>
         device is Protection protection ? $"{device.Title} {text.Of(new Amount(protection.RatedA.Value, "A"))}" : device.Title;

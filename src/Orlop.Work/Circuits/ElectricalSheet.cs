@@ -27,8 +27,11 @@ public sealed record ElectricalSheet
     /// <summary>The wiring, solved when asked.</summary>
     public required ElectricsView View { get; init; }
 
-    /// <summary>The condition that currents and faults are told in.</summary>
+    /// <summary>The condition that heat and protection are drawn in; null where the boat has none.</summary>
     public required Condition? Condition { get; init; }
+
+    /// <summary>The conditions over which currents, voltages and faults are told: the one asked for, else all.</summary>
+    public required ImmutableArray<Condition> Conditions { get; init; }
 
     /// <summary>The way to each part that takes power, in the boat's order.</summary>
     public required ImmutableArray<Chain> Chains { get; init; }
@@ -51,7 +54,7 @@ public sealed record ElectricalSheet
     /// <summary>Makes the pages of a boat.</summary>
     /// <param name="engine">Reviews the boat; what it solved before is not solved again.</param>
     /// <param name="alteration">The alteration; null for the boat as built.</param>
-    /// <param name="conditionId">The condition that currents and faults are told in; null for the first.</param>
+    /// <param name="conditionId">The condition that all is told in; null for currents, voltages and faults over all, heat in the first and protection where each circuit runs at most.</param>
     public static ElectricalSheet Make(ReviewEngine engine, BoatModel asBuilt, Alteration? alteration, string? conditionId = null, CancellationToken token = default)
     {
         ArgumentNullException.ThrowIfNull(engine);
@@ -60,7 +63,8 @@ public sealed record ElectricalSheet
         ElectricsView view = new(boat, Practice.Of(boat, engine.Memo), engine.Memo, token);
         Condition? condition = conditionId is null ? view.Conditions.FirstOrDefault() : boat.Find<Condition>(conditionId);
         Chain[] chains = [.. boat.All<Part>().Select(part => Chain.Trace(boat, view.Wiring, part)).OfType<Chain>()];
-        ILookup<string, FaultRow> faults = (condition is null ? [] : FaultTable.Of(view, condition)).ToLookup(row => ElementIds.ThingOf(row.ConductorId), StringComparer.Ordinal);
+        ImmutableArray<Condition> conditions = conditionId is null ? [.. view.Conditions] : condition is null ? [] : [condition];
+        Dictionary<string, ILookup<string, FaultRow>> faults = conditions.ToDictionary(one => one.Id, one => FaultTable.Of(view, one).ToLookup(row => ElementIds.ThingOf(row.ConductorId), StringComparer.Ordinal), StringComparer.Ordinal);
         ReviewResult review = alteration is null ? engine.Review(asBuilt, token) : engine.Review(asBuilt, alteration, token);
         return new ElectricalSheet
         {
@@ -69,11 +73,12 @@ public sealed record ElectricalSheet
             AsBuilt = asBuilt,
             View = view,
             Condition = condition,
+            Conditions = conditions,
             Chains = [.. chains],
-            Circuits = [.. chains.Select(chain => CircuitLine.Of(view, chain, condition, faults))],
+            Circuits = [.. chains.Select(chain => CircuitLine.Of(view, chain, conditions, faults))],
             ReadingsOutside = [.. review.Findings.Where(pair => pair.CheckId == ReadingAgreesCheck.Id).Select(pair => pair.After?.Worst).OfType<Finding>().Where(finding => finding.Verdict == Verdict.Fails)],
             AcSide = AcTable.Of(view),
-            Protection = [.. boat.All<Protection>().Select(device => ProtectionLine.Of(device, chains, review))],
+            Protection = [.. boat.All<Protection>().Select(device => ProtectionLine.Of(device, view.Wiring, boat, chains, review))],
         };
     }
 }

@@ -57,7 +57,7 @@ public static class ElectricalSheetHtml
             html,
             ("Boat", sheet.BoatTitle),
             ("Is", about),
-            ("In", sheet.Condition is { } condition ? $"currents, voltages and faults: {condition.Title}" : "no condition: currents, voltages and faults cannot be told"),
+            ("In", sheet.Conditions.Length > 1 ? $"currents, voltages and faults: the extreme of all {sheet.Conditions.Length} conditions; heat: {sheet.Condition!.Title}" : sheet.Condition is { } condition ? $"currents, voltages and faults: {condition.Title}" : "no condition: currents, voltages and faults cannot be told"),
             ("Date", $"{date}{PaperPage.Revision(options, ", ")}"),
             ("Mind", TitleBlock.Caution));
         html.Open("div", ("class", "caution"), ("role", "note")).Put("b", "Electric shock, fire.").Text($" {Caution}").Close();

@@ -1,5 +1,6 @@
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Work.Paper;
 
@@ -30,7 +31,7 @@ internal static class FuseSchedulePages
             Protection device = line.Device;
             html.Open("tr").Put("th", device.Title, ("scope", "row"))
                 .Put("td", text.Of(new Amount(device.RatedA.Value, "A")), ("data-head", "Rating"))
-                .Put("td", $"{(device.Means == ProtectionMeans.Fuse ? "fuse" : "breaker")}, {device.Gates ?? (device.OwnTimes.Count > 0 ? "times from its sheet" : "times not known")}", ("data-head", "Kind"))
+                .Put("td", $"{(device.Means == ProtectionMeans.Fuse ? "fuse" : "breaker")}, {(device.Gates is { } gates ? Wording.OfGates(gates) : device.OwnTimes.Count > 0 ? "times from its sheet" : "times not known")}", ("data-head", "Kind"))
                 .Put("td", device.BreakingA is { } breaking ? text.Of(new Amount(breaking.Value, "A")) : QuantityText.Unknown, ("data-head", "Breaks"))
                 .Put("td", device.Space is { } space ? sheet.Boat.Find(space)?.Title ?? space : QuantityText.Unknown, ("data-head", "Where"))
                 .Put("td", Feeds(line), ("data-head", "Feeds"))
@@ -41,7 +42,7 @@ internal static class FuseSchedulePages
         html.Close().Close().Close();
     }
 
-    private static string Feeds(ProtectionLine line) => line.Feeds.Length <= MostNamed
+    private static string Feeds(ProtectionLine line) => line.Feeds.IsEmpty ? line.From.IsEmpty ? "nothing yet" : $"takes what {string.Join(", ", line.From.Select(part => part.Title))} gives" : line.Feeds.Length <= MostNamed
         ? string.Join(", ", line.Feeds.Select(part => part.Title))
         : $"{string.Join(", ", line.Feeds.Take(MostNamed - 1).Select(part => part.Title))} and {line.Feeds.Length - MostNamed + 1} more";
 }

@@ -116,6 +116,7 @@ internal static class PackStyle
         @media screen and (max-width:700px){
         body{padding:3mm;overflow-wrap:anywhere}
         h1{font-size:17pt}
+        td,th{overflow-wrap:anywhere}
         table{display:block;max-width:100%;overflow-x:auto}
         td,th{overflow-wrap:normal}
         .step>*{margin-left:0}

@@ -53,6 +53,23 @@ public sealed class ComponentTests : IDisposable
         Assert.Equal([StabilityRule.SmallCraft, StabilityRule.OpenBoat], Session.Now.AsBuilt.Find<StabilityBasis>("stability-basis")!.Rules);
     }
 
+    // A finding that misses one of the owner's limits leads to it: it is chosen already, and its value is asked for in its unit.
+    [Fact]
+    public void ThingForm_LimitThatIsAskedFor_IsChosenFromTheList()
+    {
+        PracticeChoice practice = Session.Now.AsBuilt.Find<PracticeChoice>("practice")!;
+        Session.Edit("none", new ThingChange(practice, practice with { Own = [.. practice.Own.Where(own => own.Limit != "most-lifting-heel-deg")] }));
+        IRenderedComponent<ThingForm> form = Form("practice", "own/most-lifting-heel-deg");
+
+        Assert.Equal("most-lifting-heel-deg", form.Find("select#field-practice-own-new-limit").GetAttribute("value"));
+        Assert.Contains("Greatest heel while lifting (°)", form.Find("select#field-practice-own-new-limit").TextContent, StringComparison.Ordinal);
+        Assert.Contains("12°", form.Find("#field-practice-own-new-value-note").TextContent, StringComparison.Ordinal);
+        form.Find("#field-practice-own-new-value").Change("7°");
+        form.Find("#field-practice-own-new-reason").Change("Mine");
+        form.FindAll("#field-practice-own button").Single(button => button.TextContent == "Add").Click();
+        Assert.Equal(7, Session.Now.AsBuilt.Find<PracticeChoice>("practice")!.Own.Single(own => own.Limit == "most-lifting-heel-deg").Value);
+    }
+
     [Fact]
     public void ThingForm_Particulars_AreNotOfferedForRemoval() =>
         Assert.DoesNotContain(Form("particulars").FindAll("button"), button => button.TextContent.StartsWith("Remove ", StringComparison.Ordinal));

@@ -57,7 +57,7 @@ public sealed class BoatLabelTests
     [InlineData(760)]
     public void LeftOut_IsCountedOnTheSheet(double width)
     {
-        int things = SampleBoats.Example.Things.Count(thing => thing is Part { Place: not null } or Gear { Place: not null } or Compass { Place: not null } or Deadweight { Place: not null } or Tank);
+        int things = SampleBoats.Example.Things.Count(thing => thing is Part { Place: not null } or Gear { Place: not null } or Compass { Place: not null } or Deadweight { Place: not null } or Tank or HullOpening { Place: not null });
         string count = (things - NamedIds(width, null).Count).ToString(CultureInfo.InvariantCulture);
 
         Assert.Contains($"{count} more named when zoomed in.", BoatDrawing.All(SampleBoats.Example, null, Options(width, null)), StringComparison.Ordinal);

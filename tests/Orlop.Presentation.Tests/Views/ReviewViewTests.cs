@@ -235,7 +235,8 @@ public sealed class ReviewViewTests
 
         Assert.Equal("lengthOverAllM", NextStep.For(boat)!.Field);
         Assert.Equal("beamM", NextStep.For(new NewBoat("Wren", 5.5).Make())!.Field);
-        Assert.Contains("battery", NextStep.For(new NewBoat("Wren", 5.5, 2.1, DraughtM: 0.4).Make())!.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Make her hull lines", NextStep.For(new NewBoat("Wren", 5.5, 2.1, DraughtM: 0.4).Make())!.Text, StringComparison.Ordinal);
+        Assert.Contains("battery", NextStep.ForElectrics(new NewBoat("Wren", 5.5, 2.1, DraughtM: 0.4).Make())!.Text, StringComparison.Ordinal);
     }
 
     private static FindingsView View(ReviewResult review) => new(review, [], DisplayUnits.Metric, Culture);

@@ -95,6 +95,35 @@ public sealed class ElectricalSheetTests
         Assert.Contains("Live and hot. Do not touch it", html, StringComparison.Ordinal);
     }
 
+    // With no condition asked for, each number is the extreme of those that each condition tells by itself.
+    [Fact]
+    public void Make_WithoutACondition_TellsTheExtremeOverAll_WithItsCondition()
+    {
+        ReviewEngine engine = new([new ElectricsDiscipline()]);
+        ElectricalSheet all = ElectricalSheet.Make(engine, DemoBoat.Read(), null, token: TestContext.Current.CancellationToken);
+        ElectricalSheet[] each = [.. all.Conditions.Select(condition => ElectricalSheet.Make(engine, DemoBoat.Read(), null, condition.Id, TestContext.Current.CancellationToken))];
+
+        Assert.True(all.Conditions.Length > 1);
+        Assert.Contains(all.Circuits, line => line.RunningA is not null && each[0].Circuits.Single(one => one.Taker.Id == line.Taker.Id).RunningA is null);
+        Assert.All(all.Circuits, line =>
+        {
+            CircuitLine[] lines = [.. each.Select(sheet => sheet.Circuits.Single(one => one.Taker.Id == line.Taker.Id))];
+            Assert.Equal(lines.Max(one => one.RunningA?.Value), line.RunningA?.Value);
+            Assert.Equal(lines.Min(one => one.LeastV?.Value), line.LeastV?.Value);
+            Assert.Equal(lines.Min(one => one.WeakestFaultA?.Value), line.WeakestFaultA?.Value);
+        });
+    }
+
+    [Fact]
+    public void Render_Schedule_HasKindsInWords_AndSaysWhatADeviceStandsIn()
+    {
+        Assert.Contains(Demo.Protection, line => line.Feeds.IsEmpty && !line.From.IsEmpty);
+        string html = ElectricalSheetHtml.Render(Demo, new PaperOptions(new DateOnly(2026, 11, 29)));
+        Assert.Contains("Breaker, type C (IEC 60898-1)", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("breaker-c", html, StringComparison.Ordinal);
+        Assert.Contains("takes what ", html, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Render_BoatWithoutAnything_SaysSo()
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Boat;
 using Orlop.Boat.Format;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
@@ -22,11 +23,19 @@ public abstract class BerthTestDraft
     private protected BerthTestDraft(StabilityView asBuilt, Condition condition, string kind, string name, DateOnly on, DisplayUnits units, CultureInfo culture)
     {
         (_asBuilt, _condition, Units, Culture) = (asBuilt, condition, units, culture);
-        (Name, On, Schema) = (name, on, ThingSchema.Of(kind));
+        (Name, On, Schema) = (Distinct(name, asBuilt.Boat), on, ThingSchema.Of(kind));
         ListAboard();
     }
 
     public string Name { get; set; }
+
+    // A second test of one day is told from the first.
+    private static string Distinct(string name, BoatModel boat)
+    {
+        HashSet<string?> taken = [.. boat.All<BerthTest>().Select(test => test.Name)];
+        return !taken.Contains(name) ? name
+            : new[] { "second", "third", "fourth" }.Select(word => $"{name}, {word}").Concat(Enumerable.Range(5, taken.Count).Select(number => FormattableString.Invariant($"{name}, {number}th"))).First(one => !taken.Contains(one));
+    }
 
     public DateOnly? On { get; set; }
 

@@ -60,7 +60,7 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
             Line(new WorkingStep("Goes under", "first of deck edge and openings on that side", under, "°", "levers solved with the weight hung")),
             Line(new WorkingStep("Range left", "from this heel to where she no longer rights herself, or an opening goes under", left, "°", "levers solved with the weight hung")),
             BandLine(banded, "°"),
-        ], [.. own is null ? [new FindingInput(view.Boat.All<PracticeChoice>().FirstOrDefault()?.Id ?? "practice", "own", IsMissing: true)] : Array.Empty<FindingInput>(), .. OpeningsGiven.Missing(view.Boat)]);
+        ], [.. own is null ? [new FindingInput(view.Boat.All<PracticeChoice>().FirstOrDefault()?.Id ?? "practice", $"own/{LimitIds.MostLiftingHeelDeg}", IsMissing: true)] : Array.Empty<FindingInput>(), .. OpeningsGiven.Missing(view.Boat)]);
         return judged with { IsFlooding = wet.DownfloodingDeg is not null && Math.Abs(heel) >= under };
     }
 

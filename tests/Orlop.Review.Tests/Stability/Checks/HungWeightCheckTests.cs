@@ -28,7 +28,7 @@ public sealed class HungWeightCheckTests
     public void HungWeight_NoLimitOfHeelIsSet_IsUnknown()
     {
         Finding finding = JudgedBox.Of(JudgedBox.Aboard("sampler", DeadweightUse.Hung, 500, 5, 3, 4)).Only("hung-weight", "sampler");
-        finding.IsUnknownFor("practice", "own");
+        finding.IsUnknownFor("practice", "own/most-lifting-heel-deg");
         Assert.Null(finding.UseFraction);
         Assert.Contains("no limit of heel while lifting is set", finding.Headline.ToString(), StringComparison.Ordinal);
     }
