@@ -45,7 +45,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
 
         // A field left blank keeps its place among several; beside a single one it says nothing.
         string[] pieces = [.. TypedReading.Pieces(note).Where(piece => accepts.Length > 1 || piece.Length > 0)];
-        if (pieces.Length > accepts.Length && accepts.Select(each => each with { Name = null }).Distinct().Count() > 1)
+        if (pieces.Length > accepts.Length && accepts.Select(each => each with { Name = null, At = null }).Distinct().Count() > 1)
         {
             return new StepTest(TestStanding.Unreadable, note.Trim(), string.Create(CultureInfo.InvariantCulture,
                 $"{accepts.Length} readings are asked for and {pieces.Length} are typed: nothing tells which is which. Type each at its point."));

@@ -38,6 +38,9 @@ public sealed record WorkStep
     /// <summary>What is read off a meter in this step and written down, beside the readings at commissioning; null where nothing is.</summary>
     public WriteDown? WriteDown { get; init; }
 
+    /// <summary>Ids of the breakers and switches that must be on while it is read, the nearest to the source first: put on for it where they are off, and off again after a reading before anything is opened.</summary>
+    public ImmutableArray<string> PutOn { get; init; } = [];
+
     /// <summary>Keys of the readings taken in this step.</summary>
     public ImmutableArray<string> Readings { get; init; } = [];
 
