@@ -49,7 +49,7 @@ public static class WorkPacks
             Bring = BringList.Of(scope, cuts, ends, isolation, weights),
             Cutting = cutting,
             Ways = CableWay.Of(scope),
-            Steps = WithBerthTests(StepRemarks.Of(WithOwnKeys(steps), alteration), asBuilt, alteration),
+            Steps = WithBerthTests(StepRemarks.Of(WithOwnKeys(steps), alteration), scope, WorkAboard.Of(scope, weights.Condition)),
             Ends = ends,
             Stacks = EndStacks.Of(scope, ends, token),
             Labels = labels,
@@ -58,15 +58,14 @@ public static class WorkPacks
         };
     }
 
-    // A berth test counts for a step that asks for one when it was made on the last day of the work or later: of an earlier one nobody knows that the work was in her.
-    private static ImmutableArray<WorkStep> WithBerthTests(ImmutableArray<WorkStep> steps, BoatModel asBuilt, Alteration alteration)
+    // A berth test counts for a step that asks for one when it was made on the last day of the work or later, and lists what the work put aboard: of another nobody knows that the work was in her.
+    private static ImmutableArray<WorkStep> WithBerthTests(ImmutableArray<WorkStep> steps, PackScope scope, WorkAboard work)
     {
-        DateOnly? worked = steps.Where(step => !step.Builds.IsEmpty).Select(step => step.Tick?.On).Concat(alteration.Edits.Select(edit => edit.BuiltOn)).Max();
-        return
-        [
-            .. steps.Select(step => step.WriteDown?.Into is { } kind
-                ? step with { Kept = asBuilt.All<BerthTest>().Where(test => kind.IsOf(test) && test.On >= worked).MaxBy(test => test.On) } : step),
-        ];
+        DateOnly? worked = steps.Where(step => !step.Builds.IsEmpty).Select(step => step.Tick?.On).Concat(scope.Alteration.Edits.Select(edit => edit.BuiltOn)).Max();
+        return [.. steps.Select(step => step.WriteDown?.Into is { } kind ? Held(step, [.. scope.AsBuilt.All<BerthTest>().Where(test => kind.IsOf(test) && test.On >= worked).OrderByDescending(test => test.On)]) : step)];
+
+        WorkStep Held(WorkStep step, BerthTest[] made) => made.FirstOrDefault(test => work.Unlike(test).IsEmpty) is { } kept ? step with { Kept = kept }
+            : made.Length > 0 ? step with { Unlisted = (made[0], work.Unlike(made[0])) } : step;
     }
 
     // A thing that was built and then edited again has its steps twice: the later ones are numbered.

@@ -55,7 +55,7 @@ public sealed record IsolationView
         ImmutableArray<BatteryBank> minus = MinusLeads.Of(boat, wiring, plan);
         ImmutableArray<Charger> solar = PanelsToCover.Of(boat, wiring, plan, minus);
         ImmutableArray<ProvingPoint> proofs = ProvingPoints.Of(boat, wiring, plan, minus);
-        LiveBefore live = LiveBefore.Of(boat, plan, !minus.IsEmpty, proofs);
+        LiveBefore live = LiveBefore.Of(boat, wiring, plan, !minus.IsEmpty, proofs);
         ImmutableArray<Opening> closing = [.. ClosingOrder.Of(plan)];
         ImmutableArray<string> steps = [.. ToMakeDead(boat, words, plan, solar, minus)];
         return new IsolationView
@@ -69,8 +69,9 @@ public sealed record IsolationView
             },
             ReadBefore = live.Read.IsEmpty ? [] :
             [
-                .. live.Read.Select(proof => Told(ReadBeforeWords.Reads(ProvingWords.Between(words, proof), proof, LiveBefore.MustGive(boat, wiring, proof), ProvingWords.Reach(words, proof)))),
+                .. live.Read.Select(proof => Told(ReadBeforeWords.Reads(ProvingWords.Between(words, proof), proof, LiveBefore.MustGive(boat, wiring, proof), LiveBefore.OnFor(boat, wiring, proof).Select(words.Title), ProvingWords.Reach(words, proof)))),
                 .. live.Covered.Select(proof => Told(ReadBeforeWords.Covered(ProvingWords.Between(words, proof)))),
+                .. ReadBeforeWords.HowPutOn(live.PutOn),
                 .. ReadBeforeWords.Notes,
             ],
             Steps = steps,
@@ -85,7 +86,7 @@ public sealed record IsolationView
             Proofs =
             [
                 .. proofs.IsEmpty ? Array.Empty<string>() : ProvingWords.TryMeter(boat, words, plan, proofs),
-                .. proofs.Select(proof => ProvingWords.Proof(words, proof, ReadBeforeWords.Told(proof, LiveBefore.IsLive(plan, !minus.IsEmpty, proof), LiveBefore.IsMains(boat, proof)))),
+                .. proofs.Select(proof => ProvingWords.Proof(words, proof, ReadBeforeWords.Told(proof, LiveBefore.IsFed(boat, wiring, proof), LiveBefore.IsLive(boat, wiring, plan, !minus.IsEmpty, proof), LiveBefore.IsMains(boat, proof)))),
             ],
             Cannot = [.. plan.CannotBeMadeDead.Select(part => $"{words.Node(part.Node)}: {words.Title(part.SourceId)} feeds it with nothing between that opens; {part.Because}.")],
         };

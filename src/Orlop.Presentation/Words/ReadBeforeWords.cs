@@ -15,6 +15,21 @@ public static class ReadBeforeWords
     public const string Caution =
         "These points are live, and what feeds them can weld a probe to them. Meter on DC volts, leads in its volts sockets, never in its current socket; guards on the probes, one point at a time, one hand where you can; rings and watch off. No cover comes off anything that carries mains voltage (common practice, no source).";
 
+    /// <summary>What is on meanwhile, where something has to be: ", with these on: Main switch; Breaker of the cabin".</summary>
+    /// <param name="words">The names of the boat.</param>
+    /// <param name="putOn">What must be on.</param>
+    public static string With(PartWords words, ImmutableArray<string> putOn)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        return putOn.IsEmpty ? "" : $", with these on: {string.Join("; ", putOn.Select(words.Located))}";
+    }
+
+    /// <summary>How that is done; nothing where nothing has to be on.</summary>
+    public static IEnumerable<string> HowPutOn(ImmutableArray<string> putOn) => putOn.IsEmpty ? [] :
+    [
+        "What is named as on is put on for this reading where it is off: with it off, its points read nothing though nothing is wrong. A load behind it that has no switch of its own runs meanwhile: stand clear of what moves. When all is read, switch off again what you put on; only then is anything opened (common practice, no source).",
+    ];
+
     /// <summary>What to make of it.</summary>
     public static ImmutableArray<string> Notes { get; } =
     [
@@ -25,27 +40,32 @@ public static class ReadBeforeWords
     /// <summary>What a point reads.</summary>
     /// <param name="between">Where the probes go.</param>
     /// <param name="mustGive">What must give for it to read anything.</param>
+    /// <param name="putOn">What must be on, by its name.</param>
     /// <param name="reach">" A long lead is needed: …" where the two points are far apart; else empty.</param>
-    public static Sentence Reads(string between, ProvingPoint proof, ImmutableArray<Part> mustGive, string reach)
+    public static Sentence Reads(string between, ProvingPoint proof, ImmutableArray<Part> mustGive, IEnumerable<string> putOn, string reach)
     {
         ArgumentNullException.ThrowIfNull(proof);
         ArgumentNullException.ThrowIfNull(reach);
         string running = mustGive.IsEmpty ? "" : $" while {SentenceText.Listed(mustGive.Select(source => source.Title))} gives, else nothing";
-        return Sentence.Of($"{between}, on {ProvingWords.Setting(proof.IsAc)}: about {new Amount(proof.NominalV!.Value, "V")}{running}.{reach}");
+        string[] on = [.. putOn];
+        string with = on.Length == 0 ? "" : $", with {string.Join("; ", on)} on";
+        return Sentence.Of($"{between}, on {ProvingWords.Setting(proof.IsAc)}: about {new Amount(proof.NominalV!.Value, "V")}{with}{running}.{reach}");
     }
 
     /// <summary>A point of mains.</summary>
     public static Sentence Covered(string between) => Sentence.Of($"{between}: mains voltage behind a cover that stays on while it is live. It is not read now; a licensed person may.");
 
     /// <summary>What a proof says of the reading before; empty where nobody knows what stood there.</summary>
+    /// <param name="isFed">Something can stand there.</param>
     /// <param name="isLive">Something stood there before anything was opened.</param>
     /// <param name="isMains">It was mains, and not read.</param>
-    public static string Told(ProvingPoint proof, bool isLive, bool isMains)
+    public static string Told(ProvingPoint proof, bool isFed, bool isLive, bool isMains)
     {
         ArgumentNullException.ThrowIfNull(proof);
         return ProvingWords.Before(proof.NominalV) switch
         {
             "" => "",
+            _ when proof.NominalV > 0 && !isFed => "",
             string told when !isLive => told,
             string told when isMains => $"{told}, not read then: covered",
             string told => $"{told}: compare with what you noted before anything was opened",

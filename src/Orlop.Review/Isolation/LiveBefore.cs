@@ -17,20 +17,43 @@ public sealed record LiveBefore(ImmutableArray<ProvingPoint> Read, ImmutableArra
     /// <summary>Voltage from which only a licensed person works on it (the line that most practices draw for DC and AC on board).</summary>
     public const double LicensedFromV = 50;
 
+    /// <summary>What must be on for the points that are read to read anything, the nearest to the source first.</summary>
+    public ImmutableArray<string> PutOn { get; init; } = [];
+
     /// <summary>Of some points of a plan; none where nothing is opened, or nothing stands there.</summary>
+    /// <param name="boat">The boat as she stands.</param>
+    /// <param name="wiring">Her wiring.</param>
     /// <param name="liftsMinus">Minus leads come off besides what the plan opens.</param>
-    public static LiveBefore Of(BoatModel boat, IsolationResult plan, bool liftsMinus, IEnumerable<ProvingPoint> proofs)
+    public static LiveBefore Of(BoatModel boat, Wiring wiring, IsolationResult plan, bool liftsMinus, IEnumerable<ProvingPoint> proofs)
     {
-        ProvingPoint[] live = [.. proofs.Where(proof => IsLive(plan, liftsMinus, proof)).DistinctBy(proof => (proof.Node, proof.OtherNode))];
-        return new LiveBefore([.. live.Where(proof => !IsMains(boat, proof))], [.. live.Where(proof => IsMains(boat, proof))]);
+        ProvingPoint[] live = [.. proofs.Where(proof => IsLive(boat, wiring, plan, liftsMinus, proof)).DistinctBy(proof => (proof.Node, proof.OtherNode))];
+        ImmutableArray<ProvingPoint> read = [.. live.Where(proof => !IsMains(boat, proof))];
+        return new LiveBefore(read, [.. live.Where(proof => IsMains(boat, proof))])
+        {
+            PutOn = [.. read.SelectMany(proof => OnFor(boat, wiring, proof)).Distinct(StringComparer.Ordinal)],
+        };
     }
 
-    /// <summary>Something stands there before anything is opened.</summary>
-    public static bool IsLive(IsolationResult plan, bool liftsMinus, ProvingPoint proof)
+    /// <summary>Something stands there before anything is opened, once what leads there is on.</summary>
+    public static bool IsLive(BoatModel boat, Wiring wiring, IsolationResult plan, bool liftsMinus, ProvingPoint proof)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(proof);
-        return proof.NominalV > 0 && (!plan.Openings.IsEmpty || liftsMinus);
+        return proof.NominalV > 0 && (!plan.Openings.IsEmpty || liftsMinus) && IsFed(boat, wiring, proof);
+    }
+
+    /// <summary>Something can stand between the two points in that boat, once what leads there is on; what is still to be wired to them feeds nothing yet, and between two points of one pole nothing stands.</summary>
+    public static bool IsFed(BoatModel boat, Wiring wiring, ProvingPoint proof)
+    {
+        ArgumentNullException.ThrowIfNull(proof);
+        return IsMains(boat, proof) || !MustGive(boat, wiring, proof).IsEmpty || new SwitchedOn(boat, wiring).Between(proof.Node, proof.OtherNode) is not null;
+    }
+
+    /// <summary>What must be on for a point to read anything, the nearest to the source first.</summary>
+    public static ImmutableArray<string> OnFor(BoatModel boat, Wiring wiring, ProvingPoint proof)
+    {
+        ArgumentNullException.ThrowIfNull(proof);
+        return new SwitchedOn(boat, wiring).Between(proof.Node, proof.OtherNode) ?? [];
     }
 
     /// <summary>The point carries mains voltage, or may.</summary>

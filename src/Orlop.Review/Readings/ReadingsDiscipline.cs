@@ -20,7 +20,7 @@ public sealed class ReadingsDiscipline : IDiscipline
 
     public bool IsOfWorkDone => true;
 
-    public bool Reads(Thing thing) => thing is Part or Cable or Link or Space or Way or Condition or PracticeChoice or Reading or Alteration { Status: AlterationStatus.UnderWay or AlterationStatus.Built };
+    public bool Reads(Thing thing) => thing is Part or Cable or Link or Space or Way or Condition or PracticeChoice or Reading or Alteration { Status: AlterationStatus.Accepted or AlterationStatus.UnderWay or AlterationStatus.Built };
 
     public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token) =>
         boat.All<Reading>().Any() ? _checks.Run(new ReadingsView(boat, practice, memo, token), token) : [];

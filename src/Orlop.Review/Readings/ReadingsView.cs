@@ -11,7 +11,7 @@ namespace Orlop.Review.Readings;
 /// <summary>What the checks of readings read: the readings that count, and what each should be.</summary>
 public sealed class ReadingsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
 {
-    private readonly Dictionary<DateOnly, BoatModel> _boats = [];
+    private readonly Dictionary<(DateOnly? Day, string? Alteration), BoatModel> _boats = [];
     private readonly Dictionary<(BoatModel Boat, string Condition), ConditionPrediction> _predictions = [];
 
     public BoatModel Boat => boat;
@@ -32,11 +32,14 @@ public sealed class ReadingsView(BoatModel boat, Practice? practice, Memo memo, 
         return new[] { reading.Plus, reading.Minus }.OfType<Terminal>().Select(terminal => terminal.ToString()).Concat(reading.Through is { } through ? [through] : []);
     }
 
-    /// <summary>What the readings of a reading's condition should be in the boat as she was on its day, or as she is where it has none; null where there is no such condition.</summary>
+    /// <summary>
+    /// What the readings of a reading's condition should be in the boat as she was on its day, or as she is where it has none; null where there is no such condition. A reading that was taken for an
+    /// alteration is one of the work as it then stood, whether it was recorded as built by that day or not: all of that alteration is in her.
+    /// </summary>
     public ConditionPrediction? PredictionFor(Reading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        BoatModel then = reading.On is not { } day ? boat : _boats.TryGetValue(day, out BoatModel? known) ? known : _boats[day] = BoatOnDay.Of(boat, day);
+        BoatModel then = _boats.TryGetValue((reading.On, reading.Alteration), out BoatModel? known) ? known : _boats[(reading.On, reading.Alteration)] = BoatOf(reading);
         if (then.Find<Condition>(reading.Condition) is not { } condition)
         {
             return null;
@@ -48,5 +51,12 @@ public sealed class ReadingsView(BoatModel boat, Practice? practice, Memo memo, 
         }
 
         return prediction;
+    }
+
+    private BoatModel BoatOf(Reading reading)
+    {
+        BoatModel then = reading.On is { } day ? BoatOnDay.Of(boat, day) : boat;
+        IEnumerable<Edit> open = reading.Alteration is { } id && boat.Find<Alteration>(id) is { Status: AlterationStatus.Accepted or AlterationStatus.UnderWay or AlterationStatus.Built } work ? work.Edits.Where(edit => edit.BuiltOn is null || edit.BuiltOn > reading.On) : [];
+        return BoatEdits.Apply(then, open).Boat;
     }
 }

@@ -126,6 +126,7 @@ public static class PackJson
         ["details"] = Texts(step.Details.Select(text.Of)),
         ["cautions"] = List(step.Cautions, caution => new JsonObject { ["kind"] = Word(caution.Kind), ["text"] = caution.Text }),
         ["writeDown"] = step.WriteDown is { } write ? new JsonObject { ["unit"] = write.Unit, ["what"] = write.What, ["accepts"] = List(write.Accepts, Of), ["berthTest"] = write.Into is { } into ? Word(into) : null } : null,
+        ["putOn"] = Texts(step.PutOn),
         ["ontoLive"] = step.IsOntoLive,
         ["about"] = Texts(step.About),
         ["builds"] = Texts(step.Builds),

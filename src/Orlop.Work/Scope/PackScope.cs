@@ -17,6 +17,7 @@ internal sealed class PackScope
     {
         AsBuilt = asBuilt;
         Before = BeforeWork(asBuilt, alteration);
+        WiringBefore = Wiring.Of(Before);
         Alteration = alteration;
         EditOutcome outcome = AlteredBoat.Of(asBuilt, alteration);
         AsAltered = outcome.Boat;
@@ -35,6 +36,8 @@ internal sealed class PackScope
 
     /// <summary>The boat before anything of the alteration was built: what is recorded meanwhile changes neither the plan nor its numbers.</summary>
     public BoatModel Before { get; }
+
+    public Wiring WiringBefore { get; }
 
     public BoatModel AsAltered { get; }
 

@@ -8,6 +8,9 @@ public sealed record AcceptedReading(string Suffix, string Unit)
     /// <summary>Which reading it is, where a step asks for several of different limits; else null.</summary>
     public string? Name { get; init; }
 
+    /// <summary>The two points of the wiring it is read between; null where it is read elsewhere.</summary>
+    public (string Node, string OtherNode)? At { get; init; }
+
     /// <summary>The least that is accepted, in the unit of the suffix; null where there is no such limit.</summary>
     public double? Least { get; init; }
 

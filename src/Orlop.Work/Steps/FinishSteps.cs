@@ -87,9 +87,13 @@ internal static class FinishSteps
             }
         }
 
+        HashSet<string> closed = [.. closing.Select(opening => opening.Id)], still = [.. devices.Select(device => device.Id)];
         foreach (Part device in devices)
         {
             AcceptedReading supply = Supply(scope, device);
+            ImmutableArray<string> putOn = supply.At is { } at ? [.. (new SwitchedOn(scope.AsAltered, scope.AlteredWiring, id => !still.Contains(id)).Between(at.Node, at.OtherNode) ?? []).Where(id => !closed.Contains(id))] : [];
+            still.Remove(device.Id);
+            closed.Add(device.Id);
             yield return new WorkStep
             {
                 Key = $"switch-on:{device.Id}",
@@ -106,10 +110,12 @@ internal static class FinishSteps
                         ? Sentence.Of($"Loads off. First measure at its supply side: right voltage, {new Amount(least, "V")} to {new Amount(most, "V")}{(supply.IsEitherSign ? "" : ", right polarity")}.")
                         : supply.Least is { } from ? Sentence.Of($"Loads off. First measure at its supply side: right voltage, at least {new Amount(from, "V")}, right polarity. What it may be at most is not told: no charger that reaches it, and no voltage of its battery when full.")
                         : Sentence.Of($"Loads off. First measure at its supply side: right voltage, right polarity. What feeds it is not told: what to expect is for you to find out."),
+                    .. putOn.IsEmpty ? [] : new[] { Sentence.Of($"On for it, where they are off: {string.Join("; ", putOn.Select(scope.Words.Located))}. With one of them off it reads nothing.") },
                     .. readings.Where(reading => CommissioningReadings.IsBeforeJoining(reading) && reading.About.Contains(device.Id))
                         .Select(reading => Sentence.Of($"{reading.What.ToString()}: {(reading.Expected is { } band ? FormattableString.Invariant($"at most {band.Most.Value:0.##} V, else charge each by itself first") : "how far apart they may be is not told")}.")),
                 ],
                 WriteDown = new WriteDown("V", "At its supply side") { Accepts = [supply] },
+                PutOn = putOn,
                 Cautions = [.. readings.Any(reading => CommissioningReadings.IsBeforeJoining(reading) && reading.About.Contains(device.Id)) ? new[] { CommissionSteps.JoinAlike } : [], .. Cautions.AtNodes(scope, isolation, device.TerminalNames.Select(name => device.At(name).ToString())).Where(caution => caution.Kind is CautionKind.Mains or CautionKind.Battery)],
                 About = [device.Id],
             };
@@ -129,8 +135,10 @@ internal static class FinishSteps
     // The leads of a new battery are live from the battery itself; everything else from what feeds it, every switch taken as closed.
     private static AcceptedReading Supply(PackScope scope, Part device)
     {
-        PointVoltage point = PointVoltage.At(scope.AsAltered, scope.AlteredWiring, device.At(device.TerminalNames[0]).ToString());
-        return device is BatteryBank battery ? LiveVoltage.Of(battery.NominalV.Value, false, LiveVoltage.MostOf(battery.NominalV.Value, [battery])) : LiveVoltage.Of(point);
+        string node = device.At(device.TerminalNames[0]).ToString();
+        PointVoltage point = PointVoltage.At(scope.AsAltered, scope.AlteredWiring, node);
+        return device is BatteryBank battery ? LiveVoltage.Of(battery.NominalV.Value, false, LiveVoltage.MostOf(battery.NominalV.Value, [battery])) with { At = (node, battery.At(TerminalNames.Minus).ToString()) }
+            : LiveVoltage.Of(point) with { At = point.IsAc == false && PartProofs.Reference(scope.AsAltered)?.ToString() is { } reference ? (node, reference) : null };
     }
 
     private static WorkStep Close(PackScope scope, WorkIsolation isolation, Opening opening) => new()

@@ -174,7 +174,7 @@ internal static class IsolationSteps
             Kind = StepKind.ProveDead,
             Text = Sentence.Of($"Prove dead: {scope.Words.Located(part.PartId)}."),
             Details = details.ToImmutable(),
-            WriteDown = new WriteDown("V") { Accepts = part.Points.IsEmpty ? [Dead] : [.. part.Points.Select(proof => Dead with { Name = PartProofs.Between(scope, isolation, proof) })] },
+            WriteDown = new WriteDown("V") { Accepts = part.Points.IsEmpty ? [Dead] : [.. part.Points.Select(proof => Dead with { Name = PartProofs.Between(scope, isolation, proof), At = PartProofs.At(isolation, proof) })] },
             About = [part.PartId],
         };
     }

@@ -28,7 +28,7 @@ internal sealed class LiveBehind
     public LiveBehind(PackScope scope, WorkIsolation isolation)
     {
         _scope = scope;
-        _wiring = Wiring.Of(scope.Before);
+        _wiring = scope.WiringBefore;
         _isPlanned = isolation.Result is not null;
         ILookup<bool, StaysLive> sources = (isolation.Result?.StaysLive ?? []).ToLookup(IsolationPlans.IsLitByPanels);
         (_live, _lit) = ([.. sources[false].SelectMany(source => source.Nodes)], [.. sources[true].SelectMany(source => source.Nodes)]);

@@ -20,7 +20,7 @@ internal static class MinusSteps
         Text = Sentence.Of($"{IsolationWords.MinusFirst(scope.Words, bank)}"),
         Details =
         [
-            .. Named(Wiring.Of(scope.Before), bank) is { Length: > 0 } named ? new[] { Sentence.Of($"On that post: {named}. Mark each before it comes off.") } : [],
+            .. Named(scope.WiringBefore, bank) is { Length: > 0 } named ? new[] { Sentence.Of($"On that post: {named}. Mark each before it comes off.") } : [],
             Sentence.Of($"{IsolationWords.MinusFirstDetail}"),
         ],
         Cautions = [Cautions.Battery],

@@ -36,6 +36,10 @@ internal sealed record PartProofs(string PartId, ImmutableArray<string> Nodes, b
     public static string Between(PackScope scope, WorkIsolation isolation, ProvingPoint proof) =>
         $"{scope.Words.Node(proof.Node)} to {(proof.OtherNode is { } other ? scope.Words.Node(other) : Reference(isolation.Boat) is { } bar ? scope.Words.At(bar) : "the hull, on bright metal")}";
 
+    /// <summary>The same two points of the wiring; null where the hull is meant and nothing is bonded to it.</summary>
+    public static (string Node, string OtherNode)? At(WorkIsolation isolation, ProvingPoint proof) =>
+        (proof.OtherNode ?? Reference(isolation.Boat)?.ToString()) is { } other ? (proof.Node, other) : null;
+
     /// <summary>
     /// " A long lead is needed: …" where the two points are not within the reach of two probes, and the nearer point that metal joins to the reference where there is one; empty where they are near.
     /// </summary>
@@ -76,6 +80,7 @@ internal sealed record PartProofs(string PartId, ImmutableArray<string> Nodes, b
         return joined;
     }
 
-    private static Terminal? Reference(BoatModel boat) =>
+    /// <summary>What a dead point is measured against: what is bonded to the hull, else a battery's minus; null where there is neither.</summary>
+    public static Terminal? Reference(BoatModel boat) =>
         Bonds.Of(boat.All<Part>()).Concat(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus))).Cast<Terminal?>().FirstOrDefault();
 }

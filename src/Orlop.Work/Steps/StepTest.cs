@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat.Things;
 
@@ -45,7 +46,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
 
         // A field left blank keeps its place among several; beside a single one it says nothing.
         string[] pieces = [.. TypedReading.Pieces(note).Where(piece => accepts.Length > 1 || piece.Length > 0)];
-        if (pieces.Length > accepts.Length && accepts.Select(each => each with { Name = null }).Distinct().Count() > 1)
+        if (pieces.Length > accepts.Length && accepts.Select(each => each with { Name = null, At = null }).Distinct().Count() > 1)
         {
             return new StepTest(TestStanding.Unreadable, note.Trim(), string.Create(CultureInfo.InvariantCulture,
                 $"{accepts.Length} readings are asked for and {pieces.Length} are typed: nothing tells which is which. Type each at its point."));
@@ -78,10 +79,15 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
 
     /// <summary>The berth test that a step asks for: passed by one that is typed in and was made after the work, whatever it says; what it says is judged by the review.</summary>
     /// <param name="kind">What is asked for.</param>
-    /// <param name="kept">The test that was made after the work; null where none is typed in.</param>
-    public static StepTest Of(BerthTestKind kind, BerthTest? kept) => kept is null
-        ? new StepTest(TestStanding.NotTyped, $"no {kind.Name()} typed in", $"No {kind.Name()} is typed in that was made on the day of the work or later: nothing has been found out, whatever is ticked. Type it under Weights, Berth tests, with its day.")
-        : new StepTest(TestStanding.Passed, string.Create(CultureInfo.InvariantCulture, $"“{kept.Title}”{(kept.On is { } on ? $", {on:yyyy-MM-dd}" : "")}"), "typed in");
+    /// <param name="kept">The test that was made after the work and lists it; null where none is typed in.</param>
+    /// <param name="unlisted">One that was made after the work and lists some of it otherwise than it is; null where none is.</param>
+    public static StepTest Of(BerthTestKind kind, BerthTest? kept, (BerthTest Test, ImmutableArray<string> Things)? unlisted) => kept is null && unlisted is var (test, things)
+        ? new StepTest(TestStanding.Outside, Named(test),
+            $"“{test.Title}” lists what was aboard without the work in her: {string.Join("; ", things)} as before it, or not at all. That weight is taken for the boat's own, and counted once more when the work is recorded. If it was aboard when this was read: record it as built first, then type the {kind.Name()} in again with the same readings, and take this one out.")
+        : kept is null ? new StepTest(TestStanding.NotTyped, $"no {kind.Name()} typed in", $"No {kind.Name()} is typed in that was made on the day of the work or later: nothing has been found out, whatever is ticked. Type it under Weights, Berth tests, with its day.")
+        : new StepTest(TestStanding.Passed, Named(kept), "typed in");
+
+    private static string Named(BerthTest test) => string.Create(CultureInfo.InvariantCulture, $"“{test.Title}”{(test.On is { } on ? $", {on:yyyy-MM-dd}" : "")}");
 
     private static int Rank(TestStanding standing) => standing switch { TestStanding.Outside => 0, TestStanding.Unreadable => 1, TestStanding.TooFew => 2, TestStanding.NotTold => 3, _ => 4 };
 

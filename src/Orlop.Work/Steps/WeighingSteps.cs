@@ -86,6 +86,7 @@ internal static class WeighingSteps
                 .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
                 plan.WhyLoaded!,
                 .. BerthTestGuide.FreeboardCautions.Select(words => Sentence.Of($"{words}")),
+                .. RecordFirst(scope, condition),
                 Sentence.Of($"Expected heights and the range accepted stand under Freeboards. Type what you read under Weights, Berth tests, New freeboard survey: the check “Berth test agrees with the rest” then holds it against all else that is known. Until one made after the work is typed in, with its day, this step stays open."),
             ],
             WriteDown = new WriteDown("m", ReadingCount: 0, Into: BerthTestKind.Freeboards),
@@ -96,6 +97,15 @@ internal static class WeighingSteps
         if (plan.Incline is { } incline)
         {
             yield return Inclining(scope, plan, incline, condition, carried);
+        }
+    }
+
+    // The list of what was aboard is the list of the boat as built.
+    private static IEnumerable<Sentence> RecordFirst(PackScope scope, Condition condition)
+    {
+        if (WorkAboard.Of(scope, condition).Unrecorded is { IsEmpty: false } unrecorded)
+        {
+            yield return Sentence.Of($"Record as built first what stands in her now, under Record as built below the steps: {string.Join("; ", unrecorded)}. A test lists what is recorded as aboard; what is not would be taken for the boat's own weight, and counted twice from then on.");
         }
     }
 
@@ -114,6 +124,7 @@ internal static class WeighingSteps
                 : Sentence.Of($"How much weight heels her how far cannot be told from what is given: begin with what one person carries, and add."),
             Sentence.Of($"Read the zero and at least six shifts, to both sides and back; eight shifts are the standard (2008 IS Code part B 8.4.1.2). Two pendulums as long as there is room for, each in a bucket of water, read to the millimetre."),
             .. BerthTestGuide.InclinationCautions.Select(words => Sentence.Of($"{words}")),
+            .. RecordFirst(scope, condition),
             Sentence.Of($"Type it under Weights, Berth tests, New inclining test, with its day and what was aboard. Until one made after the work is typed in, this step stays open."),
         ],
         WriteDown = new WriteDown("mm or °", ReadingCount: 0, Into: BerthTestKind.Inclining),

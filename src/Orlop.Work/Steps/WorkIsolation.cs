@@ -63,7 +63,7 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
     // What the work fits is not there yet when the last thing is opened, and the minus leads that come off are off.
     private static IsolationResult AsSheStands(PackScope scope, ImmutableArray<string> nodes, IsolationResult plan, ImmutableArray<BatteryBank> bare)
     {
-        Wiring wiring = Wiring.Of(scope.Before);
+        Wiring wiring = scope.WiringBefore;
         return IsolationPlans.CarriedOut(scope.Before, wiring, nodes, plan, bare.SelectMany(bank => wiring.At(Poles.Giving(bank)!.Minus)).Select(lead => lead.Id));
     }
 

@@ -38,6 +38,9 @@ public sealed record WorkStep
     /// <summary>What is read off a meter in this step and written down, beside the readings at commissioning; null where nothing is.</summary>
     public WriteDown? WriteDown { get; init; }
 
+    /// <summary>Ids of the breakers and switches that must be on while it is read, the nearest to the source first: put on for it where they are off, and off again after a reading before anything is opened.</summary>
+    public ImmutableArray<string> PutOn { get; init; } = [];
+
     /// <summary>Keys of the readings taken in this step.</summary>
     public ImmutableArray<string> Readings { get; init; } = [];
 
@@ -65,14 +68,17 @@ public sealed record WorkStep
     /// <summary>The berth test that was typed in after the work, where the step asks for one; null where none is.</summary>
     public BerthTest? Kept { get; init; }
 
+    /// <summary>The berth test that was typed in after the work and lists some of it otherwise than it is, and what, by title; null where there is none, or another counts.</summary>
+    public (BerthTest Test, ImmutableArray<string> Things)? Unlisted { get; init; }
+
     /// <summary>What was read in it, held against what its test accepts, where it counts on a day; null where nothing was read, or nothing is tested.</summary>
-    public StepTest? TestOn(DateOnly day) => WriteDown?.Into is { } kind ? Kept is null && !IsTickedOn(day) ? null : StepTest.Of(kind, Kept) : StepTest.Of(this, NoteOn(day)) ?? (IsTickedOn(day) ? Untyped : null);
+    public StepTest? TestOn(DateOnly day) => WriteDown?.Into is { } kind ? Kept is null && Unlisted is null && !IsTickedOn(day) ? null : StepTest.Of(kind, Kept, Unlisted) : StepTest.Of(this, NoteOn(day)) ?? (IsTickedOn(day) ? Untyped : null);
 
     /// <summary>The same as it would be once the step is ticked: what is asked for and not typed in speaks against the tick.</summary>
-    public StepTest? TestWhenTickedOn(DateOnly day) => WriteDown?.Into is { } kind ? StepTest.Of(kind, Kept) : TestOn(day) ?? Untyped;
+    public StepTest? TestWhenTickedOn(DateOnly day) => WriteDown?.Into is { } kind ? StepTest.Of(kind, Kept, Unlisted) : TestOn(day) ?? Untyped;
 
     /// <summary>The last reading of its test, of whatever day, where it did not pass; else null. It stands until another one is typed. While some readings are still to be typed, nothing has failed before it is ticked.</summary>
-    public StepTest? Failed => WriteDown?.Into is { } kind ? Kept is null && Tick is not null ? StepTest.Of(kind, null) : null
+    public StepTest? Failed => WriteDown?.Into is { } kind ? Kept is null && (Unlisted is not null || Tick is not null) ? StepTest.Of(kind, null, Unlisted) : null
         : StepTest.Of(this, Remark is { } remark && !(Tick?.On > remark.On) ? remark.Remark : Tick?.Remark) is { LetsGoOn: false } failed && (failed.Standing != TestStanding.TooFew || Tick is not null) ? failed : null;
 
     /// <summary>What speaks against going on, on a day: a test that did not pass; one of which readings are still to be typed only once it is ticked. Else null.</summary>

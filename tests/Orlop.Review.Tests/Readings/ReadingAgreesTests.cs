@@ -74,6 +74,24 @@ public sealed class ReadingAgreesTests
         Assert.Equal(Verdict.Fails, Assert.Single(Findings(boat.With(Drop("after", 0.085) with { On = Monday.AddDays(1) }))).Shown.Verdict);
     }
 
+    /// <summary>
+    /// Read at the end of the work and recorded later, or not yet: it is held against the work, as its pack does. A lamp of 10 A on the same cable draws it to twice the drop. A draft is not worked on.
+    /// </summary>
+    [Theory]
+    [InlineData(AlterationStatus.Accepted, null, Verdict.Holds)]
+    [InlineData(AlterationStatus.UnderWay, null, Verdict.Holds)]
+    [InlineData(AlterationStatus.Built, 0, Verdict.Holds)]
+    [InlineData(AlterationStatus.Built, 3, Verdict.Holds)]
+    [InlineData(AlterationStatus.Draft, null, Verdict.Fails)]
+    [InlineData(AlterationStatus.Dropped, null, Verdict.Fails)]
+    public void TakenForAnAlteration_IsHeldAgainstTheBoatWithAllOfItInHer(AlterationStatus status, int? builtAfterDays, Verdict expected)
+    {
+        Edit edit = BoatEdits.Replace(SmallBoat.Lamp("lamp", 5), SmallBoat.Lamp("lamp", 10)) with { BuiltOn = builtAfterDays is { } days ? Monday.AddDays(days) : null };
+        BoatModel boat = SmallBoat.OneLamp(builtAfterDays is null ? 5 : 10).With(new Alteration { Id = "brighter", Status = status, Edits = [edit] }, Drop("drop", 0.17) with { On = Monday, Alteration = "brighter" });
+
+        Assert.Equal(expected, Assert.Single(Findings(boat)).Shown.Verdict);
+    }
+
     [Fact]
     public void ThingIsGone_ItsReadingIsNotJudged() => Assert.Empty(Findings(Boat(Drop("drop", 0.785)).Without("lamp-cable").Without("lamp")));
 

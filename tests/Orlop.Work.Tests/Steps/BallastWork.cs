@@ -2,6 +2,9 @@ using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
+using Orlop.Presentation.Views.Floating;
+using Orlop.Review;
+using Orlop.Review.Stability;
 using Orlop.Work.Steps;
 
 namespace Orlop.Work.Tests.Steps;
@@ -26,6 +29,9 @@ internal static class BallastWork
     }
 
     public static BoatModel With(BoatModel boat, params Thing[] more) => boat.WithThings([.. boat.Things.Where(thing => more.All(other => other.Id != thing.Id)), .. more]);
+
+    /// <summary>What a test lists that is typed in now: the boat as built.</summary>
+    public static ValueList<AboardItem> Aboard(BoatModel built) => BerthTestGuide.Aboard(new StabilityView(built, null, new Memo()), built.All<Condition>().First());
 
     public static WorkStep Step(BoatModel boat, Alteration work, string key) => Boats.Plan(boat, work).Steps.Single(step => step.Key == key);
 }

@@ -20,7 +20,7 @@ public sealed class BerthTestStepTests
         (BoatModel built, Alteration work) = Built(60);
         Alteration ticked = work with { Ticks = [.. work.Ticks, new StepTick("freeboards:after", Worked.AddDays(3))] };
         BoatModel boat = With(built, ticked);
-        boat = daysAfter is { } days ? With(boat, boat.Find<FreeboardSurvey>("october-freeboards")! with { Id = "after", Name = "After the work", On = Worked.AddDays(days) }) : boat;
+        boat = daysAfter is { } days ? With(boat, boat.Find<FreeboardSurvey>("october-freeboards")! with { Id = "after", Name = "After the work", On = Worked.AddDays(days), Aboard = Aboard(boat) }) : boat;
         WorkPack pack = Boats.Plan(boat, ticked);
         WorkStep step = pack.Steps.Single(step => step.Key == "freeboards:after");
 
@@ -31,6 +31,25 @@ public sealed class BerthTestStepTests
         {
             Assert.StartsWith("No freeboard survey is typed in that was made on the day of the work or later", step.Failed!.Words, StringComparison.Ordinal);
         }
+    }
+
+    // Typed in before the work is recorded, it lists the boat without the pigs: their 60 kg would be the boat's own, and counted again. It speaks against the step, ticked or not.
+    [Fact]
+    public void Freeboards_TypedBeforeTheWorkIsRecorded_DoNotCount_AndTheStepSaysToRecordFirst()
+    {
+        Alteration work = Ballast(60) with { Status = AlterationStatus.Accepted, Ticks = [new StepTick("fit:pigs", Worked)] };
+        BoatModel boat = With(DemoBoat.Read(), work);
+        WorkStep open = Step(boat, work, "freeboards:after");
+        Assert.Contains(open.Details, detail => detail.ToString().StartsWith("Record as built first", StringComparison.Ordinal) && detail.ToString().Contains("Pigs of iron", StringComparison.Ordinal));
+
+        WorkStep step = Step(With(boat, boat.Find<FreeboardSurvey>("october-freeboards")! with { Id = "after", Name = "After the work", On = Worked, Aboard = Aboard(boat) }), work, "freeboards:after");
+        Assert.Null(step.Kept);
+        Assert.Equal(TestStanding.Outside, step.TestOn(Worked)!.Standing);
+        Assert.Contains("Pigs of iron", step.Failed!.Words, StringComparison.Ordinal);
+        Assert.False((step with { Tick = new StepTick(step.Key, Worked) }).IsDoneOn(Worked));
+
+        (BoatModel built, Alteration recorded) = Built(60);
+        Assert.DoesNotContain(Step(built, recorded, "freeboards:after").Details, detail => detail.ToString().StartsWith("Record as built first", StringComparison.Ordinal));
     }
 
     // Before it is ticked nothing failed, and what the tick would meet can be asked.

@@ -51,7 +51,7 @@ public sealed class InclineAnewTests
     public void Inclining_StaysWhenItIsTypedIn_AndIsThenPassed()
     {
         (BoatModel built, Alteration work) = Built(300);
-        BoatModel typed = With(built, built.Find<FreeboardSurvey>("october-freeboards")! with { Id = "after", Name = "After the work", On = Worked }, new InclinationTest { Id = "inclined", Name = "Inclined", On = Worked });
+        BoatModel typed = With(built, built.Find<FreeboardSurvey>("october-freeboards")! with { Id = "after", Name = "After the work", On = Worked, Aboard = Aboard(built) }, new InclinationTest { Id = "inclined", Name = "Inclined", On = Worked, Aboard = Aboard(built) });
 
         Assert.Null(Step(built, work, "incline:after").Kept);
         WorkStep step = Step(typed, work, "incline:after");

@@ -19,7 +19,7 @@ public sealed class ReadingAgreesCheck : ICheck<ReadingsView>
     public CheckDescription Description { get; } = new(
         Id,
         "Reading agrees with the circuit",
-        "The newest reading on record of each place in each condition against what the circuit should give there, in the boat as she was on its day. The accepted range reaches as far as what is not known of the boat and the meter's own error. It fails outside that range; a later reading of the same place takes its place.",
+        "The newest reading on record of each place in each condition against what the circuit should give there, in the boat as she was on its day, with all of the alteration that it was taken for. The accepted range reaches as far as what is not known of the boat and the meter's own error. It fails outside that range; a later reading of the same place takes its place.",
         []);
 
     public IEnumerable<Finding> Run(ReadingsView view) => view.Newest.Select(reading => Judge(view, reading));
