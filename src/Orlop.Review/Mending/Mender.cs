@@ -165,13 +165,19 @@ public sealed class Mender
     private MendSet SetOf(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice)
     {
         BoatModel boat = BoatWith(slots, choice);
+        ImmutableArray<Finding> after = _judge.ToTheEnd(boat);
+        HashSet<(string, string)> wasTight = [.. _judge.Before.Where(finding => finding.Verdict == Verdict.Tight).Select(finding => (finding.CheckId, finding.SubjectId))];
         return new MendSet(
             [
                 .. slots.Select((slot, at) => (slot.ThingId, Option: slot.Options[choice[at]])).Where(change => !change.Option.IsKept).Select(change => new MendChange(
                     change.ThingId, change.Option.What, change.Option.Cost, change.Option.Part?.Id,
                     change.Option.IsFromStock ? [.. _bench.Shelf.Of(change.Option.Part!).Select(item => item.Id)] : [])),
             ],
-            boat, Counts(_judge.Before), Counts(_judge.ToTheEnd(boat)));
+            boat, Counts(_judge.Before), Counts(after))
+        {
+            NewlyTight = [.. after.Where(finding => finding.Verdict == Verdict.Tight && !wasTight.Contains((finding.CheckId, finding.SubjectId)))],
+            Remarks = IsolatorRemarks.Of(boat, [.. slots.Where((slot, at) => !slot.Options[choice[at]].IsKept).SelectMany(slot => slot.AlsoIds.Add(slot.ThingId))]),
+        };
     }
 
     private static ImmutableDictionary<Verdict, int> Counts(IEnumerable<Finding> findings) =>

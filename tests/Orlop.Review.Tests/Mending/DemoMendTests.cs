@@ -43,6 +43,20 @@ public sealed class DemoMendTests
     }
 
     [Fact]
+    public void WinchDraft_WhatBecomesTight_IsNamed()
+    {
+        var was = MendBoats.Verdicts(Draft);
+        (string, string)[] tight = [.. MendBoats.Verdicts(Mended.Value.Set!.Boat).Where(finding => finding.Value == Verdict.Tight && was.GetValueOrDefault(finding.Key, Verdict.Holds) != Verdict.Tight).Select(finding => finding.Key).Order()];
+        Assert.NotEmpty(tight);
+        Assert.Equal(tight, Mended.Value.Set.NewlyTight.Select(finding => (finding.CheckId, finding.SubjectId)).Order());
+    }
+
+    // The winch hangs on the battery's post; everything else that is changed lies behind the main isolator.
+    [Fact]
+    public void WinchDraft_FedFromBeforeTheMainIsolator_SaysSoOfTheWinchAlone() =>
+        Assert.StartsWith("Winch stays fed", Assert.Single(Mended.Value.Set!.Remarks).ToString(), StringComparison.Ordinal);
+
+    [Fact]
     public void WinchDraft_EveryChange_IsNeeded()
     {
         BoatModel mended = Mended.Value.Set!.Boat;
