@@ -100,6 +100,15 @@ internal static class MendCommand
 
             Line($"  Together {set.Price}, {set.Mass} added. {view.Proof}");
             Line($"  {set.Verdicts}");
+            foreach (string finding in set.NewlyTight)
+            {
+                Line($"  {MendSetView.TightWords} {finding}");
+            }
+
+            foreach (string remark in set.Remarks)
+            {
+                Line($"  {remark}");
+            }
         }
 
         foreach ((string thing, string text) in MendView.Classes(view.Result.Targets.Select(finding => (finding.CheckId, finding.SubjectId)), boat))

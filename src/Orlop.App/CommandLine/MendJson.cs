@@ -65,6 +65,8 @@ internal static class MendJson
         ["addedKg"] = set.Cost.AddedKg,
         ["before"] = Counts(set.Before),
         ["after"] = Counts(set.After),
+        ["newlyTight"] = new JsonArray([.. set.NewlyTight.Select(Of)]),
+        ["remarks"] = new JsonArray([.. set.Remarks.Select(remark => JsonValue.Create(Text(remark)))]),
         ["changes"] = new JsonArray([.. set.Changes.Select(change => new JsonObject
         {
             ["thing"] = change.ThingId,

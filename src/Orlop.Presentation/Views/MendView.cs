@@ -24,6 +24,15 @@ public sealed record MendRow(string ThingId, string What, string From, string Pr
 /// <param name="Verdicts">What the review of the electrics says before and after.</param>
 public sealed record MendSetView(MendSet Set, IReadOnlyList<MendRow> Rows, string Price, string Mass, string Verdicts)
 {
+    /// <summary>What stands above <see cref="NewlyTight"/>.</summary>
+    public const string TightWords = "Tight with it, and not before:";
+
+    /// <summary>The findings that are tight with it and were not.</summary>
+    public IReadOnlyList<string> NewlyTight { get; init; } = [];
+
+    /// <summary>What is to be known of it besides.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
     /// <summary>The set in the reader's units.</summary>
     public static MendSetView Of(MendSet set, BoatModel boat, DisplayUnits units, CultureInfo culture)
     {
@@ -35,7 +44,11 @@ public sealed record MendSetView(MendSet Set, IReadOnlyList<MendRow> Rows, strin
             [.. set.Changes.Select(change => new MendRow(change.ThingId, SentenceText.Of(change.What, units, culture), FromOf(change, boat), Price(change.Cost.PriceMoney), Mass(change.Cost.AddedKg)))],
             Price(set.Cost.PriceMoney),
             Mass(set.Cost.AddedKg),
-            $"Electrics now: {Counts(set.Before)}. With it: {Counts(set.After)}.");
+            $"Electrics now: {Counts(set.Before)}. With it: {Counts(set.After)}.")
+        {
+            NewlyTight = [.. set.NewlyTight.Select(finding => SentenceText.Of(finding.Headline, units, culture))],
+            Remarks = [.. set.Remarks.Select(remark => SentenceText.Of(remark, units, culture))],
+        };
     }
 
     private static string FromOf(MendChange change, BoatModel boat) => change switch
@@ -99,8 +112,9 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
         string Main(double value) => at.Aim == MendAim.Cost ? $"{value.ToString("0.00", culture)} to pay" : QuantityText.Result(value, "Kg", DisplayUnits.Metric, culture);
         return (at.Most, at.Least) switch
         {
-            ({ } best, { } least) => $"one that clears it is found ({Main(best)}); none is below {Main(least)}",
-            (null, { } least) when at.HasFound is false => $"none found yet; none is below {Main(least)}",
+            ({ } best, { } least) => $"one that clears it is found ({Main(best)}){(least > 0 ? $"; none is below {Main(least)}" : "")}",
+            (null, > 0 and var least) when !at.HasFound => $"none found yet; none is below {Main(least)}",
+            (null, _) when !at.HasFound => "none found yet",
             _ => at.HasFound ? "one that clears it is found" : null,
         };
     }

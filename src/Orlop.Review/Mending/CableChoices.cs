@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
@@ -14,16 +13,19 @@ internal sealed record CableWant
 
     /// <summary>It may take another run.</summary>
     public bool IsOtherRun { get; init; }
+
+    /// <summary>The device at its end may be moved nearer; null where it may not.</summary>
+    public MovedDevice? TailOf { get; init; }
+
+    /// <summary>It leads on from a device that may be moved; null where it does not.</summary>
+    public MovedDevice? LedOn { get; init; }
 }
 
-/// <summary>What may become of a cable: another size or insulation, a shorter run where it is too long before its fuse, another one where it is hot or wet.</summary>
+/// <summary>What may become of a cable: another size or insulation, a shorter run where it is too long before its fuse, another one where it is hot or wet; with a device at its end moved.</summary>
 internal static class CableChoices
 {
     // Outer diameter of so many equal round conductors side by side, over that of one: circles in a circle.
     private static readonly double[] BundleRatio = [1, 1, 2, 2.155, 2.415, 2.702];
-
-    // What a cable laid short is at least, over the straight distance between the places of its ends. Common practice, no source.
-    private const double RoundaboutFactor = 1.2;
 
     // Thinner than this share of what is there is not looked at.
     private const double ThinnestFraction = 0.5;
@@ -35,58 +37,28 @@ internal static class CableChoices
     public static MendSlot? Slot(MendBench bench, Cable cable, CableWant want)
     {
         int cores = Math.Max(1, cable.Cores.Count), sheathed = cable.IsSheathed || cores == 1 ? cores : 1;
-        List<Laying> layings = [new(0, cable.LengthM?.Value, null, null)];
-        if (want.ShortM is { } shortM && cable.LengthM is not null)
-        {
-            layings.AddRange(Shorter(bench.Draft, cable, shortM));
-        }
-
-        if (want.IsOtherRun && OtherRuns.Of(bench.Draft, cable) is { } other && other.Legs != cable.Run)
-        {
-            layings.Add(new Laying(1, other.LengthM, other, Sentence.Of($"by {other.Words}")));
-        }
-
+        Laying[] layings = [.. Laying.All(bench, cable, want)];
         double mostMm2 = TerminalSizes.MostMm2(bench.Draft, cable);
         CataloguePart[] kinds =
         [
             .. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, InsulationC: not null } && part.CoreCount == sheathed && part.AreaMm2.Value <= mostMm2
-                && part.AreaMm2.Value >= ThinnestFraction * cable.AreaMm2.Value && (part.AreaMm2.Value > cable.AreaMm2.Value || !(part.InsulationC.Value <= cable.InsulationC?.Value))),
+                && part.AreaMm2.Value >= ThinnestFraction * cable.AreaMm2.Value),
         ];
-        IEnumerable<MendOption> all = layings.SelectMany(laying => kinds.SelectMany(kind => bench.Ways(Of(bench, cable, kind, cores, sheathed, laying)))
+        IEnumerable<MendOption> all = layings.SelectMany(laying => kinds.Where(kind => IsOther(cable, kind) || (IsTooShort(cable, laying) && IsAsGood(cable, kind))).SelectMany(kind => bench.Ways(Of(bench, cable, kind, cores, sheathed, laying)))
             // What is there already can be laid anew where it is long enough.
             .Concat(laying.Words is not null && laying.LengthM <= cable.LengthM?.Value ? [Relaid(cable, laying)] : []));
-        MovedDevice? moved = want.ShortM is { } nearM ? MovedDevice.Of(bench, cable, nearM) : null;
-        MendSlot? slot = bench.Slot($"cable:{cable.Id}", SlotKind.Cable, cable.Id, Traits(cable, layings[0]), all.Concat(moved?.Options ?? []));
-        return slot is null || moved is null ? slot : slot with { AlsoIds = moved.AlsoIds };
+        MendSlot? slot = bench.Slot($"cable:{cable.Id}", SlotKind.Cable, cable.Id, layings[0].Traits(cable), all);
+        return slot is null || want.TailOf is null ? slot : slot with { AlsoIds = [want.TailOf.DeviceId] };
     }
 
-    // Never shorter than her drawing says that it must be: what it becomes hangs on a length that nobody has measured.
-    private static IEnumerable<Laying> Shorter(BoatModel boat, Cable cable, double shortM)
-    {
-        if (cable.Cores.Count == 0 || boat.Find<Part>(cable.Cores[0].From.Part)?.Place is null || boat.Find<Part>(cable.Cores[0].To.Part)?.Place is null)
-        {
-            yield return new Laying(0, shortM, null, Sentence.Of($"laid in {new Amount(shortM, "M")}, if that reaches: measure on board before it is relied on, for the drawing has not the places of both ends"));
-        }
-        else if (cable.Cores.Max(core => StraightM(boat, core)) is var straightM && shortM >= RoundaboutFactor * straightM)
-        {
-            yield return new Laying(0, shortM, null, Sentence.Of($"laid in {new Amount(shortM, "M")}, if that reaches: measure on board before it is relied on, for the drawing has {new Amount(straightM, "M")} straight through the air"));
-        }
-    }
+    private static bool IsOther(Cable cable, CataloguePart kind) => kind.AreaMm2!.Value > cable.AreaMm2.Value || !(kind.InsulationC!.Value <= cable.InsulationC?.Value);
 
-    // Between the places of its ends; nothing where one has none.
-    private static double StraightM(BoatModel boat, Core core) =>
-        boat.Find<Part>(core.From.Part)?.Place is { } from && boat.Find<Part>(core.To.Part)?.Place is { } to ? from.DistanceM(to) : 0;
+    private static bool IsTooShort(Cable cable, Laying laying) => laying.LengthM > cable.LengthM?.Value;
 
-    /// <summary>How a cable is laid: as it is, or shorter, or by another run.</summary>
-    private sealed record Laying(int Route, double? LengthM, OtherRun? Run, Sentence? Words);
+    private static bool IsAsGood(Cable cable, CataloguePart kind) => kind.AreaMm2!.Value == cable.AreaMm2.Value && kind.InsulationC!.Value >= cable.InsulationC?.Value;
 
-    private static MendTraits Traits(Cable cable, Laying laying) => new()
-    {
-        AreaMm2 = cable.AreaMm2.Value,
-        InsulationC = cable.InsulationC?.Value,
-        LengthM = laying.LengthM,
-        Route = laying.Route,
-    };
+    // Choices that only go together, of the cable before a device that is moved and of the one that leads on.
+    private static string? TogetherOf(Laying laying) => laying.Moved is { OnId: not null } moved ? moved.DeviceId : null;
 
     private static MendOption Of(MendBench bench, Cable cable, CataloguePart part, int cores, int sheathed, Laying laying)
     {
@@ -95,22 +67,25 @@ internal static class CableChoices
         Amount cutM = new(cuts.Sum(), "M");
         return new MendOption
         {
-            What = laying.Words is { } words ? Sentence.Of($"{cable.Title}: {part.Title}, {cutM} to cut, {words}") : Sentence.Of($"{cable.Title}: {part.Title}, {cutM} to cut"),
-            Apply = boat => MendBench.Change<Cable>(boat, cable.Id, was => Laid(As(was, part, cores, sheathed), laying)),
+            What = laying is { Words: { } moving, Moved: { } moved } && moved.TailId == cable.Id ? Sentence.Of($"{cable.Title}: {part.Title}, {cutM} to cut; {moving}")
+                : laying.Words is { } words ? Sentence.Of($"{cable.Title}: {part.Title}, {cutM} to cut, {words}") : Sentence.Of($"{cable.Title}: {part.Title}, {cutM} to cut"),
+            Apply = boat => laying.Apply(boat, cable.Id, was => As(was, part, cores, sheathed)),
             Cost = new MendCost(cuts.Sum() * (part.PriceMoneyPerM?.Value ?? 0), MendBench.AddedKg(eachKg * lengthM, cable.MassKgPerM?.Value * (cable.LengthM?.Value ?? 0))),
-            Traits = Traits(cable, laying) with { AreaMm2 = part.AreaMm2!.Value, InsulationC = part.InsulationC!.Value },
+            Traits = laying.Traits(cable) with { AreaMm2 = part.AreaMm2!.Value, InsulationC = part.InsulationC!.Value },
             StepFactor = MendBench.StepFactor(part.AreaMm2.Value, cable.AreaMm2.Value) + MendBench.StepFactor(laying.LengthM, cable.LengthM?.Value),
             Part = part,
             CutsM = cuts,
+            TogetherId = TogetherOf(laying),
         };
     }
 
     private static MendOption Relaid(Cable cable, Laying laying) => new()
     {
-        What = Sentence.Of($"{cable.Title}: {laying.Words!}; it is given as {new Amount(cable.LengthM!.Value, "M")} now"),
-        Apply = boat => MendBench.Change<Cable>(boat, cable.Id, was => Laid(was, laying)),
-        Traits = Traits(cable, laying),
-        StepFactor = MendBench.StepFactor(laying.LengthM, cable.LengthM.Value),
+        What = laying.Moved?.TailId == cable.Id ? laying.Words! : Sentence.Of($"{cable.Title}: {laying.Words!}; it is given as {new Amount(cable.LengthM!.Value, "M")} now"),
+        Apply = boat => laying.Apply(boat, cable.Id, was => was),
+        Traits = laying.Traits(cable),
+        StepFactor = MendBench.StepFactor(laying.LengthM, cable.LengthM?.Value),
+        TogetherId = TogetherOf(laying),
     };
 
     private static ImmutableArray<double> Cuts(MendBench bench, Cable cable, int sheathed, Laying laying)
@@ -137,27 +112,4 @@ internal static class CableChoices
     };
 
     private static Quantity? Times(Quantity? quantity, double ratio) => quantity is null || ratio == 1 ? quantity : quantity with { Value = Math.Round(quantity.Value * ratio, 6) };
-
-    private static Cable Laid(Cable cable, Laying laying)
-    {
-        if (laying.Words is null || laying.LengthM is not { } lengthM)
-        {
-            return cable;
-        }
-
-        Cable laid = InLength(cable, lengthM);
-        return laying.Run is null ? laid : laid with { Run = laying.Run.Legs, Cores = cable.Cores.Select(core => core with { LengthM = null }).ToValueList() };
-    }
-
-    /// <summary>The cable in another length, in metres; the longest stretch of its run gives way.</summary>
-    public static Cable InLength(Cable cable, double lengthM)
-    {
-        RunLeg? longest = cable.Run.MaxBy(leg => leg.LengthM);
-        double lessM = (cable.LengthM?.Value ?? lengthM) - lengthM;
-        return cable with
-        {
-            LengthM = new Quantity(lengthM, Knowledge.Estimated, cable.LengthM?.PlusMinus, Method: "to be laid so; measure before cutting"),
-            Run = cable.Run.Select(leg => ReferenceEquals(leg, longest) ? leg with { LengthM = Math.Round(Math.Max(0, leg.LengthM - lessM), 3) } : leg).ToValueList(),
-        };
-    }
 }

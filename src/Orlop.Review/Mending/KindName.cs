@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Orlop.Boat.Things;
 
 namespace Orlop.Review.Mending;
@@ -5,14 +6,9 @@ namespace Orlop.Review.Mending;
 /// <summary>The name of a device whose kind changes.</summary>
 internal static class KindName
 {
-    /// <summary>The name as it becomes: where it begins with the word of its kind, with that of the other.</summary>
-    public static string? Of(string? name, ProtectionMeans was, ProtectionMeans becomes)
-    {
-        string word = WordOf(was);
-        return was != becomes && name is not null && name.StartsWith(word, StringComparison.OrdinalIgnoreCase) && (name.Length == word.Length || !char.IsLetter(name[word.Length]))
-            ? (char.IsUpper(name[0]) ? WordOf(becomes)[0] : char.ToLowerInvariant(WordOf(becomes)[0])) + WordOf(becomes)[1..] + name[word.Length..]
-            : name;
-    }
+    /// <summary>The name as it becomes: the word of its kind, wherever it stands as a whole word, becomes that of the other.</summary>
+    public static string? Of(string? name, ProtectionMeans was, ProtectionMeans becomes) => was == becomes || name is null ? name
+        : Regex.Replace(name, $@"\b{WordOf(was)}\b", found => char.IsUpper(found.Value[0]) ? WordOf(becomes) : WordOf(becomes).ToLowerInvariant(), RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>What is said of it beside the change; nothing where the kind stays.</summary>
     public static string Words(Protection device, ProtectionMeans becomes) => (device.Means == becomes, Of(device.Name, device.Means, becomes)) switch

@@ -44,7 +44,7 @@ internal static class LeadChoices
         return new MendOption
         {
             What = Sentence.Of($"{title}: leads of one length and size, {part.Title}: {string.Join(", ", anew.Select(each => $"{each.Cable.Title} {FormattableString.Invariant($"{each.LengthM:0.##}")} m"))}; {new Amount(cutsM.Sum(), "M")} to cut, each with its lugs"),
-            Apply = boat => anew.Aggregate(boat, (becomes, each) => MendBench.Change<Cable>(becomes, each.Cable.Id, was => CableChoices.InLength(CableChoices.As(was, part, 1, 1), each.LengthM))),
+            Apply = boat => anew.Aggregate(boat, (becomes, each) => MendBench.Change<Cable>(becomes, each.Cable.Id, was => Laying.InLength(CableChoices.As(was, part, 1, 1), each.LengthM))),
             Cost = new MendCost(cutsM.Sum() * (part.PriceMoneyPerM?.Value ?? 0), anew.Sum(each => MendBench.AddedKg(part.MassKgPerM?.Value * each.LengthM, each.Cable.MassKgPerM?.Value * each.Cable.LengthM!.Value))),
             Traits = new MendTraits { Circuit = choice },
             Part = part,
@@ -59,7 +59,7 @@ internal static class LeadChoices
         return new MendOption
         {
             What = Sentence.Of($"{title}: leads cut to the length of the shortest: {string.Join(", ", shorter.Select(each => $"{each.Cable.Title} {FormattableString.Invariant($"{each.LengthM:0.##}")} m"))}; measure on board whether they reach"),
-            Apply = boat => shorter.Aggregate(boat, (becomes, each) => MendBench.Change<Cable>(becomes, each.Cable.Id, was => CableChoices.InLength(was, each.LengthM))),
+            Apply = boat => shorter.Aggregate(boat, (becomes, each) => MendBench.Change<Cable>(becomes, each.Cable.Id, was => Laying.InLength(was, each.LengthM))),
             // With none to shorten it is what is there.
             Traits = shorter.Length == 0 ? new MendTraits() : new MendTraits { Circuit = choice },
             StepFactor = shorter.Sum(each => MendBench.StepFactor(each.LengthM, each.Cable.LengthM!.Value)),

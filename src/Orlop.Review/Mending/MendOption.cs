@@ -23,11 +23,11 @@ internal sealed record MendTraits
 
     public double? LengthM { get; init; }
 
-    /// <summary>Which way a cable takes: 0 as it is, 1 another run, <see cref="MovedRoute"/>.</summary>
+    /// <summary>Which way a cable takes: 0 as it is, 1 another run.</summary>
     public int Route { get; init; }
 
-    /// <summary>As it is, but to a device that stands elsewhere.</summary>
-    public const int MovedRoute = 2;
+    /// <summary>A device at its end stands elsewhere.</summary>
+    public bool IsMoved { get; init; }
 
     public double? RatedA { get; init; }
 
@@ -93,6 +93,9 @@ internal sealed record MendOption
 
     /// <summary>Lengths that are cut for it, in metres.</summary>
     public ImmutableArray<double> CutsM { get; init; } = [];
+
+    /// <summary>Choices of two slots that have this alike are only taken together: a device that is moved. Null where it may be taken alone.</summary>
+    public string? TogetherId { get; init; }
 
     /// <summary>It leaves everything as it is.</summary>
     public bool IsKept { get; init; }

@@ -62,6 +62,12 @@ public sealed record MendChange(string ThingId, Sentence What, MendCost Cost, st
 /// <param name="After">How many they leave.</param>
 public sealed record MendSet(ImmutableArray<MendChange> Changes, BoatModel Boat, ImmutableDictionary<Verdict, int> Before, ImmutableDictionary<Verdict, int> After)
 {
+    /// <summary>What is tight with it and was not before: what it cleared no farther, and what it brings.</summary>
+    public ImmutableArray<Finding> NewlyTight { get; init; } = [];
+
+    /// <summary>Who hangs on a battery with no isolator between, of those that the changes are on the way to.</summary>
+    public ImmutableArray<Sentence> Remarks { get; init; } = [];
+
     /// <summary>The sum over the changes.</summary>
     public MendCost Cost => new(Changes.Sum(change => change.Cost.PriceMoney), Changes.Sum(change => change.Cost.AddedKg));
 

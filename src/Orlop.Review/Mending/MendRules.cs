@@ -35,16 +35,16 @@ internal static class MendRules
     private static bool Cable(Objection objection, bool isOwn, MendTraits other, MendTraits had) => objection.Finding.CheckId switch
     {
         "voltage-drop" or "least-voltage" or "voltage-while-starting" or "load-can-be-served" => ConductsNoBetter(other, had),
-        "breaking-capacity" => IsMovedAlike(other, had) && AtMost(had.AreaMm2, other.AreaMm2) && AtMost(other.LengthM, had.LengthM),
-        "conductor-ampacity" => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && other.Route == had.Route : objection.IsClear && other.Route == had.Route,
-        Objection.BundleCheck => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && other.Route == had.Route : objection.IsClear && IsMovedAlike(other, had),
+        "breaking-capacity" => AtMost(had.AreaMm2, other.AreaMm2) && AtMost(other.LengthM, had.LengthM),
+        "conductor-ampacity" => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && IsLaidAlike(other, had) : objection.IsClear && other.Route == had.Route,
+        Objection.BundleCheck => isOwn ? AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC) && IsLaidAlike(other, had) : objection.IsClear,
         "conductor-protection" => AtMost(had.LengthM, other.LengthM) && other.Route == had.Route
             && (!isOwn || (AtMost(other.AreaMm2, had.AreaMm2) && AtMost(other.InsulationC, had.InsulationC))),
         "fault-clears" => ConductsNoBetter(other, had) && other.Route == had.Route && (!isOwn || other.InsulationC == had.InsulationC),
         // What it loses warms the space it runs in.
         "space-temperature" or "charger-output" or "charge-temperature" => ConductsNoBetter(other, had) && other.Route == had.Route,
         "smallest-conductor" => !isOwn || AtMost(other.AreaMm2, had.AreaMm2),
-        "cable-reaches" => IsMovedAlike(other, had) && (!isOwn || AtMost(other.LengthM, had.LengthM)),
+        "cable-reaches" => other.IsMoved == had.IsMoved && (!isOwn || AtMost(other.LengthM, had.LengthM)),
         "run-clear-of-bilge" => !isOwn || other.Route == had.Route,
         "lug-fits-cable" => !isOwn,
         "ring-fits-stud" => true,
@@ -102,10 +102,10 @@ internal static class MendRules
 
     // Thinner, longer or hotter: its resistance is taken at the temperature that its insulation is rated for.
     private static bool ConductsNoBetter(MendTraits other, MendTraits had) =>
-        IsMovedAlike(other, had) && AtMost(other.AreaMm2, had.AreaMm2) && AtMost(had.LengthM, other.LengthM) && AtMost(had.InsulationC, other.InsulationC);
+        AtMost(other.AreaMm2, had.AreaMm2) && AtMost(had.LengthM, other.LengthM) && AtMost(had.InsulationC, other.InsulationC);
 
-    // A device that is moved makes one cable shorter and the next longer.
-    private static bool IsMovedAlike(MendTraits other, MendTraits had) => (other.Route == MendTraits.MovedRoute) == (had.Route == MendTraits.MovedRoute);
+    // What a device that is moved makes longer lies where the device stands.
+    private static bool IsLaidAlike(MendTraits other, MendTraits had) => other.Route == had.Route && other.IsMoved == had.IsMoved;
 
     private static bool IsOfCurrent(Objection objection) =>
         objection.Finding.CheckId is "conductor-ampacity" or Objection.BundleCheck or "device-carries-load" or "part-carries-current" or "converter-carries-load" or "start-opens-device";

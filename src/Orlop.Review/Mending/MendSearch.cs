@@ -14,7 +14,14 @@ internal sealed record MendProblem(
     ImmutableArray<ImmutableArray<MendWeight>> Weights,
     Func<ImmutableArray<int>, ImmutableArray<Objection>> Judge,
     Func<Objection, MendSlot, MendTraits, MendTraits, bool> CannotHelp,
-    Func<ImmutableArray<int>, ImmutableArray<int>> Overdrawn);
+    Func<ImmutableArray<int>, ImmutableArray<int>> Overdrawn)
+{
+    /// <summary>Sets that nobody can build: choices that only go together, taken apart.</summary>
+    public ImmutableArray<RuledOut> Apart { get; init; } = [];
+
+    /// <summary>The set can be built.</summary>
+    public bool IsWhole(ImmutableArray<int> choice) => !Apart.Any(apart => apart.Has(choice.AsSpan()));
+}
 
 /// <summary>What a search came to.</summary>
 /// <param name="Best">The least good set that was found; default when none was.</param>
@@ -40,7 +47,7 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, MendTellin
 
     private readonly int _count = problem.Slots.Length;
     private readonly ulong[] _whole = [.. problem.Slots.Select(slot => (1UL << slot.Options.Length) - 1)];
-    private readonly List<RuledOut> _ruledOut = [];
+    private readonly List<RuledOut> _ruledOut = [.. problem.Apart];
     private readonly Dictionary<string, ImmutableArray<Objection>> _judged = new(StringComparer.Ordinal);
     private readonly PriorityQueue<ulong[], (MendWeight Least, int Turn)> _open = new();
     private ImmutableArray<int> _best;
@@ -147,7 +154,7 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, MendTellin
 
         token.ThrowIfCancellationRequested();
         ImmutableArray<Objection> objections = _judged[key] = problem.Judge(choice);
-        if (objections.IsEmpty && (_best.IsDefault || WeightOf(choice).CompareTo(_bestWeight) < 0))
+        if (objections.IsEmpty && problem.IsWhole(choice) && (_best.IsDefault || WeightOf(choice).CompareTo(_bestWeight) < 0))
         {
             (_best, _bestWeight) = (choice, WeightOf(choice));
         }
@@ -156,7 +163,7 @@ internal sealed class MendSearch(MendProblem problem, int mostJudged, MendTellin
         return objections;
     }
 
-    // What falls with a set, made as wide as a few more reviews allow: where even a better choice does not help, all below it fall too.
+    // What falls with a set, made as wide as a few more reviews allow: where even a better choice does not help, all below it fall too. A set that nobody can build teaches as well, but is never the best.
     private RuledOut Learnt(Objection objection, ImmutableArray<int> choice)
     {
         (Objection lastObjection, ImmutableArray<int> last) = (objection, choice);

@@ -29,7 +29,7 @@ internal sealed class MendWants(MendBench bench)
     /// <summary>The slots of all that is wanted so far, in the order of their ids.</summary>
     public ImmutableArray<MendSlot> Slots()
     {
-        IEnumerable<MendSlot?> cables = _cables.Select(want => bench.Draft.Find<Cable>(want.Key) is { } cable ? CableChoices.Slot(bench, cable, want.Value) : null);
+        IEnumerable<MendSlot?> cables = WithMoves().Select(want => bench.Draft.Find<Cable>(want.Key) is { } cable ? CableChoices.Slot(bench, cable, want.Value) : null);
         return
         [
             .. cables
@@ -44,6 +44,27 @@ internal sealed class MendWants(MendBench bench)
                 .Concat(_studs.Select(stud => EndChoices.Rings(bench, Terminal.Parse(stud))))
                 .OfType<MendSlot>().OrderBy(slot => slot.Id, StringComparer.Ordinal),
         ];
+    }
+
+    // A device that may be moved makes two cables other, each with its part of the move; one device at most for each cable.
+    private SortedDictionary<string, CableWant> WithMoves()
+    {
+        SortedDictionary<string, CableWant> wants = new(_cables, StringComparer.Ordinal);
+        CableWant Of(string id) => wants.GetValueOrDefault(id, new CableWant());
+        foreach ((string id, CableWant want) in _cables)
+        {
+            if (want.ShortM is { } shortM && bench.Draft.Find<Cable>(id) is { } tail && MovedDevice.Of(bench.Draft, tail, shortM) is { } moved && Of(id).LedOn is null
+                && (moved.OnId is null || Of(moved.OnId) is { LedOn: null, TailOf: null }))
+            {
+                wants[id] = Of(id) with { TailOf = moved };
+                if (moved.OnId is { } on)
+                {
+                    wants[on] = Of(on) with { LedOn = moved };
+                }
+            }
+        }
+
+        return wants;
     }
 
     private IEnumerable<StringGroup> GroupsOf(IEnumerable<string> batteryIds) => batteryIds.Select(bench.Strings.Of).OfType<StringGroup>().DistinctBy(group => group.Strings[0].Members[0].Id);

@@ -85,7 +85,10 @@ public sealed class Mender
         [.. slots.Select(slot => slot.Options.Select(option => MendWeight.Of(option, _request.Aim)).ToImmutableArray())],
         choice => Against(slots, choice, asked),
         (objection, slot, other, had) => !(_bench.IsRelated(objection, slot.ThingId) || slot.AlsoIds.Any(id => _bench.IsRelated(objection, id))) || MendRules.CannotHelp(objection, slot, other, had),
-        choice => _bench.Shelf.Overdrawn(slots, choice));
+        choice => _bench.Shelf.Overdrawn(slots, choice))
+    {
+        Apart = MendApart.Of(slots),
+    };
 
     // A set that was reviewed before something was given up is not reviewed again.
     private ImmutableArray<Objection> Against(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice, MendAsked asked)
@@ -129,13 +132,15 @@ public sealed class Mender
     // A set that is not proved, or one that a rule of direction kept too big, may have a change too many: each is left away once and reviewed.
     private (ImmutableArray<int> Choice, bool IsLess) Needed(ImmutableArray<MendSlot> slots, ImmutableArray<int> best, MendAsked asked)
     {
+        ImmutableArray<RuledOut> apart = MendApart.Of(slots);
         ImmutableArray<int> needed = best;
         for (int slot = 0; slot < slots.Length && !_token.IsCancellationRequested; slot++)
         {
             int kept = Kept(slots[slot]);
-            if (needed[slot] != kept && IsGood(slots, needed.SetItem(slot, kept), asked))
+            ImmutableArray<int> without = needed.SetItem(slot, kept);
+            if (needed[slot] != kept && !apart.Any(sets => sets.Has(without.AsSpan())) && IsGood(slots, without, asked))
             {
-                needed = needed.SetItem(slot, kept);
+                needed = without;
             }
         }
 
@@ -160,13 +165,19 @@ public sealed class Mender
     private MendSet SetOf(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice)
     {
         BoatModel boat = BoatWith(slots, choice);
+        ImmutableArray<Finding> after = _judge.ToTheEnd(boat);
+        HashSet<(string, string)> wasTight = [.. _judge.Before.Where(finding => finding.Verdict == Verdict.Tight).Select(finding => (finding.CheckId, finding.SubjectId))];
         return new MendSet(
             [
                 .. slots.Select((slot, at) => (slot.ThingId, Option: slot.Options[choice[at]])).Where(change => !change.Option.IsKept).Select(change => new MendChange(
                     change.ThingId, change.Option.What, change.Option.Cost, change.Option.Part?.Id,
                     change.Option.IsFromStock ? [.. _bench.Shelf.Of(change.Option.Part!).Select(item => item.Id)] : [])),
             ],
-            boat, Counts(_judge.Before), Counts(_judge.ToTheEnd(boat)));
+            boat, Counts(_judge.Before), Counts(after))
+        {
+            NewlyTight = [.. after.Where(finding => finding.Verdict == Verdict.Tight && !wasTight.Contains((finding.CheckId, finding.SubjectId)))],
+            Remarks = IsolatorRemarks.Of(boat, [.. slots.Where((slot, at) => !slot.Options[choice[at]].IsKept).SelectMany(slot => slot.AlsoIds.Add(slot.ThingId))]),
+        };
     }
 
     private static ImmutableDictionary<Verdict, int> Counts(IEnumerable<Finding> findings) =>
@@ -178,14 +189,10 @@ public sealed class Mender
         MendAsked asked = new MendTargets(_toClear.Values, _request, wants.Add).Asked();
         ImmutableArray<MendSlot> slots = wants.Slots();
         ImmutableArray<int> kept = [.. slots.Select(Kept)];
-        List<(MendWeight Weight, ImmutableArray<int> Choice)> all =
-        [
-            .. slots.SelectMany((slot, at) => slot.Options.Select((option, choice) => (option, choice)).Where(each => !each.option.IsKept)
-                .Select(each => (MendWeight.Of(each.option, _request.Aim), kept.SetItem(at, each.choice)))).OrderBy(each => each.Item1),
-        ];
+        ImmutableArray<int>[] all = [.. MendSingles.Of(slots, kept).OrderBy(choice => WeightOf(slots, choice))];
         ImmutableArray<MendSet>.Builder good = ImmutableArray.CreateBuilder<MendSet>();
         List<SingleChange> shown = [];
-        foreach ((_, ImmutableArray<int> choice) in all.Take(MostTried))
+        foreach (ImmutableArray<int> choice in all.Take(MostTried))
         {
             if (_token.IsCancellationRequested || good.Count == MostProposals)
             {
@@ -198,7 +205,7 @@ public sealed class Mender
                 good.Add(SetOf(slots, choice));
             }
 
-            _progress?.Report(new MendProgress(++_reviewed, Math.Min(MostTried, all.Count), good.Count > 0));
+            _progress?.Report(new MendProgress(++_reviewed, Math.Min(MostTried, all.Length), good.Count > 0));
         }
 
         return good.ToImmutable();
@@ -206,7 +213,12 @@ public sealed class Mender
 
     private SingleChange SingleOf(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice)
     {
-        int at = Enumerable.Range(0, slots.Length).First(slot => !slots[slot].Options[choice[slot]].IsKept);
-        return new SingleChange(slots[at].Id, slots[at].Options[choice[at]], _judge.ToTheEnd(BoatWith(slots, choice)).ToDictionary(finding => (finding.CheckId, finding.SubjectId), finding => finding.Verdict));
+        (MendSlot Slot, MendOption Option)[] changed = [.. slots.Select((slot, at) => (slot, slot.Options[choice[at]])).Where(each => !each.Item2.IsKept)];
+        return new SingleChange(string.Join(' ', changed.Select(each => each.Slot.Id)), changed[0].Option.Traits,
+            new MendCost(changed.Sum(each => each.Option.Cost.PriceMoney), changed.Sum(each => each.Option.Cost.AddedKg)),
+            _judge.ToTheEnd(BoatWith(slots, choice)).ToDictionary(finding => (finding.CheckId, finding.SubjectId), finding => finding.Verdict));
     }
+
+    private MendWeight WeightOf(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice) =>
+        slots.Select((slot, at) => MendWeight.Of(slot.Options[choice[at]], _request.Aim)).Aggregate(default(MendWeight), (sum, each) => sum + each);
 }

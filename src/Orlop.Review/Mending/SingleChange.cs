@@ -2,16 +2,17 @@ using Orlop.Review.Findings;
 
 namespace Orlop.Review.Mending;
 
-/// <summary>A change that clears a finding alone.</summary>
-/// <param name="SlotId">What it is of.</param>
-/// <param name="Option">The choice.</param>
+/// <summary>A change that clears a finding alone; of a device that is moved, with the cable that leads on.</summary>
+/// <param name="SlotIds">What it is of.</param>
+/// <param name="Traits">Of its first choice.</param>
+/// <param name="Cost">Of all its choices.</param>
 /// <param name="Verdicts">What the review says with it, by check and subject.</param>
-internal sealed record SingleChange(string SlotId, MendOption Option, IReadOnlyDictionary<(string, string), Verdict> Verdicts)
+internal sealed record SingleChange(string SlotIds, MendTraits Traits, MendCost Cost, IReadOnlyDictionary<(string, string), Verdict> Verdicts)
 {
     /// <summary>It is a change of the same kind, costs and weighs as much or more, and no finding reads better with it.</summary>
     public bool IsNoBetterThan(SingleChange other) =>
-        SlotId == other.SlotId && Option.Traits.Route == other.Option.Traits.Route && Option.Traits.Means == other.Option.Traits.Means && Option.Traits.Circuit == other.Option.Traits.Circuit
-        && Option.Cost.PriceMoney >= other.Option.Cost.PriceMoney && Option.Cost.AddedKg >= other.Option.Cost.AddedKg
+        SlotIds == other.SlotIds && Traits.Route == other.Traits.Route && Traits.IsMoved == other.Traits.IsMoved && Traits.Means == other.Traits.Means && Traits.Circuit == other.Traits.Circuit
+        && Cost.PriceMoney >= other.Cost.PriceMoney && Cost.AddedKg >= other.Cost.AddedKg
         && Verdicts.Keys.Concat(other.Verdicts.Keys).All(key => RankOf(Verdicts, key) >= RankOf(other.Verdicts, key));
 
     // From best to worst; what nothing is said of is as good as what holds.

@@ -25,6 +25,37 @@ public sealed class DemoMendTests
         Assert.Equal(0, Mended.Value.Set.After.GetValueOrDefault(Verdict.Fails));
     }
 
+    // A set made by hand (fuse nearer, what lies in stock, a breaker for the solar fuse): 26 for a holder and 25 for breaker and panel place.
+    [Fact]
+    public void WinchDraft_CostsNoMoreThanASetMadeByHand() => Assert.True(Mended.Value.Set!.Cost.PriceMoney <= 51);
+
+    // One cable, one length: what the draft has is what is said, cut and weighed. 4.8 m, twice two tails of 0.15 m, a loop and twice the 0.2 m of its ±, to the next 0.1 m.
+    [Fact]
+    public void WinchDraft_CableThatLeadsOnFromAMovedFuse_HasOneRowAndOneLength()
+    {
+        Cable feed = Mended.Value.Set!.Boat.Find<Cable>("winch-feed")!;
+        double lengthM = feed.LengthM!.Value;
+        Assert.Equal(lengthM, feed.Run.Sum(leg => leg.LengthM), 6);
+        Sentence what = Assert.Single(Mended.Value.Set.Changes, change => change.ThingId == "winch-feed").What;
+        double cutM = 2 * MendBoats.Cut.CutM(lengthM, feed.LengthM.PlusMinus);
+        Assert.Contains(what.Parts, part => part.Amount is { Suffix: "M" } amount && Math.Abs(amount.Value - cutM) < 1e-6);
+        Assert.Contains(what.Parts, part => part.Amount is { Suffix: "M" } amount && Math.Abs(amount.Value - lengthM) < 1e-6);
+    }
+
+    [Fact]
+    public void WinchDraft_WhatBecomesTight_IsNamed()
+    {
+        var was = MendBoats.Verdicts(Draft);
+        (string, string)[] tight = [.. MendBoats.Verdicts(Mended.Value.Set!.Boat).Where(finding => finding.Value == Verdict.Tight && was.GetValueOrDefault(finding.Key, Verdict.Holds) != Verdict.Tight).Select(finding => finding.Key).Order()];
+        Assert.NotEmpty(tight);
+        Assert.Equal(tight, Mended.Value.Set.NewlyTight.Select(finding => (finding.CheckId, finding.SubjectId)).Order());
+    }
+
+    // The winch hangs on the battery's post; everything else that is changed lies behind the main isolator.
+    [Fact]
+    public void WinchDraft_FedFromBeforeTheMainIsolator_SaysSoOfTheWinchAlone() =>
+        Assert.StartsWith("Winch stays fed", Assert.Single(Mended.Value.Set!.Remarks).ToString(), StringComparison.Ordinal);
+
     [Fact]
     public void WinchDraft_EveryChange_IsNeeded()
     {

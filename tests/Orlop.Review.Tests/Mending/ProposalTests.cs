@@ -14,9 +14,10 @@ public sealed class ProposalTests
     [InlineData(ProtectionMeans.Fuse, "Fuse of the lamp", "Breaker of the lamp")]
     [InlineData(ProtectionMeans.Fuse, "fuse, lamp", "breaker, lamp")]
     [InlineData(ProtectionMeans.Fuse, "Fused lamp", "Fused lamp")]
+    [InlineData(ProtectionMeans.Fuse, "Lamp fuse", "Lamp breaker")]
     [InlineData(ProtectionMeans.Breaker, "Breaker 3", "Fuse 3")]
     [InlineData(ProtectionMeans.Fuse, "Lamp", "Lamp")]
-    public void DeviceOfTheOtherKind_HasNoFalseNameAtItsBeginning(ProtectionMeans was, string name, string becomes)
+    public void DeviceOfTheOtherKind_HasNoFalseName(ProtectionMeans was, string name, string becomes)
     {
         BoatModel boat = Lamp(breakingA: 100).Change<Protection>("fuse", fuse => fuse with { Name = name, Means = was, Gates = was == ProtectionMeans.Fuse ? fuse.Gates : "breaker-c" });
         CataloguePart breaker = Fuse(10, 5) with { Id = "breaker", Use = CatalogueUse.Breaker, Gates = "breaker-c" };
