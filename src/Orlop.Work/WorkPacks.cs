@@ -62,10 +62,11 @@ public static class WorkPacks
     private static ImmutableArray<WorkStep> WithBerthTests(ImmutableArray<WorkStep> steps, PackScope scope, WorkAboard work)
     {
         DateOnly? worked = steps.Where(step => !step.Builds.IsEmpty).Select(step => step.Tick?.On).Concat(scope.Alteration.Edits.Select(edit => edit.BuiltOn)).Max();
+        HashSet<string> ticked = [.. steps.Where(step => step.Tick is not null).SelectMany(step => step.Builds)];
         return [.. steps.Select(step => step.WriteDown?.Into is { } kind ? Held(step, [.. scope.AsBuilt.All<BerthTest>().Where(test => kind.IsOf(test) && test.On >= worked).OrderByDescending(test => test.On)]) : step)];
 
         WorkStep Held(WorkStep step, BerthTest[] made) => made.FirstOrDefault(test => work.Unlike(test).IsEmpty) is { } kept ? step with { Kept = kept }
-            : made.Length > 0 ? step with { Unlisted = (made[0], work.Unlike(made[0])) } : step;
+            : made.FirstOrDefault(test => work.IsUnlikeInPlace(test, ticked)) is { } unlike ? step with { Unlisted = (unlike, work.Unlike(unlike)) } : step;
     }
 
     // A thing that was built and then edited again has its steps twice: the later ones are numbered.

@@ -37,6 +37,10 @@ internal sealed class WorkAboard
     /// <summary>What a test lists otherwise than as it is after the work, by its title; none where it lists all.</summary>
     public ImmutableArray<string> Unlike(BerthTest test) => [.. _changes.Where(change => !IsListed(test.Aboard.FirstOrDefault(item => item.Id == change.Id), change.Was, change.Becomes)).Select(change => change.Title)];
 
+    /// <summary>A test lists something otherwise than it is that stands in her by now: recorded as built, or fitted by a ticked step. Of a test made with the work half done, what is still to come speaks against nothing.</summary>
+    /// <param name="ticked">Ids of what the ticked steps build.</param>
+    public bool IsUnlikeInPlace(BerthTest test, IReadOnlySet<string> ticked) => Unlike(test) is var unlike && _changes.Any(change => (change.IsRecorded || ticked.Contains(change.Id)) && unlike.Contains(change.Title));
+
     private static bool IsListed(AboardItem? item, WeightRow? was, WeightRow? becomes) => becomes is null ? item is null
         : item is not null && (was is null || (Math.Abs(item.MassKg - becomes.MassKg) <= Math.Abs(item.MassKg - was.MassKg) && Apart(item.Place, becomes.Place) <= Apart(item.Place, was.Place)));
 

@@ -74,6 +74,11 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
         AskedCount = askedCount,
     };
 
+    /// <summary>What a step says of things to weigh that is ticked while nobody has typed what they weigh.</summary>
+    /// <param name="count">How many have no mass that was weighed or is a sheet's, 1 or more.</param>
+    public static StepTest Unweighed(int count) => new(TestStanding.NotTyped, "no mass typed in", string.Create(CultureInfo.InvariantCulture,
+        $"{(count == 1 ? "One thing has" : $"{count} things have")} no mass in the boat's file that was weighed or is a sheet's, whatever is ticked: trim, heel and stability rest on a guess. Type each into its own sheet, with how it is known."));
+
     // Stands where a field between others is left blank.
     private static StepTest Blank { get; } = new(TestStanding.TooFew, "–", "");
 
@@ -84,7 +89,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
     public static StepTest Of(BerthTestKind kind, BerthTest? kept, (BerthTest Test, ImmutableArray<string> Things)? unlisted) => kept is null && unlisted is var (test, things)
         ? new StepTest(TestStanding.Outside, Named(test),
             $"“{test.Title}” lists what was aboard without the work in her: {string.Join("; ", things)} as before it, or not at all. That weight is taken for the boat's own, and counted once more when the work is recorded. If it was aboard when this was read: record it as built first, then type the {kind.Name()} in again with the same readings, and take this one out.")
-        : kept is null ? new StepTest(TestStanding.NotTyped, $"no {kind.Name()} typed in", $"No {kind.Name()} is typed in that was made on the day of the work or later: nothing has been found out, whatever is ticked. Type it under Weights, Berth tests, with its day.")
+        : kept is null ? new StepTest(TestStanding.NotTyped, $"no {kind.Name()} typed in", $"No {kind.Name()} is typed in that was made on the day of the work or later and lists all that it put aboard: nothing has been found out, whatever is ticked. Type it under Weights, Berth tests, with its day.")
         : new StepTest(TestStanding.Passed, Named(kept), "typed in");
 
     private static string Named(BerthTest test) => string.Create(CultureInfo.InvariantCulture, $"“{test.Title}”{(test.On is { } on ? $", {on:yyyy-MM-dd}" : "")}");

@@ -72,13 +72,13 @@ public sealed record WorkStep
     public (BerthTest Test, ImmutableArray<string> Things)? Unlisted { get; init; }
 
     /// <summary>What was read in it, held against what its test accepts, where it counts on a day; null where nothing was read, or nothing is tested.</summary>
-    public StepTest? TestOn(DateOnly day) => WriteDown?.Into is { } kind ? Kept is null && Unlisted is null && !IsTickedOn(day) ? null : StepTest.Of(kind, Kept, Unlisted) : StepTest.Of(this, NoteOn(day)) ?? (IsTickedOn(day) ? Untyped : null);
+    public StepTest? TestOn(DateOnly day) => Kind == StepKind.Weigh ? IsTickedOn(day) ? Unweighed : null : WriteDown?.Into is { } kind ? Kept is null && Unlisted is null && !IsTickedOn(day) ? null : StepTest.Of(kind, Kept, Unlisted) : StepTest.Of(this, NoteOn(day)) ?? (IsTickedOn(day) ? Untyped : null);
 
     /// <summary>The same as it would be once the step is ticked: what is asked for and not typed in speaks against the tick.</summary>
-    public StepTest? TestWhenTickedOn(DateOnly day) => WriteDown?.Into is { } kind ? StepTest.Of(kind, Kept, Unlisted) : TestOn(day) ?? Untyped;
+    public StepTest? TestWhenTickedOn(DateOnly day) => Kind == StepKind.Weigh ? Unweighed : WriteDown?.Into is { } kind ? StepTest.Of(kind, Kept, Unlisted) : TestOn(day) ?? Untyped;
 
     /// <summary>The last reading of its test, of whatever day, where it did not pass; else null. It stands until another one is typed. While some readings are still to be typed, nothing has failed before it is ticked.</summary>
-    public StepTest? Failed => WriteDown?.Into is { } kind ? Kept is null && (Unlisted is not null || Tick is not null) ? StepTest.Of(kind, null, Unlisted) : null
+    public StepTest? Failed => Kind == StepKind.Weigh ? Tick is null ? null : Unweighed : WriteDown?.Into is { } kind ? Kept is null && (Unlisted is not null || Tick is not null) ? StepTest.Of(kind, null, Unlisted) : null
         : StepTest.Of(this, Remark is { } remark && !(Tick?.On > remark.On) ? remark.Remark : Tick?.Remark) is { LetsGoOn: false } failed && (failed.Standing != TestStanding.TooFew || Tick is not null) ? failed : null;
 
     /// <summary>What speaks against going on, on a day: a test that did not pass; one of which readings are still to be typed only once it is ticked. Else null.</summary>
@@ -86,6 +86,9 @@ public sealed record WorkStep
 
     // What opens, proves dead or makes live by a reading proves nothing without one.
     private StepTest? Untyped => IsForOneDay && WriteDown is { Into: null, Accepts: { IsEmpty: false } accepts } ? StepTest.Untyped(accepts.Length) : null;
+
+    // It is there only while something is not weighed.
+    private StepTest Unweighed => StepTest.Unweighed(About.Length);
 
     private bool CountsOn(DateOnly day, DateOnly on) => !IsForOneDay || on == day;
 }

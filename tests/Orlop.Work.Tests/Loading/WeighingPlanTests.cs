@@ -41,6 +41,22 @@ public sealed class WeighingPlanTests
         Assert.DoesNotContain(Boats.Plan(Boats.Small, weighed).Steps, step => step.Key == "weigh:all");
     }
 
+    /// <summary>A tick weighs nothing: the step stays open until the masses are in the boat's file, and is gone then.</summary>
+    [Fact]
+    public void Weigh_TickedWithNothingTyped_StaysOpenAndSaysSo()
+    {
+        Gear chest = Boats.Small.Find<Gear>("chest")!;
+        Alteration work = new() { Id = "work", Edits = [BoatEdits.Replace(chest, chest with { MassKg = 55 })] };
+        WorkStep open = Boats.Plan(Boats.Small, work).Steps.Single(step => step.Key == "weigh:all");
+        WorkStep ticked = open with { Tick = new StepTick(open.Key, Boats.Day) };
+
+        Assert.Null(open.TestOn(Boats.Day));
+        Assert.Null(open.Failed);
+        Assert.Equal(TestStanding.NotTyped, open.TestWhenTickedOn(Boats.Day)!.Standing);
+        Assert.False(ticked.IsDoneOn(Boats.Day));
+        Assert.StartsWith("One thing has no mass in the boat's file that was weighed", ticked.Failed!.Words, StringComparison.Ordinal);
+    }
+
     /// <summary>Less than a kilogram need not be weighed (common practice, no source); what nobody gave a mass for stays.</summary>
     [Theory]
     [InlineData(0.4, false)]

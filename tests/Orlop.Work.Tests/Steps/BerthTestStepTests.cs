@@ -52,6 +52,17 @@ public sealed class BerthTestStepTests
         Assert.DoesNotContain(Step(built, recorded, "freeboards:after").Details, detail => detail.ToString().StartsWith("Record as built first", StringComparison.Ordinal));
     }
 
+    // Of freeboards read with the work half done, what is neither ticked nor recorded was not aboard: they are no test of the finished work, and no failed one.
+    [Fact]
+    public void Freeboards_ReadBeforeAllIsFitted_AreNoFailedTest()
+    {
+        Alteration work = Ballast(60) with { Status = AlterationStatus.Accepted };
+        BoatModel boat = With(DemoBoat.Read(), work);
+        WorkStep step = Step(With(boat, boat.Find<FreeboardSurvey>("october-freeboards")! with { Id = "after", Name = "Half done", On = Worked, Aboard = Aboard(boat) }), work, "freeboards:after");
+        Assert.Null(step.Failed);
+        Assert.Equal(TestStanding.NotTyped, step.TestWhenTickedOn(Worked)!.Standing);
+    }
+
     // Before it is ticked nothing failed, and what the tick would meet can be asked.
     [Fact]
     public void Freeboards_NotTicked_HaveNotFailed_AndSayWhatATickWouldMeet()

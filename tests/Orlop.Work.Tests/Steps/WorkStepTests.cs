@@ -213,9 +213,9 @@ public class WorkStepTests
     {
         Alteration ticked = Boats.Pump with { Ticks = [.. Pack.Steps.Select(step => new StepTick(step.Key, Boats.Day, step.IsForOneDay ? Read(step) : null))] };
         WorkPack pack = Boats.Plan(Boats.Small, ticked);
-        Assert.All(pack.Steps, step => Assert.True(step.IsDoneOn(Boats.Day)));
+        Assert.All(pack.Steps.Where(step => step.Kind != StepKind.Weigh), step => Assert.True(step.IsDoneOn(Boats.Day)));
         StepKind[] undone = [.. pack.Steps.Where(step => !step.IsDoneOn(Boats.Day.AddDays(1))).Select(step => step.Kind).Distinct()];
-        Assert.Equal([StepKind.Isolate, StepKind.ProveDead, StepKind.Energise], undone);
+        Assert.Equal([StepKind.Weigh, StepKind.Isolate, StepKind.ProveDead, StepKind.Energise], undone);
         string html = Orlop.Work.Paper.WorkPackHtml.Render(pack, new(Boats.Day.AddDays(1), "1"));
         Assert.Contains("ticked 2026-11-25: do it again", html, StringComparison.Ordinal);
     }
