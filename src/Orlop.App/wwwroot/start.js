@@ -13,7 +13,4 @@ document.getElementById("components-reconnect-modal").addEventListener("componen
   if (["rejected", "failed", "resume-failed"].includes(event.detail.state)) loadAgain();
 });
 
-// What a fold tells: which it is and how it stands. See Shell/EventHandlers.cs.
-Blazor.registerCustomEventType("unfold", { browserEventName: "toggle", createEventArgs: ({ target }) => ({ of: target.dataset.unfolding, isOpen: target.open }) });
-
 Blazor.start({ circuit: { reconnectionOptions: { maxRetries: Number.MAX_SAFE_INTEGER, retryIntervalMilliseconds: () => RETRY_MS } } });

@@ -1,5 +1,4 @@
 using System.Globalization;
-using AngleSharp.Dom;
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using Orlop.App.Parts;
@@ -248,23 +247,12 @@ public sealed class ComponentTests : IDisposable
 
         Assert.True(again.Find("details.finding").HasAttribute("open"));
         Assert.Single(again.FindAll(".working"));
-        // The browser tells of what is drawn open as of what the hand opened; and how it stands, not that it changed.
-        again.Find("details.finding").Unfold();
+        // The browser tells once of what is drawn open; what comes after that is the hand.
         again.Find("details.finding").Unfold();
         Assert.Single(again.FindAll(".working"));
-        again.Find("details.finding").Unfold(isOpen: false);
+        again.Find("details.finding").Unfold();
         Assert.Empty(List(view, head).FindAll(".working"));
         Assert.Empty(List(view, new PageHead()).FindAll(".working"));
-    }
-
-    [Fact]
-    public async Task AFold_HearsOfOneWithin_AndStaysAsItIs()
-    {
-        IElement fold = List(await Findings("sampling-winch"), new PageHead()).Find("details.finding");
-        fold.TriggerEvent("onunfold", new UnfoldEventArgs { Of = null, IsOpen = true });
-        Assert.Null(fold.QuerySelector(".working"));
-        fold.Unfold();
-        Assert.NotNull(fold.QuerySelector(".working"));
     }
 
     private IRenderedComponent<FindingsList> List(FindingsView view, PageHead head) => _page.Render<FindingsList>(parameters => parameters

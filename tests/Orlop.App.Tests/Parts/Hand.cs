@@ -1,7 +1,6 @@
 using AngleSharp.Dom;
 using Bunit;
 using Microsoft.AspNetCore.Components;
-using Orlop.App.Shell;
 
 namespace Orlop.App.Tests.Parts;
 
@@ -28,9 +27,8 @@ internal static class Hand
     public static Task SetAsync<T>(this IRenderedComponent<T> page, string selector, object value)
         where T : IComponent => page.DoAsync(selector, found => found.Change(value));
 
-    /// <summary>Opens or closes a fold; the browser tells how it stands then.</summary>
-    public static void Unfold(this IElement fold, bool isOpen = true) =>
-        fold.TriggerEvent("onunfold", new UnfoldEventArgs { Of = fold.GetAttribute("data-unfolding"), IsOpen = isOpen });
+    /// <summary>Opens a fold, or closes an open one.</summary>
+    public static void Unfold(this IElement fold) => fold.TriggerEvent("ontoggle", EventArgs.Empty);
 
     private static Task DoAsync<T>(this IRenderedComponent<T> page, string selector, Action<IElement> act)
         where T : IComponent
