@@ -40,10 +40,11 @@ export function goToField(id) {
   box?.focus({ preventScroll: true });
 }
 
-// The title of what was just opened takes the focus, unless somebody types in it already: a page is slower than a hand.
+// The title of what was just opened takes the focus, unless somebody is at a field or a button of it already: a page is slower than a hand, and a key pressed on a
+// button that loses the focus is lost.
 export function takeFocus(title) {
-  const isTyping = title?.closest(".side, .chain-side")?.contains(document.activeElement) && document.activeElement.matches("input, select, textarea");
-  if (!isTyping) title?.focus({ preventScroll: true });
+  const hasGoneOn = title?.closest(".side, .chain-side")?.contains(document.activeElement) && document.activeElement.matches("input, select, textarea, button, summary");
+  if (!hasGoneOn) title?.focus({ preventScroll: true });
 }
 
 // Where the sheet, the chain or the alteration stands below what was chosen, as on a phone, it comes into view with the focus; at the desk it is in view already.
