@@ -11,36 +11,54 @@ public static class VitalsView
 {
     private const string VoltageCheck = "voltage-drop";
     private const string UseName = "Greatest use of a limit";
-    private const string FailName = "Fail";
     private const string VoltageName = "Most voltage lost";
-    private const string UnknownName = "Cannot tell";
+    private const string FindingsName = "Findings";
     private const string MassName = "The draft adds";
 
     /// <summary>The same numbers while they are being worked out, so that what stands below them keeps its place.</summary>
     public static IReadOnlyList<Vital> Pending(bool isAltered) =>
-        [.. new[] { UseName, FailName, VoltageName, UnknownName }.Concat(isAltered ? [MassName] : []).Select(name => new Vital { Name = name, Value = "…", Of = "being worked out" })];
+        [.. new[] { FindingsName, UseName, VoltageName }.Concat(isAltered ? [MassName] : []).Select(name => new Vital { Name = name, Value = "…", Of = "being worked out" })];
 
     /// <summary>The numbers, in the order of the screen.</summary>
     public static IReadOnlyList<Vital> Of(ReviewResult review, DisplayUnits units, CultureInfo culture) =>
     [
+        Counted(review, culture),
         GreatestUse(review, culture),
-        Count(FailName, Verdict.Fails, review, culture),
         VoltageLost(review, units, culture),
-        Count(UnknownName, Verdict.Unknown, review, culture),
         .. review.AlterationId is null ? Array.Empty<Vital>() : [Added(review, units, culture)],
     ];
 
-    // Of every check that has a use; what fails without one is counted beside it, as is what cannot be told: no mark says that all holds while there is either.
+    // What fails and what cannot be told; what is worse than before is in the list.
+    private static Vital Counted(ReviewResult review, CultureInfo culture)
+    {
+        int fail = review.Count(Verdict.Fails), unknown = review.Count(Verdict.Unknown);
+        int failed = review.Findings.Count(pair => pair.Before?.Worst.Verdict == Verdict.Fails), untold = review.Findings.Count(pair => pair.Before?.Worst.Verdict == Verdict.Unknown);
+        if (review.Findings.IsEmpty)
+        {
+            return new Vital { Name = FindingsName, Value = QuantityText.Unknown, Of = "nothing to check yet", Verdict = Verdict.Unknown };
+        }
+
+        return new Vital
+        {
+            Name = FindingsName,
+            Value = fail == 0 && unknown > 0 ? string.Create(culture, $"{unknown} unknown") : string.Create(culture, $"{fail} {(fail == 1 ? "fails" : "fail")}"),
+            Of = fail == 0 || unknown == 0 ? "" : string.Create(culture, $"{unknown} cannot be told"),
+            Was = review.AlterationId is null || (fail == failed && unknown == untold) ? null : string.Create(culture, $"{failed} and {untold}"),
+            Verdict = fail > 0 ? Verdict.Fails : unknown > 0 ? Verdict.Unknown : null,
+        };
+    }
+
+    // Of every check that has a use; no mark says that all holds while anything fails without one or cannot be told.
     private static Vital GreatestUse(ReviewResult review, CultureInfo culture)
     {
+        Vital fullest = Fullest(UseName, _ => true, finding => FindingRow.Share(finding.UseFraction, culture), review);
         int others = review.Findings.Count(pair => pair.After?.Worst is { Verdict: Verdict.Fails } worst && FindingRow.UseOf(worst) is null);
-        int unknown = review.Findings.Count(pair => pair.After?.Worst.Verdict == Verdict.Unknown);
+        int unknown = fullest.Verdict == Verdict.Holds ? review.Count(Verdict.Unknown) : 0;
         string[] beside =
         [
             .. others == 0 ? Array.Empty<string>() : [string.Create(culture, $"{others} more {(others == 1 ? "fails" : "fail")}, without a use")],
             .. unknown == 0 ? Array.Empty<string>() : [string.Create(culture, $"{unknown} cannot be told")],
         ];
-        Vital fullest = Fullest(UseName, _ => true, finding => FindingRow.Share(finding.UseFraction, culture), review);
         return fullest with
         {
             Limit = beside.Length == 0 ? null : string.Join("; ", beside),
@@ -72,7 +90,7 @@ public static class VitalsView
             Value = value,
             Of = review.AsAltered.Find(thing)?.Title ?? thing,
             ThingId = thing.Length == 0 ? null : thing,
-            Was = review.AlterationId is null || before?.UseFraction == most?.UseFraction ? null : was,
+            Was = review.AlterationId is null || was == value ? null : was,
             Verdict = most?.Verdict ?? Verdict.Unknown,
             FillFraction = most?.UseFraction,
             WasFillFraction = review.AlterationId is null ? null : before?.UseFraction,
@@ -85,19 +103,6 @@ public static class VitalsView
         .Where(found => FindingRow.UseOf(found.Item2!) is { } use && double.IsFinite(use))
         .OrderByDescending(found => found.Item2!.UseFraction)
         .FirstOrDefault();
-
-    private static Vital Count(string name, Verdict verdict, ReviewResult review, CultureInfo culture)
-    {
-        int now = review.Count(verdict), before = review.Findings.Count(pair => pair.Before?.Worst.Verdict == verdict);
-        return new Vital
-        {
-            Name = name,
-            Value = now.ToString(culture),
-            Of = now == 1 ? "finding" : "findings",
-            Was = review.AlterationId is null || now == before ? null : before.ToString(culture),
-            Verdict = now > 0 ? verdict : null,
-        };
-    }
 
     private static Vital Added(ReviewResult review, DisplayUnits units, CultureInfo culture)
     {
