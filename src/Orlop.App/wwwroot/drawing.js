@@ -112,6 +112,7 @@ export function listenToDrawing(frame, host, page, canDrag, hasWater) {
   new ResizeObserver(() => {
     if (frame.clientWidth === 0 || Math.abs(frame.clientWidth - width) < 2) return;
     width = frame.clientWidth;
+    showChosen(host);
     page.invokeMethodAsync("TakeRoom", width - BORDERS_PX).catch(() => { /* The page was left. */ });
   }).observe(frame);
 }
@@ -202,6 +203,8 @@ export function drawn(host, chosenId) {
 
   const svg = host.querySelector("svg");
   if (!svg || host.classList.contains("unmeasured")) return;
+  if (host.chosenId !== chosenId) showChosen(host);
+  host.chosenId = chosenId;
   const width = svg.getAttribute("width");
   if (host.drawnWidth !== undefined && host.drawnWidth !== width) keepPlace(host);
   host.drawnWidth = width;
@@ -212,6 +215,12 @@ export function drawn(host, chosenId) {
     if (document.activeElement === document.body) again?.focus({ preventScroll: true });
     host.refocus = undefined;
   }
+}
+
+// A sheet that opens beside the drawing narrows it: what was chosen stays in what is seen of it.
+function showChosen(host) {
+  const chosen = host.querySelector("g.thing.selected")?.getBoundingClientRect(), seen = host.getBoundingClientRect();
+  if (chosen && (chosen.right > seen.right || chosen.left < seen.left)) host.scrollLeft += (chosen.left + chosen.right - seen.left - seen.right) / 2;
 }
 
 function rememberMiddle(host) {

@@ -18,6 +18,13 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await window.Page.GetByText("How it is made dead").ClickAsync();
         await Expect(window.Page.GetByRole(AriaRole.Heading, new() { Name = "Prove it dead" })).ToBeVisibleAsync();
 
+        // What was chosen at the right is not hidden by the sheet that opens there.
+        await window.GoAsync("/electrics?view=diagram");
+        await Expect(window.Page.Locator(".picture:not(.unmeasured)")).ToHaveCountAsync(1);
+        await window.Page.Locator("g.thing[data-id=radio-fuse] text").First.ClickAsync();
+        await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Fuse, radio");
+        await Expect(window.Page.Locator("g.thing[data-id=radio-fuse] text").First).ToBeInViewportAsync(new() { Ratio = 1 });
+
         await window.TurnToAsync("Boat");
         await Expect(window.Page.Locator(".picture:not(.unmeasured) g.view.plan")).ToHaveCountAsync(1);
         await window.Page.Locator("g.view.plan g.thing[data-id=tool-chests] rect").First.ClickAsync();
@@ -96,6 +103,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         Assert.True(await WidthAsync(svg) <= Screens.Phone.Width);
         double[] tops = await svg.EvaluateAsync<double[]>("svg => ['bank', 'main-fuse', 'main-isolator'].map(id => svg.querySelector(`g.thing[data-id=${id}] text`).getBoundingClientRect().top)");
         Assert.Equal(tops.Order(), tops);
+        await phone.GoAsync("/electrics?view=diagram&thing=main-fuse");
         await Expect(phone.Page.Locator("a.skip[href='#side']")).ToHaveTextAsync("Skip the diagram");
     }
 
