@@ -16,7 +16,7 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "hung-weight",
         "She bears the weight on the hook",
-        "Heel at rest with a weight hung from its hook against the owner's own limit of heel while lifting, and against the heel at which the deck edge or an opening goes under (our rule, no source), whichever is less; where she capsizes or goes under with it, that is the finding of floats-at-rest; GM and what is left of her range with it. Unknown where the owner set no limit: that the deck edge is dry is not enough to lift by.",
+        "Heel at rest with a weight hung from its hook against the owner's own limit of heel while lifting, and against the heel at which the deck edge or an opening goes under (our rule, no source), whichever is less; where she capsizes or goes under with it, that is the finding of floats-at-rest; GM and what is left of her range with it. Unknown where the hook, as it is placed, is under water, and where the owner set no limit: that the deck edge is dry is not enough to lift by.",
         [LimitIds.MostLiftingHeelDeg])
     {
         RestsOnFloatingDry = true,
@@ -39,6 +39,16 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
             return Judged(Description, id, loaded, verdict, null, Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she {Ending.Of(floating.Rest)}"), Ending.Asked(floating.Rest));
         }
 
+        // A hook below the water would count as ballast, and make her look stiffer than she is.
+        if (hung.Item is { } hook && at.Attitude.HeightAboveWaterM(hook.Place) is var over and < 0)
+        {
+            return Judged(Description, id, loaded, Verdict.Unknown, null, Sentence.Of($"The hook of {title} is {M(-over)} under water {FindingLines.In(loaded.Condition)}, as it is placed: give the point it hangs from"),
+            [
+                .. floating.Rest.Working().Select(Line),
+                new WorkingLine("Hook under water", $"at {hook.Place}, as she lies with it", M(-over), "position solved with the weight hung"),
+            ], new FindingInput(id, "place"));
+        }
+
         double heel = at.Attitude.HeelDeg;
         int side = heel < 0 ? -1 : 1;
         RightingFeatures wet = Levers.To(side, loaded.Input!, [.. DeckEdge.WithOpenings(view, loaded.Condition)]).Features;
@@ -49,7 +59,7 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
         Verdict told = under == 0 ? Verdict.Fails : banded.AtMost(most);
         Sentence first = wet.DownfloodingDeg is null ? Sentence.Of($"nothing goes under to {Deg(under)}") : Sentence.Of($"{DeckEdge.TitleOf(view.Boat, wet.DownfloodingOpening)} goes under at {Deg(under)}");
         double left = RangeLeftDeg(side > 0 ? floating.Starboard : floating.Port, Math.Abs(heel));
-        Sentence found = Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she heels {Deg(Math.Abs(heel))} {Levers.Name(side)}, {Asked(own)}; {first}; GM {M(at.MetacentricHeightM)}, {Deg(left)} of range left");
+        Sentence found = Sentence.Of($"With {title} on the hook {FindingLines.In(loaded.Condition)} she heels {Deg(Math.Abs(heel))} {Levers.Name(side)}{PlusMinus(banded)}, {Asked(own)}; {first}; GM {M(at.MetacentricHeightM)}, {Deg(left)} of range left");
         Finding judged = Judged(Description, id, loaded, told, banded.UseAtMost(most), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, loaded, banded, "°", most)}") : found,
         [
             new WorkingLine("On the hook", hung.Item is { } item ? $"acts at {item.Place}, the point it hangs from, at every heel" : "", hung.Item is { } weight ? Kg(weight.MassKg) : null, "mechanics of a freely hanging weight"),
@@ -63,6 +73,8 @@ public sealed class HungWeightCheck : ICheck<StabilityView>
         ], [.. own is null ? [new FindingInput(view.Boat.All<PracticeChoice>().FirstOrDefault()?.Id ?? "practice", $"own/{LimitIds.MostLiftingHeelDeg}", IsMissing: true)] : Array.Empty<FindingInput>(), .. OpeningsGiven.Missing(view.Boat)]);
         return judged with { IsFlooding = wet.DownfloodingDeg is not null && Math.Abs(heel) >= under };
     }
+
+    private static Sentence PlusMinus(Banded banded) => double.IsFinite(banded.Half) ? Sentence.Of($", ± {Deg(banded.Half)}") : Sentence.Of($"");
 
     private static Sentence Asked(Limit? own) => own is null ? Sentence.Of($"no limit of heel while lifting is set") : Sentence.Of($"at most {Deg(own.Value)} wanted");
 

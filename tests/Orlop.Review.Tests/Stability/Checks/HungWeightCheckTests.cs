@@ -18,7 +18,8 @@ public sealed class HungWeightCheckTests
         Finding finding = Hung(500).Only("hung-weight", "sampler");
         Assert.Equal(heel, finding.Amounts()[0], 1e-6);
         Assert.Equal(Verdict.Holds, finding.Verdict);
-        Assert.Equal(gm, finding.Amounts()[3], 0.02);
+        Assert.Equal(gm, finding.Amounts()[4], 0.02);
+        Assert.Equal(finding.Working.Single(line => line.What == "Band").Value!.Value, finding.Amounts()[1], 1e-12);
         Assert.Contains("to port", finding.Headline.ToString(), StringComparison.Ordinal);
         Assert.StartsWith("Nobody under the load", finding.Caution, StringComparison.Ordinal);
     }
@@ -59,6 +60,15 @@ public sealed class HungWeightCheckTests
         Finding free = Hung(9000).Only("hung-weight-let-go", "sampler");
         Assert.Equal(Verdict.Unknown, free.Verdict);
         Assert.Contains("with it she capsizes to port", free.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // A hook at the keel would count as ballast: the heel by it is small, and no leave to lift.
+    [Fact]
+    public void HungWeight_HookUnderWater_IsUnknownNotStiff()
+    {
+        Finding finding = JudgedBox.Of(JudgedBox.Own(LimitIds.MostLiftingHeelDeg, 20), JudgedBox.Aboard("sampler", DeadweightUse.Hung, 500, 5, 1, 0)).Only("hung-weight", "sampler");
+        Assert.Equal((Verdict.Unknown, null), (finding.Verdict, finding.UseFraction));
+        Assert.Contains("under water", finding.Headline.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
