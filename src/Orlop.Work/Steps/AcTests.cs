@@ -100,11 +100,14 @@ internal static class AcTests
         WhenAbove = "the protective conductor is open, loose or joined elsewhere: a fault would leave the metal live. Nothing is switched on before it is found.",
     };
 
+    /// <summary>The most that a loop may read cold, in Ω, so that a fault is still ended in time when its conductors are warm; null where none does or it cannot be told.</summary>
+    internal static double? MostColdOhm(AcRow row) => row.GreatestLoopOhm * ColdLoopFraction;
+
     private static AcceptedReading IsInLoop(AcRow row) => new("Ohm", "Ω")
     {
         Name = $"Loop, {row.Taker.Title}",
         Least = row.GreatestLoopOhm is null ? null : 0,
-        Most = row.GreatestLoopOhm * ColdLoopFraction,
+        Most = MostColdOhm(row),
         WhenBelow = "no loop reads less than nothing. Look at the tester and its leads.",
         WhenAbove = "no device is sure to end a fault in time: a loose joint, or a supply that is weaker than was told. Switch off.",
     };
@@ -138,7 +141,7 @@ internal static class AcTests
 
     private static Sentence LoopOf(AcRow row) => row switch
     {
-        { ColdLoopOhm: { } ohm, GreatestLoopOhm: { } greatest } => Sentence.Of($"Loop at {row.Taker.Title}, fed by {row.Source.Title}: about {new Amount(ohm, "Ohm")}, at most {new Amount(greatest * ColdLoopFraction, "Ohm")}."),
+        { ColdLoopOhm: { } ohm } when MostColdOhm(row) is { } most => Sentence.Of($"Loop at {row.Taker.Title}, fed by {row.Source.Title}: about {new Amount(ohm, "Ohm")}, at most {new Amount(most, "Ohm")}."),
         { ColdLoopOhm: { } ohm } => Sentence.Of($"Loop at {row.Taker.Title}, fed by {row.Source.Title}: about {new Amount(ohm, "Ohm")}; with no loop is a device sure to open in time: see its findings."),
         _ => Sentence.Of($"Loop at {row.Taker.Title}, fed by {row.Source.Title}: what to expect cannot be worked out; its findings name what is missing."),
     };

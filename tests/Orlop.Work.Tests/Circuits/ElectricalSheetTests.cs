@@ -58,6 +58,9 @@ public sealed class ElectricalSheetTests
         Assert.Contains("limited by its source", ac, StringComparison.Ordinal);
         Assert.Contains("Residual-current breaker 30 mA", ac, StringComparison.Ordinal);
         Assert.Contains("licensed electrician", ac, StringComparison.Ordinal);
+        // 50 V over 30 mA (IEC 60364-4-41), and of it two thirds as read cold, as in the steps of a pack.
+        Assert.Contains("at most 1111", ac, StringComparison.Ordinal);
+        Assert.DoesNotContain("1667", ac, StringComparison.Ordinal);
     }
 
     // ISO 216: A3 297 mm by 420 mm, A4 210 mm by 297 mm; the pages stay A4.
