@@ -29,6 +29,9 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(window.Page.Locator(".picture:not(.unmeasured) g.view.plan")).ToHaveCountAsync(1);
         await window.Page.Locator("g.view.plan g.thing[data-id=tool-chests] rect").First.ClickAsync();
         await Expect(window.Sheet.Locator("#sheet-title")).ToHaveTextAsync("Tool chests");
+        await window.CloseSheetAsync();
+        await Expect(window.Sheet).ToHaveCountAsync(0);
+        await Expect(window.Page.GetByRole(AriaRole.Complementary, new() { Name = "Findings" })).ToBeVisibleAsync();
     }
 
     [Fact]
@@ -171,6 +174,7 @@ public sealed class DrawingTests(ChromiumFixture chromium) : PageTest(chromium)
         await window.Page.Mouse.DownAsync();
         await window.Page.Mouse.MoveAsync(fromX - 250, fromY, new() { Steps = 6 });
         await Expect(held).ToContainTextAsync("Held here");
+        await Expect(held).ToContainTextAsync("GM");
         double[] moved = await HeightsAsync();
 
         // The weight goes aft: the water rises aft, on the left, and falls forward. The browser counts downwards.

@@ -24,8 +24,13 @@ public sealed class WaysTests(ChromiumFixture chromium) : PageTest(chromium)
         await Expect(now).ToContainTextAsync("Gland through the roof");
         await Expect(now).ToContainTextAsync("4.28 m");
 
-        await window.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).First.ClickAsync();
+        // What was done is told at the foot of the window, wherever the page stands, with its way back.
+        ILocator told = window.Page.Locator(".message p");
+        await Expect(told).ToContainTextAsync("Anchor light, cable runs along");
+        await Expect(told).ToBeInViewportAsync(new() { Ratio = 1 });
+        await told.GetByRole(AriaRole.Button, new() { Name = "Undo that" }).ClickAsync();
         await Expect(now).ToContainTextAsync("4.6 m");
+        await Expect(told).Not.ToContainTextAsync("Anchor light, cable runs along");
     }
 
     [Fact]
