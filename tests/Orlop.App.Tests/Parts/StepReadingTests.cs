@@ -67,6 +67,25 @@ public sealed class StepReadingTests : WorkUnderWay
         Assert.Equal("0; 0.2; 0.1", Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Ticks.Single(tick => tick.Step == pack.Steps[proof - 1].Key).Remark);
     }
 
+    /// <summary>A reading that is outside marks its own field and no other: a good reading is not called wrong, and one that is still to be typed is no alarm before the tick.</summary>
+    [Fact]
+    public async Task StepsPanel_OneReadingOfThreeOutside_MarksItsOwnFieldAlone()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!, Xunit.TestContext.Current.CancellationToken);
+        IRenderedComponent<StepsPanel> panel = Steps(pack);
+        int proof = pack.Steps.ToList().FindIndex(step => step is { Kind: StepKind.ProveDead, WriteDown.Accepts.Length: 3 }) + 1;
+        string?[] Marked() => [.. Enumerable.Range(1, 3).Select(at => panel.Find($"#noted-{proof}-{at}").GetAttribute("aria-invalid"))];
+        await panel.SetAsync($"#noted-{proof}-1", "0.1");
+        await panel.SetAsync($"#noted-{proof}-2", "25.4");
+        Assert.Equal([null, "true", null], Marked());
+
+        await panel.SetAsync($"#step-{proof} input", true);
+        await panel.PressAsync($"#step-{proof} .ask button");
+        Assert.Equal([null, "true", "true"], Marked());
+        await panel.SetAsync($"#noted-{proof}-2", "0.2");
+        Assert.Equal([null, null, "true"], Marked());
+    }
+
     /// <summary>A proof ticked with nothing typed is none.</summary>
     [Fact]
     public async Task StepsPanel_ProofTickedWithNothingTyped_IsAskedAboutAndStaysOpen()
