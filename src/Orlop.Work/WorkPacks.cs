@@ -29,7 +29,7 @@ public static class WorkPacks
         CutPlan cutting = CutList.Of(scope);
         ImmutableArray<CableCut> cuts = cutting.Cuts;
         ImmutableArray<WorkLabel> labels = WorkLabels.Of(scope);
-        ImmutableArray<PredictedReading> readings = CommissioningReadings.Of(scope, token);
+        ImmutableArray<PredictedReading> readings = CommissioningReadings.Of(scope, ends, token);
         WorkIsolation isolation = WorkIsolation.Of(scope);
         WeighingPlan weights = WeighingPlan.Of(scope);
         IEnumerable<WorkStep> steps =

@@ -44,6 +44,12 @@ public sealed record CableEnd
     /// <summary>It was there before, on the same terminal and made off the same way: it is lifted for the tests and put back, not made off.</summary>
     public bool IsKept { get; init; }
 
+    /// <summary>The device that is exchanged, for which an end of a cable that stays is made anew; null where the cable is run or changed itself.</summary>
+    public string? ForDevice { get; init; }
+
+    /// <summary>What it is made off with: the cable that is run or changed, or the device that is exchanged.</summary>
+    public string With => ForDevice ?? CableId;
+
     /// <summary>The day it was recorded as built, or null.</summary>
     public DateOnly? BuiltOn { get; init; }
 }

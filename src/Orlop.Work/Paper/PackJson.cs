@@ -165,6 +165,7 @@ public static class PackJson
         ["leastNm"] = end.Torque?.LeastNm,
         ["mostNm"] = end.Torque?.MostNm,
         ["kept"] = end.IsKept,
+        ["forDevice"] = end.ForDevice,
     };
 
     private static JsonObject Of(EndStack stack) => new()
