@@ -55,6 +55,11 @@ internal static class BringList
                     IsKindKnown = false,
                     Remarks = [Sentence.Of($"Say it before the visit, on the cable's sheet: what to bring or buy for these ends cannot be told.")],
                 },
+                (TerminationMeans.Ring or TerminationMeans.Fork, null) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}, thread of the stud not known"), count, cables, _ => false)
+                {
+                    IsKindKnown = false,
+                    Remarks = [Sentence.Of($"Look on board before anything is bought, and say it at the stud or on the cable's sheet: {string.Join("; ", kind.Select(end => end.Where).Distinct(StringComparer.Ordinal))}."), Spare(isTested)],
+                },
                 (_, { } stud) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}, M{Stud(stud)}"), count, cables, item => IsTermination(item, means, areaMm2) && item.StudMm == stud)
                 {
                     Remarks = [Spare(isTested)],

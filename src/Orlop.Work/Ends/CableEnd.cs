@@ -24,7 +24,11 @@ public sealed record CableEnd
     /// <summary>What is crimped on; null when nobody said.</summary>
     public TerminationMeans? Means { get; init; }
 
+    /// <summary>Thread that it goes over, in mm: its own, else its stud's, else that of the other rings on the stud; null where none of them tells it, and for what goes over none.</summary>
     public double? StudMm { get; init; }
+
+    /// <summary>It goes over a stud, and nothing tells of what thread: one looks on board.</summary>
+    public bool IsThreadUntold => Means is TerminationMeans.Ring or TerminationMeans.Fork && StudMm is null;
 
     /// <summary>Conductor that its barrel is made for; null where nobody said: one of the conductor's own size is brought.</summary>
     public double? LugMm2 { get; init; }

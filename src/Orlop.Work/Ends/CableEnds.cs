@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
+using Orlop.Review.Electrics;
 using Orlop.Work.Scope;
 using Orlop.Work.Tables;
 
@@ -10,14 +11,23 @@ namespace Orlop.Work.Ends;
 /// <summary>Lists the ends that are made off in an alteration: those of cables that are run or changed, and those of cables that stay on a device that is exchanged with its holder.</summary>
 internal static class CableEnds
 {
-    public static ImmutableArray<CableEnd> Of(PackScope scope) =>
+    public static ImmutableArray<CableEnd> Of(PackScope scope)
+    {
+        StudRings rings = StudRings.Of(scope.AsAltered);
+        return [.. Own(scope).Concat(DeviceMounts.Remounted(scope).SelectMany(change => Remade(scope, change))).Select(end => end.IsThreadUntold ? WithThread(scope, rings, end) : end)];
+    }
+
+    // Of a ring without a thread the stud tells it, else the other rings on it; its torque goes by that too.
+    private static CableEnd WithThread(PackScope scope, StudRings rings, CableEnd end) =>
+        scope.Whole.Find<Part>(end.At.Part) is var part && rings.ThreadMm(part, end.At, end.Key) is { } threadMm ? end with { StudMm = threadMm, Torque = EndTables.Torque(part, end.At.Name, threadMm) } : end;
+
+    private static ImmutableArray<CableEnd> Own(PackScope scope) =>
     [
         .. scope.Of(ChangeKind.Cable, ChangeKind.Ends).SelectMany(change => ((Cable)change.Thing).Cores.SelectMany(core => new[]
         {
             End(scope, change, core, ElementIds.FromJoint((Cable)change.Thing, core), end => (end.From, end.FromEnd)),
             End(scope, change, core, ElementIds.ToJoint((Cable)change.Thing, core), end => (end.To, end.ToEnd)),
         })),
-        .. DeviceMounts.Remounted(scope).SelectMany(change => Remade(scope, change)),
     ];
 
     // What goes onto the new device is told by its own studs alone: the end that was there fitted another.

@@ -185,9 +185,14 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             Key = $"make-off:{change.Id}",
             Kind = StepKind.MakeOff,
             Text = change.Thing is Cable ? Sentence.Of($"Make off the {own.Length} ends of {change.Thing.Title}, as the make-up list says.") : Sentence.Of($"Cut off the old ends of the leads on {change.Thing.Title} and make off the {own.Length} anew, as the make-up list says."),
-            Details = own.All(end => end.Means is null) ? [Sentence.Of($"{BringList.NotGiven}. Nothing is made off until it is known what goes on.")] : own.Any(end => end.Pull is not null)
-                ? [Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out; heat-shrink over the barrel.")]
-                : [Sentence.Of($"No strand cut or left out. Pull each end by hand.")],
+            Details =
+            [
+                own.All(end => end.Means is null) ? Sentence.Of($"{BringList.NotGiven}. Nothing is made off until it is known what goes on.")
+                    : own.Any(end => end.Pull is not null)
+                        ? Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out; heat-shrink over the barrel.")
+                        : Sentence.Of($"No strand cut or left out. Pull each end by hand."),
+                .. own.Where(end => end.IsThreadUntold).Select(end => end.Where).Distinct(StringComparer.Ordinal).Select(where => Sentence.Of($"{where}: the thread of its stud is told neither there nor by another ring on it. Look before the terminal is chosen.")),
+            ],
             About = [change.Id],
             Ends = [.. own.Select(end => end.Key)],
             BuiltOn = change.Edit.BuiltOn,
