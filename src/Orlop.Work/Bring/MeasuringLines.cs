@@ -4,6 +4,7 @@ using Orlop.Review.Findings;
 using Orlop.Work.Ends;
 using Orlop.Work.Loading;
 using Orlop.Work.Scope;
+using Orlop.Work.Steps;
 
 namespace Orlop.Work.Bring;
 
@@ -31,6 +32,13 @@ internal static class MeasuringLines
             yield return SafetyLines.Line(scope, "inclining-weights", incline.MomentKgM is { } moment
                 ? Sentence.Of($"Weights to incline her by, in pieces that one can hold and that cannot roll, weighed: {new Amount(Math.Round(moment), "KgM")} of mass times the distance each is moved")
                 : Sentence.Of($"Weights to incline her by, in pieces that one can hold and that cannot roll, weighed"), null, "inclining weight");
+        }
+
+        if (TrialLifts.Of(scope).Any(change => !change.IsBuilt))
+        {
+            yield return SafetyLines.Line(scope, "trial-weights", TrialLifts.MostKg(scope) is { } most
+                ? Sentence.Of($"Weights for the trial lift, weighed, in pieces: {new Amount(Math.Round(most, 1), "Kg")} together, and a net or sling marked for them")
+                : Sentence.Of($"Weights for the trial lift, weighed, in pieces, and a net or sling marked for them: how much is not told"), null, "trial weight", "sling");
         }
 
         if (open.Any(change => change.Thing is Part or Cable or Link && change.Kind != ChangeKind.Record))

@@ -26,6 +26,7 @@ internal static class FinishSteps
         .. Commission(scope, readings, isLifting: false, token),
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
+        .. TrialLifts.Steps(scope, token),
         .. Commission(scope, readings, isLifting: true, token),
         .. LiveNearby.Of(scope, isolation).Select(bank => LiveNearby.Off(scope, bank)),
         .. PanelSteps.Close(scope, isolation),
