@@ -31,7 +31,7 @@ internal static class BringList
             .. Consumables.Of(scope, cuts, open, stock),
             .. DeviceMounts.Places(scope),
             .. Fixings.Of(scope, cuts, stock),
-            .. ToolLines.Of(scope, open),
+            .. ToolLines.Of(scope, cuts, open),
             .. SafetyLines.Of(scope, open, isolation),
             .. MeasuringLines.Of(scope, cuts, open, weights),
         ];

@@ -43,7 +43,8 @@ internal static class MeasuringLines
 
         if (open.Any(change => change.Thing is Part or Cable or Link && change.Kind != ChangeKind.Record))
         {
-            yield return SafetyLines.Line(scope, "long-lead", Sentence.Of($"Long meter lead: the two points of a reading may be in two spaces"), null, "probe");
+            BringItem lead = SafetyLines.Line(scope, "long-lead", Sentence.Of($"Long meter lead: the two points of a reading may be in two spaces"), null, "probe");
+            yield return lead.Takes.IsEmpty ? lead : lead with { Remarks = [Sentence.Of($"Check its length against the steps that ask for it.")] };
         }
 
         foreach (string colour in cuts.Select(cut => cut.MarkAs).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
