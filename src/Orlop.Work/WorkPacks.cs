@@ -46,7 +46,7 @@ public static class WorkPacks
             Alteration = alteration,
             Clashes = scope.Clashes,
             Assumed = [.. scope.Edits.Where(Assumptions.IsOne)],
-            Bring = BringList.Of(scope, cuts, ends, isolation, weights),
+            Bring = BringList.Of(scope, cuts, ends, labels, isolation, weights),
             Cutting = cutting,
             Ways = CableWay.Of(scope),
             Steps = WithBerthTests(StepRemarks.Of(WithOwnKeys(steps), alteration), scope, WorkAboard.Of(scope, weights.Condition)),

@@ -7,6 +7,7 @@ using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Mending;
 using Orlop.Work.Ends;
+using Orlop.Work.Labels;
 using Orlop.Work.Loading;
 using Orlop.Work.Scope;
 using Orlop.Work.Steps;
@@ -17,7 +18,7 @@ namespace Orlop.Work.Bring;
 /// <summary>What to bring for what is not built yet, each line held against the stock.</summary>
 internal static class BringList
 {
-    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, WorkIsolation isolation, WeighingPlan weights)
+    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, WorkIsolation isolation, WeighingPlan weights)
     {
         ImmutableArray<CableEnd> open = [.. ends.Where(end => end is { BuiltOn: null, IsKept: false })];
         List<StockItem> stock = [.. scope.AsBuilt.All<StockItem>()];
@@ -28,7 +29,7 @@ internal static class BringList
             .. Parts(scope).Select(need => need.Match(stock)),
             .. DeviceMounts.Of(scope).Select(need => need.Match(stock)),
             .. OtherThings(scope),
-            .. Consumables.Of(scope, cuts, open, stock),
+            .. Consumables.Of(labels, cuts, open, stock),
             .. DeviceMounts.Places(scope),
             .. Fixings.Of(scope, cuts, stock),
             .. ToolLines.Of(scope, cuts, open),

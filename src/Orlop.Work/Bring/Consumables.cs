@@ -4,7 +4,6 @@ using Orlop.Review.Findings;
 using Orlop.Review.Mending;
 using Orlop.Work.Ends;
 using Orlop.Work.Labels;
-using Orlop.Work.Scope;
 using Orlop.Work.Tables;
 
 namespace Orlop.Work.Bring;
@@ -12,13 +11,12 @@ namespace Orlop.Work.Bring;
 /// <summary>Labels, heat-shrink and ties, held against stock by what its names say.</summary>
 internal static class Consumables
 {
-    public static IEnumerable<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, IReadOnlyList<StockItem> stock)
+    public static IEnumerable<BringItem> Of(ImmutableArray<WorkLabel> labels, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, IReadOnlyList<StockItem> stock)
     {
-        HashSet<string> open = [.. scope.Changes.Where(change => !change.IsBuilt).Select(change => change.Id)];
-        int labels = WorkLabels.Of(scope).Count(label => open.Contains(Boat.Topology.ElementIds.ThingOf(label.Key)));
-        if (labels > 0)
+        int count = WorkLabels.CountToMake(labels);
+        if (count > 0)
         {
-            yield return new PieceNeed("label", BringKind.Label, Sentence.Of($"Labels, one at each cable end and device"), labels, [], item => item.Use == StockUse.Label).Match(stock);
+            yield return new PieceNeed("label", BringKind.Label, Sentence.Of($"Labels, one at each cable end and device"), count, [], item => item.Use == StockUse.Label).Match(stock);
         }
 
         double runM = cuts.GroupBy(cut => cut.CableId).Sum(cable => cable.Max(cut => cut.RunM ?? 0));

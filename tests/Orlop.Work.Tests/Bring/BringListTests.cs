@@ -11,6 +11,23 @@ namespace Orlop.Work.Tests.Bring;
 
 public class BringListTests
 {
+    // The pump cable's four ends, the lamp cable's four, pump, pump fuse and main fuse; half of it built, and with the pump cable edited twice.
+    [Fact]
+    public void Labels_AreCountedAlikeInListAndStep_AlsoHalfBuilt()
+    {
+        (double? Listed, string Step) Counted(Alteration work)
+        {
+            WorkPack pack = Boats.Plan(Boats.Small, work);
+            return (pack.Bring.Single(item => item.Key == "label").Needed!.Value, pack.Steps.Single(step => step.Key == "label:all").Text.ToString());
+        }
+
+        Alteration half = Boats.Pump with { Edits = [.. Boats.Pump.Edits.Select(edit => edit.Id is "pump-cable" or "pump" ? edit with { BuiltOn = Boats.Day } : edit)] };
+        Assert.Equal((11, "Label both ends of every core and every device: 11 labels, on the label sheet."), Counted(Boats.Pump));
+        Assert.Equal((6, "Label both ends of every core and every device: 6 labels still to make of the 11 on the label sheet; the others are of what is recorded as built."), Counted(half));
+        Alteration twice = Boats.Pump with { Edits = [.. Boats.Pump.Edits, BoatEdits.Replace(Boats.PumpCable, Boats.PumpCable with { AreaMm2 = 6 })] };
+        Assert.Equal(11, Counted(twice).Listed);
+    }
+
     private static readonly WorkPack Pack = Boats.PumpPack;
 
     [Fact]
