@@ -114,6 +114,30 @@ public sealed class StepReadingTests : WorkUnderWay
         Assert.Contains("left out because the locker is full; time, initials", System.Net.WebUtility.HtmlDecode(Orlop.Work.Paper.WorkPackHtml.Render(Pack(), new(Session.Today))), StringComparison.Ordinal);
     }
 
+    /// <summary>What is marked as left out looks so, with its reason, and is passed over as next; it is not done, and paper says it.</summary>
+    [Fact]
+    public async Task StepsPanel_StepMarkedAsLeftOut_IsStruckWithItsReason_AndIsNotDone()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int number = Pack().Steps.ToList().FindIndex(step => step is { WriteDown: null, Tick: null, IsForOneDay: false, BuiltOn: null }) + 1;
+        await panel.PressNamedAsync($"#step-{number} button", "Remark");
+        Assert.Empty(panel.FindAll($"#leave-{number}"));
+        await panel.SetAsync($"#remark-{number}", "the locker is full");
+        Assert.DoesNotContain("leftout", panel.Find($"#step-{number}").ClassList);
+        await panel.SetAsync($"#leave-{number}", true);
+
+        Assert.Contains("leftout", panel.Find($"#step-{number}").ClassList);
+        Assert.DoesNotContain("done", panel.Find($"#step-{number}").ClassList);
+        Assert.EndsWith(": the locker is full", panel.Find($"#step-{number} .why").TextContent, StringComparison.Ordinal);
+        Assert.Contains(", 1 left out", panel.Find("h2").TextContent, StringComparison.Ordinal);
+        string paper = System.Net.WebUtility.HtmlDecode(Orlop.Work.Paper.WorkPackHtml.Render(Pack(), new(Session.Today)));
+        Assert.Matches($"class=\"step out[^>]*id=\"step-{number}\"", paper);
+        Assert.Matches("left out [0-9-]+: the locker is full", paper);
+
+        await panel.SetAsync($"#leave-{number}", false);
+        Assert.DoesNotContain("leftout", panel.Find($"#step-{number}").ClassList);
+    }
+
     /// <summary>A question stands at the box that was ticked, before all that is typed in the step, and takes the focus, so that the window shows it.</summary>
     [Fact]
     public async Task StepsPanel_Question_StandsBehindItsBoxAndTakesTheFocus_AndTheAnswerGivesItBack()
