@@ -3,6 +3,7 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Strings;
+using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
@@ -179,8 +180,13 @@ internal sealed class CommissioningReadings
     {
         (string from, string to) = Ends(edge, isBackwards: false);
         (string plus, string minus) = Ends(edge, PredictionFor(condition).Nominal.BetweenV(from, to) < 0);
-        return Voltage(condition, $"drop/{edge.Id}", Sentence.Of($"Voltage lost along {_scope.Words.Element(edge.Id)}"), plus, minus, [edge.Owner.Id]);
+        return Voltage(condition, $"drop/{edge.Id}", LostAlong(edge), plus, minus, [edge.Owner.Id]);
     }
+
+    // What is expected goes by the length as laid: a loop that is left in loses more.
+    private Sentence LostAlong(WiringEdge edge) => edge is { Kind: WiringEdgeKind.Core, Owner: Cable cable, Core: { } core } && (core.LengthM ?? cable.LengthM) is { } length
+        ? Sentence.Of($"Voltage lost along {_scope.Words.Element(edge.Id)}, reckoned with {new Amount(length.Value, "M")} {CableLengthWords.Laid}")
+        : Sentence.Of($"Voltage lost along {_scope.Words.Element(edge.Id)}");
 
     private PredictedReading Voltage(Condition condition, string key, Sentence what, string plus, string minus, ImmutableArray<string> about)
     {

@@ -174,7 +174,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
     }
 
     private static Sentence CutWords(CableCut cut) => cut.CutM is { } lengthM
-        ? Sentence.Of($"Cut {new Amount(lengthM, "M")} for {cut.Title} (run {new Amount(cut.RunM ?? 0, "M")}).")
+        ? Sentence.Of($"Cut {new Amount(lengthM, "M")} for {cut.Title}, {CableLengthWords.Cut}; {new Amount(cut.RunM ?? 0, "M")} {CableLengthWords.Laid}.")
         : Sentence.Of($"{cut.Title}: length not known, measure the way first.");
 
     private WorkStep MakeOff(WorkChange change)

@@ -11,6 +11,22 @@ namespace Orlop.Work.Tests.Bring;
 
 public class BringListTests
 {
+    // The pump cable is 5 m, exact: with two tails of 0.15 m and a loop of 0.2 m it is cut to 5.5 m.
+    [Fact]
+    public void Lengths_SayWhichIsMeant_InListCutStepAndReading()
+    {
+        WorkPack pack = Boats.PumpPack;
+        BringItem cable = pack.Bring.Single(item => item.Key.StartsWith("cable:4:", StringComparison.Ordinal));
+        Assert.Equal(5.5, cable.Needed!.Value);
+        Assert.Contains("As cut, with tails and a loop; 5 M from terminal to terminal.", cable.Remarks.Select(remark => remark.ToString()));
+        Assert.Contains("Cut 5.5 M for Pump cable, with tails and a loop; 5 M from terminal to terminal.", pack.Steps.Single(step => step.Key == "run:pump-cable").Details.Select(detail => detail.ToString()));
+        Assert.Equal("Voltage lost along Pump cable, plus core, reckoned with 5 M from terminal to terminal", pack.Readings.Single(reading => reading.Key == "at-anchor/drop/pump-cable.plus").What.ToString());
+        string html = WorkPackHtml.Render(pack, new PaperOptions(Boats.Day, "1"));
+        Assert.Contains("Cut to, with tails and a loop", html, StringComparison.Ordinal);
+        Assert.Contains("From terminal to terminal + ", html, StringComparison.Ordinal);
+        Assert.Contains("Where it goes, from terminal to terminal", html, StringComparison.Ordinal);
+    }
+
     // The pump cable's four ends, the lamp cable's four, pump, pump fuse and main fuse; half of it built, and with the pump cable edited twice.
     [Fact]
     public void Labels_AreCountedAlikeInListAndStep_AlsoHalfBuilt()
