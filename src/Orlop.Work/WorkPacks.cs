@@ -29,7 +29,7 @@ public static class WorkPacks
         CutPlan cutting = CutList.Of(scope);
         ImmutableArray<CableCut> cuts = cutting.Cuts;
         ImmutableArray<WorkLabel> labels = WorkLabels.Of(scope);
-        ImmutableArray<PredictedReading> readings = CommissioningReadings.Of(scope, token);
+        ImmutableArray<PredictedReading> readings = CommissioningReadings.Of(scope, ends, token);
         WorkIsolation isolation = WorkIsolation.Of(scope);
         WeighingPlan weights = WeighingPlan.Of(scope);
         IEnumerable<WorkStep> steps =
@@ -46,7 +46,7 @@ public static class WorkPacks
             Alteration = alteration,
             Clashes = scope.Clashes,
             Assumed = [.. scope.Edits.Where(Assumptions.IsOne)],
-            Bring = BringList.Of(scope, cuts, ends, isolation, weights),
+            Bring = BringList.Of(scope, cuts, ends, labels, isolation, weights),
             Cutting = cutting,
             Ways = CableWay.Of(scope),
             Steps = WithBerthTests(StepRemarks.Of(WithOwnKeys(steps), alteration), scope, WorkAboard.Of(scope, weights.Condition)),

@@ -44,7 +44,7 @@ internal static class RouteText
             output.WriteLine($"Planned together: {Weighted(together.TogetherM, units)} instead of {Weighted(together.ApartM, units)} each for itself. {RouteWords.Proof(together, UnitsOption.Culture)}");
             foreach ((Boat.Things.Cable cable, CableRoute route) in together.Routes)
             {
-                output.WriteLine($"  {cable.Title}: {route.Words}, {Length(route.CutM, units)} to cut");
+                output.WriteLine($"  {cable.Title}: {route.Words}, {Length(route.CutM, units)} to cut {CableLengthWords.Cut}");
             }
 
             output.WriteLine($"  to open: {List(together.ToOpen.Select(way => way.Opened!).Distinct())}");
@@ -58,7 +58,7 @@ internal static class RouteText
     private static void Write(TextWriter output, int number, CableRoute route, DisplayUnits units, BoatModel boat)
     {
         output.WriteLine($"  {number}. {route.Words}");
-        output.WriteLine($"     {Length(route.LengthM, units)} from terminal to terminal, {Length(route.CutM, units)} to cut, {Length(route.OutAndBackM, units)} there and back; wet {Length(route.WetM, units)}, engine space {Length(route.InM(Boat.Things.SpaceUse.Engine), units)}, beside the other kind of current {Length(route.BesideAcM, units)}");
+        output.WriteLine($"     {Length(route.LengthM, units)} {CableLengthWords.Laid}, {Length(route.CutM, units)} to cut {CableLengthWords.Cut}, {Length(route.OutAndBackM, units)} there and back; wet {Length(route.WetM, units)}, engine space {Length(route.InM(Boat.Things.SpaceUse.Engine), units)}, beside the other kind of current {Length(route.BesideAcM, units)}");
         output.WriteLine($"     {Weighted(route.CostM, units)}: {string.Join(", ", route.Costs.Select(cost => $"{RouteWords.Of(cost.Kind)} {Length(cost.WorthM, units)}"))}");
         output.WriteLine($"     bends {route.BendCount}{(route.LeastBendMm is { } bend ? $", radius at least {Text(bend, "Mm", units)}" : "")}; supports {(route.SupportCount is { } count ? count : "not known")}");
         output.WriteLine($"     holes: {List(route.Holes.Select(RouteWords.Of))}");

@@ -38,6 +38,17 @@ internal static class StepNote
         return count == 1 ? typed : string.Join(Divided, fields[..(Array.FindLastIndex(fields, field => field.Length > 0) + 1)]);
     }
 
+    /// <summary>What is typed in a field speaks against the step: it is outside its limits or cannot be read, or nothing is typed in it though the step is ticked. What stands in another field does not count.</summary>
+    /// <param name="test">All that was typed, held against what is accepted; null where nothing was.</param>
+    /// <param name="at">Which field, from 0.</param>
+    /// <param name="isTicked">The step is ticked.</param>
+    public static bool IsAgainst(StepTest? test, int at, bool isTicked) => test?.StandingAt(at) switch
+    {
+        null or TestStanding.Passed or TestStanding.NotTold => false,
+        TestStanding.TooFew => isTicked,
+        _ => true,
+    };
+
     /// <summary>The shape of how a test stands.</summary>
     public static Orlop.Review.Findings.Verdict Verdict(StepTest test) => test.Standing switch
     {

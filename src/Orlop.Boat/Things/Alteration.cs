@@ -26,7 +26,7 @@ public sealed record Alteration : Thing
     [Description("Steps of its work pack that are done.")]
     public ValueList<StepTick> Ticks { get; init; } = [];
 
-    [Description("What was read in steps that are not ticked.")]
+    [Description("What was read in steps that are not ticked, and why one is left out.")]
     public ValueList<StepRemark> StepRemarks { get; init; } = [];
 }
 
@@ -51,4 +51,4 @@ public sealed record Edit
 public sealed record StepTick(string Step, DateOnly On, string? Remark = null);
 
 /// <summary>What was read in a step that is not ticked, in the words it was typed in; a tick takes it over.</summary>
-public sealed record StepRemark(string Step, DateOnly On, string Remark);
+public sealed record StepRemark(string Step, DateOnly On, string Remark, [property: Description("The step is left out; the remark says why.")] bool IsLeftOut = false);

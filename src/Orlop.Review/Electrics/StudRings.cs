@@ -35,6 +35,22 @@ public sealed class StudRings
     /// <summary>What may be bolted to a terminal.</summary>
     public IEnumerable<StudRing> At(Terminal terminal) => _rings[terminal];
 
+    /// <summary>
+    /// Thread that a ring or fork must go over, in mm: its stud's where that is told, else that of the other rings on the terminal where they are all of one; null where nothing tells it. A bar has
+    /// studs enough: its rings say nothing of each other.
+    /// </summary>
+    /// <param name="part">The part whose terminal it is; null where it is not in the boat.</param>
+    /// <param name="at">The terminal.</param>
+    /// <param name="elementId">The ring's own joint, which does not count.</param>
+    public double? ThreadMm(Part? part, Terminal at, string elementId)
+    {
+        double[] others = part is Busbar ? [] : [.. At(at).Where(ring => ring.ElementId != elementId).Select(ring => ring.End?.StudMm).OfType<double>()];
+        return part?.StudOf(at.Name)?.SizeMm ?? (others.Length > 0 && others.Max() - others.Min() <= SameThreadMm ? others[0] : null);
+    }
+
+    /// <summary>Threads no further apart are one, in mm: M8 for 5/16 in, M10 for 3/8 in.</summary>
+    public const double SameThreadMm = 0.5;
+
     /// <summary>The rings, forks and links of a boat.</summary>
     public static StudRings Of(BoatModel boat)
     {

@@ -6,10 +6,13 @@ using Orlop.Review.Electrics;
 namespace Orlop.Review.Isolation;
 
 /// <summary>The nodes that a dead point is measured against: what is bonded to the hull, and the minus of each battery that is not.</summary>
-internal static class ReferenceNodes
+public static class ReferenceNodes
 {
+    /// <summary>All of them, with every switch taken as closed.</summary>
     public static HashSet<string> Of(BoatModel boat, Wiring wiring)
     {
+        ArgumentNullException.ThrowIfNull(boat);
+        ArgumentNullException.ThrowIfNull(wiring);
         HashSet<string> reference = [.. Grounding.Of(boat, wiring).Nodes];
         Queue<string> queue = new(boat.All<BatteryBank>().Select(battery => battery.At(TerminalNames.Minus).ToString()).Where(reference.Add));
         while (queue.TryDequeue(out string? node))

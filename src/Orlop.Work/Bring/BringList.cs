@@ -7,6 +7,7 @@ using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Mending;
 using Orlop.Work.Ends;
+using Orlop.Work.Labels;
 using Orlop.Work.Loading;
 using Orlop.Work.Scope;
 using Orlop.Work.Steps;
@@ -17,7 +18,7 @@ namespace Orlop.Work.Bring;
 /// <summary>What to bring for what is not built yet, each line held against the stock.</summary>
 internal static class BringList
 {
-    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, WorkIsolation isolation, WeighingPlan weights)
+    public static ImmutableArray<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends, ImmutableArray<WorkLabel> labels, WorkIsolation isolation, WeighingPlan weights)
     {
         ImmutableArray<CableEnd> open = [.. ends.Where(end => end is { BuiltOn: null, IsKept: false })];
         List<StockItem> stock = [.. scope.AsBuilt.All<StockItem>()];
@@ -26,11 +27,12 @@ internal static class BringList
             .. CableLines.Of(scope, cuts),
             .. Terminations(open).Select(need => need.Match(stock)),
             .. Parts(scope).Select(need => need.Match(stock)),
-            .. FuseHolders.Of(scope).Select(need => need.Match(stock)),
+            .. DeviceMounts.Of(scope).Select(need => need.Match(stock)),
             .. OtherThings(scope),
-            .. Consumables.Of(scope, cuts, open, stock),
+            .. Consumables.Of(labels, cuts, open, stock),
+            .. DeviceMounts.Places(scope),
             .. Fixings.Of(scope, cuts, stock),
-            .. ToolLines.Of(scope, open),
+            .. ToolLines.Of(scope, cuts, open),
             .. SafetyLines.Of(scope, open, isolation),
             .. MeasuringLines.Of(scope, cuts, open, weights),
         ];
@@ -53,6 +55,11 @@ internal static class BringList
                 {
                     IsKindKnown = false,
                     Remarks = [Sentence.Of($"Say it before the visit, on the cable's sheet: what to bring or buy for these ends cannot be told.")],
+                },
+                (TerminationMeans.Ring or TerminationMeans.Fork, null) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}, thread of the stud not known"), count, cables, _ => false)
+                {
+                    IsKindKnown = false,
+                    Remarks = [Sentence.Of($"Look on board before anything is bought, and say it at the stud or on the cable's sheet: {string.Join("; ", kind.Select(end => end.Where).Distinct(StringComparer.Ordinal))}."), Spare(isTested)],
                 },
                 (_, { } stud) => new PieceNeed(key, BringKind.Termination, Sentence.Of($"{Word(means)} {size}, M{Stud(stud)}"), count, cables, item => IsTermination(item, means, areaMm2) && item.StudMm == stud)
                 {

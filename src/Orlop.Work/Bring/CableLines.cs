@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat.Things;
+using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Mending;
 using Orlop.Work.Scope;
@@ -19,6 +20,7 @@ internal static class CableLines
             bool isKnown = kind.All(cut => cut.CutM is not null);
             ImmutableArray<Sentence> remarks =
             [
+                .. isKnown ? [Sentence.Of($"As cut, {CableLengthWords.Cut}; {new Amount(kind.Sum(cut => cut.RunM!.Value), "M")} {CableLengthWords.Laid}.")] : Array.Empty<Sentence>(),
                 .. kind.Any(cut => cut.StockId is not null) ? new[] { Sentence.Of($"Taken by what the stock list says of it: read cores, insulation and colour on the cable itself.") } : [],
                 .. kind.Any(cut => cut.StockId is null) ? NotTaken(kind.Key, stock) : [],
                 .. kind.Select(cut => cut.Colour).OfType<Sentence>().Distinct(),

@@ -93,10 +93,10 @@ internal static class Fixings
 
     private static bool IsNew(PackScope scope, Way way) => scope.Changes.Any(change => change is { IsAddition: true, IsBuilt: false } && change.Id == way.Id);
 
-    // A fuse that is exchanged keeps its holder or brings one with it.
+    // A fuse or breaker that is exchanged for one of its form keeps the holder or place that is there.
     private static IEnumerable<Held> Things(PackScope scope) =>
         from change in scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange)
-        where !change.IsBuilt && change.Thing is Part or Gear && !(change.Kind == ChangeKind.Exchange && change.Thing is Protection)
+        where !change.IsBuilt && change.Thing is Part or Gear && !(change.Kind == ChangeKind.Exchange && change.Thing is Protection && !DeviceMounts.IsRemounted(change))
         let mass = change.Thing switch { Part part => part.MassKg, Gear gear => gear.MassKg, _ => null }
         select new Held(change.Thing, mass, mass is not { Value: var massKg } || massKg < Allowances.BoltedFromKg);
 

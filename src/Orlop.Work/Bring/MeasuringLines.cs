@@ -4,6 +4,7 @@ using Orlop.Review.Findings;
 using Orlop.Work.Ends;
 using Orlop.Work.Loading;
 using Orlop.Work.Scope;
+using Orlop.Work.Steps;
 
 namespace Orlop.Work.Bring;
 
@@ -33,9 +34,17 @@ internal static class MeasuringLines
                 : Sentence.Of($"Weights to incline her by, in pieces that one can hold and that cannot roll, weighed"), null, "inclining weight");
         }
 
+        if (TrialLifts.Of(scope).Any(change => !change.IsBuilt))
+        {
+            yield return SafetyLines.Line(scope, "trial-weights", TrialLifts.MostKg(scope) is { } most
+                ? Sentence.Of($"Weights for the trial lift, weighed, in pieces: {new Amount(Math.Round(most, 1), "Kg")} together, and a net or sling marked for them")
+                : Sentence.Of($"Weights for the trial lift, weighed, in pieces, and a net or sling marked for them: how much is not told"), null, "trial weight", "sling");
+        }
+
         if (open.Any(change => change.Thing is Part or Cable or Link && change.Kind != ChangeKind.Record))
         {
-            yield return SafetyLines.Line(scope, "long-lead", Sentence.Of($"Long meter lead: the two points of a reading may be in two spaces"), null, "probe");
+            BringItem lead = SafetyLines.Line(scope, "long-lead", Sentence.Of($"Long meter lead: the two points of a reading may be in two spaces"), null, "probe");
+            yield return lead.Takes.IsEmpty ? lead : lead with { Remarks = [Sentence.Of($"Check its length against the steps that ask for it.")] };
         }
 
         foreach (string colour in cuts.Select(cut => cut.MarkAs).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))

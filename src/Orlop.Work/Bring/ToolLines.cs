@@ -11,7 +11,7 @@ namespace Orlop.Work.Bring;
 /// <summary>Tools for the work at hand: for work on conductors, tools whose range covers each size; for other work, what the owner has.</summary>
 internal static class ToolLines
 {
-    public static IEnumerable<BringItem> Of(PackScope scope, ImmutableArray<CableEnd> ends)
+    public static IEnumerable<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
     {
         ImmutableArray<WorkChange> open = [.. scope.Changes.Where(change => !change.IsBuilt)];
         ImmutableArray<double> sizes = [.. ends.Select(end => end.AreaMm2).Distinct().Order()];
@@ -25,7 +25,7 @@ internal static class ToolLines
             .. Sized(scope, ToolUse.Cutting, sizes), .. Sized(scope, ToolUse.Stripping, sizes), .. Sized(scope, ToolUse.Crimping, crimped),
             .. Plain(scope, ToolUse.Measuring, touchesWiring), .. Plain(scope, ToolUse.Tightening, touchesWiring || fits),
             .. Plain(scope, ToolUse.Labelling, touchesWiring), .. Plain(scope, ToolUse.Protecting, hasRisk),
-            .. Plain(scope, ToolUse.Pulling, runsCable), .. Plain(scope, ToolUse.Drilling, fits),
+            .. runsCable ? [Pulling(scope, cuts)] : Array.Empty<BringItem>(), .. Plain(scope, ToolUse.Drilling, fits),
         ];
     }
 
@@ -36,6 +36,30 @@ internal static class ToolLines
             ImmutableArray<Tool> tools = [.. scope.AsBuilt.All<Tool>().Where(tool => tool.Use == use)];
             yield return Line($"tool:{use.ToString().ToLowerInvariant()}", Sentence.Of($"{Work(use)}"), tools);
         }
+    }
+
+    // What is drawn in with is as long as the longest run: a wire that is too short is found out behind the lining.
+    private static BringItem Pulling(PackScope scope, ImmutableArray<CableCut> cuts)
+    {
+        double? longestM = cuts.Any(cut => cut.RunM is null) ? null : cuts.Select(cut => cut.RunM).Max();
+        (StockTake Take, double? LengthM)[] all =
+        [
+            .. scope.AsBuilt.All<Tool>().Where(tool => tool.Use == ToolUse.Pulling).Select(tool => (new StockTake(tool.Id, tool.Title, null, tool.Where), StatedLength.In(tool.Title))),
+            .. scope.AsBuilt.All<StockItem>().Where(item => item.Title.Contains("draw wire", StringComparison.OrdinalIgnoreCase)).Select(item => (new StockTake(item.Id, item.Title, null, item.Where), StatedLength.Of(item))),
+        ];
+        (StockTake Take, double? LengthM)[] enough = [.. all.Where(one => one.LengthM >= longestM)], unstated = [.. all.Where(one => one.LengthM is null || longestM is null)];
+        BringItem line = Line("tool:pulling", longestM is { } m ? Sentence.Of($"{Work(ToolUse.Pulling)}, {new Amount(m, "M")} and more for the longest run") : Sentence.Of($"{Work(ToolUse.Pulling)}, as long as the longest run, which is not known: measure it"), []);
+        return line with
+        {
+            State = enough.Length > 0 ? StockState.InStock : unstated.Length > 0 ? StockState.Look : StockState.ToBuy,
+            Takes = [.. (enough.Length > 0 ? enough : unstated).Select(one => one.Take)],
+            Remarks =
+            [
+                .. enough.Length == 0 && unstated.Length > 0 ? [Sentence.Of($"Check its length before it is packed.")] : Array.Empty<Sentence>(),
+                .. all.Where(one => one.LengthM < longestM).Select(one => Sentence.Of($"Not counted: {one.Take.Title}; it is {new Amount(one.LengthM!.Value, "M")} long and {new Amount(longestM!.Value, "M")} are needed.")),
+                .. enough.Length + unstated.Length == 0 ? line.Remarks : [],
+            ],
+        };
     }
 
     private static IEnumerable<BringItem> Sized(PackScope scope, ToolUse use, ImmutableArray<double> sizes)

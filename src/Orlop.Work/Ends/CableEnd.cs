@@ -24,7 +24,11 @@ public sealed record CableEnd
     /// <summary>What is crimped on; null when nobody said.</summary>
     public TerminationMeans? Means { get; init; }
 
+    /// <summary>Thread that it goes over, in mm: its own, else its stud's, else that of the other rings on the stud; null where none of them tells it, and for what goes over none.</summary>
     public double? StudMm { get; init; }
+
+    /// <summary>It goes over a stud, and nothing tells of what thread: one looks on board.</summary>
+    public bool IsThreadUntold => Means is TerminationMeans.Ring or TerminationMeans.Fork && StudMm is null;
 
     /// <summary>Conductor that its barrel is made for; null where nobody said: one of the conductor's own size is brought.</summary>
     public double? LugMm2 { get; init; }
@@ -43,6 +47,12 @@ public sealed record CableEnd
 
     /// <summary>It was there before, on the same terminal and made off the same way: it is lifted for the tests and put back, not made off.</summary>
     public bool IsKept { get; init; }
+
+    /// <summary>The device that is exchanged, for which an end of a cable that stays is made anew; null where the cable is run or changed itself.</summary>
+    public string? ForDevice { get; init; }
+
+    /// <summary>What it is made off with: the cable that is run or changed, or the device that is exchanged.</summary>
+    public string With => ForDevice ?? CableId;
 
     /// <summary>The day it was recorded as built, or null.</summary>
     public DateOnly? BuiltOn { get; init; }

@@ -10,4 +10,8 @@ namespace Orlop.Work.Labels;
 /// <param name="Facts">Size, protection, voltage; empty when nothing is known.</param>
 /// <param name="OuterDiameterMm">Of the cable it goes round, in mm; null for a device or when nobody said.</param>
 /// <param name="IsCableEnd">It goes round a cable.</param>
-public sealed record WorkLabel(string Key, string Name, string From, string To, Sentence Facts, double? OuterDiameterMm, bool IsCableEnd);
+public sealed record WorkLabel(string Key, string Name, string From, string To, Sentence Facts, double? OuterDiameterMm, bool IsCableEnd)
+{
+    /// <summary>What it is for is recorded as built, so that it was made with it.</summary>
+    public bool IsMade { get; init; }
+}

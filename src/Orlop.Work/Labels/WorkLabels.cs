@@ -7,10 +7,19 @@ using Orlop.Work.Scope;
 
 namespace Orlop.Work.Labels;
 
-/// <summary>Lists the labels of an alteration: one for each core's end, one for each device.</summary>
+/// <summary>Lists the labels of an alteration: one for each core's end, one for each device, each once however often its thing is edited.</summary>
 internal static class WorkLabels
 {
-    public static ImmutableArray<WorkLabel> Of(PackScope scope) =>
+    public static ImmutableArray<WorkLabel> Of(PackScope scope)
+    {
+        HashSet<string> open = [.. scope.Changes.Where(change => !change.IsBuilt).Select(change => change.Id)];
+        return [.. All(scope).DistinctBy(label => label.Key).Select(label => label with { IsMade = !open.Contains(ElementIds.ThingOf(label.Key)) })];
+    }
+
+    /// <summary>How many are still to be made: what the step and the bring list count.</summary>
+    public static int CountToMake(ImmutableArray<WorkLabel> labels) => labels.Count(label => !label.IsMade);
+
+    private static IEnumerable<WorkLabel> All(PackScope scope) =>
     [
         .. scope.Of(ChangeKind.Cable, ChangeKind.Ends).SelectMany(change => OfCable(scope, (Cable)change.Thing)),
         .. scope.Of(ChangeKind.Fit, ChangeKind.Exchange).Select(change => change.Thing).OfType<Part>().Select(part => new WorkLabel(part.Id, part.Title, scope.Words.SpaceOf(part.Id) ?? "", "", Facts(part), null, false)),

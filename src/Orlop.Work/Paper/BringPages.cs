@@ -1,4 +1,5 @@
 using System.Globalization;
+using Orlop.Presentation.Words;
 using Orlop.Work.Bring;
 using Orlop.Work.Troubles;
 
@@ -76,7 +77,7 @@ internal static class BringPages
         }
 
         html.Open("section", ("class", "follows"), ("id", "cut")).Put("h2", "Cut").Open("table", ("class", "cut")).Open("thead").Open("tr")
-            .Put("th", "", ("class", "tick")).Put("th", "Cut to", ("scope", "col")).Put("th", "For", ("scope", "col")).Put("th", "Run and allowance", ("scope", "col")).Put("th", "From", ("scope", "col"))
+            .Put("th", "", ("class", "tick")).Put("th", $"Cut to, {CableLengthWords.Cut}", ("scope", "col")).Put("th", "For", ("scope", "col")).Put("th", $"{char.ToUpperInvariant(CableLengthWords.Laid[0])}{CableLengthWords.Laid[1..]} + tails, loop, what is not known", ("scope", "col")).Put("th", "From", ("scope", "col"))
             .Close().Close().Open("tbody");
         foreach (CableCut cut in pack.Cuts)
         {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat;
 using Orlop.Boat.Things;
@@ -22,13 +23,12 @@ internal static class DiagramPages
     /// <summary>Writes the diagrams, on pages on their side where one needs it.</summary>
     public static void Write(HtmlText html, WorkPack pack, PaperOptions options)
     {
-        if (pack.Ends.IsEmpty)
+        Drawn[] rows = [.. Diagrams(pack, options)];
+        if (rows.Length == 0)
         {
             return;
         }
 
-        HashSet<string> edited = [.. pack.Alteration.Edits.Select(edit => edit.Id)];
-        Drawn[] rows = [.. Diagrams(PackScope.BeforeWork(pack.AsBuilt, pack.Alteration), pack.AsAltered, edited, options)];
         bool isOnItsSide = rows.Any(row => row.Width * LeastScale > UprightWidth);
         html.Open("section", ("class", isOnItsSide ? "wide" : "follows"), ("id", "drawing")).Put("h2", "One-line diagram of the circuits touched");
         foreach (Drawn row in rows)
@@ -40,10 +40,19 @@ internal static class DiagramPages
         html.Close();
     }
 
-    private static IEnumerable<Drawn> Diagrams(BoatModel before, BoatModel after, HashSet<string> touched, PaperOptions options)
+    /// <summary>Something of the alteration stands in a circuit that hands work on.</summary>
+    public static bool Has(WorkPack pack) => !Rows(pack).IsEmpty;
+
+    // Where only what is known of things changes, or things without a wire, no circuit is touched.
+    private static ImmutableArray<CircuitRow> Rows(WorkPack pack) => pack.Alteration.Edits.Select(WorkChange.Of).Any(change => change.Thing is Part or Cable or Link && change.Kind is not (ChangeKind.Record or ChangeKind.Move))
+        ? CircuitRows.Touched(PackScope.BeforeWork(pack.AsBuilt, pack.Alteration), pack.AsAltered, [.. pack.Alteration.Edits.Select(edit => edit.Id)])
+        : [];
+
+    private static IEnumerable<Drawn> Diagrams(WorkPack pack, PaperOptions options)
     {
         int number = 0;
-        foreach (CircuitRow row in CircuitRows.Touched(before, after, touched))
+        (BoatModel before, BoatModel after) = (PackScope.BeforeWork(pack.AsBuilt, pack.Alteration), pack.AsAltered);
+        foreach (CircuitRow row in Rows(pack))
         {
             OneLineOptions drawn = new() { Id = string.Create(CultureInfo.InvariantCulture, $"one-line-{++number}"), AreNamesWhole = true, Units = options.Units, Culture = options.Culture };
             string svg = OneLineDiagram.Draw(Only(before, row.Ids), Only(after, row.Ids), drawn);

@@ -134,6 +134,7 @@ public static class PackJson
         ["readings"] = Texts(step.Readings),
         ["peopleCount"] = step.PeopleCount,
         ["done"] = step.IsDoneOn(day),
+        ["leftOut"] = step.IsLeftOutOn(day),
         ["read"] = step.NoteOn(day),
         ["readCount"] = step.TestOn(day)?.ReadCount,
         ["failedTest"] = step.Failed is { } failed ? new JsonObject { ["standing"] = Word(failed.Standing), ["read"] = failed.Shown, ["words"] = failed.Words } : null,
@@ -165,6 +166,7 @@ public static class PackJson
         ["leastNm"] = end.Torque?.LeastNm,
         ["mostNm"] = end.Torque?.MostNm,
         ["kept"] = end.IsKept,
+        ["forDevice"] = end.ForDevice,
     };
 
     private static JsonObject Of(EndStack stack) => new()

@@ -63,6 +63,7 @@ internal static class PackStyle
         .sign{border:.3mm solid #000;min-height:11mm;font-size:8pt;padding:.6mm 1mm;line-height:1.15;margin:0 .3mm .8mm 0;overflow-wrap:anywhere}
         .failed{border:.6mm solid #000;padding:.8mm 1.5mm;margin-top:.8mm}
         .done{background:#eee}
+        .out .what{text-decoration:line-through;font-weight:400}
         .done .sign{min-height:0;border:0}
         .notes{break-inside:avoid}
         .notes .line{height:9mm;border-bottom:.3mm solid #000}

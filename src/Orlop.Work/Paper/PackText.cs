@@ -88,7 +88,7 @@ public sealed class PackText(PaperOptions options)
 
     /// <summary>How an end is made off: "Ring M8".</summary>
     public static string Of(TerminationMeans? means, double? studMm) =>
-        studMm is { } stud ? $"{BringList.Word(means)} M{BringList.Stud(stud)}" : BringList.Word(means);
+        studMm is { } stud ? $"{BringList.Word(means)} M{BringList.Stud(stud)}" : means is TerminationMeans.Ring or TerminationMeans.Fork ? $"{BringList.Word(means)}, thread of the stud: look" : BringList.Word(means);
 
     private string Voltage(double voltageV) => Math.Abs(voltageV) < MillivoltRangeV
         ? $"{Math.Round(voltageV * 1000, Math.Abs(voltageV) < 0.01 ? 1 : 0).ToString(options.Culture)} mV"

@@ -53,15 +53,15 @@ internal static class StepPages
         html.Close();
     }
 
-    // Done or recorded as built, and done for good: one line of it is enough. What holds for one day only is printed whole, for the next visit.
-    private static bool IsBehind(WorkStep step, DateOnly day) => (step.IsDoneOn(day) || step.BuiltOn is not null) && !step.IsForOneDay;
+    // Done, left out or recorded as built, and that for good: one line of it is enough. What holds for one day only is printed whole, for the next visit.
+    private static bool IsBehind(WorkStep step, DateOnly day) => (step.IsDoneOn(day) || step.IsLeftOutOn(day) || step.BuiltOn is not null) && !step.IsForOneDay;
 
     // A step stays on one page with its lines, unless it is so long that it would leave a hole.
     private static bool IsLong(WorkStep step) => step.Details.Length > MostLinesTogether || step.Cautions.Any(caution => caution.Kind == CautionKind.StaysLive);
 
     private static void Step(HtmlText html, WorkStep step, int number, ImmutableArray<StepCaution> cautions, PackText text, DateOnly day, Action fails)
     {
-        html.Open("div", ("class", $"step{(step.IsDoneOn(day) ? " done" : "")}{(IsLong(step) ? " long" : "")}"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
+        html.Open("div", ("class", $"step{(step.IsDoneOn(day) ? " done" : step.IsLeftOutOn(day) ? " out" : "")}{(IsLong(step) ? " long" : "")}"), ("id", $"step-{number.ToString(CultureInfo.InvariantCulture)}"));
         html.Open("div", ("class", "head")).Open("div");
         BringPages.Box(html, step.IsDoneOn(day));
         html.Close().Put("div", number.ToString(CultureInfo.InvariantCulture), ("class", "no")).Open("div", ("class", "what"));
@@ -140,6 +140,7 @@ internal static class StepPages
         { Tick: { } tick, Failed: { } failed } when step.IsTickedOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}, {(failed.Standing is TestStanding.NotTyped or TestStanding.TooFew ? failed.Said : $"read {failed.Shown}")}: not passed, do it again"),
         { Tick: { } tick } when !step.IsDoneOn(day) => string.Create(CultureInfo.InvariantCulture, $"ticked {tick.On:yyyy-MM-dd}: do it again"),
         { Tick: { } tick } => string.Create(CultureInfo.InvariantCulture, $"done {tick.On:yyyy-MM-dd} {tick.Remark}").TrimEnd(),
+        { Remark: { } remark } when step.IsLeftOutOn(day) => string.Create(CultureInfo.InvariantCulture, $"left out {remark.On:yyyy-MM-dd}: {remark.Remark}"),
         { Remark: { } remark } when !step.IsForOneDay || remark.On == day => string.Create(CultureInfo.InvariantCulture, $"noted {remark.On:yyyy-MM-dd}: {remark.Remark}; time, initials"),
         { BuiltOn: { } built } => string.Create(CultureInfo.InvariantCulture, $"recorded as built {built:yyyy-MM-dd}, not ticked"),
         _ => "time, initials",

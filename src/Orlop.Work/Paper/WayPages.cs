@@ -23,7 +23,7 @@ internal static class WayPages
         }
 
         html.Open("table", ("class", "ways")).Open("thead").Open("tr")
-            .Put("th", "Cable", ("scope", "col")).Put("th", "Where it goes", ("scope", "col")).Put("th", "Holes and glands", ("scope", "col")).Put("th", "To open", ("scope", "col"))
+            .Put("th", "Cable", ("scope", "col")).Put("th", $"Where it goes, {CableLengthWords.Laid}", ("scope", "col")).Put("th", "Holes and glands", ("scope", "col")).Put("th", "To open", ("scope", "col"))
             .Close().Close().Open("tbody");
         foreach (CableWay way in pack.Ways)
         {

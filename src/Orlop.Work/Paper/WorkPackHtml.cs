@@ -41,7 +41,7 @@ public static class WorkPackHtml
         (string Id, string Name, bool IsIn)[] parts =
         [
             ("bring", "Bring", true), ("cut", "Cut", !pack.Cuts.IsEmpty), ("ways", "Ways and holes", !pack.Ways.IsEmpty), ("steps", "Steps", true), ("ends", "Make-up list", !pack.Ends.IsEmpty),
-            ("readings", "Readings", !pack.Readings.IsEmpty), ("freeboards", "Freeboards", pack.Weights.IsFelt), ("drawing", "Diagram", !pack.Ends.IsEmpty), ("labels", "Labels", !pack.Labels.IsEmpty),
+            ("readings", "Readings", !pack.Readings.IsEmpty), ("freeboards", "Freeboards", pack.Weights.IsFelt), ("drawing", "Diagram", DiagramPages.Has(pack)), ("labels", "Labels", !pack.Labels.IsEmpty),
         ];
         html.Open("nav", ("class", "parts"), ("aria-label", "Parts of the pack"));
         foreach ((string id, string name, _) in parts.Where(part => part.IsIn))

@@ -3,17 +3,19 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Electrics.Strings;
+using Orlop.Presentation.Words;
 using Orlop.Review;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
 using Orlop.Review.Readings;
+using Orlop.Work.Ends;
 using Orlop.Work.Scope;
 
 namespace Orlop.Work.Readings;
 
-/// <summary>Which readings prove the work: for each part that takes power through something new, at its source, at itself, its current, and the drop across all that is new.</summary>
+/// <summary>Which readings prove the work: for each part that takes power through something new, at its source, at itself, its current, and the drop across all that is new and across each lead with an end made anew.</summary>
 internal sealed class CommissioningReadings
 {
     // A drop that can never show on a meter proves nothing.
@@ -24,20 +26,26 @@ internal sealed class CommissioningReadings
 
     private readonly PackScope _scope;
     private readonly HashSet<string> _new;
+    private readonly HashSet<string> _remade;
     private readonly Dictionary<string, ConditionPrediction> _predictions = new(StringComparer.Ordinal);
     private readonly Memo _memo = new();
     private readonly CancellationToken _token;
 
-    private CommissioningReadings(PackScope scope, CancellationToken token)
+    private CommissioningReadings(PackScope scope, ImmutableArray<CableEnd> ends, CancellationToken token)
     {
         _scope = scope;
         _token = token;
         _new = [.. scope.Changes.Where(change => change.Edit.Becomes is not null && change.Kind is not (ChangeKind.Record or ChangeKind.Move)).Select(change => change.Id)];
+        _remade =
+        [
+            .. ends.Where(end => end.ForDevice is not null).Select(end => $"{end.CableId}.{end.CoreId}"),
+            .. DeviceMounts.Remounted(scope).SelectMany(change => DeviceMounts.LeadsOn(scope, change.Id)).OfType<Link>().Select(link => link.Id),
+        ];
     }
 
-    public static ImmutableArray<PredictedReading> Of(PackScope scope, CancellationToken token)
+    public static ImmutableArray<PredictedReading> Of(PackScope scope, ImmutableArray<CableEnd> ends, CancellationToken token)
     {
-        CommissioningReadings readings = new(scope, token);
+        CommissioningReadings readings = new(scope, ends, token);
         return [.. scope.AsAltered.All<Part>().SelectMany(readings.OfTaker).Concat(readings.OfStrings()).DistinctBy(reading => reading.Key)
             .OrderBy(reading => scope.AsAltered.All<Condition>().Select(condition => condition.Id).ToList().IndexOf(reading.ConditionId))];
     }
@@ -140,7 +148,7 @@ internal sealed class CommissioningReadings
             Voltage(condition, $"supply/{source.Id}", Sentence.Of($"Voltage at {source.Title}"), giving.Plus, giving.Minus, [source.Id]),
             Voltage(condition, $"at/{taker.Id}", Sentence.Of($"Voltage at {taker.Title}, running"), taking.Plus, taking.Minus, [taker.Id]),
             .. new[] { Current(condition, taker, chain) }.Where(reading => reading.Expected is not { } band || band.Nominal.Value >= LeastClampA),
-            .. edges.Where(edge => _new.Contains(edge.Owner.Id) && edge.Kind != WiringEdgeKind.Joint).Select(edge => Drop(condition, edge))
+            .. edges.Where(edge => (_new.Contains(edge.Owner.Id) || _remade.Contains(edge.Id)) && edge.Kind != WiringEdgeKind.Joint).Select(edge => Drop(condition, edge))
                 .Where(reading => reading.Expected is not { } band || band.Most.Value >= LeastTellingV),
         ];
     }
@@ -172,8 +180,13 @@ internal sealed class CommissioningReadings
     {
         (string from, string to) = Ends(edge, isBackwards: false);
         (string plus, string minus) = Ends(edge, PredictionFor(condition).Nominal.BetweenV(from, to) < 0);
-        return Voltage(condition, $"drop/{edge.Id}", Sentence.Of($"Voltage lost along {_scope.Words.Element(edge.Id)}"), plus, minus, [edge.Owner.Id]);
+        return Voltage(condition, $"drop/{edge.Id}", LostAlong(edge), plus, minus, [edge.Owner.Id]);
     }
+
+    // What is expected goes by the length as laid: a loop that is left in loses more.
+    private Sentence LostAlong(WiringEdge edge) => edge is { Kind: WiringEdgeKind.Core, Owner: Cable cable, Core: { } core } && (core.LengthM ?? cable.LengthM) is { } length
+        ? Sentence.Of($"Voltage lost along {_scope.Words.Element(edge.Id)}, reckoned with {new Amount(length.Value, "M")} {CableLengthWords.Laid}")
+        : Sentence.Of($"Voltage lost along {_scope.Words.Element(edge.Id)}");
 
     private PredictedReading Voltage(Condition condition, string key, Sentence what, string plus, string minus, ImmutableArray<string> about)
     {

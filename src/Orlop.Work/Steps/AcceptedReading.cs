@@ -1,7 +1,7 @@
 namespace Orlop.Work.Steps;
 
 /// <summary>What a reading of a step's test must be for the test to be passed, and what it may mean where it is not. A limit itself is accepted.</summary>
-/// <param name="Suffix">Suffix of its values: V, Ohm or S.</param>
+/// <param name="Suffix">Suffix of its values: V, Ohm, S or Kg.</param>
 /// <param name="Unit">Symbol of the unit in which the field asks for it, and in which a number without a unit is taken: V, kΩ.</param>
 public sealed record AcceptedReading(string Suffix, string Unit)
 {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
-using Orlop.Boat.Topology;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
@@ -15,6 +14,7 @@ namespace Orlop.Work.Steps;
 internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, ImmutableArray<CableCut> cuts, ImmutableArray<CableEnd> ends)
 {
     private readonly LiveBehind _behind = new(scope, isolation);
+    private readonly ConnectSteps _connect = new(scope, isolation, ends);
 
     public IEnumerable<WorkStep> All() =>
     [
@@ -22,20 +22,24 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         .. PanelSteps.Open(scope, _behind),
         .. scope.Of(ChangeKind.Remove).OrderByDescending(change => change.Thing is Cable).ThenByDescending(change => change.Thing is Link).Select(Remove),
         .. scope.Changes.Where(change => change.ReplacesCable).Select(TakeOutOldCable),
+        .. DeviceMounts.Remounted(scope).Select(TakeOutOldDevice),
         .. scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange).OrderByDescending(change => change.Thing is Gear).ThenByDescending(change => change.Thing is Way).Select(Fit),
         .. scope.Of(ChangeKind.Cable).Select(Run),
-        .. scope.Of(ChangeKind.Cable, ChangeKind.Ends).Select(MakeOff),
+        .. scope.Of(ChangeKind.Cable, ChangeKind.Ends).Concat(Remade).Select(MakeOff),
         .. FreeEndTests.Of(scope, ends),
-        .. scope.Of(ChangeKind.Cable, ChangeKind.Ends, ChangeKind.Link).OrderByDescending(NearestSource).Select(Connect),
+        .. scope.Of(ChangeKind.Cable, ChangeKind.Ends, ChangeKind.Link).Concat(Remade).OrderByDescending(NearestSource).Select(_connect.Of),
         .. scope.Of(ChangeKind.Record).Select(Confirm),
     ];
+
+    // Exchanged devices on which leads that stay get new ends.
+    private IEnumerable<WorkChange> Remade => DeviceMounts.Remounted(scope).Where(change => ends.Any(end => end.ForDevice == change.Id));
 
     // By the core that ends farthest from any source: the minus of every circuit starts beside one.
     private int NearestSource(WorkChange change) => change.Thing is Cable { Cores.Count: > 0 } cable
         ? cable.Cores.Max(core => Math.Min(scope.StepsFrom(core.From.ToString()), scope.StepsFrom(core.To.ToString())))
         : IsolationPlans.NodesOf(change.Thing).Select(scope.StepsFrom).DefaultIfEmpty(0).Min();
 
-    private static WorkStep Building(WorkChange change, string verb, StepKind kind, Sentence text) => new()
+    internal static WorkStep Building(WorkChange change, string verb, StepKind kind, Sentence text) => new()
     {
         Key = $"{verb}:{change.Id}",
         Kind = kind,
@@ -69,6 +73,21 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         About = [change.Id],
     };
 
+    private WorkStep TakeOutOldDevice(WorkChange change)
+    {
+        ImmutableArray<string> nodes = IsolationPlans.NodesOf(change.Edit.Was!);
+        return new WorkStep
+        {
+            Key = $"take-out:{change.Id}",
+            Kind = StepKind.Remove,
+            Text = DeviceMounts.TakenOut(change),
+            Details = [Sentence.Of($"Mark each lead with its terminal before it comes off, and cap it: {DeviceMounts.Leads(scope, change)}."), .. LiveNearby.AtNodes(scope, isolation, nodes)],
+            Cautions = [.. Cautions.AtNodes(scope, isolation, nodes)],
+            About = [change.Id],
+            BuiltOn = change.Edit.BuiltOn,
+        };
+    }
+
     private WorkStep Fit(WorkChange change)
     {
         Thing thing = change.Thing;
@@ -76,7 +95,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         WorkStep step = change.Kind switch
         {
             ChangeKind.Move => Building(change, "move", StepKind.Fit, MoveWords(thing)),
-            ChangeKind.Exchange => Building(change, "exchange", StepKind.Fit, Sentence.Of($"Exchange or set anew: {scope.Words.Located(thing.Id)}.")),
+            ChangeKind.Exchange => Building(change, "exchange", StepKind.Fit, DeviceMounts.Exchanged(scope, change)),
             _ when thing is Way => Building(change, "fit", StepKind.Fit, Sentence.Of($"Make the cable way {thing.Title}.")),
             _ => Building(change, "fit", StepKind.Fit, Sentence.Of($"Fit {scope.Words.Located(thing.Id)}.")),
         };
@@ -103,8 +122,8 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         .. change.Thing is Part part && PartSpec.Of(scope, part) is { } spec ? new[] { Sentence.Of($"{spec}.") } : [],
         .. change.Thing switch
         {
-            Protection { Means: ProtectionMeans.Fuse } device => FuseHolders.Words(scope, change, device),
-            Protection device => [Sentence.Of($"{new Amount(device.RatedA.Value, "A")}. Leave it off.")],
+            Protection { Means: ProtectionMeans.Fuse } device => DeviceMounts.Words(scope, change, device),
+            Protection device => DeviceMounts.PlaceWords(scope, change, device),
             IsolatorSwitch { IsIsolator: true } => [Sentence.Of($"Leave it open.")],
             PlugAndSocket => [Sentence.Of($"Leave it apart.")],
             BatteryBank when scope.IsNewBattery(change.Id) => [Sentence.Of($"Cover both posts as soon as it stands; they stay covered until its leads go on (common practice, no source).")],
@@ -155,70 +174,30 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
     }
 
     private static Sentence CutWords(CableCut cut) => cut.CutM is { } lengthM
-        ? Sentence.Of($"Cut {new Amount(lengthM, "M")} for {cut.Title} (run {new Amount(cut.RunM ?? 0, "M")}).")
+        ? Sentence.Of($"Cut {new Amount(lengthM, "M")} for {cut.Title}, {CableLengthWords.Cut}; {new Amount(cut.RunM ?? 0, "M")} {CableLengthWords.Laid}.")
         : Sentence.Of($"{cut.Title}: length not known, measure the way first.");
 
     private WorkStep MakeOff(WorkChange change)
     {
-        ImmutableArray<CableEnd> own = [.. ends.Where(end => end.CableId == change.Id && !end.IsKept)];
+        ImmutableArray<CableEnd> own = [.. ends.Where(end => end.With == change.Id && !end.IsKept)];
         return new WorkStep
         {
             Key = $"make-off:{change.Id}",
             Kind = StepKind.MakeOff,
-            Text = Sentence.Of($"Make off the {own.Length} ends of {change.Thing.Title}, as the make-up list says."),
-            Details = own.All(end => end.Means is null) ? [Sentence.Of($"{BringList.NotGiven}. Nothing is made off until it is known what goes on.")] : own.Any(end => end.Pull is not null)
-                ? [Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out; heat-shrink over the barrel.")]
-                : [Sentence.Of($"No strand cut or left out. Pull each end by hand.")],
+            Text = change.Thing is Cable ? Sentence.Of($"Make off the {own.Length} ends of {change.Thing.Title}, as the make-up list says.") : Sentence.Of($"Cut off the old ends of the leads on {change.Thing.Title} and make off the {own.Length} anew, as the make-up list says."),
+            Details =
+            [
+                own.All(end => end.Means is null) ? Sentence.Of($"{BringList.NotGiven}. Nothing is made off until it is known what goes on.")
+                    : own.Any(end => end.Pull is not null)
+                        ? Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out; heat-shrink over the barrel.")
+                        : Sentence.Of($"No strand cut or left out. Pull each end by hand."),
+                .. own.Where(end => end.IsThreadUntold).Select(end => end.Where).Distinct(StringComparer.Ordinal).Select(where => Sentence.Of($"{where}: the thread of its stud is told neither there nor by another ring on it. Look before the terminal is chosen.")),
+            ],
             About = [change.Id],
             Ends = [.. own.Select(end => end.Key)],
             BuiltOn = change.Edit.BuiltOn,
         };
     }
-
-    private WorkStep Connect(WorkChange change)
-    {
-        ImmutableArray<CableEnd> own = [.. ends.Where(end => end.CableId == change.Id)];
-        string[] live = [.. IsolationPlans.NodesOf(change.Thing).Where(StaysLive)];
-        return Building(change, "connect", StepKind.Connect, change.Thing is Link link
-            ? Sentence.Of($"Bolt on {link.Title}: {scope.Words.At(link.From)} to {scope.Words.At(link.To)}.")
-            : Sentence.Of($"Connect {change.Thing.Title}, the end away from the source first.")) with
-        {
-            Details =
-            [
-                .. change.Thing is Link ? LinkWords(change.Thing) : own.OrderByDescending(end => scope.StepsFrom(end.At.ToString())).Select(Tighten),
-                .. live.Select(node => Sentence.Of($"{scope.Words.Node(node)} stays live: what is connected here is live from then on, as far as the first thing that is open. All that hangs on it is fitted, made off and tested before.")),
-                .. LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)),
-            ],
-            IsOntoLive = live.Length > 0,
-            Cautions = [.. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing))],
-            Ends = [.. own.Select(end => end.Key)],
-        };
-    }
-
-    // A battery's post, unless its leads go on later; else what the plan cannot make dead and metal alone joins to a plus post, as the near side of a fuse.
-    private bool StaysLive(string node) => scope.Whole.Find(ElementIds.ThingOf(node)) is BatteryBank bank
-        ? !scope.IsNewBattery(bank.Id) && !isolation.IsBareMinus(node)
-        : isolation.Result?.CannotBeMadeDead.Any(point => point.Node == node) == true && PartProofs.IsOnPlusPost(scope.Before, node);
-
-    private IEnumerable<Sentence> LinkWords(Thing link)
-    {
-        yield return Sentence.Of($"Faces bright and flat, nothing between them; tighten to the maker's torque and mark the nut.");
-        foreach (string node in IsolationPlans.NodesOf(link).Where(isolation.IsBareMinus))
-        {
-            yield return Sentence.Of($"Its end at {scope.Words.Node(node)}: {MinusSteps.NotYet}.");
-        }
-    }
-
-    private Sentence Tighten(CableEnd end) => (end.Torque, end.IsTightened) switch
-    {
-        _ when scope.IsNewBattery(end.At.Part) => Sentence.Of($"{PartWords.CoreName(end.CoreId)}: not on its post yet. Cap it and tie it back until it is switched on."),
-        _ when isolation.IsBareMinus(end.At.ToString()) => Sentence.Of($"{PartWords.CoreName(end.CoreId)}: {MinusSteps.NotYet}."),
-        ({ IsMakers: true } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.MostNm, "Nm")} ({torque.Connection}). Mark it."),
-        ({ } torque, _) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: {new Amount(torque.LeastNm, "Nm")} to {new Amount(torque.MostNm, "Nm")} ({torque.Connection}); the maker's figure goes first. Mark it."),
-        (null, true) => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: maker's torque. Mark it."),
-        _ when end.Means is null => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: kind of end not given. Say it before the visit; how it is made off and tightened follows from it."),
-        _ => Sentence.Of($"{PartWords.CoreName(end.CoreId)} to {end.Where}: until it clicks or seats; pull to prove."),
-    };
 
     private WorkStep Confirm(WorkChange change) => Building(change, "confirm", StepKind.Confirm,
         Sentence.Of($"Nothing to build: see on board that the new record of {scope.Words.Title(change.Id)} is right ({Wording.KindOf(change.Thing)})."));

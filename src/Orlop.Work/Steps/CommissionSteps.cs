@@ -19,7 +19,8 @@ internal static class CommissionSteps
     /// <summary>How long anything runs for its readings, and when it is touched (common practice, no source). It stands at the step and at the readings.</summary>
     public const string RunLimit = "Run each load only as long as its readings take, ten minutes at most, and let it rest as its maker says. Switch off before touching; then feel the new joints for heat.";
 
-    private static Caution ProofLoad { get; } = new(CautionKind.Lifting,
+    /// <summary>It stands wherever something is hung from a hook.</summary>
+    public static Caution ProofLoad { get; } = new(CautionKind.Lifting,
         "Load it within what winch, hook, rope and every part that holds them are marked or reckoned for; what nobody has reckoned is not loaded. First a proof load raised a hand's breadth, with nobody under it, held while all look at welds, bolts and lashings, and set down again; only then the readings (common practice, no source; local rules for lifting gear go first). Stand clear of the line and of where it would fly. She heels as it lifts.");
 
     /// <summary>Strings are joined only when they are of one voltage. It stands where a battery's leads go on and where its readings are.</summary>

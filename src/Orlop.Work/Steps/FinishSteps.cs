@@ -26,6 +26,7 @@ internal static class FinishSteps
         .. Commission(scope, readings, isLifting: false, token),
         .. scope.Of(ChangeKind.Move).Select(change => change.Thing).OfType<ElectricLoad>().Where(load => !readings.Any(reading => reading.About.Contains(load.Id))).Select(TryMoved),
         .. WeighingSteps.After(scope, weights),
+        .. TrialLifts.Steps(scope, token),
         .. Commission(scope, readings, isLifting: true, token),
         .. LiveNearby.Of(scope, isolation).Select(bank => LiveNearby.Off(scope, bank)),
         .. PanelSteps.Close(scope, isolation),
@@ -40,7 +41,9 @@ internal static class FinishSteps
     {
         Key = "label:all",
         Kind = StepKind.Label,
-        Text = Sentence.Of($"Label both ends of every core and every device: {labels.Length} labels, on the label sheet."),
+        Text = WorkLabels.CountToMake(labels) is var count && count == labels.Length
+            ? Sentence.Of($"Label both ends of every core and every device: {count} labels, on the label sheet.")
+            : Sentence.Of($"Label both ends of every core and every device: {count} labels still to make of the {labels.Length} on the label sheet; the others are of what is recorded as built."),
         About = [.. labels.Select(label => ElementIds.ThingOf(label.Key)).Distinct(StringComparer.Ordinal)],
     };
 

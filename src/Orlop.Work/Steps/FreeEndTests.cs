@@ -29,8 +29,10 @@ internal static class FreeEndTests
         WhenBelow = "something still joins them: an end that touches or is not lifted, strands across, a crushed or wet cable, a screw through it. Connect nothing before it is found.",
     };
 
-    public static IEnumerable<WorkStep> Of(PackScope scope, ImmutableArray<CableEnd> ends)
+    /// <summary>Of the cables that are run or changed: an end that is made anew for a device leaves the other end of its cable where it is.</summary>
+    public static IEnumerable<WorkStep> Of(PackScope scope, ImmutableArray<CableEnd> all)
     {
+        ImmutableArray<CableEnd> ends = [.. all.Where(end => end.ForDevice is null)];
         if (ends.IsEmpty)
         {
             yield break;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
 using Orlop.Electrics.Isolation;
@@ -16,7 +17,7 @@ internal sealed class LiveBehind
 {
     private readonly PackScope _scope;
     private readonly Wiring _wiring;
-    private readonly bool _isPlanned;
+    private readonly LaidProofs? _proofs;
     private readonly HashSet<string> _live;
     private readonly HashSet<string> _lit;
     private readonly HashSet<string> _opened;
@@ -29,7 +30,7 @@ internal sealed class LiveBehind
     {
         _scope = scope;
         _wiring = scope.WiringBefore;
-        _isPlanned = isolation.Result is not null;
+        _proofs = isolation.Laid;
         ILookup<bool, StaysLive> sources = (isolation.Result?.StaysLive ?? []).ToLookup(IsolationPlans.IsLitByPanels);
         (_live, _lit) = ([.. sources[false].SelectMany(source => source.Nodes)], [.. sources[true].SelectMany(source => source.Nodes)]);
         _opened = [.. (isolation.Result?.Openings ?? []).Select(opening => opening.Id)];
@@ -110,16 +111,19 @@ internal sealed class LiveBehind
     {
         (double V, bool IsAc)? nominal = LaidCables.NominalOf(_scope.Before, _wiring, cable);
         string[] nodes = [.. LaidCables.NodesOf(cable)];
-        (string words, bool isLive) = !_isPlanned || nominal is null ? ("whether it is live cannot be told: take it as live", true)
+        (string words, bool isLive) = _proofs is null || nominal is null ? ("whether it is live cannot be told: take it as live", true)
             : nodes.Any(_live.Contains) ? ($"stays live: {MadeDeadBy(nodes)}", true)
             : nodes.Any(_lit.Contains) ? ("live if light reaches the panels: keep them covered", true)
-            : (DeadBy(nodes), false);
+            : DeadBy(nodes, _proofs.Of(cable));
         return new Said($"{LaidCables.WordsOf(nominal)}, {words}", isLive, nominal is { V: >= LiveBefore.LicensedFromV });
     }
 
-    private string DeadBy(string[] nodes) => _withOpened(nodes) is { Openings: { IsEmpty: false } openings }
-        ? $"dead by {Names(openings)}"
-        : "minus or earth, no voltage against the hull; not cut";
+    private (string Words, bool IsLive) DeadBy(string[] nodes, ImmutableArray<string>? points) => (_withOpened(nodes), points) switch
+    {
+        (not { Openings.IsEmpty: false }, _) => ("minus or earth, no voltage against the hull; not cut", false),
+        ({ Openings: var openings }, { } at) => ($"dead by {Names(openings)}, proved at {SentenceText.Listed(at.Select(_scope.Words.Node))}", false),
+        ({ Openings: var openings }, null) => ($"dead by {Names(openings)}, but nothing is drawn where a probe could prove it: take it as live. Bare one of its ends, each core against the others and the hull, before a tool goes near it", true),
+    };
 
     // What is opened already does not make it dead by itself.
     private string MadeDeadBy(string[] nodes)

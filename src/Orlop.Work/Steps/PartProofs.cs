@@ -9,26 +9,35 @@ using Orlop.Work.Scope;
 
 namespace Orlop.Work.Steps;
 
-/// <summary>A part that was there before and is touched, and where it is proved dead.</summary>
+/// <summary>A part that was there before and is touched, or at which what lies behind an opening is proved dead.</summary>
 /// <param name="PartId">The part.</param>
-/// <param name="Nodes">Its touched nodes.</param>
+/// <param name="Nodes">Its touched nodes, and those that prove what lies behind an opening.</param>
 /// <param name="StaysLive">Nothing of it can be proved dead.</param>
 /// <param name="Points">The readings that prove it; none where it stays live.</param>
 internal sealed record PartProofs(string PartId, ImmutableArray<string> Nodes, bool StaysLive, ImmutableArray<ProvingPoint> Points)
 {
-    /// <summary>The parts in the order of the alteration; a part of which only the reference is touched is left out.</summary>
+    /// <summary>The parts in the order of the alteration, then those that only what lies behind an opening asks for; a part of which only the reference is touched is left out.</summary>
     public static ImmutableArray<PartProofs> Of(PackScope scope, WorkIsolation isolation, IsolationResult plan)
     {
         string? reference = Reference(isolation.Boat)?.ToString();
         HashSet<string> live = [.. plan.CannotBeMadeDead.Select(node => node.Node)];
-        return [.. isolation.Touched.Where(part => part.Nodes.Any(node => node != reference)).Select(OfPart)];
+        ImmutableArray<(string Id, ImmutableArray<string> Nodes)> touched = [.. isolation.Touched.Where(part => part.Nodes.Any(node => node != reference))];
+        HashSet<string> ids = [.. touched.Select(part => part.Id)];
+        ILookup<string, string> laid = (isolation.Laid?.Together() ?? []).SelectMany(points => points.Select(node => (Part: PartFor(points), Node: node))).ToLookup(point => point.Part, point => point.Node);
+        return [.. touched.Select(OfPart), .. laid.Where(part => !ids.Contains(part.Key)).Select(part => OfPart((part.Key, [])))];
+
+        string PartFor(ImmutableArray<string> points) => points.Select(ElementIds.ThingOf).OrderByDescending(ids.Contains).First();
 
         PartProofs OfPart((string Id, ImmutableArray<string> Nodes) part)
         {
-            HashSet<string> own = [.. part.Nodes.Where(node => node != reference && !live.Contains(node))];
+            ImmutableArray<string> behind = [.. laid[part.Id].Except(part.Nodes)];
+            HashSet<string> own = [.. part.Nodes.Where(node => node != reference && !live.Contains(node)), .. behind];
             bool staysLive = scope.Whole.Find(part.Id) is BatteryBank || own.Count == 0;
-            IsolationResult here = plan with { Proofs = [.. plan.Proofs.Where(proof => own.Contains(proof.Node) && (proof.OtherNode is null || own.Contains(proof.OtherNode)))] };
-            return new PartProofs(part.Id, part.Nodes, staysLive, staysLive ? [] : ProvingPoints.Of(isolation.Boat, scope.WholeWiring, here, isolation.MinusFirst));
+            IsolationResult here = plan with
+            {
+                Proofs = [.. plan.Proofs.Where(proof => own.Contains(proof.Node) && (proof.OtherNode is null || own.Contains(proof.OtherNode))), .. behind.Select(node => new DeadProof(node, null))],
+            };
+            return new PartProofs(part.Id, [.. part.Nodes, .. behind], staysLive, staysLive ? [] : ProvingPoints.Of(isolation.Boat, scope.WholeWiring, here, isolation.MinusFirst));
         }
     }
 
@@ -64,14 +73,15 @@ internal sealed record PartProofs(string PartId, ImmutableArray<string> Nodes, b
         return boat.All<BatteryBank>().Any(battery => Poles.Giving(battery) is { } poles && joined.Contains(poles.Plus));
     }
 
-    // With nothing between that opens.
-    private static HashSet<string> JoinedByMetal(Wiring wiring, string from)
+    /// <summary>What metal joins to a node, with nothing between that opens, itself among it.</summary>
+    /// <param name="opened">Edges that are lifted meanwhile; null for none.</param>
+    public static HashSet<string> JoinedByMetal(Wiring wiring, string from, IReadOnlySet<string>? opened = null)
     {
         HashSet<string> joined = new([from], StringComparer.Ordinal);
         Queue<string> open = new(joined);
         while (open.TryDequeue(out string? node))
         {
-            foreach (string next in wiring.At(node).Where(edge => edge.Kind is WiringEdgeKind.Joint or WiringEdgeKind.Core or WiringEdgeKind.Link).Select(edge => edge.Other(node)).Where(joined.Add))
+            foreach (string next in wiring.At(node).Where(edge => edge.Kind is WiringEdgeKind.Joint or WiringEdgeKind.Core or WiringEdgeKind.Link && opened?.Contains(edge.Id) != true).Select(edge => edge.Other(node)).Where(joined.Add))
             {
                 open.Enqueue(next);
             }

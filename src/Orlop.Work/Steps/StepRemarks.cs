@@ -28,9 +28,19 @@ public static class StepRemarks
         ArgumentNullException.ThrowIfNull(alteration);
         ArgumentNullException.ThrowIfNull(step);
         string? typed = string.IsNullOrWhiteSpace(remark) ? null : remark.Trim();
-        return With(step, alteration) is { Tick: { } tick } seen && seen.IsTickedOn(day)
+        return With(step, alteration) is var seen && seen.Tick is { } tick && seen.IsTickedOn(day)
             ? alteration with { Ticks = [.. alteration.Ticks.Select(one => one == tick ? tick with { Remark = typed } : one)] }
-            : alteration with { StepRemarks = [.. Others(alteration, step), .. typed is null ? Array.Empty<StepRemark>() : [new StepRemark(step.Key, day, typed)]] };
+            : alteration with { StepRemarks = [.. Others(alteration, step), .. typed is null ? Array.Empty<StepRemark>() : [new StepRemark(step.Key, day, typed, seen.IsLeftOutOn(day))]] };
+    }
+
+    /// <summary>The alteration with the step left out, or taken up again; what is beside it says why, and without that nothing is left out.</summary>
+    public static Alteration LeftOut(Alteration alteration, WorkStep step, bool isLeftOut, DateOnly day)
+    {
+        ArgumentNullException.ThrowIfNull(alteration);
+        ArgumentNullException.ThrowIfNull(step);
+        return With(step, alteration) is var seen && !seen.IsTickedOn(day) && seen.Remark is { } remark && seen.NoteOn(day) is not null
+            ? alteration with { StepRemarks = [.. alteration.StepRemarks.Select(one => one == remark ? remark with { IsLeftOut = isLeftOut } : one)] }
+            : alteration;
     }
 
     /// <summary>The alteration with the step ticked on a day, and what was read with its tick.</summary>

@@ -21,6 +21,13 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
     /// <summary>How many readings are asked for, 0 or more: as many as points are named.</summary>
     public int AskedCount { get; init; }
 
+    /// <summary>How each reading that is asked for stands, in their order; one that is not typed as too few. Empty where the note cannot be taken apart.</summary>
+    public ImmutableArray<TestStanding> Each { get; init; } = [];
+
+    /// <summary>How one reading stands: all alike where the note cannot be taken apart.</summary>
+    /// <param name="at">Which, from 0.</param>
+    public TestStanding StandingAt(int at) => at >= 0 && at < Each.Length ? Each[at] : Standing;
+
     /// <summary>It proves what it is to prove, or nobody could tell what is accepted: work need not stop for it.</summary>
     public bool LetsGoOn => Standing is TestStanding.Passed or TestStanding.NotTold;
 
@@ -63,6 +70,7 @@ public sealed record StepTest(TestStanding Standing, string Shown, string Words)
             Shown = string.Join("; ", each.Select(one => one.Shown)),
             ReadCount = Math.Min(readCount, accepts.Length),
             AskedCount = accepts.Length,
+            Each = [.. accepts.Select((_, at) => each.Where((_, index) => Math.Min(index, accepts.Length - 1) == at).Select(one => one.Standing).DefaultIfEmpty(TestStanding.TooFew).MinBy(Rank))],
         };
     }
 

@@ -24,6 +24,9 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
     /// <summary>The batteries whose minus leads come off before the first plus lead, and before anything is done on one of their posts. What the alteration adds has no leads yet.</summary>
     public required ImmutableArray<BatteryBank> MinusFirst { get; init; }
 
+    /// <summary>Where what lies behind an opening is proved dead; null where there is no plan.</summary>
+    public required LaidProofs? Laid { get; init; }
+
     /// <summary>The boat that the plan was made on.</summary>
     public required BoatModel Boat { get; init; }
 
@@ -45,9 +48,11 @@ internal sealed record WorkIsolation(IsolationResult? Result, ImmutableArray<str
             .MinBy(plan => plan?.CannotBeMadeDead.Count(node => !added.Contains(ElementIds.ThingOf(node.Node))));
         result = result is null ? null : DeadBehind.Widen(scope, boat, wiring, result, choices[0]);
         ImmutableArray<BatteryBank> bare = result is null ? [] : [.. MinusLeads.Of(boat, wiring, result).Concat(WorkedMinus(boat, wiring, result, nodes)).Where(bank => !scope.IsNewBattery(bank.Id)).DistinctBy(bank => bank.Id)];
-        return new WorkIsolation(result is null ? null : AsSheStands(scope, nodes, result, bare), nodes)
+        result = result is null ? null : AsSheStands(scope, nodes, result, bare);
+        return new WorkIsolation(result, nodes)
         {
             Boat = boat,
+            Laid = result is null ? null : LaidProofs.Of(scope, result, nodes.Where(node => !added.Contains(ElementIds.ThingOf(node)))),
             Solar = result is null ? [] : [.. PanelsToCover.Of(boat, wiring, result, bare).Concat(OwnSolar(scope)).DistinctBy(charger => charger.Id)],
             MinusFirst = bare,
             Touched = [.. nodes.GroupBy(ElementIds.ThingOf).Where(part => !added.Contains(part.Key)).Select(part => (part.Key, part.ToImmutableArray()))],

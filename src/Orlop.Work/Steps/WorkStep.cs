@@ -65,6 +65,9 @@ public sealed record WorkStep
     /// <summary>What was read in it, as typed, where it counts on a day; else null. What is done anew on each visit is read anew, too: what was read on another day proves nothing.</summary>
     public string? NoteOn(DateOnly day) => IsTickedOn(day) ? Tick!.Remark : Remark is { } remark && CountsOn(day, remark.On) ? remark.Remark : null;
 
+    /// <summary>Its owner has left it out, and said why in its remark: it is not done, and what rests on it asks as for any open step.</summary>
+    public bool IsLeftOutOn(DateOnly day) => !IsTickedOn(day) && Remark is { IsLeftOut: true } remark && CountsOn(day, remark.On);
+
     /// <summary>The berth test that was typed in after the work, where the step asks for one; null where none is.</summary>
     public BerthTest? Kept { get; init; }
 

@@ -47,6 +47,12 @@ public static class Allowances
     /// <summary>From this on a thing is bolted and not screwed, in kilograms.</summary>
     public static double BoltedFromKg => Values["bolted-from"];
 
+    /// <summary>What lifting gear that is fitted is tried with, as a multiple of what it is to lift; the maker's, a surveyor's and local rules go first.</summary>
+    public static double TrialLoadFactor => Values["trial-load"];
+
+    /// <summary>A weight that hangs no further than this from lifting gear, seen from above, hangs from it, in metres.</summary>
+    public static double HookReachM => Values["hook-reach"];
+
     /// <summary>Above this a lift is planned, in kilograms.</summary>
     public static double LiftAloneKg => Values["lift-alone"];
 }

@@ -272,7 +272,7 @@ public sealed class RecordTests : WorkUnderWay
 
     [Fact]
     public void StepsPanel_StepThatIsRead_SaysWhatToWriteDown() =>
-        Assert.Equal(["Write down each reading, in kg.", "Write down each reading, in V.", "Write down: the highest, in Ω.", "Write down each reading, in m."], Steps().FindAll(".step .write").Select(write => write.TextContent).Where(text => text.Contains("each", StringComparison.Ordinal) || text.Contains("highest", StringComparison.Ordinal)).Distinct());
+        Assert.Equal(["Write down each reading, in kg.", "Write down all 3 readings, each at its point: the step stays open until each is read.", "Write down each reading, in V.", "Write down: the highest, in Ω.", "Write down each reading, in m."], Steps().FindAll(".step .write").Select(write => write.TextContent).Where(text => text.Contains("each", StringComparison.Ordinal) || text.Contains("highest", StringComparison.Ordinal)).Distinct());
 
     [Fact]
     public void StepsPanel_SameCaution_IsSaidOnceAndThenByItsStep()

@@ -67,6 +67,25 @@ public sealed class StepReadingTests : WorkUnderWay
         Assert.Equal("0; 0.2; 0.1", Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!.Ticks.Single(tick => tick.Step == pack.Steps[proof - 1].Key).Remark);
     }
 
+    /// <summary>A reading that is outside marks its own field and no other: a good reading is not called wrong, and one that is still to be typed is no alarm before the tick.</summary>
+    [Fact]
+    public async Task StepsPanel_OneReadingOfThreeOutside_MarksItsOwnFieldAlone()
+    {
+        WorkPack pack = WorkPacks.Plan(Session.Now.AsBuilt, Session.Now.AsBuilt.Find<Alteration>("sampling-winch")!, Xunit.TestContext.Current.CancellationToken);
+        IRenderedComponent<StepsPanel> panel = Steps(pack);
+        int proof = pack.Steps.ToList().FindIndex(step => step is { Kind: StepKind.ProveDead, WriteDown.Accepts.Length: 3 }) + 1;
+        string?[] Marked() => [.. Enumerable.Range(1, 3).Select(at => panel.Find($"#noted-{proof}-{at}").GetAttribute("aria-invalid"))];
+        await panel.SetAsync($"#noted-{proof}-1", "0.1");
+        await panel.SetAsync($"#noted-{proof}-2", "25.4");
+        Assert.Equal([null, "true", null], Marked());
+
+        await panel.SetAsync($"#step-{proof} input", true);
+        await panel.PressAsync($"#step-{proof} .ask button");
+        Assert.Equal([null, "true", "true"], Marked());
+        await panel.SetAsync($"#noted-{proof}-2", "0.2");
+        Assert.Equal([null, null, "true"], Marked());
+    }
+
     /// <summary>A proof ticked with nothing typed is none.</summary>
     [Fact]
     public async Task StepsPanel_ProofTickedWithNothingTyped_IsAskedAboutAndStaysOpen()
@@ -93,6 +112,30 @@ public sealed class StepReadingTests : WorkUnderWay
         Assert.Equal(new StepRemark(key, Session.Today, "left out because the locker is full"), Locker.StepRemarks.Single(remark => remark.Step == key));
         Assert.DoesNotContain("done", panel.Find($"#step-{number}").ClassList);
         Assert.Contains("left out because the locker is full; time, initials", System.Net.WebUtility.HtmlDecode(Orlop.Work.Paper.WorkPackHtml.Render(Pack(), new(Session.Today))), StringComparison.Ordinal);
+    }
+
+    /// <summary>What is marked as left out looks so, with its reason, and is passed over as next; it is not done, and paper says it.</summary>
+    [Fact]
+    public async Task StepsPanel_StepMarkedAsLeftOut_IsStruckWithItsReason_AndIsNotDone()
+    {
+        IRenderedComponent<StepsPanel> panel = Steps();
+        int number = Pack().Steps.ToList().FindIndex(step => step is { WriteDown: null, Tick: null, IsForOneDay: false, BuiltOn: null }) + 1;
+        await panel.PressNamedAsync($"#step-{number} button", "Remark");
+        Assert.Empty(panel.FindAll($"#leave-{number}"));
+        await panel.SetAsync($"#remark-{number}", "the locker is full");
+        Assert.DoesNotContain("leftout", panel.Find($"#step-{number}").ClassList);
+        await panel.SetAsync($"#leave-{number}", true);
+
+        Assert.Contains("leftout", panel.Find($"#step-{number}").ClassList);
+        Assert.DoesNotContain("done", panel.Find($"#step-{number}").ClassList);
+        Assert.EndsWith(": the locker is full", panel.Find($"#step-{number} .why").TextContent, StringComparison.Ordinal);
+        Assert.Contains(", 1 left out", panel.Find("h2").TextContent, StringComparison.Ordinal);
+        string paper = System.Net.WebUtility.HtmlDecode(Orlop.Work.Paper.WorkPackHtml.Render(Pack(), new(Session.Today)));
+        Assert.Matches($"class=\"step out[^>]*id=\"step-{number}\"", paper);
+        Assert.Matches("left out [0-9-]+: the locker is full", paper);
+
+        await panel.SetAsync($"#leave-{number}", false);
+        Assert.DoesNotContain("leftout", panel.Find($"#step-{number}").ClassList);
     }
 
     /// <summary>A question stands at the box that was ticked, before all that is typed in the step, and takes the focus, so that the window shows it.</summary>

@@ -11,6 +11,39 @@ namespace Orlop.Work.Tests.Bring;
 
 public class BringListTests
 {
+    // The pump cable is 5 m, exact: with two tails of 0.15 m and a loop of 0.2 m it is cut to 5.5 m.
+    [Fact]
+    public void Lengths_SayWhichIsMeant_InListCutStepAndReading()
+    {
+        WorkPack pack = Boats.PumpPack;
+        BringItem cable = pack.Bring.Single(item => item.Key.StartsWith("cable:4:", StringComparison.Ordinal));
+        Assert.Equal(5.5, cable.Needed!.Value);
+        Assert.Contains("As cut, with tails and a loop; 5 M from terminal to terminal.", cable.Remarks.Select(remark => remark.ToString()));
+        Assert.Contains("Cut 5.5 M for Pump cable, with tails and a loop; 5 M from terminal to terminal.", pack.Steps.Single(step => step.Key == "run:pump-cable").Details.Select(detail => detail.ToString()));
+        Assert.Equal("Voltage lost along Pump cable, plus core, reckoned with 5 M from terminal to terminal", pack.Readings.Single(reading => reading.Key == "at-anchor/drop/pump-cable.plus").What.ToString());
+        string html = WorkPackHtml.Render(pack, new PaperOptions(Boats.Day, "1"));
+        Assert.Contains("Cut to, with tails and a loop", html, StringComparison.Ordinal);
+        Assert.Contains("From terminal to terminal + ", html, StringComparison.Ordinal);
+        Assert.Contains("Where it goes, from terminal to terminal", html, StringComparison.Ordinal);
+    }
+
+    // The pump cable's four ends, the lamp cable's four, pump, pump fuse and main fuse; half of it built, and with the pump cable edited twice.
+    [Fact]
+    public void Labels_AreCountedAlikeInListAndStep_AlsoHalfBuilt()
+    {
+        (double? Listed, string Step) Counted(Alteration work)
+        {
+            WorkPack pack = Boats.Plan(Boats.Small, work);
+            return (pack.Bring.Single(item => item.Key == "label").Needed!.Value, pack.Steps.Single(step => step.Key == "label:all").Text.ToString());
+        }
+
+        Alteration half = Boats.Pump with { Edits = [.. Boats.Pump.Edits.Select(edit => edit.Id is "pump-cable" or "pump" ? edit with { BuiltOn = Boats.Day } : edit)] };
+        Assert.Equal((11, "Label both ends of every core and every device: 11 labels, on the label sheet."), Counted(Boats.Pump));
+        Assert.Equal((6, "Label both ends of every core and every device: 6 labels still to make of the 11 on the label sheet; the others are of what is recorded as built."), Counted(half));
+        Alteration twice = Boats.Pump with { Edits = [.. Boats.Pump.Edits, BoatEdits.Replace(Boats.PumpCable, Boats.PumpCable with { AreaMm2 = 6 })] };
+        Assert.Equal(11, Counted(twice).Listed);
+    }
+
     private static readonly WorkPack Pack = Boats.PumpPack;
 
     [Fact]

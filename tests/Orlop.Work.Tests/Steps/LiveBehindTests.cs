@@ -63,7 +63,7 @@ public class LiveBehindTests
         WorkPack pack = Plan(LampOut, Behind(Boats.Wire("radio-feed", "main-fuse.out", "radio.+", 4, 2, 6) with { Run = [new RunLeg { Way = "tray", LengthM = 2 }] }));
         Assert.Contains(pack.Steps, step => step.Key == "isolate:main-fuse");
         Assert.Contains(pack.Steps, step => step.Key == "restore:main-fuse");
-        Assert.Contains("radio-feed, 12 V DC, dead by Isolator and main fuse.", Lines(pack.Steps.Single(step => step.Key.StartsWith("open:", StringComparison.Ordinal)), "Behind it now: "));
+        Assert.Contains("radio-feed, 12 V DC, dead by Isolator and main fuse, proved at Isolator, in.", Lines(pack.Steps.Single(step => step.Key.StartsWith("open:", StringComparison.Ordinal)), "Behind it now: "));
     }
 
     [Fact]
@@ -115,7 +115,7 @@ public class LiveBehindTests
         Assert.Equal(["lamp-cable, 12 V DC, live if light reaches the panels: keep them covered."], Lines(pack.Steps.Single(step => step.Key == "run:pump-cable"), "Beside it: "));
     }
 
-    private static Lazy<WorkPack> Fridge { get; } = new(() =>
+    internal static Lazy<WorkPack> Fridge { get; } = new(() =>
     {
         Cable feed = DemoBoat.Read().Find<Cable>("compressor-cable")! with { Id = "fridge-feed", Name = "Fridge feed", Run = [new RunLeg { Way = "dash-tray", LengthM = 1.9 }, new RunLeg { Way = "house-port", LengthM = 1.2 }] };
         return WorkPacks.Plan(DemoBoat.Read(), new Alteration { Id = "fridge-work", Edits = [BoatEdits.Add(feed)] });

@@ -8,6 +8,24 @@ namespace Orlop.Work.Tests.Steps;
 /// <summary>What is read in a step is kept before it is ticked, goes with the tick, and of another day proves nothing.</summary>
 public sealed class StepRemarksTests
 {
+    // Without a reason nothing is left out; a tick takes the words and ends it, and what is cleared is gone with it.
+    [Fact]
+    public void LeftOut_HasItsReason_AndEndsWithTheTick()
+    {
+        Assert.Equal(Boats.Pump, StepRemarks.LeftOut(Boats.Pump, Fitted, true, Boats.Day));
+        Alteration left = StepRemarks.LeftOut(StepRemarks.Noted(Boats.Pump, Fitted, "no room", Boats.Day), Fitted, true, Boats.Day);
+        WorkStep step = Assert.Single(StepRemarks.Of([Fitted], left));
+        Assert.True(step.IsLeftOutOn(Boats.Day));
+        Assert.False(step.IsDoneOn(Boats.Day));
+        Alteration reworded = StepRemarks.Noted(left, Fitted, "no room yet", Boats.Day);
+        Assert.True(Assert.Single(reworded.StepRemarks) is { IsLeftOut: true, Remark: "no room yet" });
+
+        Alteration ticked = StepRemarks.Ticked(left, Fitted, Boats.Day);
+        Assert.False(StepRemarks.Of([Fitted], ticked)[0].IsLeftOutOn(Boats.Day));
+        Assert.Equal("no room", ticked.Ticks.Single(tick => tick.Step == Fitted.Key).Remark);
+        Assert.Empty(StepRemarks.Noted(left, Fitted, "", Boats.Day).StepRemarks);
+    }
+
     private static readonly WorkStep Proof = Boats.PumpPack.Steps.First(step => step.Kind == StepKind.ProveDead), Fitted = Boats.PumpPack.Steps.First(step => step.Kind == StepKind.Fit);
     private static readonly DateOnly NextDay = Boats.Day.AddDays(1);
 

@@ -9,9 +9,6 @@ namespace Orlop.Review.Electrics.Checks;
 /// <summary>The hole of each ring is of the stud's thread: a smaller one does not go on, a larger one has less face and may lie askew.</summary>
 public sealed class RingFitsStudCheck : ICheck<ElectricsView>
 {
-    // M8 for 5/16 in, M10 for 3/8 in.
-    private const double SameThreadMm = 0.5;
-
     public CheckDescription Description { get; } = new(
         "ring-fits-stud",
         "Ring fits its stud",
@@ -33,7 +30,7 @@ public sealed class RingFitsStudCheck : ICheck<ElectricsView>
     {
         string title = $"{part.Title}, {at.Name}";
         double? threadMm = told?.SizeMm ?? rings.Select(ring => ring.End!.StudMm).Max();
-        StudRing[] other = [.. rings.Where(ring => ring.End!.StudMm is { } holeMm && Math.Abs(holeMm - threadMm!.Value) > SameThreadMm)];
+        StudRing[] other = [.. rings.Where(ring => ring.End!.StudMm is { } holeMm && Math.Abs(holeMm - threadMm!.Value) > StudRings.SameThreadMm)];
         if (other.Length == 0 && (told is null || rings.Any(ring => ring.End!.StudMm is null)))
         {
             ImmutableArray<FindingInput> missing =

@@ -38,15 +38,16 @@ public sealed class VoltageDropCheck : ICheck<ElectricsView>
         }
 
         Part? source = view.SourceOf(load, condition);
-        (SolvedNetwork Solved, double SourceV, double LoadV)? worst = new[] { ChargeCase.Normal, ChargeCase.Lowest }
-            .Select(charge => Ends(view.Solve(condition, charge), source, load))
-            .MaxBy(ends => ends is { } found ? found.SourceV - found.LoadV : double.PositiveInfinity);
+        (SolvedNetwork Solved, double SourceV, double LoadV)?[] both = [.. new[] { ChargeCase.Normal, ChargeCase.Lowest }.Select(charge => Ends(view.Solve(condition, charge), source, load))];
+        (SolvedNetwork Solved, double SourceV, double LoadV)? worst = both.MaxBy(ends => ends is { } found ? found.SourceV - found.LoadV : double.PositiveInfinity);
         if (source is null || worst is not { } at)
         {
             return NotSolved(Description, load.Id, condition, load.Title);
         }
 
         double drop = Math.Max(0, at.SourceV - at.LoadV), nominal = load.NominalV.Value, fraction = drop / nominal;
+        // What the shore or an inverter feeds has the same voltage at any charge.
+        string charge = both[0]?.SourceV == both[1]?.SourceV ? "" : ReferenceEquals(at.Solved, both[0]?.Solved) ? " at normal charge" : " at the lowest charge";
         return new Finding
         {
             CheckId = Description.Id,
@@ -54,7 +55,7 @@ public sealed class VoltageDropCheck : ICheck<ElectricsView>
             ConditionId = condition.Id,
             Verdict = Verdicts.Of(fraction, limit.Value),
             UseFraction = Verdicts.UseOf(fraction, limit.Value),
-            Headline = Sentence.Of($"{load.Title} gets {V(at.LoadV)} {In(condition)}: {V(drop)} lost on the way, {Fraction(fraction)} of {V(nominal)}"),
+            Headline = Sentence.Of($"{load.Title} gets {V(at.LoadV)} {In(condition)}{charge}: {V(drop)} lost on the way, {Fraction(fraction)} of {V(nominal)}"),
             WorkingWhenAsked = () =>
             [
                 new WorkingLine($"At {source.Title}", "between its terminals", V(at.SourceV), $"{Solved(at.Solved, load.Id)}, conductors as warm as they get"),

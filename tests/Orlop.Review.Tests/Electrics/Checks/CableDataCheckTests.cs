@@ -1,5 +1,6 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
+using Orlop.Boat.Values;
 using Orlop.Review.Findings;
 using Orlop.Review.Mending;
 using Xunit;
@@ -46,6 +47,23 @@ public sealed class CableDataCheckTests
         finding.IsUnknownFor("lamp-cable", $"cores/{SmallBoat.OneLamp().Find<Cable>("lamp-cable")!.Cores[0].Id}/toEnd");
         Assert.Contains("kind of end not given at lamp", finding.Headline.ToString(), StringComparison.Ordinal);
         Assert.DoesNotContain(SmallBoat.OneLamp().Findings(), each => each.CheckId == "ends-told");
+    }
+
+    // A ring without a thread is told by its stud, or by the other ring on it; by neither it is not told.
+    [Fact]
+    public void ThreadNotTold_IsAskedFor_UnlessTheStudOrItsNeighbourTellsIt()
+    {
+        BoatModel bare = SmallBoat.OneLamp().Change<Cable>("lamp-cable", cable => cable with { Cores = [cable.Cores[0] with { ToEnd = new Termination(TerminationMeans.Ring, null) }, cable.Cores[1]] });
+        Cable lamp = bare.Find<Cable>("lamp-cable")!;
+        Terminal at = lamp.Cores[0].To;
+        Finding finding = bare.Worst("ends-told", "lamp-cable");
+        finding.IsUnknownFor("lamp-cable", $"cores/{lamp.Cores[0].Id}/toEnd/studMm");
+        Assert.Contains("thread of the stud not known at lamp", finding.Headline.ToString(), StringComparison.Ordinal);
+
+        BoatModel stud = bare.Change<ElectricLoad>(at.Part, load => load with { Studs = [new Stud(at.Name, 5)] });
+        Assert.DoesNotContain(stud.Findings(), each => each.CheckId == "ends-told");
+        BoatModel neighbour = bare.WithThings([.. bare.Things, lamp with { Id = "second", Cores = [lamp.Cores[0] with { ToEnd = new Termination(TerminationMeans.Ring, 5) }] }]);
+        Assert.DoesNotContain(neighbour.Findings(), each => each.CheckId == "ends-told");
     }
 
     private static BoatModel Changed(Func<Cable, Cable> first, Func<Cable, Cable> then) => SmallBoat.OneLamp().Change<Cable>("lamp-cable", cable => (Cable)CableSizes.Following(first(cable), then(first(cable))));
