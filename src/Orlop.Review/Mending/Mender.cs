@@ -189,7 +189,8 @@ public sealed class Mender
         MendAsked asked = new MendTargets(_toClear.Values, _request, wants.Add).Asked();
         ImmutableArray<MendSlot> slots = wants.Slots();
         ImmutableArray<int> kept = [.. slots.Select(Kept)];
-        ImmutableArray<int>[] all = [.. MendSingles.Of(slots, kept).OrderBy(choice => WeightOf(slots, choice))];
+        ImmutableArray<RuledOut> apart = MendApart.Of(slots);
+        ImmutableArray<int>[] all = [.. MendSingles.Of(slots, kept).Where(choice => !apart.Any(sets => sets.Has(choice.AsSpan()))).OrderBy(choice => WeightOf(slots, choice))];
         ImmutableArray<MendSet>.Builder good = ImmutableArray.CreateBuilder<MendSet>();
         List<SingleChange> shown = [];
         foreach (ImmutableArray<int> choice in all.Take(MostTried))

@@ -37,6 +37,8 @@ public sealed class DemoMendTests
         Assert.True(fuse.BreakingA!.Value > 27.2 / 0.0026);
         BoatModel weak = Mended.Value.Set.Boat.Change<Protection>("solar-fuse", was => was with { BreakingA = 6000 });
         Assert.Equal(Verdict.Unknown, MendBoats.Verdicts(weak)[("breaking-capacity", "solar-fuse")]);
+        Termination[] ends = [.. Mended.Value.Set.Boat.All<Cable>().SelectMany(cable => cable.Cores).SelectMany(core => new[] { (core.From, core.FromEnd), (core.To, core.ToEnd) }).Where(end => end.Item1.Part == fuse.Id).Select(end => end.Item2!)];
+        Assert.Equal([TerminationMeans.Ferrule, TerminationMeans.Ferrule], ends.Select(end => end.Means));
     }
 
     // One cable, one length: what the draft has is what is said, cut and weighed. 4.8 m, twice two tails of 0.15 m, a loop and twice the 0.2 m of its ±, to the next 0.1 m.
