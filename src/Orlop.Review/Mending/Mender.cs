@@ -164,7 +164,8 @@ public sealed class Mender
 
     private MendSet SetOf(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice)
     {
-        BoatModel boat = BoatWith(slots, choice);
+        StudOrder order = StudOrder.Of(_request.Draft, BoatWith(slots, choice));
+        BoatModel boat = order.Boat;
         ImmutableArray<Finding> after = _judge.ToTheEnd(boat);
         HashSet<(string, string)> wasTight = [.. _judge.Before.Where(finding => finding.Verdict == Verdict.Tight).Select(finding => (finding.CheckId, finding.SubjectId))];
         return new MendSet(
@@ -176,7 +177,7 @@ public sealed class Mender
             boat, Counts(_judge.Before), Counts(after))
         {
             NewlyTight = [.. after.Where(finding => finding.Verdict == Verdict.Tight && !wasTight.Contains((finding.CheckId, finding.SubjectId)))],
-            Remarks = IsolatorRemarks.Of(boat, [.. slots.Where((slot, at) => !slot.Options[choice[at]].IsKept).SelectMany(slot => slot.AlsoIds.Add(slot.ThingId))]),
+            Remarks = [.. order.Remarks, .. IsolatorRemarks.Of(boat, [.. slots.Where((slot, at) => !slot.Options[choice[at]].IsKept).SelectMany(slot => slot.AlsoIds.Add(slot.ThingId))])],
         };
     }
 
