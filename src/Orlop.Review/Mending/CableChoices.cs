@@ -3,6 +3,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
+using Orlop.Review.Ways;
 
 namespace Orlop.Review.Mending;
 
@@ -65,10 +66,12 @@ internal static class CableChoices
 
     private static IEnumerable<CataloguePart> Kinds(Catalogue catalogue, BoatModel boat, Cable cable)
     {
-        int sheathed = CoresOf(cable).Sheathed;
-        double mostMm2 = TerminalSizes.MostMm2(boat, cable);
-        return catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, InsulationC: not null } && part.CoreCount == sheathed && part.AreaMm2.Value <= mostMm2);
+        (int cores, int sheathed) = CoresOf(cable);
+        double mostMm2 = TerminalSizes.MostMm2(boat, cable), mostMm = Math.Max(GlandFit.MostMm(cable, boat), cable.OuterDiameterMm?.Value ?? 0);
+        return catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, InsulationC: not null } && part.CoreCount == sheathed && part.AreaMm2.Value <= mostMm2 && !(part.OuterDiameterMm?.Value * RatioOf(cores, sheathed) > mostMm));
     }
+
+    private static double RatioOf(int cores, int sheathed) => BundleRatio[Math.Min(cores / sheathed, BundleRatio.Length - 1)];
 
     private static bool IsOther(Cable cable, CataloguePart kind) => kind.AreaMm2!.Value > cable.AreaMm2.Value || !(kind.InsulationC!.Value <= cable.InsulationC?.Value);
 
@@ -124,7 +127,7 @@ internal static class CableChoices
         AreaMm2 = part.AreaMm2!,
         InsulationC = part.InsulationC,
         Strands = part.Strands,
-        OuterDiameterMm = Times(part.OuterDiameterMm, BundleRatio[Math.Min(cores / sheathed, BundleRatio.Length - 1)]),
+        OuterDiameterMm = Times(part.OuterDiameterMm, RatioOf(cores, sheathed)),
         MassKgPerM = Times(part.MassKgPerM, cores / sheathed),
         Cores = EndChoices.LuggedFor(cable.Cores, part.AreaMm2!.Value),
         Note = MendBench.NoteOf(part),
