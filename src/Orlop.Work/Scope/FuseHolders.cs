@@ -7,7 +7,7 @@ using Orlop.Work.Bring;
 
 namespace Orlop.Work.Scope;
 
-/// <summary>What a fuse that is fitted or exchanged wants of its holder. A fuse of the same form goes into the holder that is there; one of another form wants its own, with other studs.</summary>
+/// <summary>What a fuse that is fitted or exchanged wants of its holder. A fuse of the same form goes into the holder that is there; one of another form wants its own, with other studs or clamps.</summary>
 internal static class FuseHolders
 {
     /// <summary>The holders to bring: for each fuse that is new, or of another form than the one that goes.</summary>
@@ -23,7 +23,7 @@ internal static class FuseHolders
             Remarks =
             [
                 Sentence.Of($"For the fuse's own kind and the cable's stud: look. Not needed where the fuse block on board has a place left."),
-                .. rating.Where(change => !change.IsAddition).Select(change => Sentence.Of($"{change.Thing.Title}: a holder for it, as {FormOf((Protection)change.Thing)} does not go where {WasForm(change)} is now. Look at the holder first, and bring ends for its studs: {Leads(scope, change)}.")),
+                .. rating.Where(change => !change.IsAddition).Select(change => Sentence.Of($"{change.Thing.Title}: a holder for it, as {FormOf((Protection)change.Thing)} does not go where {WasForm(change)} is now. Look at the holder first, and bring ends for its studs or clamps: {Leads(scope, change)}.")),
             ],
         });
 
@@ -37,7 +37,7 @@ internal static class FuseHolders
             (_, true) =>
             [
                 Sentence.Of($"Exchange the holder too: {FormOf(device)} does not go where {WasForm(change)} is now. Look at the new holder before the old one comes off: its rating, its cover, its studs."),
-                Sentence.Of($"Make the ends on it anew, for its studs, and tighten them to its maker's torque: {Leads(scope, change)}. See that each still reaches without pull."),
+                Sentence.Of($"Make the ends on it anew, for its studs or clamps, and tighten them to its maker's torque: {Leads(scope, change)}. See that each still reaches without pull."),
                 pocket,
             ],
             (_, false) => [Sentence.Of($"The holder stays, if it is marked for {new Amount(device.RatedA.Value, "A")} and shows no heat: look. The old fuse comes out."), pocket],

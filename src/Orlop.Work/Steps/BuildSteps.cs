@@ -165,7 +165,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         {
             Key = $"make-off:{change.Id}",
             Kind = StepKind.MakeOff,
-            Text = Sentence.Of($"Make off the {own.Length} ends of {change.Thing.Title}, as the make-up list says."),
+            Text = Sentence.Of($"Make off the {(own.Length == 1 ? "end" : $"{own.Length} ends")} of {change.Thing.Title}, as the make-up list says."),
             Details = own.All(end => end.Means is null) ? [Sentence.Of($"{BringList.NotGiven}. Nothing is made off until it is known what goes on.")] : own.Any(end => end.Pull is not null)
                 ? [Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out; heat-shrink over the barrel.")]
                 : [Sentence.Of($"No strand cut or left out. Pull each end by hand.")],
