@@ -62,7 +62,7 @@ internal static class RouteJson
         ["missing"] = Inputs(route.Missing),
     };
 
-    private static JsonObject Hole(PassedHole hole) => new() { ["way"] = hole.Way.Id, ["where"] = hole.Hole.Where, ["guard"] = Word(hole.Hole.Guard), ["isMade"] = hole.Hole.IsMade };
+    private static JsonObject Hole(PassedHole hole) => new() { ["way"] = hole.Way.Id, ["where"] = hole.Hole.Where, ["guard"] = Word(hole.Hole.Guard), ["boreMm"] = hole.Hole.BoreMm?.Value, ["leastClampedMm"] = hole.Hole.LeastClampedMm?.Value, ["isMade"] = hole.Hole.IsMade };
 
     private static JsonArray Inputs(IEnumerable<FindingInput> inputs) => Array(inputs.Select(missing => new JsonObject { ["thing"] = missing.ThingId, ["field"] = missing.Field }));
 

@@ -79,6 +79,15 @@ public sealed record CataloguePart : Thing
     [Description("Price of that holder or place, counted where there is none yet, in the owner's currency."), Allowed(0, 100_000)]
     public Quantity? MountPriceMoney { get; init; }
 
+    [Description("How conductors are made off at a fuse's holder or a breaker.")]
+    public TerminationMeans? EndMeans { get; init; }
+
+    [Description("Thread of the studs of a fuse's holder or a breaker, where rings are bolted on: 8 for M8."), Allowed(2, 16)]
+    public double? StudMm { get; init; }
+
+    [Description("Largest conductor that a fuse's holder or a breaker takes."), Allowed(0.2, 500)]
+    public Quantity? TerminalMm2 { get; init; }
+
     [Description("Mass of one piece."), Allowed(0, 10_000)]
     public Quantity? MassKg { get; init; }
 

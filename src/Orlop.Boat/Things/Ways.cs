@@ -62,6 +62,12 @@ public sealed record WayHole
     [Description("What keeps its edge off the cable; left out, nobody looked.")]
     public EdgeGuard? Guard { get; init; }
 
+    [Description("Of a gland: the thickest cable that its bore and seal take."), Allowed(1, 300)]
+    public Quantity? BoreMm { get; init; }
+
+    [Description("Of a gland: the thinnest cable that its seal closes on."), Allowed(0.5, 300)]
+    public Quantity? LeastClampedMm { get; init; }
+
     [Description("It is there; otherwise it has to be made first.")]
     public bool IsMade { get; init; } = true;
 }

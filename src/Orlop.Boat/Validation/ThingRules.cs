@@ -43,6 +43,9 @@ internal static class ThingRules
             case Reading reading:
                 CheckReading(reading, spot, problems);
                 break;
+            case Way way:
+                CheckGlands(way.Holes, spot.At("holes"), problems);
+                break;
         }
     }
 
@@ -59,6 +62,17 @@ internal static class ThingRules
             else if (!seen.Add(terminal))
             {
                 problems.Add(spot.At(i).At("terminal"), $"'{terminal}' again", "each terminal once", "Two studs are of one terminal.");
+            }
+        }
+    }
+
+    private static void CheckGlands(ValueList<WayHole> holes, Spot spot, ProblemList problems)
+    {
+        for (int i = 0; i < holes.Count; i++)
+        {
+            if (holes[i] is { LeastClampedMm: { } least, BoreMm: { } bore } && !(least.Value <= bore.Value))
+            {
+                problems.Add(spot.At(i).At("leastClampedMm"), FormattableString.Invariant($"{least.Value} mm"), FormattableString.Invariant($"at most {bore.Value} mm"), "A gland closes on no cable that is thicker than it takes.");
             }
         }
     }

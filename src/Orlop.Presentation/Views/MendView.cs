@@ -124,12 +124,18 @@ public sealed record MendView(MendResult Result, string Headline, MendSetView? S
     {
         ArgumentNullException.ThrowIfNull(finding);
         ArgumentNullException.ThrowIfNull(result);
-        return MendReasons.Of(finding.CheckId, finding.SubjectId, boat) ?? (result.Conflicts.FirstOrDefault(conflict => conflict.Finding == finding) switch
+        string? against = result.Conflicts.FirstOrDefault(conflict => conflict.Finding == finding) switch
         {
             null => null,
             { Against: null } => result.Targets.Length > 1 ? "No set of the choices clears it together with the rest: ask for it by itself" : null,
-            { Against: { } against } => $"What clears it brings: {SentenceText.Of(against.Headline, units, culture)}",
-        });
+            { Against: { } other } => $"What clears it brings: {SentenceText.Of(other.Headline, units, culture)}",
+        };
+        return (MendReasons.Of(finding.CheckId, finding.SubjectId, boat, finding.ConditionId), against) switch
+        {
+            (null, _) => against,
+            ({ } reason, null) => SentenceText.Of(reason, units, culture),
+            ({ } reason, _) => $"{SentenceText.Of(reason, units, culture).TrimEnd('.')}. {against}",
+        };
     }
 
     private static string HeadlineOf(MendResult result) => result.Outcome switch

@@ -42,8 +42,18 @@ public static class RouteWords
     public static string Of(PassedHole hole)
     {
         ArgumentNullException.ThrowIfNull(hole);
-        return $"{hole.Hole.Where} ({(hole.Hole.IsMade ? Of(hole.Hole.Guard) : $"to be made, {Of(hole.Hole.Guard)}")})";
+        string guard = Of(hole.Hole.Guard) + RangeOf(hole.Hole);
+        return $"{hole.Hole.Where} ({(hole.Hole.IsMade ? guard : $"to be made, {guard}")})";
     }
+
+    // What a gland takes, in the millimetres that are stamped on it.
+    private static string RangeOf(WayHole hole) => hole.Guard != EdgeGuard.Gland ? "" : (hole.LeastClampedMm, hole.BoreMm) switch
+    {
+        ({ } least, { } most) => FormattableString.Invariant($" for {least.Value:0.#} to {most.Value:0.#} mm"),
+        (null, { } most) => FormattableString.Invariant($" for up to {most.Value:0.#} mm"),
+        ({ } least, null) => FormattableString.Invariant($" for {least.Value:0.#} mm and more"),
+        _ => "",
+    };
 
     /// <summary>Whether a plan of several cables is the best: that it is proved, or how far above the best it may be; and why it is dearer than each alone where it is.</summary>
     public static string Proof(JointRoutes together, CultureInfo culture)

@@ -16,15 +16,10 @@ internal static class LossOnWay
     /// <summary>Each piece with its loss, and their sum; none where the way is not whole.</summary>
     public static IEnumerable<WorkingLine> Lines(ElectricsView view, SolvedNetwork solved, ShortestWay way, Part source, Part taker)
     {
-        if (Poles.Giving(source) is not { } giving || Poles.Taking(taker) is not { } taking)
-        {
-            return [];
-        }
-
         (string What, double LossV)[] pieces =
         [
-            .. Along(view, solved, way, giving.Plus, taking.Plus).Concat(Along(view, solved, way, taking.Minus, giving.Minus))
-                .GroupBy(piece => piece.What, (what, all) => (what, all.Sum(piece => piece.LossV)))
+            .. Pieces(view, solved, way, source, taker)
+                .GroupBy(piece => NameOf(piece.Edge), (what, all) => (what, all.Sum(piece => piece.LossV)))
                 .Where(piece => Math.Abs(piece.Item2) > NothingV),
         ];
         return pieces.Length == 0 ? [] :
@@ -34,6 +29,12 @@ internal static class LossOnWay
         ];
     }
 
+    /// <summary>Each edge on the way out and back with the voltage lost in it, in V; none where the way is not whole.</summary>
+    public static IEnumerable<(WiringEdge Edge, double LossV)> Pieces(ElectricsView view, SolvedNetwork solved, ShortestWay way, Part source, Part taker) =>
+        Poles.Giving(source) is { } giving && Poles.Taking(taker) is { } taking
+            ? Along(view, solved, way, giving.Plus, taking.Plus).Concat(Along(view, solved, way, taking.Minus, giving.Minus))
+            : [];
+
     private static string SumOf(double[] losses)
     {
         string form = string.Concat(losses.Select((loss, index) => string.Create(
@@ -41,7 +42,7 @@ internal static class LossOnWay
         return Formula.Of(form, sizes => sizes.Select((size, index) => losses[index] < 0 ? -size : size).Sum(), [.. losses.Select(Math.Abs)]);
     }
 
-    private static IEnumerable<(string What, double LossV)> Along(ElectricsView view, SolvedNetwork solved, ShortestWay way, string from, string to)
+    private static IEnumerable<(WiringEdge Edge, double LossV)> Along(ElectricsView view, SolvedNetwork solved, ShortestWay way, string from, string to)
     {
         HashSet<string> passed = [];
         for (string node = from; node != to;)
@@ -52,7 +53,7 @@ internal static class LossOnWay
             }
 
             passed.Add(next.Id);
-            yield return (NameOf(next), solved.BetweenV(node, next.Other(node)) ?? 0);
+            yield return (next, solved.BetweenV(node, next.Other(node)) ?? 0);
             node = next.Other(node);
         }
     }

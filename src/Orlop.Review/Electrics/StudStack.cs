@@ -17,6 +17,31 @@ public sealed record StackedRing(StudRing Ring, double? CurrentA);
 /// <param name="Missing">What is missing for the currents.</param>
 public sealed record StudStack(Terminal At, ImmutableArray<StackedRing> Rings, ImmutableArray<FindingInput> Missing)
 {
+    // Currents as near as this are alike, and either may lie below.
+    private const double AlikeFraction = 0.1;
+    private const double AlikeA = 1;
+
+    /// <summary>The first two of which the farther carries more, as they lie; null where none does. Two at one place are no order.</summary>
+    public (StackedRing Nearer, StackedRing Farther)? Wrong
+    {
+        get
+        {
+            StackedRing[] placed = [.. Rings.Where(each => each.CurrentA is not null && each.Ring.End?.FromFaceCount is not null).OrderBy(each => each.Ring.End!.FromFaceCount)];
+            for (int i = 0; i < placed.Length; i++)
+            {
+                for (int k = i + 1; k < placed.Length; k++)
+                {
+                    if (placed[k].Ring.End!.FromFaceCount > placed[i].Ring.End!.FromFaceCount && placed[k].CurrentA > (placed[i].CurrentA * (1 + AlikeFraction)) + AlikeA)
+                    {
+                        return (placed[i], placed[k]);
+                    }
+                }
+            }
+
+            return null;
+        }
+    }
+
     /// <summary>The stack of a terminal; where a current cannot be told, thicker conductors count as carrying more.</summary>
     public static StudStack Of(ElectricsView view, Terminal at)
     {

@@ -2,8 +2,8 @@ using Orlop.Boat.Topology;
 
 namespace Orlop.Review.Electrics;
 
-/// <summary>The fewest edges from a node to any other through what is closed in a condition; each node's ways are looked up once. For one thread.</summary>
-internal sealed class WiringTrees(Wiring wiring, string conditionId)
+/// <summary>The fewest edges from a node to any other through what is closed in a condition, with none through everything; each node's ways are looked up once. For one thread.</summary>
+internal sealed class WiringTrees(Wiring wiring, string? conditionId)
 {
     private readonly Dictionary<string, Dictionary<string, WiringEdge>> _trees = new(StringComparer.Ordinal);
 

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
+using Orlop.Review.Ways;
 
 namespace Orlop.Review.Mending;
 
@@ -36,20 +38,40 @@ internal static class CableChoices
     /// <param name="want">What else may become of it.</param>
     public static MendSlot? Slot(MendBench bench, Cable cable, CableWant want)
     {
-        int cores = Math.Max(1, cable.Cores.Count), sheathed = cable.IsSheathed || cores == 1 ? cores : 1;
+        (int cores, int sheathed) = CoresOf(cable);
         Laying[] layings = [.. Laying.All(bench, cable, want)];
-        double mostMm2 = TerminalSizes.MostMm2(bench.Draft, cable);
-        CataloguePart[] kinds =
-        [
-            .. bench.Catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, InsulationC: not null } && part.CoreCount == sheathed && part.AreaMm2.Value <= mostMm2
-                && part.AreaMm2.Value >= ThinnestFraction * cable.AreaMm2.Value),
-        ];
+        CataloguePart[] kinds = [.. Kinds(bench.Catalogue, bench.Draft, cable).Where(part => part.AreaMm2!.Value >= ThinnestFraction * cable.AreaMm2.Value)];
         IEnumerable<MendOption> all = layings.SelectMany(laying => kinds.Where(kind => IsOther(cable, kind) || (IsTooShort(cable, laying) && IsAsGood(cable, kind))).SelectMany(kind => bench.Ways(Of(bench, cable, kind, cores, sheathed, laying)))
             // What is there already can be laid anew where it is long enough.
             .Concat(laying.Words is not null && laying.LengthM <= cable.LengthM?.Value ? [Relaid(cable, laying)] : []));
         MendSlot? slot = bench.Slot($"cable:{cable.Id}", SlotKind.Cable, cable.Id, layings[0].Traits(cable), all);
         return slot is null || want.TailOf is null ? slot : slot with { AlsoIds = [want.TailOf.DeviceId] };
     }
+
+    /// <summary>The cable as the thickest of the catalogue that its terminals take, with insulation no worse; null where none is thicker than it is.</summary>
+    public static Cable? Thickest(Catalogue catalogue, BoatModel boat, Cable cable)
+    {
+        (int cores, int sheathed) = CoresOf(cable);
+        return Kinds(catalogue, boat, cable).Where(part => part.AreaMm2!.Value > cable.AreaMm2.Value && !(part.InsulationC!.Value < cable.InsulationC?.Value)).MaxBy(part => part.AreaMm2!.Value) is { } part
+            ? As(cable, part, cores, sheathed)
+            : null;
+    }
+
+    // How many cores in all, and in each sheath.
+    private static (int Cores, int Sheathed) CoresOf(Cable cable)
+    {
+        int cores = Math.Max(1, cable.Cores.Count);
+        return (cores, cable.IsSheathed || cores == 1 ? cores : 1);
+    }
+
+    private static IEnumerable<CataloguePart> Kinds(Catalogue catalogue, BoatModel boat, Cable cable)
+    {
+        (int cores, int sheathed) = CoresOf(cable);
+        double mostMm2 = TerminalSizes.MostMm2(boat, cable), mostMm = Math.Max(GlandFit.MostMm(cable, boat), cable.OuterDiameterMm?.Value ?? 0);
+        return catalogue.Parts.Where(part => part is { Use: CatalogueUse.Cable, AreaMm2: not null, InsulationC: not null } && part.CoreCount == sheathed && part.AreaMm2.Value <= mostMm2 && !(part.OuterDiameterMm?.Value * RatioOf(cores, sheathed) > mostMm));
+    }
+
+    private static double RatioOf(int cores, int sheathed) => BundleRatio[Math.Min(cores / sheathed, BundleRatio.Length - 1)];
 
     private static bool IsOther(Cable cable, CataloguePart kind) => kind.AreaMm2!.Value > cable.AreaMm2.Value || !(kind.InsulationC!.Value <= cable.InsulationC?.Value);
 
@@ -105,7 +127,7 @@ internal static class CableChoices
         AreaMm2 = part.AreaMm2!,
         InsulationC = part.InsulationC,
         Strands = part.Strands,
-        OuterDiameterMm = Times(part.OuterDiameterMm, BundleRatio[Math.Min(cores / sheathed, BundleRatio.Length - 1)]),
+        OuterDiameterMm = Times(part.OuterDiameterMm, RatioOf(cores, sheathed)),
         MassKgPerM = Times(part.MassKgPerM, cores / sheathed),
         Cores = EndChoices.LuggedFor(cable.Cores, part.AreaMm2!.Value),
         Note = MendBench.NoteOf(part),

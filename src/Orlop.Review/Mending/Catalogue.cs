@@ -87,6 +87,7 @@ public sealed class Catalogue
         RunningW = Guess(part.RunningW),
         MountMassKg = Guess(part.MountMassKg),
         MountPriceMoney = Guess(part.MountPriceMoney),
+        TerminalMm2 = Guess(part.TerminalMm2),
         MassKg = Guess(part.MassKg),
         MassKgPerM = Guess(part.MassKgPerM),
         PriceMoney = Guess(part.PriceMoney),

@@ -3,7 +3,6 @@ using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
-using Orlop.Review.Practices;
 
 namespace Orlop.Review.Mending;
 
@@ -25,8 +24,7 @@ internal static class EndChoices
     /// <summary>Rings on a stud that are made for its thread, in order from the face outward, with nothing between; null where nothing of it is told otherwise.</summary>
     public static MendSlot? Rings(MendBench bench, Terminal at)
     {
-        Memo memo = new();
-        ElectricsView view = new(bench.Draft, Practice.Of(bench.Draft, memo), memo, CancellationToken.None);
+        ElectricsView view = MendBench.ViewOf(bench.Draft);
         StudRing[] rings = [.. StudStack.Of(view, at).Rings.Select(each => each.Ring).Where(ring => ring.End is not null)];
         if (bench.Draft.Find<Part>(at.Part) is not { } part || rings.Length == 0 || (part.StudOf(at.Name)?.SizeMm ?? rings.Max(ring => ring.End!.StudMm)) is not { } threadMm)
         {

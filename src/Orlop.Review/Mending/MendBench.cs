@@ -12,7 +12,7 @@ namespace Orlop.Review.Mending;
 internal sealed class MendBench
 {
     private readonly ImmutableArray<Chain> _chains;
-    private readonly Dictionary<string, HashSet<int>> _chainsOf = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, HashSet<int>> _waysOf;
 
     public MendBench(BoatModel draft, Catalogue catalogue, CutAllowance cut, MendAim aim)
     {
@@ -20,13 +20,8 @@ internal sealed class MendBench
         Wiring = Wiring.Of(draft);
         string?[] conditions = [.. draft.All<Condition>().Select(condition => condition.Id), null];
         _chains = [.. draft.All<Part>().SelectMany(part => conditions.Select(condition => Chain.Trace(draft, Wiring, part, condition))).OfType<Chain>().Where(chain => chain.Source is not null)];
-        for (int at = 0; at < _chains.Length; at++)
-        {
-            foreach (string id in ThingsOf(_chains[at]))
-            {
-                (_chainsOf.TryGetValue(id, out HashSet<int>? of) ? of : _chainsOf[id] = []).Add(at);
-            }
-        }
+        HashSet<string> batteries = [.. draft.All<BatteryBank>().Select(battery => battery.Id)];
+        _waysOf = Numbered([.. _chains.Select(ThingsOf), .. ChargingWays.Of(draft, Wiring, conditions).Select(ids => ids.Where(id => !batteries.Contains(id)))]);
     }
 
     public BoatModel Draft { get; }
@@ -51,11 +46,11 @@ internal sealed class MendBench
     public IEnumerable<Chain> Chains => _chains;
 
     /// <summary>The chains that a thing is on, each way once.</summary>
-    public IEnumerable<Chain> ChainsOf(string thingId) => _chainsOf.TryGetValue(thingId, out HashSet<int>? of)
-        ? of.Order().Select(at => _chains[at]).DistinctBy(chain => string.Join(' ', chain.Out.Concat(chain.Back).Select(item => item.Thing.Id)))
+    public IEnumerable<Chain> ChainsOf(string thingId) => _waysOf.TryGetValue(thingId, out HashSet<int>? of)
+        ? of.Where(at => at < _chains.Length).Order().Select(at => _chains[at]).DistinctBy(chain => string.Join(' ', chain.Out.Concat(chain.Back).Select(item => item.Thing.Id)))
         : [];
 
-    /// <summary>A change of the thing can bear on the finding: they are on one chain, or the finding is about the thing, a battery, or what a change added; of warmth the air of each space and the cables in it, of strings what stands on their ways.</summary>
+    /// <summary>A change of the thing can bear on the finding: they are on one way to a load or from what charges, or the finding is about the thing, a battery, or what a change added; of warmth the air of each space and the cables in it, of strings what stands on their ways.</summary>
     public bool IsRelated(Objection objection, string thingId) => objection.IsOf(thingId)
         || Draft.Find(thingId) switch
         {
@@ -63,18 +58,19 @@ internal sealed class MendBench
             Cable cable when objection.IsOfWarmth && objection.ThingIds.Select(SpaceOf).OfType<string>().Any(space => cable.Run.Any(leg => leg.Space == space || (leg.Way is { } way && Draft.Find<Way>(way)?.Space == space))) => true,
             _ => false,
         }
-        || (objection.IsOfStrings ? Strings.ThingIds.Contains(thingId) : IsOnOneChain(objection, thingId));
-
-    private static ElectricsView ViewOf(BoatModel draft)
-    {
-        Memo memo = new();
-        return new ElectricsView(draft, Practice.Of(draft, memo), memo, CancellationToken.None);
-    }
+        || (objection.IsOfStrings ? Strings.ThingIds.Contains(thingId) : IsOnOneWay(objection, thingId));
 
     private string? SpaceOf(string thingId) => Draft.Find(thingId) switch { Space space => space.Id, Part part => part.Space, _ => null };
 
-    private bool IsOnOneChain(Objection objection, string thingId) => objection.ThingIds
-        .Any(id => Draft.Find(id) is null or BatteryBank || (_chainsOf.TryGetValue(id, out HashSet<int>? of) && _chainsOf.TryGetValue(thingId, out HashSet<int>? mine) && of.Overlaps(mine)));
+    private bool IsOnOneWay(Objection objection, string thingId) => objection.ThingIds
+        .Any(id => Draft.Find(id) is null or BatteryBank || (_waysOf.TryGetValue(id, out HashSet<int>? of) && _waysOf.TryGetValue(thingId, out HashSet<int>? mine) && of.Overlaps(mine)));
+
+    /// <summary>A boat as the checks see it.</summary>
+    public static ElectricsView ViewOf(BoatModel boat)
+    {
+        Memo memo = new();
+        return new ElectricsView(boat, Practice.Of(boat, memo), memo, CancellationToken.None);
+    }
 
     /// <summary>The choice as bought, where its price and mass are known, and as taken from stock, where there is enough for it alone.</summary>
     public IEnumerable<MendOption> Ways(MendOption bought)
@@ -119,6 +115,21 @@ internal sealed class MendBench
 
     /// <summary>How far a size is from the one that is there; nothing where that is not known.</summary>
     public static double StepFactor(double? sizeIs, double? sizeWas) => sizeIs is > 0 && sizeWas is > 0 ? Math.Abs(Math.Log(sizeIs.Value / sizeWas.Value)) : 0;
+
+    // By each thing, which of the ways it is on: chains of loads first, as they are listed, then ways of what charges.
+    private static Dictionary<string, HashSet<int>> Numbered(IEnumerable<IEnumerable<string>> ways)
+    {
+        Dictionary<string, HashSet<int>> waysOf = new(StringComparer.Ordinal);
+        foreach ((int at, IEnumerable<string> ids) in ways.Index())
+        {
+            foreach (string id in ids)
+            {
+                (waysOf.TryGetValue(id, out HashSet<int>? of) ? of : waysOf[id] = []).Add(at);
+            }
+        }
+
+        return waysOf;
+    }
 
     // The source alone is on every chain: it joins nothing that its bars do not.
     private static IEnumerable<string> ThingsOf(Chain chain) => chain.Out.Concat(chain.Back)

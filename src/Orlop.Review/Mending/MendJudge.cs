@@ -57,12 +57,15 @@ internal sealed class MendJudge
         Verdict? was = _before.TryGetValue(key, out Verdict found) ? found : null;
         return finding.Verdict switch
         {
-            Verdict.Fails => asked.Targets.Contains(key) || was != Verdict.Fails,
+            Verdict.Fails => asked.Targets.Contains(key) || (was != Verdict.Fails && !IsPutInOrder(finding.CheckId)),
             Verdict.Unknown => asked.Targets.Contains(key) || (was != Verdict.Unknown && !IsOfMakingOff(finding.CheckId)),
             Verdict.Tight => !asked.MayBeTight.Contains(key) && ((asked.IsTightBad && asked.Targets.Contains(key)) || (asked.IsNewTightBad && was is null or Verdict.Holds)),
             _ => false,
         };
     }
+
+    // Rings that a set leaves in no order are put in order with it (StudOrder).
+    private static bool IsPutInOrder(string checkId) => checkId is "stud-stack";
 
     // What lies on a stud in which order is told when it is made.
     private static bool IsOfMakingOff(string checkId) => checkId is "ring-fits-stud" or "stud-stack" or "lug-fits-cable" or "ends-told";

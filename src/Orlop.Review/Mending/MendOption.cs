@@ -40,6 +40,9 @@ internal sealed record MendTraits
     /// <summary>Fuse or breaker.</summary>
     public ProtectionMeans? Means { get; init; }
 
+    /// <summary>How the cables at it are made off anew; null where their ends stay as they are.</summary>
+    public string? MadeOffAs { get; init; }
+
     public double? ResistanceOhm { get; init; }
 
     public string? Keying { get; init; }
@@ -97,6 +100,9 @@ internal sealed record MendOption
     /// <summary>Choices of two slots that have this alike are only taken together: a device that is moved. Null where it may be taken alone.</summary>
     public string? TogetherId { get; init; }
 
+    /// <summary>The thickest conductor that goes into it, in mm²; null where any does, or what stands there stays.</summary>
+    public double? TakesMm2 { get; init; }
+
     /// <summary>It leaves everything as it is.</summary>
     public bool IsKept { get; init; }
 }
@@ -113,6 +119,9 @@ internal sealed record MendSlot(string Id, SlotKind Kind, string ThingId, Immuta
 {
     /// <summary>What else its choices change; empty where they change the thing alone.</summary>
     public ImmutableArray<string> AlsoIds { get; init; } = [];
+
+    /// <summary>The cables that end at it, with their cross-section in mm²; of a device alone.</summary>
+    public ImmutableArray<(string CableId, double AreaMm2)> Ends { get; init; } = [];
 
     /// <summary>The things that its choices add and that a finding could be about; empty where they add none.</summary>
     public ImmutableArray<string> AddedIds { get; init; } = [];

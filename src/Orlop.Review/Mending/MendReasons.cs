@@ -1,6 +1,7 @@
 using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
+using Orlop.Review.Findings;
 using Orlop.Review.Heat;
 
 namespace Orlop.Review.Mending;
@@ -12,21 +13,26 @@ public static class MendReasons
     /// <param name="checkId">The check.</param>
     /// <param name="subjectId">What the finding is about.</param>
     /// <param name="draft">The boat that was to be mended.</param>
-    public static string? Of(string checkId, string subjectId, BoatModel draft)
+    /// <param name="conditionId">The condition it is worst in; null where it is the same in all.</param>
+    public static Sentence? Of(string checkId, string subjectId, BoatModel draft, string? conditionId = null)
     {
         ArgumentNullException.ThrowIfNull(draft);
-        return checkId switch
-        {
-            "strings-alike" => "No part clears it: batteries of one bank are of one chemistry, size and age, and are replaced together. Until then the odd ones are parted from the bank, each bank with a charger and fuses of its own.",
-            "strings-whole" => "No part clears it: the batteries are joined as they belong, on board and in the model, with every lead taken off and the posts covered meanwhile.",
-            "strings-share" when draft.Find<BatteryBank>(ElementIds.ThingOf(subjectId)) is { ParallelCount: > 1 } => "Draw its strings with their leads first: nothing can be told or changed of strings that are not drawn.",
-            "strings-share" => "Leads of one length and size clear it only where each string has as many leads of its own, of known length, to one point; strings that are joined one to the next are led to one bar first. Batteries that differ in capacity, voltage or resistance share unevenly with any leads.",
-            "strings-protected" => "A fuse on each plus post, before all that is bolted there, would part the strings; none of the catalogue's fits without new trouble, or nothing is bolted to a post.",
-            "space-temperature" => OfSpace(draft.Find<Space>(subjectId), false),
-            "charger-output" or "charge-temperature" => OfSpace(draft.Find<Part>(ElementIds.ThingOf(subjectId))?.Space is { } space ? draft.Find<Space>(space) : null, true),
-            _ => null,
-        };
+        return VoltageReasons.IsOf(checkId) ? VoltageReasons.Of(checkId, subjectId, conditionId, draft)
+            : Plain(checkId, subjectId, draft) is { } words ? Sentence.Of($"{words}")
+            : null;
     }
+
+    private static string? Plain(string checkId, string subjectId, BoatModel draft) => checkId switch
+    {
+        "strings-alike" => "No part clears it: batteries of one bank are of one chemistry, size and age, and are replaced together. Until then the odd ones are parted from the bank, each bank with a charger and fuses of its own.",
+        "strings-whole" => "No part clears it: the batteries are joined as they belong, on board and in the model, with every lead taken off and the posts covered meanwhile.",
+        "strings-share" when draft.Find<BatteryBank>(ElementIds.ThingOf(subjectId)) is { ParallelCount: > 1 } => "Draw its strings with their leads first: nothing can be told or changed of strings that are not drawn.",
+        "strings-share" => "Leads of one length and size clear it only where each string has as many leads of its own, of known length, to one point; strings that are joined one to the next are led to one bar first. Batteries that differ in capacity, voltage or resistance share unevenly with any leads.",
+        "strings-protected" => "A fuse on each plus post, before all that is bolted there, would part the strings; none of the catalogue's fits without new trouble, or nothing is bolted to a post.",
+        "space-temperature" => OfSpace(draft.Find<Space>(subjectId), false),
+        "charger-output" or "charge-temperature" => OfSpace(draft.Find<Part>(ElementIds.ThingOf(subjectId))?.Space is { } space ? draft.Find<Space>(space) : null, true),
+        _ => null,
+    };
 
     private static string? OfSpace(Space? space, bool isReckonedNeeded) => space switch
     {

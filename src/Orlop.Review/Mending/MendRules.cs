@@ -65,7 +65,7 @@ internal static class MendRules
         "selectivity" => !isOwn,
         // A breaker is opened; a fuse must be pulled.
         "can-be-made-dead" => other.Means == had.Means,
-        "lug-fits-cable" or "ring-fits-stud" => true,
+        "lug-fits-cable" or "ring-fits-stud" or "stud-stack" => other.MadeOffAs == had.MadeOffAs,
         "smallest-conductor" or "cable-reaches" or "run-clear-of-bilge" => true,
         _ => IsOfCurrent(objection) ? objection.IsClear : IsOfJoining(objection),
     };

@@ -164,7 +164,8 @@ public sealed class Mender
 
     private MendSet SetOf(ImmutableArray<MendSlot> slots, ImmutableArray<int> choice)
     {
-        BoatModel boat = BoatWith(slots, choice);
+        StudOrder order = StudOrder.Of(_request.Draft, BoatWith(slots, choice));
+        BoatModel boat = order.Boat;
         ImmutableArray<Finding> after = _judge.ToTheEnd(boat);
         HashSet<(string, string)> wasTight = [.. _judge.Before.Where(finding => finding.Verdict == Verdict.Tight).Select(finding => (finding.CheckId, finding.SubjectId))];
         return new MendSet(
@@ -176,7 +177,7 @@ public sealed class Mender
             boat, Counts(_judge.Before), Counts(after))
         {
             NewlyTight = [.. after.Where(finding => finding.Verdict == Verdict.Tight && !wasTight.Contains((finding.CheckId, finding.SubjectId)))],
-            Remarks = IsolatorRemarks.Of(boat, [.. slots.Where((slot, at) => !slot.Options[choice[at]].IsKept).SelectMany(slot => slot.AlsoIds.Add(slot.ThingId))]),
+            Remarks = [.. order.Remarks, .. IsolatorRemarks.Of(boat, [.. slots.Where((slot, at) => !slot.Options[choice[at]].IsKept).SelectMany(slot => slot.AlsoIds.Add(slot.ThingId))])],
         };
     }
 
@@ -189,7 +190,8 @@ public sealed class Mender
         MendAsked asked = new MendTargets(_toClear.Values, _request, wants.Add).Asked();
         ImmutableArray<MendSlot> slots = wants.Slots();
         ImmutableArray<int> kept = [.. slots.Select(Kept)];
-        ImmutableArray<int>[] all = [.. MendSingles.Of(slots, kept).OrderBy(choice => WeightOf(slots, choice))];
+        ImmutableArray<RuledOut> apart = MendApart.Of(slots);
+        ImmutableArray<int>[] all = [.. MendSingles.Of(slots, kept).Where(choice => !apart.Any(sets => sets.Has(choice.AsSpan()))).OrderBy(choice => WeightOf(slots, choice))];
         ImmutableArray<MendSet>.Builder good = ImmutableArray.CreateBuilder<MendSet>();
         List<SingleChange> shown = [];
         foreach (ImmutableArray<int> choice in all.Take(MostTried))

@@ -32,8 +32,8 @@ internal static class Mounting
     public static Quantity? BecomesKg(Catalogue catalogue, Protection device, CataloguePart made) =>
         made.Mount is not null && device.MassKg is not null && Fits(catalogue, device, made) ? device.MassKg : MassKg(made) ?? device.MassKg;
 
-    // A device that the catalogue does not know is taken to stand in something else; a part that tells no holder needs none.
-    private static bool Fits(Catalogue catalogue, Protection device, CataloguePart made)
+    /// <summary>The part goes where the device stands: a device that the catalogue does not know is taken to stand in something else; a part that tells no holder needs none.</summary>
+    public static bool Fits(Catalogue catalogue, Protection device, CataloguePart made)
     {
         CatalogueUse use = device.Means == ProtectionMeans.Fuse ? CatalogueUse.Fuse : CatalogueUse.Breaker;
         CataloguePart[] like = [.. catalogue.Parts.Where(part => part.Use == use && part.Gates is not null && part.Gates == device.Gates && part.IsTwoPole == device.IsTwoPole).OrderBy(part => part.RatedA?.Value)];

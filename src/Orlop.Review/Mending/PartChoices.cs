@@ -17,7 +17,9 @@ internal static class PartChoices
     public static MendSlot? Slot(MendBench bench, Part part, bool isOtherMeans) => part switch
     {
         // One that opens on a residual current is there for more than its rating.
-        Protection { ResidualA: null } device => bench.Slot($"device:{device.Id}", SlotKind.Device, device.Id, Traits(device), Of(bench, device, isOtherMeans)),
+        Protection { ResidualA: null } device => bench.Slot($"device:{device.Id}", SlotKind.Device, device.Id, Traits(device), Of(bench, device, isOtherMeans).Select(option => Fitted(bench, device, option))) is { } slot
+            ? slot with { Ends = [.. bench.Draft.All<Cable>().Where(cable => cable.Cores.Any(core => core.From.Part == device.Id || core.To.Part == device.Id)).Select(cable => (cable.Id, cable.AreaMm2.Value))] }
+            : null,
         PlugAndSocket plug => bench.Slot($"plug:{plug.Id}", SlotKind.Contact, plug.Id, Traits(plug), Of(bench, plug)),
         IsolatorSwitch { IsTwoPole: false } device => bench.Slot($"switch:{device.Id}", SlotKind.Contact, device.Id, Traits(device), Of(bench, device)),
         Busbar bar => bench.Slot($"bar:{bar.Id}", SlotKind.Contact, bar.Id, new MendTraits { RatedA = bar.RatedA?.Value }, Of(bench, bar)),
@@ -84,6 +86,15 @@ internal static class PartChoices
             Note = MendBench.NoteOf(part),
         }, part => Mounting.Change(bench.Catalogue, device, part), use == CatalogueUse.Breaker && device.Means == ProtectionMeans.Fuse ? "a fuse of " : use == CatalogueUse.Fuse && device.Means == ProtectionMeans.Breaker ? "a breaker of " : "", KindName.Words(device, MeansOf(use)!.Value)));
     }
+
+    // In another holder or place its terminals are others, and the cables on it are made off for them.
+    private static MendOption Fitted(MendBench bench, Protection device, MendOption option) => option.Part is not { } part || Mounting.Fits(bench.Catalogue, device, part) ? option : option with
+    {
+        What = Sentence.Of($"{option.What}{DeviceEnds.Words(bench.Draft, device, part, MeansOf(part.Use)!.Value)}"),
+        Apply = boat => DeviceEnds.MadeOff(MendBench.Change<Protection>(option.Apply(boat), device.Id, was => DeviceEnds.WithTerminals(was, part)), device.Id, part),
+        Traits = option.Traits with { MadeOffAs = DeviceEnds.MadeOffAs(part) },
+        TakesMm2 = DeviceEnds.TakesMm2(part),
+    };
 
     private static IEnumerable<MendOption> Of(MendBench bench, PlugAndSocket plug) => Like(bench, plug, CatalogueUse.Plug, plug.RatedA?.Value, _ => true, (was, part) => was with
     {

@@ -15,7 +15,7 @@ public sealed class WaysDiscipline : IDiscipline
 
     public ImmutableArray<CheckDescription> Checks => _checks.Descriptions;
 
-    public bool Reads(Thing thing) => thing is Part or Cable or Link or Space or Way or Condition or PracticeChoice or Compass;
+    public bool Reads(Thing thing) => thing is Part or Cable or Link or Space or Way or Condition or PracticeChoice or Compass or Alteration;
 
     public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token) =>
         boat.Things.Any(thing => thing is Way or Compass) ? _checks.Run(new WaysView(boat, practice, memo, token), token) : [];

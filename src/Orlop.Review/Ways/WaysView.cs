@@ -112,6 +112,11 @@ public sealed class WaysView
             return "for alternating current only";
         }
 
+        if (GlandFit.TooNarrow(way, cable) is { } gland)
+        {
+            return FormattableString.Invariant($"its gland takes {gland.BoreMm!.Value:0.#} mm at most, the cable is {cable.OuterDiameterMm!.Value:0.#} mm thick");
+        }
+
         if (!ConduitContents.IsConduit(way))
         {
             return null;

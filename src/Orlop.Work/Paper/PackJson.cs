@@ -113,7 +113,7 @@ public static class PackJson
     {
         ["cable"] = way.CableId,
         ["legs"] = List(way.Legs, leg => new JsonObject { ["where"] = leg.Where, ["lengthM"] = leg.LengthM }),
-        ["holes"] = List(way.Holes, hole => new JsonObject { ["way"] = hole.Way.Id, ["where"] = hole.Hole.Where, ["guard"] = hole.Hole.Guard is { } guard ? Word(guard) : null, ["isMade"] = hole.Hole.IsMade }),
+        ["holes"] = List(way.Holes, hole => new JsonObject { ["way"] = hole.Way.Id, ["where"] = hole.Hole.Where, ["guard"] = hole.Hole.Guard is { } guard ? Word(guard) : null, ["boreMm"] = hole.Hole.BoreMm?.Value, ["leastClampedMm"] = hole.Hole.LeastClampedMm?.Value, ["isMade"] = hole.Hole.IsMade }),
         ["toOpen"] = Texts(way.ToOpen),
     };
 

@@ -9,7 +9,7 @@ namespace Orlop.Work.Scope;
 
 /// <summary>
 /// What a fuse or breaker that is fitted or exchanged wants of its holder or its place. A fuse of the same form goes into the holder that is there; one of another form, and a breaker in the place of a fuse
-/// or a fuse in that of a breaker, wants its own, with other studs.
+/// or a fuse in that of a breaker, wants its own, with other studs or clamps.
 /// </summary>
 internal static class DeviceMounts
 {
@@ -26,7 +26,7 @@ internal static class DeviceMounts
             Remarks =
             [
                 Sentence.Of($"For the fuse's own kind and the cable's stud: look. Not needed where the fuse block on board has a place left."),
-                .. rating.Where(change => !change.IsAddition).Select(change => Sentence.Of($"{change.Thing.Title}: a holder for it, as {FormOf((Protection)change.Thing)} does not go where {WasForm(change)} is now. Look at the holder first, and bring ends for its studs: {Leads(scope, change)}.")),
+                .. rating.Where(change => !change.IsAddition).Select(change => Sentence.Of($"{change.Thing.Title}: a holder for it, as {FormOf((Protection)change.Thing)} does not go where {WasForm(change)} is now. Look at the holder first, and bring ends for its studs or clamps: {Leads(scope, change)}.")),
             ],
         });
 
@@ -98,7 +98,7 @@ internal static class DeviceMounts
             (_, true) =>
             [
                 Sentence.Of($"Exchange the holder too: {FormOf(device)} does not go where {WasForm(change)} is now. Look at the new holder before the old one comes off: its rating, its cover, its studs."),
-                Sentence.Of($"Make the ends on it anew, for its studs, and tighten them to its maker's torque: {Leads(scope, change)}. See that each still reaches without pull."),
+                Sentence.Of($"Make the ends on it anew, for its studs or clamps, and tighten them to its maker's torque: {Leads(scope, change)}. See that each still reaches without pull."),
                 pocket,
             ],
             (_, false) => [Sentence.Of($"The holder stays, if it is marked for {new Amount(device.RatedA.Value, "A")} and shows no heat: look. The old fuse comes out."), pocket],

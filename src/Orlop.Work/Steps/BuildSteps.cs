@@ -184,7 +184,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         {
             Key = $"make-off:{change.Id}",
             Kind = StepKind.MakeOff,
-            Text = change.Thing is Cable ? Sentence.Of($"Make off the {own.Length} ends of {change.Thing.Title}, as the make-up list says.") : Sentence.Of($"Cut off the old ends of the leads on {change.Thing.Title} and make off the {own.Length} anew, as the make-up list says."),
+            Text = change.Thing is Cable ? Sentence.Of($"Make off the {(own.Length == 1 ? "end" : $"{own.Length} ends")} of {change.Thing.Title}, as the make-up list says.") : Sentence.Of($"Cut off the old ends of the leads on {change.Thing.Title} and make off the {own.Length} anew, as the make-up list says."),
             Details =
             [
                 own.All(end => end.Means is null) ? Sentence.Of($"{BringList.NotGiven}. Nothing is made off until it is known what goes on.")

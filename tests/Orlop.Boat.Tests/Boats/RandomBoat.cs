@@ -123,6 +123,7 @@ internal sealed class RandomBoat
         Cable cable => cable with { Run = cable.Run.Select(leg => leg with { Space = leg.Way is null ? leg.Space : null }).ToValueList() },
         Space space => space with { From = new Place(-1, -2, 0), To = new Place(_random.NextDouble(), 2, 1.5) },
         Tank tank => tank with { From = new Place(-1, -2, 0), To = new Place(_random.NextDouble(), 2, 1.5) },
+        Way way => way with { Holes = way.Holes.Select(hole => hole with { LeastClampedMm = hole.LeastClampedMm?.Value > hole.BoreMm?.Value ? hole.BoreMm : hole.LeastClampedMm }).ToValueList() },
         RollingTest test => test with { Decay = test.Decay.Select((extreme, index) => extreme with { TimeS = index + 0.5 }).ToValueList() },
         Photograph photograph => photograph with { Sha256 = string.Concat(Enumerable.Range(0, 64).Select(_ => "0123456789abcdef"[_random.Next(16)])), MediaType = "image/png" },
         Reading reading => _random.Next(2) == 0

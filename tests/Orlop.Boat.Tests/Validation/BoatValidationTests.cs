@@ -30,6 +30,16 @@ public sealed class BoatValidationTests
     public void Check_ChoiceThatIsNone_IsRefused() =>
         Assert.Contains("exact, measured", Assert.Single(BoatValidation.Check(new BoatModel { Things = [new Gear { Id = "box", MassKg = new Quantity(1, (Knowledge)9) }] })).Allowed, StringComparison.Ordinal);
 
+    // A seal that closes on nothing that its bore lets through.
+    [Theory]
+    [InlineData(12.0, true)]
+    [InlineData(12.1, false)]
+    public void Check_GlandThatClosesOnNothingItTakes_IsRefused(double leastClampedMm, bool isGood)
+    {
+        Way way = new() { Id = "way", Means = WayKind.Gland, Holes = [new WayHole { Where = "deck", Guard = EdgeGuard.Gland, BoreMm = 12, LeastClampedMm = leastClampedMm }] };
+        Assert.Equal(isGood ? Array.Empty<string>() : ["things[0] 'way' /holes/0/leastClampedMm"], BoatValidation.Check(new BoatModel { Things = [way] }).Select(problem => problem.Path));
+    }
+
     [Fact]
     public void Check_NullWhereSomethingIsRequired_IsRefused() =>
         Assert.Equal("things[0] 'picture' /sha256", Assert.Single(BoatValidation.Check(new BoatModel { Things = [new Photograph { Id = "picture", Of = "picture", Sha256 = null!, MediaType = "image/png" }] })).Path);

@@ -13,6 +13,17 @@ public sealed class SmallBoatMendTests
     private static readonly CataloguePart[] Cables = [Twin(1.5, 1), Twin(2.5, 1.7), Twin(4, 2.4), Twin(6, 3.9), Twin(10, 6.2)];
     private static readonly CataloguePart[] Fuses = [Fuse(7.5, 2, 1000), Fuse(10, 2.5, 1000), Fuse(15, 3), Fuse(20, 3.5), Fuse(30, 6)];
 
+    // Twin of 8 mm does not go through a gland for 7 mm, however much less it would lose.
+    [Theory]
+    [InlineData(7.0, false)]
+    [InlineData(9.0, true)]
+    public void CableThickerThanItsGland_IsNoChoice(double boreMm, bool isMended)
+    {
+        BoatModel boat = Lamp(areaMm2: 1, lengthM: 12, fuseA: 7.5).With(new Way { Id = "through", Means = WayKind.Gland, Space = "cabin", Holes = [new WayHole { Where = "Deck", Guard = EdgeGuard.Gland, BoreMm = boreMm, LeastClampedMm = 3 }] })
+            .Change<Cable>("lamp-cable", cable => cable with { OuterDiameterMm = 6, Run = [new RunLeg { Space = "cabin", LengthM = 11.5 }, new RunLeg { Way = "through", LengthM = 0.5 }] });
+        Assert.Equal(isMended, Mend(boat, [Twin(2.5, 2), Twin(4, 3), Twin(6, 4)]).Set is not null);
+    }
+
     [Theory]
     [InlineData(1, MendAim.Cost)]
     [InlineData(2, MendAim.Cost)]

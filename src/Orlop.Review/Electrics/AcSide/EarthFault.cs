@@ -60,8 +60,8 @@ internal sealed record EarthFault(
     }
 
     /// <summary>The same fault with the least and with the most resistance of a shore supply that nobody measured; none where it is in no doubt.</summary>
-    public IEnumerable<EarthFault> InDoubt() => Input is { } input && Circuit.Source is ShoreInlet { SourceOhm: { } ohm } && GuessedOhm.IsDoubted(ohm)
-        ? new[] { GuessedOhm.Least(ohm), GuessedOhm.Most(ohm) }.Select(sourceOhm => input with { SourceOhm = sourceOhm }).Select(doubted => this with { Input = doubted, Result = EarthFaultLoop.Calculate(doubted) })
+    public IEnumerable<EarthFault> InDoubt() => Input is { } input && Circuit.Source is ShoreInlet { SourceOhm: { } ohm } && OhmBand.IsDoubted(ohm)
+        ? new[] { OhmBand.Least(ohm), OhmBand.Most(ohm) }.Select(sourceOhm => input with { SourceOhm = sourceOhm }).Select(doubted => this with { Input = doubted, Result = EarthFaultLoop.Calculate(doubted) })
         : [];
 
     private static IEnumerable<FindingInput> MissingOf(Part source) =>

@@ -15,7 +15,7 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "breaking-capacity",
         "Device can break the worst fault",
-        "The greatest prospective current of a bolted fault just behind a fuse or breaker (full battery, every source, cold conductors, joints taken as nothing) against its breaking capacity. Unknown where it holds only while a battery's guessed or estimated resistance is no less than put down.",
+        "The greatest prospective current of a bolted fault just behind a fuse or breaker (full battery, every source, cold conductors, joints taken as nothing) against its breaking capacity. Unknown where it holds only while a battery's resistance is no less than put down: two standard deviations less, of what is measured or on a sheet those of its ±.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -108,17 +108,18 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
     private static FaultCurrentResult? WithLeastResistance(ElectricsView view, WorstFault worst) =>
         !BatteryDoubt.Feeding(view, worst.Network, worst.Plus).IsEmpty && BatteryDoubt.WithLeast(view, worst.Network) is { } network ? view.Faults.Greatest(network)?.Between(worst.Plus, worst.Minus) : null;
 
-    // Within what the device can break only by a resistance that nobody measured.
+    // Within what the device can break only by a resistance that may be less.
     private static Finding InDoubt(Finding finding, Protection device, Quantity breaking, FaultCurrentResult fault, FaultCurrentResult most, ImmutableArray<BatteryBank> batteries) => finding with
     {
         Verdict = Verdict.Unknown,
         UseFraction = null,
-        Headline = Sentence.Of($"{device.Title} can break {A(breaking.Value)}; the worst fault behind it is {A(fault.CurrentA)} if the battery's resistance is as it was put down, and {A(most.CurrentA)} if it is the least it may be: measure it"),
+        Headline = Sentence.Of($"{device.Title} can break {A(breaking.Value)}; the worst fault behind it is {A(fault.CurrentA)} if the battery's resistance is as it was put down, and {A(most.CurrentA)} if it is the least it may be: measure it{(batteries.Any(battery => OhmBand.IsDoubted(battery.InternalResistanceOhm)) ? "" : " again, to less ±")}"),
         WorkingWhenAsked = () =>
         [
             .. finding.Working.Where(line => line.What != "Use"),
             .. BatteryDoubt.LeastLines(batteries),
             new WorkingLine("Prospective fault current then", "reckoned in the same way", A(most.CurrentA), ""),
+            BatteryDoubt.HowMeasured,
         ],
         Inputs = [.. BatteryDoubt.Inputs(batteries), new FindingInput(device.Id, "breakingA")],
     };

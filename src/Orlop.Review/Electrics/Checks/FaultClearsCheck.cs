@@ -14,7 +14,7 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "fault-clears",
         "A fault at the far end opens its device in time",
-        "The weakest fault at the far end of each conductor that a battery feeds (lowest battery, hot conductors, joints as they are): the latest that a device before it may open, against the time that the conductor bears it, first with all heat in the copper, then with the heat it loses. Unknown where it holds only while a battery's guessed or estimated resistance is no more than put down.",
+        "The weakest fault at the far end of each conductor that a battery feeds (lowest battery, hot conductors, joints as they are): the latest that a device before it may open, against the time that the conductor bears it, first with all heat in the copper, then with the heat it loses. Unknown where it holds only while a battery's resistance is no more than put down: two standard deviations more, of what is measured or on a sheet those of its ±.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>

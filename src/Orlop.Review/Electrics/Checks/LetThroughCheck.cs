@@ -16,7 +16,7 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "let-through",
         "A hard fault spares the conductor",
-        "The energy that a device lets through (operating I²t) on the greatest fault at the near end of the conductors behind it, against what the thinnest of them bears (k² S²). From its sheet where that was typed; of a fuse otherwise no more than three times that of its last gate, of a breaker the greatest fault for as long as it may take.",
+        "The energy that a device lets through (operating I²t) on the greatest fault at the near end of the conductors behind it, against what the thinnest of them bears (k² S²). From its sheet where that was typed; of a fuse otherwise no more than three times that of its last gate, of a breaker the greatest fault for as long as it may take. Unknown where it holds only while a battery's resistance is no less than put down, as in the check of breaking capacity.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>

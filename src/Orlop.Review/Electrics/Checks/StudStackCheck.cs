@@ -9,10 +9,6 @@ namespace Orlop.Review.Electrics.Checks;
 /// <summary>Several rings on one stud lie with the greatest current on the face, with no washer between.</summary>
 public sealed class StudStackCheck : ICheck<ElectricsView>
 {
-    // Currents as near as this are alike, and either may lie below.
-    private const double AlikeFraction = 0.1;
-    private const double AlikeA = 1;
-
     private const string OrderSource = "common practice, no source: the greatest current passes the fewest joints";
     private const string WasherSource = "FAA AC 43.13-1B 11-174b: current goes from face to face, not through washer or stud";
 
@@ -37,7 +33,7 @@ public sealed class StudStackCheck : ICheck<ElectricsView>
     {
         string title = $"{part.Title}, {stack.At.Name}";
         Stud? stud = part.StudOf(stack.At.Name);
-        (StackedRing Nearer, StackedRing Farther)? wrong = Wrong(stack.Rings);
+        (StackedRing Nearer, StackedRing Farther)? wrong = stack.Wrong;
         ImmutableArray<FindingInput> missing = Missing(part, stack, stud);
         if (stud?.HasWasherUnder != true && wrong is null && missing.Length > 0)
         {
@@ -63,24 +59,6 @@ public sealed class StudStackCheck : ICheck<ElectricsView>
     }
 
     private static string Order(StudStack stack) => $"from the face outward: {string.Join(", ", stack.Rings.Select(each => each.Ring.Title))}";
-
-    // The first two of which the farther carries more; two at one place are no order.
-    private static (StackedRing Nearer, StackedRing Farther)? Wrong(ImmutableArray<StackedRing> rings)
-    {
-        StackedRing[] placed = [.. rings.Where(each => each.CurrentA is not null && each.Ring.End?.FromFaceCount is not null).OrderBy(each => each.Ring.End!.FromFaceCount)];
-        for (int i = 0; i < placed.Length; i++)
-        {
-            for (int k = i + 1; k < placed.Length; k++)
-            {
-                if (placed[k].Ring.End!.FromFaceCount > placed[i].Ring.End!.FromFaceCount && placed[k].CurrentA > (placed[i].CurrentA * (1 + AlikeFraction)) + AlikeA)
-                {
-                    return (placed[i], placed[k]);
-                }
-            }
-        }
-
-        return null;
-    }
 
     private static ImmutableArray<FindingInput> Missing(Part part, StudStack stack, Stud? stud) =>
     [

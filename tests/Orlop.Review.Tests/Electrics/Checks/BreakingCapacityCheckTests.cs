@@ -32,14 +32,16 @@ public sealed class BreakingCapacityCheckTests
         Assert.Equal(12.8 / 0.010, Line(finding, "Prospective fault current").Value!.Value, 1e-6);
     }
 
-    // 10 ± 3 mΩ, guessed: 12.8 V ÷ 10.2 mΩ = 1255 A as put down; 12.8 V ÷ (4 + 0.2) mΩ = 3048 A with the least it may be. A fuse of 2000 A holds only by the guess.
+    // 10 ± 3 mΩ: 12.8 V ÷ 10.2 mΩ = 1255 A as put down; 12.8 V ÷ (4 + 0.2) mΩ = 3048 A with the least it may be. A fuse of 2000 A holds only while it is no less than put down, however it is known.
     [Theory]
     [InlineData(Knowledge.Guessed, 2000, Verdict.Unknown)]
     [InlineData(Knowledge.Estimated, 2000, Verdict.Unknown)]
-    [InlineData(Knowledge.Measured, 2000, Verdict.Holds)]
+    [InlineData(Knowledge.Measured, 2000, Verdict.Unknown)]
+    [InlineData(Knowledge.Sheet, 2000, Verdict.Unknown)]
+    [InlineData(Knowledge.Measured, 5000, Verdict.Holds)]
     [InlineData(Knowledge.Guessed, 5000, Verdict.Holds)]
     [InlineData(Knowledge.Guessed, 1000, Verdict.Fails)]
-    public void ResistanceThatNobodyMeasured_HoldsOnlyWhereItsLeastDoes(Knowledge known, double breakingA, Verdict expected)
+    public void Resistance_HoldsOnlyWhereItsLeastDoes(Knowledge known, double breakingA, Verdict expected)
     {
         Finding finding = Of(new Quantity(0.010, known, 0.003), breakingA);
         Assert.Equal(expected, finding.Verdict);
@@ -47,9 +49,13 @@ public sealed class BreakingCapacityCheckTests
         {
             Assert.Equal(0.004, Line(finding, "bank, the least it may have inside").Value!.Value, 1e-9);
             Assert.Equal(12.8 / 0.0042, Line(finding, "Prospective fault current then").Value!.Value, 1e-6);
-            Assert.Contains(finding.Inputs, input => input is { ThingId: "bank", Field: "internalResistanceOhm", IsGuess: true });
+            Assert.Contains(new FindingInput("bank", "internalResistanceOhm", IsGuess: known is Knowledge.Guessed or Knowledge.Estimated), finding.Inputs);
+            Assert.Contains("few seconds", Line(finding, "Measure the battery's resistance").Source, StringComparison.Ordinal);
         }
     }
+
+    [Fact]
+    public void MeasuredWithoutDeviation_IsAsPutDown() => Assert.Equal(Verdict.Holds, Of(new Quantity(0.010, Knowledge.Measured), 2000).Verdict);
 
     // Without a ±, half of it is one deviation, and no less than a quarter is left: 12.8 V ÷ (2.5 + 0.2) mΩ = 4741 A.
     [Fact]

@@ -47,18 +47,20 @@ public sealed class FaultClearsCheckTests
     public void InternalResistanceNotGiven_IsUnknown() =>
         Assert.Equal(Verdict.Unknown, SmallBoat.OneLamp().Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = null }).Worst(Check, Plus).Verdict);
 
-    // With ever more guessed inside, a fault that opened its fuse in time comes to one that may not: unknown in between, and what would settle it is named. Measured, it holds.
-    [Fact]
-    public void ResistanceThatNobodyMeasured_HoldsOnlyWhereItsMostDoes()
+    // The wider its band inside, the nearer a fault that opened its fuse in time comes to one that may not: unknown in between, and what would settle it is named. Measured with no ±, it holds.
+    [Theory]
+    [InlineData(Knowledge.Guessed)]
+    [InlineData(Knowledge.Measured)]
+    public void Resistance_HoldsOnlyWhereItsMostDoes(Knowledge known)
     {
-        BoatModel Of(Knowledge known, double deviationOhm) => SmallBoat.OneLamp().Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = new Quantity(0.010, known, deviationOhm) });
-        Assert.Equal(Verdict.Holds, Of(Knowledge.Guessed, 0.001).Worst(Check, Plus).Verdict);
-        Assert.Equal(Verdict.Holds, Of(Knowledge.Measured, 0.1).Change<Protection>("fuse", fuse => fuse with { RatedA = 40 }).Worst(Check, Plus).Verdict);
+        BoatModel Of(Knowledge known, double? deviationOhm) => SmallBoat.OneLamp().Change<BatteryBank>("bank", bank => bank with { InternalResistanceOhm = new Quantity(0.010, known, deviationOhm) });
+        Assert.Equal(Verdict.Holds, Of(known, 0.001).Worst(Check, Plus).Verdict);
+        Assert.Equal(Verdict.Holds, Of(Knowledge.Measured, null).Change<Protection>("fuse", fuse => fuse with { RatedA = 40 }).Worst(Check, Plus).Verdict);
 
         // 10 + 2 × 100 mΩ: 47 A, which need not open a fuse of 40 A, and 2.5 mm² does not carry it for ever; as put down it is 210 A.
-        Finding weak = Of(Knowledge.Guessed, 0.1).Change<Protection>("fuse", fuse => fuse with { RatedA = 40 }).Worst(Check, Plus);
+        Finding weak = Of(known, 0.1).Change<Protection>("fuse", fuse => fuse with { RatedA = 40 }).Worst(Check, Plus);
         Assert.Equal(Verdict.Unknown, weak.Verdict);
-        Assert.Contains(weak.Inputs, input => input is { ThingId: "bank", Field: "internalResistanceOhm", IsGuess: true });
+        Assert.Contains(new FindingInput("bank", "internalResistanceOhm", IsGuess: known == Knowledge.Guessed), weak.Inputs);
     }
 
     [Fact]
