@@ -197,7 +197,8 @@ public sealed class BreakingCapacityCheck : ICheck<ElectricsView>
 
             foreach ((var pair, FaultCurrentResult? fault) in pairs.Zip(currents))
             {
-                if (fault is not null && (!worst.TryGetValue(pair.Device, out WorstFault? known) || fault.CurrentA > known!.Fault.CurrentA))
+                // Where no way leads from a source to both, nothing can flow, and there is nothing to break.
+                if (fault is not null && double.IsFinite(fault.SourceOhm) && (!worst.TryGetValue(pair.Device, out WorstFault? known) || fault.CurrentA > known!.Fault.CurrentA))
                 {
                     worst[pair.Device] = new WorstFault(devices.Key, fault, pair.Plus, pair.Minus);
                 }
