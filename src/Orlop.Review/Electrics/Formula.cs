@@ -9,6 +9,8 @@ internal static class Formula
     private const int MostDigits = 12;
     private const int ShownDigits = 3;
     private const int PercentDigits = 2;
+    private const decimal LeastPlain = 1e-6m;
+    private const decimal MostPlain = 1e9m;
     private const double Rounding = 1e-9;
     private const double NearHalf = 1e-3;
 
@@ -34,26 +36,32 @@ internal static class Formula
                 shown++;
             }
 
+            // 999.6 is shown as 1000, but 1000.5 as 1001: past a power of ten there is a digit more before the point.
+            double AsShown(double value) => Rounded(value, Math.Max(shown, WholeDigits(value) + shift));
             // 11 350 A is shown as 11.3 kA or 11.4 kA: fewer digits than the number has before its point.
-            double wanted = Rounded(result, shown), wantedInThousands = Rounded(result, ShownDigits);
+            double wanted = AsShown(result), wantedInThousands = Rounded(result, ShownDigits);
             double[] rounded = new double[values.Length];
-            while (digits < MostDigits && calculate(Fill(rounded, values, digits)) is var byHand && (Rounded(byHand, shown) != wanted || Rounded(byHand, ShownDigits) != wantedInThousands))
+            while (digits < MostDigits && calculate(Fill(rounded, values, digits)) is var byHand && (AsShown(byHand) != wanted || Rounded(byHand, ShownDigits) != wantedInThousands))
             {
                 digits++;
             }
         }
 
-        string format = Formats[digits];
         object[] numbers = new object[values.Length];
         for (int i = 0; i < values.Length; i++)
         {
-            numbers[i] = values[i].ToString(format, CultureInfo.InvariantCulture);
+            numbers[i] = Plain(values[i].ToString(Formats[digits], CultureInfo.InvariantCulture));
         }
 
         return string.Format(CultureInfo.InvariantCulture, form, numbers);
     }
 
     private static readonly string[] Formats = [.. Enumerable.Range(0, MostDigits + 1).Select(digits => $"G{digits}")];
+
+    // 81500, not 8.15E+04, and 0.00003, not 3E-05; what is beyond that stays in powers of ten.
+    private static string Plain(string printed) =>
+        printed.Contains('E', StringComparison.Ordinal) && decimal.TryParse(printed, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal value) && Math.Abs(value) is >= LeastPlain and < MostPlain
+            ? value.ToString("0.##################", CultureInfo.InvariantCulture) : printed;
 
     private static double[] Fill(double[] rounded, double[] values, int digits)
     {

@@ -11,6 +11,22 @@ public sealed class FormulaTests
     [Fact]
     public void Share_OperandThatPrintsOnTheOtherSideOfItsHalf_TakesMoreDigits() => Assert.Equal("120 ÷ 24.075", Formula.Share(120, 24.075));
 
+    // 99.962 is shown as 100, but 100.26 as 100.3 %: what is worked out by hand may be past the power of ten.
+    [Theory]
+    [InlineData(115.2955, 11.53)]
+    [InlineData(9.9996, 1)]
+    public void Share_ResultJustBelowAPowerOfTen_GivesWhatIsShown(double part, double whole)
+    {
+        double[] printed = [.. Formula.Share(part, whole).Split(" ÷ ").Select(text => double.Parse(text, CultureInfo.InvariantCulture))];
+        Assert.InRange(printed[0] / printed[1] * 100, 999.5, 1000.5);
+    }
+
+    [Theory]
+    [InlineData(81_500, 0.1108, "81500 × 0.1108")]
+    [InlineData(0.00003, 2, "0.00003 × 2")]
+    [InlineData(2e-9, 2, "2E-09 × 2")]
+    public void Of_NumberThatAHandReads_StandsWithoutAPowerOfTen(double one, double other, string text) => Assert.Equal(text, Formula.Of("{0} × {1}", v => v[0] * v[1], one, other));
+
     // 11 349.83 A is shown as 11.3 kA; 26.186 ÷ 0.0023071 would be 11 350.18 A, and 11.4 kA.
     [Fact]
     public void Of_ResultShownInThousands_KeepsItsThirdDigit()
