@@ -133,6 +133,25 @@ public sealed class StabilityView
     /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
 
+    /// <summary>How far below the lowest point of her hull the GM of a rolling test puts her centre of gravity, in m; null where it does not, or where her displacement then is not known.</summary>
+    public double? BelowKeelM(RollingTest rolling)
+    {
+        if (Bodies.Hull is not { } hull || (Weight.Total ?? Weight.WithoutKg) is not { } about)
+        {
+            return null;
+        }
+
+        try
+        {
+            double below = hull.Lowest.ZM - new TestEvidence(Boat, Bodies).ReadKgM(rolling, Weight.Aboard, about);
+            return below > 0 ? below : null;
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total ?? Weight.WithoutKg);
 

@@ -60,6 +60,13 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         return new RollingReading(period, periodDeviation, factor, gm, 2 * gm * Together(scatter / factor, periodDeviation / period));
     }
 
+    /// <summary>KG of the boat as she was at a rolling test, by its GM alone and the metacentre of so much weight, slack tanks put back.</summary>
+    public double ReadKgM(RollingTest rolling, ImmutableArray<LedgerItem> aboard, WeightTotal about)
+    {
+        MetacentreThen at = MetacentreAt(rolling, aboard, about);
+        return at.KmM - Read(rolling).GmM - (at.FreeSurfaceKgM / at.Boat.MassKg);
+    }
+
     // In s, and one standard deviation.
     private static (double PeriodS, double DeviationS) PeriodOf(RollingTest rolling)
     {

@@ -189,6 +189,19 @@ public sealed class BerthTestDraftTests
         Assert.StartsWith("1\u00A0m ", report.Facts.Single(fact => fact.Name == "GM").Value, StringComparison.Ordinal);
     }
 
+    // Barge at 0.4 m: KM 2.075 m. 1 m of GM is ten rolls of 2.4 s; counted by halves, ten in 12 s, 4 m: G 1.925 m below the keel.
+    [Theory]
+    [InlineData(24, false)]
+    [InlineData(12, true)]
+    public void Rolling_CountedByHalves_IsAskedAboutAsSoonAsItIsTyped(double seconds, bool isAsked)
+    {
+        RollingTest test = new() { Id = "rolling", IsBare = true, Runs = [new TimedRolls(10, seconds)] };
+        string? remark = RollingReport.Of(Barge.View(Barge.Boat), test, DisplayUnits.Metric, Culture).Remark;
+
+        Assert.Equal(isAsked, remark is not null);
+        Assert.True(remark?.Contains("1.925\u00A0m below her keel, where no boat has it: did you count half rolls? A roll is there and back.", StringComparison.Ordinal) ?? !isAsked);
+    }
+
     [Fact]
     public void Rolling_WithoutABeam_TellsNothing()
     {
