@@ -70,5 +70,5 @@ public sealed class ReviewEngine(IEnumerable<IDiscipline> disciplines)
 
     private bool Knows(IDiscipline discipline, BoatModel boat) => Memo.Knows<FindingsOfBoat>((discipline.Id, WhatIsRead(discipline, boat)));
 
-    private static BoatModel WhatIsRead(IDiscipline discipline, BoatModel boat) => boat.WithThings(boat.Things.Where(discipline.Reads));
+    private static BoatModel WhatIsRead(IDiscipline discipline, BoatModel boat) => boat.WithThings(boat.Things.Where(discipline.Reads).Select(discipline.AsRead));
 }
