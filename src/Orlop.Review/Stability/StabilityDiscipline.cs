@@ -37,6 +37,6 @@ public sealed class StabilityDiscipline : IDiscipline
 
         Parallel.ForEach(view.Conditions, new ParallelOptions { CancellationToken = token }, condition => view.FloatingIn(condition));
         Dictionary<string, CheckDescription> checks = Checks.ToDictionary(check => check.Id, StringComparer.Ordinal);
-        return _checks.Run(view, token).Select(finding => Believed.Of(view, checks[finding.CheckId], finding));
+        return EitherWay.Of(view, checks, one => _checks.Run(one, token));
     }
 }
