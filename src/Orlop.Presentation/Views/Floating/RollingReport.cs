@@ -29,7 +29,7 @@ public sealed record RollingReport(string? Refusal, IReadOnlyList<(string Name, 
             [
                 .. runs,
                 ("Period of one whole roll", $"{QuantityText.Shown(Math.Round(read.PeriodS, 2), "S", units, culture)} {Band(read.PeriodDeviationS, "S")}"),
-                ("Coefficient f", $"{QuantityText.Shown(read.RollingFactor, "Factor", units, culture)}{(test.RollingFactor is null ? ", of small fishing boats: put in her own as soon as an inclining test gives it" : "")}"),
+                ("Coefficient f", $"{QuantityText.Shown(read.RollingFactor, "Factor", units, culture)} {Band(read.DeviationOfFactor, "Factor")}{(test.RollingFactor is null ? ", of small fishing boats: put in her own as soon as an inclining test gives it" : "")}"),
                 ("GM", $"{FloatingWords.Metres(read.GmM, units, culture)} {Band(read.GmDeviationM, "M")}"),
             ], Remarks(view, test, read, units, culture));
         }
