@@ -36,6 +36,9 @@ public interface IDiscipline
     /// <summary>Its findings rest on this thing. A thing that it does not read is not in the boat it reviews; the practice always is.</summary>
     bool Reads(Thing thing);
 
+    /// <summary>A thing with no more than its findings rest on, so that what else is written in it judges nothing again.</summary>
+    Thing AsRead(Thing thing) => thing;
+
     /// <summary>
     /// What it finds rests on what was done and read in the boat as built: an alteration that is not built changes none of it, and is reviewed with the
     /// findings of the boat as built.

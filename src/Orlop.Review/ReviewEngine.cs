@@ -46,16 +46,17 @@ public sealed class ReviewEngine(IEnumerable<IDiscipline> disciplines)
             Clashes = [.. outcome?.Clashes ?? []],
             Findings = [],
         };
+        BoatModel altered = alteration is null ? result.AsAltered : AlteredBoat.Holding(result.AsAltered, alteration);
         List<PairedFinding> found = [];
         for (int k = 0; k < _disciplines.Length; k++)
         {
-            if (stages is not null && k > 0 && !(Knows(_disciplines[k], result.AsBuilt) && (_disciplines[k].IsOfWorkDone || Knows(_disciplines[k], result.AsAltered))))
+            if (stages is not null && k > 0 && !(Knows(_disciplines[k], result.AsBuilt) && (_disciplines[k].IsOfWorkDone || Knows(_disciplines[k], altered))))
             {
                 stages.Tell(result with { Findings = [.. found], Waiting = [.. _disciplines[k..].SelectMany(discipline => discipline.Checks).Select(check => check.Id)] });
             }
 
             ImmutableArray<Finding> before = FindingsOf(_disciplines[k], asBuilt, token);
-            found.AddRange(FindingPairs.Of(before, outcome is null || _disciplines[k].IsOfWorkDone ? before : FindingsOf(_disciplines[k], outcome.Boat, token)));
+            found.AddRange(FindingPairs.Of(before, outcome is null || _disciplines[k].IsOfWorkDone ? before : FindingsOf(_disciplines[k], altered, token)));
         }
 
         return result with { Findings = FindingPairs.InOrder(found) };
@@ -70,5 +71,5 @@ public sealed class ReviewEngine(IEnumerable<IDiscipline> disciplines)
 
     private bool Knows(IDiscipline discipline, BoatModel boat) => Memo.Knows<FindingsOfBoat>((discipline.Id, WhatIsRead(discipline, boat)));
 
-    private static BoatModel WhatIsRead(IDiscipline discipline, BoatModel boat) => boat.WithThings(boat.Things.Where(discipline.Reads));
+    private static BoatModel WhatIsRead(IDiscipline discipline, BoatModel boat) => boat.WithThings(boat.Things.Where(discipline.Reads).Select(discipline.AsRead));
 }

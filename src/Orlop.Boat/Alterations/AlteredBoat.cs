@@ -10,6 +10,14 @@ public static class AlteredBoat
     public static EditOutcome Of(BoatModel asBuilt, Alteration alteration) =>
         BoatEdits.Apply(asBuilt, alteration.Edits.Where(edit => edit.BuiltOn is null));
 
+    /// <summary>A boat as altered with the alteration among her things, also where it is in no file yet: what it changes can then be told from what was always so.</summary>
+    public static BoatModel Holding(BoatModel altered, Alteration alteration)
+    {
+        ArgumentNullException.ThrowIfNull(altered);
+        ArgumentNullException.ThrowIfNull(alteration);
+        return Equals(altered.Find(alteration.Id), alteration) ? altered : altered.WithThings([.. altered.Things.Where(thing => thing.Id != alteration.Id), alteration]);
+    }
+
     /// <summary>Edits may go into the alteration: it is neither built nor dropped.</summary>
     public static bool TakesEdits(Alteration alteration) => alteration is { Status: not (AlterationStatus.Built or AlterationStatus.Dropped) };
 

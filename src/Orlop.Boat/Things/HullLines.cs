@@ -58,13 +58,13 @@ public sealed record HullOpening : Thing
     [Description("What it is. An engine's or a heater's exhaust lets water in as a vent does; a well or a cockpit over its coaming, to both sides: it tells its length and breadth.")]
     public required OpeningUse Use { get; init; }
 
-    [Description("Its lowest edge: where water first comes in. A through-hull: its centre. Where length and breadth are told: the middle between its sides and ends, at the height of its lowest edge.")]
+    [Description("The middle of its lowest edge, where water first comes in: of a hatch or well that lies, the middle between its sides and ends at the height of its coaming; of a door or window that stands, the middle of its sill. A through-hull: its centre.")]
     public Place? Place { get; init; }
 
-    [Description("Its clear length along the boat. With length and breadth its four corners count, to both sides. A well needs both: without them its sides are taken to lie at the deck edge."), Allowed(0, 40)]
+    [Description("Of a hatch or well that lies, its clear length along the boat: with length and breadth its four corners count, to both sides; a well needs both, without them its sides are taken to lie at the deck edge. Of a door or window in the side of a house, the breadth of its sill, along the boat; its height does not count for flooding."), Allowed(0, 40)]
     public Quantity? ClearLengthM { get; init; }
 
-    [Description("Its clear breadth across the boat, from side to side. A wide hatch on the centre line floods over its lower side sooner than over its middle."), Allowed(0, 20)]
+    [Description("Of a hatch or well that lies, its clear breadth across the boat, from side to side: a wide one on the centre line floods over its lower side sooner than over its middle. Of a door or window that faces forward or aft, the breadth of its sill, across the boat. A door or window tells one of the two: with both, which is the sill and which way it runs is taken cautiously."), Allowed(0, 20)]
     public Quantity? ClearBreadthM { get; init; }
 
     [Description("Where water must climb to inside before it runs in: top of a swan neck or of a vented loop. It counts in place of the opening itself; empty where there is none.")]
@@ -87,9 +87,13 @@ public sealed record HullOpening : Thing
     [JsonIgnore]
     public Place? WaterEntersAt => LoopTop ?? Place;
 
-    /// <summary>Both its length and its breadth are given, greater than 0.</summary>
+    /// <summary>It stands, in a bulkhead or the side of a house: its sill has one breadth, and its height lets no water in sooner.</summary>
     [JsonIgnore]
-    public bool IsExtentTold => ClearLengthM is { Value: > 0 } && ClearBreadthM is { Value: > 0 };
+    public bool IsStanding => Use is OpeningUse.Door or OpeningUse.Window;
+
+    /// <summary>It lies, and both its length and its breadth are given, greater than 0.</summary>
+    [JsonIgnore]
+    public bool IsExtentTold => !IsStanding && ClearLengthM is { Value: > 0 } && ClearBreadthM is { Value: > 0 };
 
     [Description("The space that water comes into."), RefersTo(typeof(Space))]
     public string? Space { get; init; }

@@ -38,10 +38,13 @@ public sealed record ProofTestInput
 /// <summary>
 /// 46 CFR 178.330: the greater of M = W·B/6 (persons to one side) and M = P·A·H (wind), met by weights moved across, may put no more than i of the freeboard f under: i = f/2, with a
 /// cockpit f(2L - 1.5L')/(4L) on exposed waters, f(2L - L')/(4L) on others; and heel her 14° at most. P for exposed and partially protected waters, which route takes which formula, and the 14° are from memory. The
-/// test itself is done afloat, before an inspector.
+/// test itself is done afloat, before an inspector. The heel is where the moment brings her from where she rests: of a boat that lists away from it, it may lie short of upright.
 /// </summary>
 public static class ProofTest
 {
+    /// <summary>Symbol of the step of working that tells the heel, starboard positive.</summary>
+    public const string HeelSymbol = "φ";
+
     private const double LongestM = 19.8;
     private const double MostHeelDeg = 14;
     private const double RadPerDeg = Math.PI / 180;
@@ -84,33 +87,44 @@ public static class ProofTest
 
         var side = curve.Input.ToDeg < 0 ? -1 : 1;
         var lever = moment / curve.MassKg;
-        var heel = CurveCrossing.First(curve, 0, point => (side * point.GzM) - (lever * Math.Cos(point.HeelDeg * RadPerDeg)));
-        if (heel is not { } found || Math.Abs(found) >= 90)
+        double Beyond(RightingPoint point) => (side * point.GzM) - (lever * Math.Cos(point.HeelDeg * RadPerDeg));
+        var found = Beyond(curve.Points[0]) > 0 ? BeforeUpright(curve, side, Beyond)
+            : CurveCrossing.First(curve, 0, Beyond) is { } heel && Math.Abs(heel) < 90 ? curve.At(heel) : null;
+        if (found is null)
         {
-            var reason = FormattableString.Invariant($"to {(side < 0 ? "port" : "starboard")} the levers never reach {lever:0.###} m, what moves people or wind heels her with");
+            var reason = FormattableString.Invariant($"{To(side)} the levers never reach {lever:0.###} m, what moves people or wind heels her with");
             return curve.Status == FloatingStatus.Floats && Math.Abs(curve.Input.ToDeg) >= 90
                 ? [CriterionResult.FailedWithout("us-proof-immersion", "freeboard left of what may go under", 0, "m", Source, [], reason), CriterionResult.FailedWithout("us-proof-heel", "heel left of 14°", 0, "°", Source, [], reason)]
                 : Unknown("the curve ends before the levers reach the moment");
         }
 
         var freeboard = curve.Points[0].Attitude.HeightAboveWaterM(input.LowestDeckEdge);
-        var immersion = freeboard - curve.At(found)!.Attitude.HeightAboveWaterM(input.LowestDeckEdge);
+        var immersion = freeboard - found.Attitude.HeightAboveWaterM(input.LowestDeckEdge);
         var share = (2 - ((input.Exposure == WaterExposure.Exposed ? 1.5 : 1) * input.CockpitLengthM / input.LengthM)) / 4;
         var allowed = share * freeboard;
         ImmutableArray<WorkingStep> working =
         [
             .. moments,
-            new WorkingStep("φ", FormattableString.Invariant($"GZ = {moment:0.#}·cos φ/{curve.MassKg:0.#}"), Math.Abs(found), "°", "weights moved across"),
+            new WorkingStep(HeelSymbol, FormattableString.Invariant($"GZ = {moment:0.#}·cos φ/{curve.MassKg:0.#}"), found.HeelDeg, "°", "weights moved across; starboard positive"),
             new WorkingStep("i", FormattableString.Invariant($"{share:0.####}·{freeboard:0.###}"), allowed, "m", $"{Source} (which route from memory)"),
-            new WorkingStep("immersion", FormattableString.Invariant($"{freeboard:0.###} m less what is left at {Math.Abs(found):0.##}°"), immersion, "m", "deck edge at that heel"),
+            new WorkingStep("immersion", FormattableString.Invariant($"{freeboard:0.###} m less what is left at {Math.Abs(found.HeelDeg):0.##}° {To(found.HeelDeg)}"), immersion, "m", "deck edge at that heel"),
         ];
-        var heeled = CriterionResult.AtLeast("us-proof-heel", "heel left of 14°", MostHeelDeg - Math.Abs(found), 0, "°", $"{Source} (limit from memory)", [], FormattableString.Invariant($"14° − {Math.Abs(found):0.##}°"));
+        var heeled = CriterionResult.AtLeast("us-proof-heel", "heel left of 14°", MostHeelDeg - Math.Abs(found.HeelDeg), 0, "°", $"{Source} (limit from memory)", [], FormattableString.Invariant($"14° − {Math.Abs(found.HeelDeg):0.##}°"));
         return
         [
             CriterionResult.AtLeast("us-proof-immersion", "freeboard left of what may go under", allowed - immersion, 0, "m", Source, [], "i − immersion") with { Working = working },
             heeled with { Working = [.. working[..^2], .. heeled.Working] },
         ];
     }
+
+    // She rests heeled to the other side, and upright her lever is more than the moment already: it rights her part of the way.
+    private static RightingPoint? BeforeUpright(RightingCurve curve, int side, Func<RightingPoint, double> beyond)
+    {
+        var other = RightingCurve.Calculate(curve.Input with { ToDeg = -side * 90 });
+        return CurveCrossing.First(other, 0, point => -beyond(point)) is { } heel ? other.At(heel) : null;
+    }
+
+    private static string To(double heelDeg) => heelDeg < 0 ? "to port" : "to starboard";
 
     private static ImmutableArray<CriterionResult> Unknown(string why) =>
     [

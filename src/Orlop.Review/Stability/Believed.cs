@@ -2,7 +2,7 @@ using Orlop.Review.Findings;
 
 namespace Orlop.Review.Stability;
 
-/// <summary>What holds by its numbers, and may not be believed: she fills where she rests, or her weight is from berth tests that contradict each other. That is one finding of its own; here nothing holds. A criterion that holds of a hull that nobody measured says so.</summary>
+/// <summary>What holds by its numbers, and may not be believed: she fills where she rests, or her weight is from berth tests that contradict each other, or put her centre where no boat has it. That is one finding of its own; here nothing holds. A criterion that holds of a hull that nobody measured says so.</summary>
 internal static class Believed
 {
     /// <summary>The finding; unknown in place of holding, with why, where its numbers are not hers.</summary>
@@ -16,6 +16,7 @@ internal static class Believed
         UnderAtRest? under = view.Conditions.FirstOrDefault(condition => condition.Id == finding.ConditionId) is { } condition ? view.UnderAtRestIn(condition) : null;
         return under is not null ? Doubted(finding, Filling(under), under.Asked)
             : view.Weight.Contradiction is { } contradiction ? Doubted(finding, Sentence.Of($"{contradiction.Briefly}, so this cannot be told"), new FindingInput(contradiction.TestId, "aboard"))
+            : view.Weight.Impossible is { } impossible ? Doubted(finding, Sentence.Of($"{impossible.Said}, where no boat has it, so this cannot be told"), impossible.Input)
             : check.IsCriterion && view.NotMeasured is { } said ? finding with { Headline = Sentence.Of($"{finding.Headline}; this is of a hull not wholly measured: {said}") }
             : finding;
     }

@@ -38,7 +38,8 @@ internal sealed class BoatWeighing
     {
         BoatWeighing weighing = new(boat, bodies);
         BoatWeight weight = weighing.Weigh();
-        return weight.Total is { } total ? weight with { Metacentre = weighing.MetacentreOf(total), Weak = [.. weighing.WeakOf(weight)] } : weight;
+        return weight.Total is { } total
+            ? weight with { Metacentre = weighing.MetacentreOf(total), Weak = [.. weighing.WeakOf(weight)], Impossible = ImpossibleCentre.Find(boat, bodies, weight) } : weight;
     }
 
     // An inclining test counts by what its line is worth; that this is little is said.

@@ -30,6 +30,9 @@ public sealed record BoatWeight(
     /// <summary>The berth test that contradicts the rest beyond chance, for which the total's deviations are made wider; null where all agree.</summary>
     public Contradiction? Contradiction { get; init; }
 
+    /// <summary>Her centre of gravity, or that of all the rest of her, where it is one that no boat of her hull has; null where it may be hers.</summary>
+    public ImpossibleCentre? Impossible { get; init; }
+
     /// <summary>Her metacentre as she was then, tanks not slack, to tell what a further inclining test would; null where her weight or her hull is not known.</summary>
     public MetacentreThen? Metacentre { get; init; }
 

@@ -17,7 +17,14 @@ public sealed class StabilityDiscipline : IDiscipline
     public ImmutableArray<CheckDescription> Checks => _checks.Descriptions;
 
     public bool Reads(Thing thing) => thing is Particulars or HullLines or HullOpening or Tank or Space or Way or Gear or Part or Cable or Deadweight
-        or BareBoat or BerthTest or StabilityBasis or Condition or PracticeChoice;
+        or BareBoat or BerthTest or StabilityBasis or Condition or PracticeChoice or Alteration;
+
+    // What an alteration makes of masses, and when: neither a tick nor a remark of its work weighs anything.
+    public Thing AsRead(Thing thing) => thing is Alteration alteration
+        ? new Alteration { Id = alteration.Id, Status = alteration.Status == AlterationStatus.Dropped ? AlterationStatus.Dropped : AlterationStatus.Draft, Edits = [.. alteration.Edits.Where(edit => IsWeighed(edit.Was) || IsWeighed(edit.Becomes))] }
+        : thing;
+
+    private static bool IsWeighed(Thing? thing) => thing is Gear or Part or Cable or Deadweight;
 
     public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
@@ -30,6 +37,6 @@ public sealed class StabilityDiscipline : IDiscipline
 
         Parallel.ForEach(view.Conditions, new ParallelOptions { CancellationToken = token }, condition => view.FloatingIn(condition));
         Dictionary<string, CheckDescription> checks = Checks.ToDictionary(check => check.Id, StringComparer.Ordinal);
-        return _checks.Run(view, token).Select(finding => Believed.Of(view, checks[finding.CheckId], finding));
+        return EitherWay.Of(view, checks, one => _checks.Run(one, token));
     }
 }

@@ -17,6 +17,7 @@ public sealed class StabilityView
     private const double SeaWaterKgPerM3 = 1025;
 
     private readonly Memo _memo;
+    private readonly Lazy<ImmutableArray<(BerthTest Test, ImmutableArray<UntoldThing> Things)>> _untold;
     private readonly ConcurrentDictionary<string, LoadedBoat> _loaded = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, UnderAtRest?> _under = new(StringComparer.Ordinal);
 
@@ -32,6 +33,7 @@ public sealed class StabilityView
             (Bodies, boat.Things.Where(thing => thing is BerthTest or BareBoat or Particulars or Orlop.Boat.Things.Tank).ToValueList(), boat.All<BerthTest>().SelectMany(test => AboardThen.Of(boat, test)).ToValueList()), () => BoatWeighing.Of(boat, Bodies));
         Conditions = [.. boat.All<Condition>()];
         Basis = boat.All<StabilityBasis>().FirstOrDefault();
+        _untold = new(FindUntold);
     }
 
     public BoatModel Boat { get; }
@@ -85,6 +87,16 @@ public sealed class StabilityView
     public UnderAtRest? UnderAtRestIn(Condition condition) => _under.GetOrAdd(condition.Id, _ => LoadedIn(condition) is { WithoutKg: not null } loaded
         ? UnderAtRest.OfFreeboards(this, loaded) : UnderAtRest.Of(this, LoadedIn(condition), FloatingIn(condition)?.Rest));
 
+    /// <summary>Each berth test with the things of which nobody told whether they are what was aboard then, the one that tells what was aboard first; empty where all is told.</summary>
+    internal ImmutableArray<(BerthTest Test, ImmutableArray<UntoldThing> Things)> Untold => _untold.Value;
+
+    /// <summary>The same boat as if what nobody told of had been aboard at each test as it is now; null where all is told.</summary>
+    internal StabilityView? IfSame => Untold.IsEmpty ? null : _memo.Get((nameof(IfSame), Boat, Practice), () =>
+    {
+        Dictionary<string, BerthTest> corrected = Untold.ToDictionary(one => one.Test.Id, one => UntoldThing.Corrected(one.Test, one.Things), StringComparer.Ordinal);
+        return new StabilityView(Boat.WithThings(Boat.Things.Select(thing => corrected.GetValueOrDefault(thing.Id) ?? thing)), Practice, _memo);
+    });
+
     /// <summary>Where a boat loaded otherwise than a condition lists comes to rest; null without a hull or a weight.</summary>
     internal FloatingResult? RestOf(LoadedBoat loaded) => loaded.Input is { } input ? _memo.Get((nameof(RestOf), KeyOf(input)), () => Equilibrium.Solve(input)) : null;
 
@@ -133,6 +145,25 @@ public sealed class StabilityView
     /// <summary>A rolling test as read; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public RollingReading Read(RollingTest rolling) => new TestEvidence(Boat, Bodies).Read(rolling);
 
+    /// <summary>How far below the lowest point of her hull the GM of a rolling test puts her centre of gravity, in m; null where it does not, or where her displacement then is not known.</summary>
+    public double? BelowKeelM(RollingTest rolling)
+    {
+        if (Bodies.Hull is not { } hull || (Weight.Total ?? Weight.WithoutKg) is not { } about)
+        {
+            return null;
+        }
+
+        try
+        {
+            double below = hull.Lowest.ZM - new TestEvidence(Boat, Bodies).ReadKgM(rolling, Weight.Aboard, about);
+            return below > 0 ? below : null;
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>An inclining test as read, with the displacement that all evidence gives; throws an <see cref="ArgumentException"/> that says why it cannot be.</summary>
     public InclinationFound Read(InclinationTest inclining) => new TestEvidence(Boat, Bodies).Read(inclining, Weight.Aboard, Weight.Total ?? Weight.WithoutKg);
 
@@ -162,6 +193,17 @@ public sealed class StabilityView
     /// <summary>All tanks with the liquid that a condition puts in them, filled so far as a rule asks.</summary>
     internal ImmutableArray<Orlop.Hull.Floating.Tank> TanksIn(Condition condition, double fillFraction) =>
         Liquids.Of(Boat.WithThings(Boat.Things.Select(thing => thing is Orlop.Boat.Things.Tank tank ? tank with { Fills = [], FillFraction = fillFraction } : thing)), condition, Bodies).Tanks;
+
+    private ImmutableArray<(BerthTest Test, ImmutableArray<UntoldThing> Things)> FindUntold()
+    {
+        // Gear, parts and cables are aboard in every condition.
+        WeightLedger? ledger = Weight.TestId is null || Conditions.IsEmpty ? null : LoadedIn(Conditions[0]).Ledger;
+        return ledger is null ? [] :
+        [
+            .. Boat.All<BerthTest>().OrderByDescending(test => test.Id == Weight.TestId)
+                .Select(test => (Test: test, Things: UntoldThing.Of(Boat, test, ledger))).Where(one => !one.Things.IsEmpty),
+        ];
+    }
 
     private LoadedBoat Load(Condition condition)
     {

@@ -19,7 +19,7 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
     // Common practice, no source: hog or sag that may hide in a small boat of a metre's depth.
     private const double HogDeviationM = 0.005;
 
-    // Res. A.749(18) annex 3 table: deep-sea fishing boats 0.80, scatter 0.05. Used where the owner gives none.
+    // Res. A.749(18) annex 3 table: deep-sea fishing boats 0.80, scatter 0.05, taken as one standard deviation. Used where the owner gives none.
     public const double RollingFactor = 0.80;
     public const double RollingScatter = 0.05;
 
@@ -57,7 +57,14 @@ internal sealed class TestEvidence(BoatModel boat, HullBodies bodies)
         double scatter = rolling.RollingFactor?.PlusMinus ?? RollingScatter;
         double beam = boat.Particulars?.BeamM?.Value ?? throw new ArgumentException("the boat's beam is not given, and a rolling period is worth nothing without it");
         double gm = RollPeriod.Gm(factor, beam, period).GmM;
-        return new RollingReading(period, periodDeviation, factor, gm, 2 * gm * Together(scatter / factor, periodDeviation / period));
+        return new RollingReading(period, periodDeviation, factor, scatter, gm, 2 * gm * Together(scatter / factor, periodDeviation / period));
+    }
+
+    /// <summary>KG of the boat as she was at a rolling test, by its GM alone and the metacentre of so much weight, slack tanks put back.</summary>
+    public double ReadKgM(RollingTest rolling, ImmutableArray<LedgerItem> aboard, WeightTotal about)
+    {
+        MetacentreThen at = MetacentreAt(rolling, aboard, about);
+        return at.KmM - Read(rolling).GmM - (at.FreeSurfaceKgM / at.Boat.MassKg);
     }
 
     // In s, and one standard deviation.

@@ -1,4 +1,5 @@
 using Orlop.Boat;
+using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Hull.Floating;
 using Orlop.Review;
@@ -21,7 +22,8 @@ public sealed record InclineAnew(Sentence Asks, double? MomentKgM)
     internal static InclineAnew? Of(BoatModel asAltered, Alteration alteration, Condition? condition)
     {
         DateOnly? begun = alteration.Edits.Select(edit => edit.BuiltOn).Concat(alteration.Ticks.Select(tick => (DateOnly?)tick.On)).Min();
-        BoatModel boat = begun is not { } first ? asAltered : asAltered.WithThings(asAltered.Things.Where(thing => thing is not BerthTest test || !(test.On >= first)));
+        BoatModel altered = AlteredBoat.Holding(asAltered, alteration);
+        BoatModel boat = begun is not { } first ? altered : altered.WithThings(altered.Things.Where(thing => thing is not BerthTest test || !(test.On >= first)));
         Memo memo = new();
         StabilityView view = new(boat, Practice.Of(boat, memo), memo);
         if (new DriftCheck().Run(view).FirstOrDefault(finding => finding.Verdict == Verdict.Fails) is not { } drifted)

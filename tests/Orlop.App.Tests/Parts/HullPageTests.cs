@@ -85,9 +85,9 @@ public sealed class HullPageTests : IDisposable, IAsyncLifetime
         Assert.Equal(typed, page.Find("#station-x").GetAttribute("value"));
     }
 
-    // Said of the form's, her hull says so; typed, the station is measured.
+    // Said of the form's, her hull says so, and moved too; it is measured once the owner says that all of it is.
     [Fact]
-    public void Origin_IsSaid_AndAStationThatIsTypedIsMeasured()
+    public void Origin_IsSaid_AndAStationIsMeasuredOnceThatIsSaid()
     {
         IRenderedComponent<HullPage> page = Page();
         Assert.DoesNotContain("not measured", page.Find(".hull-state").TextContent, StringComparison.Ordinal);
@@ -96,7 +96,10 @@ public sealed class HullPageTests : IDisposable, IAsyncLifetime
         Assert.Contains($"1 of {Lines.Stations.Count} stations is the form's, not measured", page.Find(".hull-state").TextContent, StringComparison.Ordinal);
 
         page.Find("#station-x").Change("0.9 m");
+        Assert.Equal(StationOrigin.Form, Kept.Stations[1].Origin);
+        page.Find("#station-measured").Click();
         Assert.Equal(StationOrigin.Measured, Kept.Stations[1].Origin);
+        Assert.Empty(page.FindAll("#station-measured"));
         Assert.DoesNotContain("not measured", page.Find(".hull-state").TextContent, StringComparison.Ordinal);
     }
 

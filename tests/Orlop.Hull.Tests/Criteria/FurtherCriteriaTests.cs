@@ -103,6 +103,18 @@ public sealed class FurtherCriteriaTests
         Assert.All(ProofTest.Check(Proof).Zip(port), pair => Assert.Equal(pair.First.Value!.Value, pair.Second.Value!.Value, 1e-6));
     }
 
+    // G 0.05 m to port: M/Δ = 900·3/6/32 800 = 0.0137 m to starboard leaves y − M/Δ = 0.0363 m, (GM + ½ BM tan² φ)·tan φ of case A (wall-sided, stability.md 1.1).
+    [Fact]
+    public void ProofTest_OfABoatThatLists_EndsShortOfUpright()
+    {
+        var boat = Curve.Input.Boat;
+        var listed = RightingCurve.Calculate(Curve.Input with { Boat = boat with { CentreOfGravity = boat.CentreOfGravity + new Point3(0, 0.05, 0) } });
+        var results = ProofTest.Check(Proof with { Curve = listed, WindAreaM2 = 0.1 });
+        var tangent = Math.Tan(results[1].Working.Single(step => step.Symbol == ProofTest.HeelSymbol).Value!.Value * Math.PI / 180);
+        Assert.Equal(-(0.05 - (450 / 32_800.0)), tangent * (0.8666666667 + (0.5 * 1.6666666667 * tangent * tangent)), 1e-7);
+        Assert.Equal(14 - Math.Abs(Math.Atan(tangent) * 180 / Math.PI), results[1].Value!.Value, 1e-6);
+    }
+
     [Fact]
     public void UsLevers_EarlyGreatestLever_AsksForMoreArea()
     {

@@ -11,6 +11,10 @@ public static class BerthTestGuide
     // A nanometre, a microgram: what was typed in feet or pounds stays as it is, what reckoning leaves behind does not.
     private const int StoredDecimals = 9;
 
+    /// <summary>What every ± of the tests is and is not, and how many stations nobody measured.</summary>
+    public static string Bands(HullLines? lines) =>
+        $"± is two standard deviations, from the errors of the tests and of her list alone; errors of the lines are not in it{(UnmeasuredStations.Of(lines) is { } said ? $", and {said}" : "")}.";
+
     /// <summary>How and when freeboards are measured (common practice, no source).</summary>
     public static IReadOnlyList<string> FreeboardCautions { get; } =
     [

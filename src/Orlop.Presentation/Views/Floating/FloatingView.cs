@@ -66,7 +66,7 @@ public sealed record FloatingView
         FloatingPosition? at = facts.Position;
         FloatingDeviations deviations = facts.Deviations;
         // Numbers that rest on a list with gaps are not sure.
-        Verdict? doubt = FloatingWords.TroubleVerdict(facts) == Verdict.Fails && (at is null || facts.Fills) ? Verdict.Fails : at is null || facts.Under is not null || view.Weight.Contradiction is not null || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
+        Verdict? doubt = FloatingWords.TroubleVerdict(facts) == Verdict.Fails && (at is null || facts.Fills) ? Verdict.Fails : at is null || facts.Under is not null || view.Weight is not { Contradiction: null, Impossible: null } || !facts.Loaded.Missing.IsEmpty ? Verdict.Unknown : null;
         string Band(double deviation, string suffix) => facts.Draughts.IsEmpty && at is null ? "" : FloatingWords.Band(deviation, suffix, units, culture);
         Vital Tile(string name, string? value, string of) => new() { Name = name, Value = value ?? (facts.Capsizes ? FloatingWords.None : QuantityText.Unknown), Of = of, Verdict = doubt };
 

@@ -34,8 +34,17 @@ public static class FloatingWords
     /// <summary>Why there is no floating position, or what is wrong with it and which berth tests do not count or contradict each other; null where she floats dry and upright enough, and all count and agree.</summary>
     public static string? Trouble(StabilityView view, FloatingFacts facts, DisplayUnits units, CultureInfo culture)
     {
-        string[] said = [.. new[] { OfRest(view, facts, units, culture) }.OfType<string>(), .. view.Weight.Contradiction is { } contradiction ? new[] { contradiction.Text } : [], .. NotCounted(view)];
+        string[] said = [.. new[] { OfRest(view, facts, units, culture) }.OfType<string>(), .. view.Weight.Contradiction is { } contradiction ? new[] { contradiction.Text } : [],
+            .. view.Weight.Impossible is { } impossible ? new[] { $"{OutOfReach(view, impossible, units, culture)} Nothing that rests on her weight holds until it is put right." } : [], .. NotCounted(view)];
         return said.Length == 0 ? null : string.Join(" ", said);
+    }
+
+    /// <summary>"By Rolls in May the centre of gravity of the whole boat lies 1.01 m ± 0.4 m below the lowest point of her hull: did you count half rolls? A roll is there and back."</summary>
+    private static string OutOfReach(StabilityView view, ImpossibleCentre impossible, DisplayUnits units, CultureInfo culture)
+    {
+        Thing? from = view.Boat.Find(impossible.FromIds[0]);
+        string ask = from is RollingTest ? $": {ImpossibleCentre.HalfRolls}" : ", where no boat has it";
+        return $"By {(from as BerthTest)?.Title ?? "the bare boat's own figures"} {SentenceText.Of(impossible.Said, units, culture)}{ask}.";
     }
 
     /// <summary>"nobody listed aboard", which every number of a condition goes by; empty where somebody is, or where she does not float.</summary>

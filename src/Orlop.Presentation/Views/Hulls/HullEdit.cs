@@ -20,9 +20,12 @@ public static class HullEdit
             ? side[spot.Station].Points[spot.Point]
             : null;
 
-    /// <summary>With another point at a spot; where it is moved, and not only named as on a sharp line, its station counts as measured.</summary>
+    /// <summary>With another point at a spot. One point does not make its station a measured one: that the owner says, of all of it.</summary>
     public static HullLines WithPoint(HullLines lines, HullSpot spot, StationPoint point) =>
-        WithPoints(lines, spot, points => [.. points.Take(spot.Point), point, .. points.Skip(spot.Point + 1)], isMeasured: At(lines, spot) is { } was && was with { Line = point.Line } != point);
+        WithPoints(lines, spot, points => [.. points.Take(spot.Point), point, .. points.Skip(spot.Point + 1)]);
+
+    /// <summary>With a station of which all points are measured, on both sides.</summary>
+    public static HullLines Measured(HullLines lines, int station) => WithStation(lines, station, one => one with { Origin = StationOrigin.Measured });
 
     /// <summary>With one more point half way to the next above the spot; beyond the topmost, as far again.</summary>
     public static HullLines AddPoint(HullLines lines, HullSpot spot) => WithPoints(lines, spot, points =>
@@ -57,11 +60,11 @@ public static class HullEdit
         StarboardStations = [.. lines.StarboardStations.Where((_, index) => index != station)],
     };
 
-    /// <summary>With a station's points all so much further forward, on both sides: its foremost point at the keel then stands at the place. It counts as measured.</summary>
+    /// <summary>With a station's points all so much further forward, on both sides: its foremost point at the keel then stands at the place. Where its points are from stays as it was.</summary>
     public static HullLines MoveStation(HullLines lines, int station, double xM)
     {
         double byM = xM - lines.Stations[station].Points[0].XM;
-        return WithStation(lines, station, one => one with { Origin = StationOrigin.Measured, Points = [.. one.Points.Select(point => point with { XM = Math.Round(point.XM + byM, MillimetreDecimals + 1) })] });
+        return WithStation(lines, station, one => one with { Points = [.. one.Points.Select(point => point with { XM = Math.Round(point.XM + byM, MillimetreDecimals + 1) })] });
     }
 
     /// <summary>With a station changed on both sides: its name, its crease.</summary>
@@ -96,10 +99,10 @@ public static class HullEdit
 
     private static ValueList<HullStation> Inserted(ValueList<HullStation> stations, int at, HullStation station) => [.. stations.Take(at), station, .. stations.Skip(at)];
 
-    private static HullLines WithPoints(HullLines lines, HullSpot spot, Func<ValueList<StationPoint>, ValueList<StationPoint>> change, bool isMeasured = false)
+    private static HullLines WithPoints(HullLines lines, HullSpot spot, Func<ValueList<StationPoint>, ValueList<StationPoint>> change)
     {
         ValueList<HullStation> side = Side(lines, spot.IsStarboard);
-        ValueList<HullStation> changed = [.. side.Select((one, index) => index == spot.Station ? one with { Points = change(one.Points), Origin = isMeasured ? StationOrigin.Measured : one.Origin } : one)];
+        ValueList<HullStation> changed = [.. side.Select((one, index) => index == spot.Station ? one with { Points = change(one.Points) } : one)];
         return spot.IsStarboard && lines.StarboardStations.Count > 0 ? lines with { StarboardStations = changed } : lines with { Stations = changed };
     }
 

@@ -22,6 +22,10 @@ public static class HullWords
         _ => "not told",
     };
 
+    /// <summary>How a station becomes a measured one; null where it is, or where it is not told.</summary>
+    public static string? HowToMeasure(StationOrigin? origin) => origin is StationOrigin.Form or StationOrigin.Between
+        ? $"A point that is typed or moved leaves the station {Of(origin)}: once every point of it is measured on the boat or read off her lines, say so." : null;
+
     /// <summary>"18 mm wide, 5 mm high": short enough for a drawing.</summary>
     public static string Off(FormDoubt doubt, DisplayUnits units, CultureInfo culture) => Off(doubt, ("wide", "inboard", "high", "low", "off"), units, culture);
 

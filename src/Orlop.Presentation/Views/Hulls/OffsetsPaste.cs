@@ -29,11 +29,11 @@ public sealed record OffsetsPaste(HullLines? Lines, IReadOnlyList<string> Proble
             : new OffsetsPaste(Told(HullEdit.Of(read.Form, before, origin: StationOrigin.Measured), before), []);
     }
 
-    // A station that comes back as it stood is from where it was.
+    // A station of which a point comes back as it stood is from where it was: not all of it was typed.
     private static HullLines Told(HullLines lines, HullLines? before)
     {
         ValueList<HullStation> Side(ValueList<HullStation> side, ValueList<HullStation>? stood) =>
-            [.. side.Select(station => stood?.FirstOrDefault(other => other.Name == station.Name && other.Points == station.Points) is { } same ? station with { Origin = same.Origin } : station)];
+            [.. side.Select(station => stood?.FirstOrDefault(other => other.Name == station.Name && other.Points.Intersect(station.Points).Any()) is { } same ? station with { Origin = same.Origin } : station)];
         return lines with { Stations = Side(lines.Stations, before?.Stations), StarboardStations = Side(lines.StarboardStations, before?.StarboardStations) };
     }
 

@@ -13,16 +13,25 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "berth-test-agrees",
         "Berth test agrees with the rest",
-        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, shifts that make no straight line, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which. An inclining test that is weak (2008 IS Code part B 8.4.1.2 and annex 1; how well its line fits: common practice, no source) counts by what it is worth: why, and how little of KG it makes, is said. Tanks that were slack while she was rolled or inclined are named, with what they took from GM. Where one disagrees, every ± of her weight is made wider by √(χ²/ν) (Birge ratio, Physical Review 40 (1932) 207, from memory), no less than it takes for the two to meet, and no criterion holds. Unknown where nothing else tells what a test measured: there is nothing to hold it against.",
+        "Each freeboard survey, rolling and inclining test: unknown where it cannot be read, where a mark of a survey is beyond all reason, a shift of an inclining test too far off its line for chance and not left out, shifts that make no straight line, or a run of rolls more than half a roll off the others (none of these counts), and where marks misfit by more than twice what they were read to; what it measured against the best estimate from all evidence, in standard deviations, at most 3 (common practice, no source). One of two that disagree is wrong; the check does not know which. An inclining test that is weak (2008 IS Code part B 8.4.1.2 and annex 1; how well its line fits: common practice, no source) counts by what it is worth: why, and how little of KG it makes, is said. Tanks that were slack while she was rolled or inclined are named, with what they took from GM. Where one disagrees, every ± of her weight is made wider by √(χ²/ν) (Birge ratio, Physical Review 40 (1932) 207, from memory), no less than it takes for the two to meet, and no criterion holds. Fails where the tests that tell KG (the bare boat's figures where none does) put the centre of gravity of the whole boat, or of all the rest of her beside what was listed, below the lowest point of her hull or above the highest of hull, houses and things listed, two standard deviations and all (our rule, no source), unknown where the band reaches back; no criterion holds then either. Unknown where nothing else tells what a test measured: there is nothing to hold it against.",
         []);
 
-    public IEnumerable<Finding> Run(StabilityView view) => view.Boat.All<BerthTest>().Select(test => Judge(view, test)).OfType<Finding>();
+    public IEnumerable<Finding> Run(StabilityView view) =>
+    [
+        .. view.Boat.All<BerthTest>().Select(test => Judge(view, test)).OfType<Finding>(),
+        .. view.Weight.Impossible is { } impossible && view.Boat.Find(impossible.FromIds[0]) is not BerthTest ? [OutOfReach(view, impossible, impossible.FromIds[0], Sentence.Of($"By the bare boat's own figures"))] : Array.Empty<Finding>(),
+    ];
 
     private Finding? Judge(StabilityView view, BerthTest test)
     {
         if (view.Weight.Trouble.FirstOrDefault(trouble => trouble.TestId == test.Id) is { } trouble)
         {
             return Unknown(Description, test.Id, null, Sentence.Of($"{test.Title} tells nothing: {trouble.Message}"), []);
+        }
+
+        if (view.Weight.Impossible is { } impossible && impossible.FromIds.Contains(test.Id))
+        {
+            return OutOfReach(view, impossible, test.Id, Sentence.Of($"By {test.Title}"));
         }
 
         EvidenceFit[] fits = [.. view.Weight.Fits.Where(fit => fit.Id == test.Id)];
@@ -65,6 +74,17 @@ public sealed class BerthTestCheck : ICheck<StabilityView>
             Caution = Caution,
         };
     }
+
+    private Finding OutOfReach(StabilityView view, ImpossibleCentre impossible, string subjectId, Sentence by) => new()
+    {
+        CheckId = Description.Id,
+        SubjectId = subjectId,
+        Verdict = impossible.IsSure ? Verdict.Fails : Verdict.Unknown,
+        Headline = Sentence.Of($"{by} {impossible.Said}, where no boat has it: {(view.Boat.Find(subjectId) is RollingTest ? ImpossibleCentre.HalfRolls : "it was read or typed wrong, or what was aboard was")}"),
+        Working = [impossible.Line, .. view.Weight.Working.Select(Line)],
+        Inputs = [impossible.Input with { ThingId = subjectId }],
+        Caution = Caution,
+    };
 
     private static Sentence Said(SlackAtTest? slack) => slack switch
     {

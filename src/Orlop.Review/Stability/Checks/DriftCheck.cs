@@ -15,7 +15,7 @@ public sealed class DriftCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "drift-since-test",
         "Little changed since the latest berth test",
-        "What came, went and moved of gear, parts and cables since the latest test that lists what was aboard (what the test marks as carried, such as people and shifted weights, was no part of her; where it does not say and the thing is gone, unknown), against 2 % of the light boat's mass, 1 % of her length in LCG and 1 % of KG, when SOLAS II-1/5 wants her inclined anew; tight from half of each, when it wants new stability papers. A measure for a small boat, not a duty.",
+        "What came, went and moved of gear, parts and cables since the latest test that lists what was aboard (what the test marks as carried, such as people and shifted weights, was no part of her; where it does not say and the thing is gone, unknown; unknown too, naming each, where a thing counts with another mass than in the test's list, or was not in it, and no alteration since the test brought it or gave it that mass: criteria are then judged both ways, and unknown where they differ), against 2 % of the light boat's mass, 1 % of her length in LCG and 1 % of KG, when SOLAS II-1/5 wants her inclined anew; tight from half of each, when it wants new stability papers. A measure for a small boat, not a duty.",
         []);
 
     public IEnumerable<Finding> Run(StabilityView view)
@@ -29,11 +29,11 @@ public sealed class DriftCheck : ICheck<StabilityView>
     {
         HashSet<string> carried = [.. test.Aboard.Where(item => item.IsCarried == true || !IsOfTheBoat(view, item.Id)).Select(item => item.Id)];
         ImmutableArray<LedgerItem> aboard = AboardThen.Of(view.Boat, test);
-        AboardItem[] untold = [.. test.Aboard.Where(item => item.IsCarried is null && view.Boat.Find(item.Id) is null)];
-        if (untold.Length > 0)
+        AboardItem[] unmarked = [.. test.Aboard.Where(item => item.IsCarried is null && view.Boat.Find(item.Id) is null)];
+        if (unmarked.Length > 0)
         {
-            string names = string.Join(", ", untold.Select(item => item.Id));
-            return Unknown(Description, test.Id, null, Sentence.Of($"How far she has drifted since {test.Title} cannot be told: its list does not say whether {names} {(untold.Length == 1 ? "was" : "were")} carried or of the boat, and {(untold.Length == 1 ? "it is" : "they are")} not there any more"), [new FindingInput(test.Id, "aboard", IsMissing: true)]);
+            string names = string.Join(", ", unmarked.Select(item => item.Id));
+            return Unknown(Description, test.Id, null, Sentence.Of($"How far she has drifted since {test.Title} cannot be told: its list does not say whether {names} {(unmarked.Length == 1 ? "was" : "were")} carried or of the boat, and {(unmarked.Length == 1 ? "it is" : "they are")} not there any more"), [new FindingInput(test.Id, "aboard", IsMissing: true)]);
         }
 
         LedgerItem[] then = [.. aboard.Where(item => !carried.Contains(item.Id))];
@@ -48,6 +48,7 @@ public sealed class DriftCheck : ICheck<StabilityView>
         }
 
         WeightChange[] changes = [.. TestEvidence.Changes([.. then], [.. now]).Where(IsChange)];
+        UntoldThing[] untold = [.. view.Untold.Where(one => one.Test.Id == test.Id).SelectMany(one => one.Things)];
         WeightTotal changed = light.With(changes);
         double length = view.Boat.Particulars?.LengthOverAllM?.Value ?? (view.Bodies.Hull is { } hull ? hull.Highest.XM - hull.Lowest.XM : double.NaN);
         if (!(length > 0))
@@ -59,14 +60,15 @@ public sealed class DriftCheck : ICheck<StabilityView>
         ImmutableArray<CriterionResult> limits = EmptyBoatDrift.Check(test.Title, length, Empty(light), Empty(light)), left = EmptyBoatDrift.Check(test.Title, length, Empty(light), Empty(changed));
         UseOf? use = left.Zip(limits).Where(pair => pair.First.Id.StartsWith(Retest, StringComparison.Ordinal) && pair is { First.Value: not null, Second.Value: not null })
             .Select(pair => (UseOf?)new UseOf(pair.Second.Value!.Value - pair.First.Value!.Value, pair.Second.Value.Value)).MaxBy(used => used!.Value.Fraction);
-        Verdict found = left.Any(criterion => criterion.Verdict == CriterionVerdict.Unknown) ? Verdict.Unknown
-            : left.Any(criterion => criterion.Verdict == CriterionVerdict.Fails && criterion.Id.StartsWith(Retest, StringComparison.Ordinal)) ? Verdict.Fails
-            : left.Any(criterion => criterion.Verdict == CriterionVerdict.Fails) ? Verdict.Tight : Verdict.Holds;
-        Verdict verdict = missing.IsEmpty || found == Verdict.Fails ? found : Verdict.Unknown;
+        Verdict found = VerdictOf(left);
+        // What fails without the things of which it is not told whether they came since, fails.
+        bool isSure = untold.Length == 0 || (found == Verdict.Fails && VerdictOf(EmptyBoatDrift.Check(test.Title, length, Empty(light), Empty(light.With(changes.Where(change => untold.All(thing => thing.Row.ThingId != change.Now?.Id)))))) == Verdict.Fails);
+        Verdict verdict = isSure && (missing.IsEmpty || found == Verdict.Fails) ? found : Verdict.Unknown;
         string end = verdict switch
         {
             Verdict.Fails => "incline her anew",
             Verdict.Tight => "new stability papers are due",
+            Verdict.Unknown when untold.Length > 0 => "but whether that came since is not told",
             Verdict.Unknown => "but not all that it takes is given, so this cannot be told",
             _ => "little enough",
         };
@@ -76,7 +78,7 @@ public sealed class DriftCheck : ICheck<StabilityView>
             SubjectId = test.Id,
             Verdict = verdict,
             UseFraction = verdict == Verdict.Unknown ? null : use?.Fraction,
-            Headline = changes.Length == 0 && verdict == Verdict.Holds ? Sentence.Of($"Since {test.Title} nothing of the boat herself has come, gone or moved") : Sentence.Of($"Since {test.Title} the boat herself has become {Kg(Math.Abs(mass))} {(mass < 0 ? "lighter" : "heavier")} of {Kg(light.MassKg)}, her centre has moved {M(Math.Abs(lcg))} {(lcg < 0 ? "aft" : "forward")} and {M(Math.Abs(kg))} {(kg < 0 ? "down" : "up")}: {end}"),
+            Headline = changes.Length == 0 && verdict == Verdict.Holds ? Sentence.Of($"Since {test.Title} nothing of the boat herself has come, gone or moved") : Sentence.Of($"Since {test.Title} the boat herself has become {Kg(Math.Abs(mass))} {(mass < 0 ? "lighter" : "heavier")} of {Kg(light.MassKg)}, her centre has moved {M(Math.Abs(lcg))} {(lcg < 0 ? "aft" : "forward")} and {M(Math.Abs(kg))} {(kg < 0 ? "down" : "up")}: {end}{HowToTell(untold)}"),
             Working =
             [
                 .. changes.Select(change => ChangeLine(view, change)),
@@ -84,10 +86,17 @@ public sealed class DriftCheck : ICheck<StabilityView>
                 .. left.SelectMany(criterion => criterion.Working.Select(Line)),
                 .. verdict != Verdict.Unknown && use is { } used ? new[] { Electrics.FindingLines.Use(used.Asked, used.Allowed) } : [],
             ],
-            Inputs = missing,
+            Inputs = untold.Length == 0 ? missing : [.. missing, new FindingInput(test.Id, "aboard")],
             Caution = Caution,
         };
     }
+
+    private static Verdict VerdictOf(ImmutableArray<CriterionResult> left) => left.Any(criterion => criterion.Verdict == CriterionVerdict.Unknown) ? Verdict.Unknown
+        : left.Any(criterion => criterion.Verdict == CriterionVerdict.Fails && criterion.Id.StartsWith(Retest, StringComparison.Ordinal)) ? Verdict.Fails
+        : left.Any(criterion => criterion.Verdict == CriterionVerdict.Fails) ? Verdict.Tight : Verdict.Holds;
+
+    private static Sentence HowToTell(UntoldThing[] untold) => untold.Length == 0 ? Sentence.Of($"")
+        : Sentence.Of($": {UntoldThing.Names([.. untold])}. What was aboard then as it is now: correct it in the test's list (Change on Berth tests). What was exchanged or fitted since: record that as an alteration");
 
     private static EmptyBoat Empty(WeightTotal total) => new(total.MassKg, total.Centre.XM, total.Centre.ZM > 0 ? total.Centre.ZM : null);
 

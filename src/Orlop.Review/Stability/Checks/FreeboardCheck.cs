@@ -1,3 +1,4 @@
+using Orlop.Boat.Things;
 using Orlop.Hull.Floating;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
@@ -32,6 +33,6 @@ public sealed class FreeboardCheck : ICheck<StabilityView>
             ? Sentence.Of($"{Begun(DeckEdge.TitleOf(view.Boat, lowest.Id))} is {M(-height)} under water {FindingLines.In(loaded.Condition)}")
             : Sentence.Of($"{(height > places.Min(place => at.Attitude.HeightAboveWaterM(place.Place)) ? "Freeboard" : "Least freeboard")} {FindingLines.In(loaded.Condition)} is {M(height)}, {DeckEdge.TitleOf(view.Boat, lowest.Id)}");
         return OwnersHold.Held(Description, view, loaded, banded, limit, false, "m", told, DeckEdge.Heights(places, at.Attitude).Select(found =>
-            new WorkingLine(DeckEdge.TitleOf(view.Boat, found.Place.Id), $"at {found.Place.Place}", M(found.HeightM), "height over the water at rest")));
+            new WorkingLine(DeckEdge.TitleOf(view.Boat, found.Place.Id), $"at {found.Place.Place}", M(found.HeightM), view.Boat.Find<HullOpening>(found.Place.Id) is { } opening && OpeningCorners.SillTaken(opening) is { } taken ? $"height over the water at rest; {taken}" : "height over the water at rest")));
     });
 }

@@ -78,9 +78,10 @@ public sealed class ProofTestCheck : ICheck<StabilityView>
 
         Banded banded = ResultDeviation.Banded(tested, left, boat => Test(view, basis, boat, side)[index].Value);
         Verdict told = banded.AtLeast(0);
+        double heelDeg = criterion.Working.First(step => step.Symbol == ProofTest.HeelSymbol).Value!.Value;
         Sentence found = left >= 0
-            ? Sentence.Of($"{tested.Condition.Title}, proof test {Levers.Name(side)}: {criterion.Subject} is {Measure(left, criterion.Unit)}")
-            : Sentence.Of($"{tested.Condition.Title}, proof test {Levers.Name(side)}: {(index == 0 ? "the deck edge goes under" : "she heels past 14° by")} {Measure(-left, criterion.Unit)}{(index == 0 ? " more than may" : "")}");
+            ? Sentence.Of($"{tested.Condition.Title}, proof test {Levers.Name(side)}: {criterion.Subject} is {Measure(left, criterion.Unit)}, at {Levers.Heel(heelDeg)}")
+            : Sentence.Of($"{tested.Condition.Title}, proof test {Levers.Name(side)}: {(index == 0 ? "the deck edge goes under" : "she heels past 14° by")} {Measure(-left, criterion.Unit)}{(index == 0 ? " more than may" : "")}, at {Levers.Heel(heelDeg)}");
         return Judged(Description, subject, tested, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, tested, banded, criterion.Unit, 0)}") : found, [.. working, BandLine(banded, criterion.Unit)]);
     }
 

@@ -14,7 +14,7 @@ public sealed class RollPeriodCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "roll-period",
         "Natural roll period",
-        "T = f B/√GM, f from the boat's own rolling test or 0.80 ± 0.05 (Res. A.749(18) annex 3), against the owner's longest and shortest period, in every condition; nothing where the owner set neither.",
+        "T = f B/√GM, f from the boat's own rolling test or 0.80 ± 0.10, two standard deviations (Res. A.749(18) annex 3: scatter 0.05, taken as one), against the owner's longest and shortest period, in every condition; nothing where the owner set neither.",
         [LimitIds.LongestRollPeriodS, LimitIds.ShortestRollPeriodS])
     {
         IsCriterion = true,

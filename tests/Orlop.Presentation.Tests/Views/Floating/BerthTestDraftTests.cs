@@ -189,6 +189,32 @@ public sealed class BerthTestDraftTests
         Assert.StartsWith("1\u00A0m ", report.Facts.Single(fact => fact.Name == "GM").Value, StringComparison.Ordinal);
     }
 
+    // Barge at 0.4 m: KM 2.075 m. 1 m of GM is ten rolls of 2.4 s; counted by halves, ten in 12 s, 4 m: G 1.925 m below the keel.
+    [Theory]
+    [InlineData(24, false)]
+    [InlineData(12, true)]
+    public void Rolling_CountedByHalves_IsAskedAboutAsSoonAsItIsTyped(double seconds, bool isAsked)
+    {
+        RollingTest test = new() { Id = "rolling", IsBare = true, Runs = [new TimedRolls(10, seconds)] };
+        string? remark = RollingReport.Of(Barge.View(Barge.Boat), test, DisplayUnits.Metric, Culture).Remark;
+
+        Assert.Equal(isAsked, remark is not null);
+        Assert.True(remark?.Contains("1.925\u00A0m below her keel, where no boat has it: did you count half rolls? A roll is there and back.", StringComparison.Ordinal) ?? !isAsked);
+    }
+
+    // Res. A.749(18) annex 3: 0.80, scatter 0.05; as every ± that is shown, two of them.
+    [Fact]
+    public void Rolling_WithoutACoefficient_TellsItsBandAsTwoDeviations() => Assert.StartsWith(
+        "0.8 ±\u00A00.1,", RollingReport.Of(Barge.View(Barge.Boat), new RollingTest { Id = "rolling", Runs = [new TimedRolls(10, 24)] }, DisplayUnits.Metric, Culture).Facts.Single(fact => fact.Name == "Coefficient f").Value, StringComparison.Ordinal);
+
+    [Fact]
+    public void Bands_SayThatTheLinesAreNotInThem_AndHowManyStationsNobodyMeasured()
+    {
+        HullLines lines = Barge.Boat.All<HullLines>().Single();
+        Assert.EndsWith("errors of the lines are not in it.", BerthTestGuide.Bands(lines), StringComparison.Ordinal);
+        Assert.EndsWith("errors of the lines are not in it, and 1 of 2 stations is the form's, not measured.", BerthTestGuide.Bands(lines with { Stations = [lines.Stations[0] with { Origin = StationOrigin.Form }, lines.Stations[1]] }), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Rolling_WithoutABeam_TellsNothing()
     {

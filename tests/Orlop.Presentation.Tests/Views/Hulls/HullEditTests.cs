@@ -63,9 +63,9 @@ public sealed class HullEditTests
         Assert.Equal(Lines, HullEdit.JoinSides(mended));
     }
 
-    // Typing where a point is, or moving a station, is a measurement; a name, a crease, a point more or less are none.
+    // One point typed, or the station moved, leaves what is left of it the form's: it is measured once that is said of all of it.
     [Fact]
-    public void StationOfAForm_IsMeasuredOnceItIsMoved()
+    public void StationOfAForm_IsMeasuredOnceThatIsSaidOfAllOfIt()
     {
         HullLines form = new StartingHull(Orlop.Presentation.Quantities.DisplayUnits.Metric, System.Globalization.CultureInfo.InvariantCulture) { Length = "10 m", Beam = "3 m", Depth = "1.5 m" }.Make(null)!;
         HullSpot spot = new(false, 5, 1);
@@ -73,22 +73,27 @@ public sealed class HullEditTests
         StationOrigin? Origin(HullLines lines) => lines.Stations[5].Origin;
 
         Assert.All(form.Stations, station => Assert.Equal(StationOrigin.Form, station.Origin));
-        Assert.Equal(StationOrigin.Measured, Origin(HullEdit.WithPoint(form, spot, point with { HeightM = point.HeightM + 0.01 })));
-        Assert.Equal(StationOrigin.Measured, Origin(HullEdit.MoveStation(form, 5, 5.2)));
-        Assert.Equal(StationOrigin.Form, Origin(HullEdit.WithPoint(form, spot, point with { Line = "knuckle" })));
+        Assert.Equal(StationOrigin.Form, Origin(HullEdit.WithPoint(form, spot, point with { HeightM = point.HeightM + 0.01 })));
+        Assert.Equal(StationOrigin.Form, Origin(HullEdit.MoveStation(form, 5, 5.2)));
+        Assert.Equal(StationOrigin.Measured, Origin(HullEdit.Measured(form, 5)));
+        Assert.Equal(StationOrigin.Measured, Origin(HullEdit.WithPoint(HullEdit.Measured(form, 5), spot, point with { HeightM = point.HeightM + 0.01 })));
+        Assert.Equal((true, false), (HullWords.HowToMeasure(StationOrigin.Form) is not null, HullWords.HowToMeasure(StationOrigin.Measured) is not null));
         Assert.Equal(StationOrigin.Form, Origin(HullEdit.AddPoint(form, spot)));
         Assert.Equal(StationOrigin.Between, Origin(HullEdit.AddStation(form, 4)!));
-        Assert.Equal(form.Stations.Count - 1, UnmeasuredStations.CountOf(HullEdit.MoveStation(form, 5, 5.2)));
+        Assert.Equal(form.Stations.Count - 1, UnmeasuredStations.CountOf(HullEdit.Measured(form, 5)));
     }
 
-    // Copied out as it is and pasted back, a form is still a form; what is changed in the table is somebody's.
+    // Copied out as it is and pasted back, a form is still a form, and with one point changed in the table too; a station of which every point is another is somebody's.
     [Fact]
-    public void PastedTable_IsMeasured_ButForStationsThatComeBackAsTheyStood()
+    public void PastedTable_IsMeasured_ButForStationsOfWhichAPointComesBackAsItStood()
     {
         HullLines form = HullEdit.Of(StartingForm.Create("hull", StartingShape.SingleChine, 10, 3, 1.5), null, 3, StationOrigin.Form);
-        string table = OffsetTable.Write(Orlop.Review.Stability.HullBodies.FormOf(HullEdit.WithPoint(form, new HullSpot(false, 5, 1), HullEdit.At(form, new HullSpot(false, 5, 1))! with { HeightM = 0.5 })));
+        HullSpot spot = new(false, 5, 1);
+        string Table(HullLines lines) => OffsetTable.Write(Orlop.Review.Stability.HullBodies.FormOf(lines));
+        string table = Table(HullEdit.WithPoint(form, spot, HullEdit.At(form, spot)! with { HeightM = 0.5 }));
 
-        Assert.Equal(form.Stations.Count - 1, UnmeasuredStations.CountOf(OffsetsPaste.Read(table, form).Lines!));
+        Assert.Equal(form.Stations.Count, UnmeasuredStations.CountOf(OffsetsPaste.Read(table, form).Lines!));
+        Assert.Equal(form.Stations.Count - 1, UnmeasuredStations.CountOf(OffsetsPaste.Read(Table(HullEdit.MoveStation(form, 5, 5.2)), form).Lines!));
         Assert.Equal(0, UnmeasuredStations.CountOf(OffsetsPaste.Read(table, null).Lines!));
     }
 

@@ -64,6 +64,25 @@ public sealed class ProofTestCheckTests
         Assert.Contains("19.8 m", finding.Headline.ToString(), StringComparison.Ordinal);
     }
 
+    // G so far to port that she rests at 3.4° to port: to starboard the moment rights her to where GZ(φ) = M·cos φ/Δ, that is (GM + ½ BM tan² φ)·tan φ = y − M/Δ (wall-sided); to port, the worse side, to y + M/Δ.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void BoatWithAList_IsRightedPartOfTheWay_AndJudgedOnTheOtherSide(int toPort)
+    {
+        const double WindAreaM2 = 4;
+        double mass = JudgedBox.MassKg + PeopleKg, draught = mass / (1025 * 40), kg = ((JudgedBox.MassKg * 1.2) + (PeopleKg * 2.5)) / mass;
+        double bm = 16 / (12 * draught), gm = (draught / 2) + bm - kg, off = 0.05 * JudgedBox.MassKg / mass, lever = 302.04 / mass;
+        BoatModel boat = Box(Chosen with { WindAreaM2 = WindAreaM2 }, JudgedBox.Bare(tcgM: toPort * 0.05));
+        Finding heel = boat.Only("proof-test", "stability-basis.us-proof-heel");
+
+        Assert.Equal(Verdict.Holds, heel.Verdict);
+        Assert.Equal(14 - JudgedBox.WallSidedDeg(gm, bm, off + lever), heel.Amounts()[0], 0.02);
+        Assert.Equal(JudgedBox.WallSidedDeg(gm, bm, off + lever), heel.Amounts()[1], 0.02);
+        Assert.EndsWith(toPort > 0 ? "to port" : "to starboard", heel.Headline.ToString(), StringComparison.Ordinal);
+        Assert.All(boat.Found("proof-test"), finding => Assert.DoesNotContain("never reach", finding.Headline.ToString(), StringComparison.Ordinal));
+    }
+
     // A tank that the condition leaves empty is three-quarters full at the test: 0.75 · 1 m³ of water low in the boat.
     [Fact]
     public void Tanks_AreThreeQuartersFullAtTheTest()

@@ -204,7 +204,7 @@ public sealed class WeightCheckTests
         BoatModel boat = JudgedBox.Of(JudgedBox.Bare(massKg: 31_800, massPlusMinus: 1000), Survey(1.2) with { Aboard = [], IsBare = true });
         Assert.Equal(Verdict.Holds, boat.Only("berth-test-agrees", "survey").Verdict);
         Assert.InRange(boat.View().Weight.Total!.MassKg, 32_700, 32_800);
-        Assert.Equal(Verdict.Fails, boat.With(JudgedBox.Gear("generator", 700, 5, 0, 1.2)).Only("drift-since-test", "survey").Verdict);
+        Assert.Equal(Verdict.Fails, boat.With(Fitted(JudgedBox.Gear("generator", 700, 5, 0, 1.2))).Only("drift-since-test", "survey").Verdict);
     }
 
     [Fact]
@@ -221,7 +221,7 @@ public sealed class WeightCheckTests
     [InlineData(100, 5, 4.2, Verdict.Tight)]
     [InlineData(200, 5, 4.2, Verdict.Fails)]
     public void Drift_GearAddedSinceTheSurvey(double massKg, double x, double z, Verdict verdict) =>
-        Assert.Equal(verdict, Surveyed(Survey(1.2), JudgedBox.Gear("generator", massKg, x, 0, z)).Only("drift-since-test", "survey").Verdict);
+        Assert.Equal(verdict, Surveyed(Survey(1.2), Fitted(JudgedBox.Gear("generator", massKg, x, 0, z))).Only("drift-since-test", "survey").Verdict);
 
     [Fact]
     public void Drift_PeopleAndLiquids_DoNotCount() => Assert.Equal(Verdict.Holds, Surveyed(
@@ -309,6 +309,9 @@ public sealed class WeightCheckTests
     [Fact]
     public void RollingTest_WithATankOfUnknownLiquid_SaysThatItsFillIsNotTold() => Assert.Contains(
         "Fuel (how full is not told)", StableBoats.Box(StableBoats.Bare(), SlackTank() with { LiquidKgPerM3 = null }, Rolled(2000)).Only("berth-test-agrees", "rolls").Headline.ToString(), StringComparison.Ordinal);
+
+    // Recorded as built after the survey.
+    private static Thing[] Fitted(Gear gear) => [gear, new Alteration { Id = "fitting", Status = AlterationStatus.Built, Edits = [new Edit { Id = gear.Id, Becomes = gear, BuiltOn = new DateOnly(2026, 11, 1) }] }];
 
     private static Tank SlackTank() => new() { Id = "fuel", Name = "Fuel", From = new Place(4, -1, 0.1), To = new Place(6, 1, 1.1), LiquidKgPerM3 = 1000, FillFraction = 0 };
 

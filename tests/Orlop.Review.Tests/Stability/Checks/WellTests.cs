@@ -55,6 +55,24 @@ public sealed class WellTests
         Assert.True(afloat.Starboard.Features.DownfloodingDeg > 30);
     }
 
+    // A door of 0.6 × 1.5 m on the centre line: a sill of 0.6 m, and no hole 1.5 m across. With one of the two told it runs that way: along, both sides of it lie on the centre line and flood only far over. A window counts by the greater.
+    [Theory]
+    [InlineData(OpeningUse.Door, 0.6, 1.5, 0.3)]
+    [InlineData(OpeningUse.Door, 1.5, 0.6, 0.3)]
+    [InlineData(OpeningUse.Door, 0, 0.8, 0.4)]
+    [InlineData(OpeningUse.Window, 1.0, 0.4, 0.5)]
+    [InlineData(OpeningUse.Door, 0.6, 0, 0)]
+    public void DoorThatStands_FloodsOverItsSillAlone(OpeningUse use, double lengthM, double breadthM, double offM)
+    {
+        HullOpening door = new() { Id = "door", Use = use, Place = new Place(5, 0, HeightM), ClearLengthM = lengthM > 0 ? lengthM : null, ClearBreadthM = breadthM > 0 ? breadthM : null };
+        Place[] sill = [.. OpeningCorners.Of(JudgedBox.Of(door), door).Select(corner => new Place(corner.Place.XM, corner.Place.YM, corner.Place.ZM))];
+
+        Assert.Equal(offM, sill.Max(place => place.YM), 1e-12);
+        Assert.Equal(-offM, sill.Min(place => place.YM), 1e-12);
+        Assert.Equal(lengthM > 0 && breadthM > 0 ? offM : lengthM / 2, sill.Max(place => place.XM) - 5, 1e-12);
+        Assert.Equal(lengthM > 0 && breadthM > 0, OpeningCorners.SillTaken(door)?.Contains("as its sill", StringComparison.Ordinal) == true);
+    }
+
     // Trimmed by a chest forward, the corner that is lowest is a forward one: the freeboard finding has each opening once, by its lowest corner.
     [Fact]
     public void Freeboard_IsThatOfTheLowestCorner()
