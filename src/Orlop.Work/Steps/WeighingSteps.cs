@@ -19,7 +19,7 @@ internal static class WeighingSteps
     private const double HeavyKg = 60;
 
     private static Caution Heavy { get; } = new(CautionKind.Lifting,
-        "Lift what one person cannot lift with ease as two, or with tackle marked for the load; hands and feet from beneath it, and chock what can roll or tip before letting go. Local rules on lifting come first (common practice, no source).");
+        $"Lift what one person cannot lift with ease as two, or with tackle marked for the load. {Lifts.GearOnly}. Hands and feet from beneath it, and chock what can roll or tip before letting go.");
 
     /// <summary>Before anything is fitted; none where everything has been weighed.</summary>
     public static IEnumerable<WorkStep> Before(WeighingPlan plan)
@@ -33,8 +33,9 @@ internal static class WeighingSteps
                 Text = Sentence.Of($"Weigh these before they go aboard, and write each down: {plan.Weigh.Length} {(plan.Weigh.Length == 1 ? "thing" : "things")}."),
                 Details = [.. plan.Weigh.Select(line => Sentence.Of($"{line.Title}: {line.Known}.")), .. HowToWeigh(plan.Weigh), Sentence.Of($"Type the masses into the boat's file: trim, heel and stability rest on them.")],
                 WriteDown = new WriteDown("kg", ReadingCount: plan.Weigh.Length),
-                Cautions = plan.Weigh.Any(line => line.MassKg is null or > HeavyKg) ? [Heavy, Hanging] : [Hanging],
-                PeopleCount = plan.Weigh.Any(line => line.MassKg > Tables.Allowances.LiftAloneKg) ? 2 : 1,
+                Cautions = plan.Weigh.Any(line => line.MassKg is null || line.MassKg > Tables.Allowances.LiftAloneKg) ? [Heavy, Hanging] : [Hanging],
+                PeopleCount = plan.Weigh.Select(line => Lifts.PeopleFor(line.MassKg)).Max(),
+                IsByGear = plan.Weigh.Any(line => Lifts.NeedsGear(line.MassKg)),
                 About = [.. plan.Weigh.Select(line => line.ThingId)],
             };
         }
@@ -49,13 +50,13 @@ internal static class WeighingSteps
 
         if (lines.Where(line => line.MassKg is null).Select(line => line.Title).ToList() is { Count: > 0 } unknown)
         {
-            yield return Sentence.Of($"Mass not given: {string.Join(", ", unknown)}. Try one end first. If it is over {new Amount(Tables.Allowances.LiftAloneKg, "Kg")}, it is lifted by two or with tackle; if over about {new Amount(HeavyKg, "Kg")}, it is weighed as one says of heavy things: hung between hook and sling, all marked for more than the load, or part by part (common practice, no source).");
+            yield return Sentence.Of($"Mass not given: {string.Join(", ", unknown)}. Try one end first. If it is over {new Amount(Tables.Allowances.LiftAloneKg, "Kg")}, it is lifted by two or with tackle marked for it; over {new Amount(Tables.Allowances.LiftTogetherKg, "Kg")} with lifting gear marked for the load only; if over about {new Amount(HeavyKg, "Kg")}, it is weighed as one says of heavy things: hung between hook and sling, all marked for more than the load, or part by part (common practice, no source).");
         }
 
         if (lines.Any(IsHeavy))
         {
             string heavy = string.Join(", ", lines.Where(IsHeavy).Select(line => line.Title));
-            yield return Sentence.Of($"Over about {new Amount(HeavyKg, "Kg")} ({heavy}): a hanging scale between hook and sling, all marked for more than the load, a hand's breadth off the ground and with nobody under it or beside it; or two scales under a stiff beam that carries it, the sum of both less the beam; or part by part, taken to pieces (common practice, no source).");
+            yield return Sentence.Of($"Over about {new Amount(HeavyKg, "Kg")} ({heavy}): a hanging scale between hook and sling, all marked for more than the load, a hand's breadth off the ground and with nobody under it or beside it; or two scales under a stiff beam that carries it, set down on it with lifting gear, the sum of both less the beam; or part by part, taken to pieces (common practice, no source).");
         }
     }
 
