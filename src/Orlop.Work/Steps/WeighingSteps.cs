@@ -83,7 +83,8 @@ internal static class WeighingSteps
                 : Sentence.Of($"Read the freeboards at the {plan.Survey.Marks.Count} marks of “{plan.Survey.Title}”: {marks}."),
             Details =
             [
-                Sentence.Of($"Loaded as in “{condition.Title}”: tanks as written there, nothing on a hook. Nobody is aboard but these, who stay in these places; the two who measure are in a dinghy or on the pontoon:"),
+                .. plan.Incline is null ? [] : Order(plan),
+                Sentence.Of($"Loaded as in “{condition.Title}”: {plan.TankWords}, nothing on a hook. Nobody is aboard but these, who stay in these places; the two who measure are in a dinghy or on the pontoon:"),
                 .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
                 plan.WhyLoaded!,
                 .. BerthTestGuide.FreeboardCautions.Select(words => Sentence.Of($"{words}")),
@@ -110,6 +111,13 @@ internal static class WeighingSteps
         }
     }
 
+    // One filling for both: the freeboards tell the displacement that the inclining test needs.
+    private static ImmutableArray<Sentence> Order(WeighingPlan plan) =>
+    [
+        Sentence.Of($"Freeboards and inclining test go together, in this order: first the tanks, {plan.TankWords}; then the weights of the test aboard, at their place on the centre line; freeboards; the inclining test; the freeboards once more. From the first freeboard to the last nothing is pumped, filled, taken aboard or put ashore: the freeboards tell the displacement that the inclining test needs (2008 IS Code part B 8.4.1.1)."),
+        Sentence.Of($"The heights expected are those without the weights of the test and whoever moves them. Type these under Something else is aboard with each test{(plan.Pressed is { Tanks.IsEmpty: false } ? ", and the tanks as they were into the condition first" : "")}; the check counts them."),
+    ];
+
     private static WorkStep Inclining(PackScope scope, WeighingPlan plan, InclineAnew incline, Condition condition, ImmutableArray<Sentence> carried) => new()
     {
         Key = "incline:after",
@@ -118,7 +126,8 @@ internal static class WeighingSteps
         Details =
         [
             Sentence.Of($"{incline.Asks} (2 % of the light boat, 1 % of her length in LCG, 1 % of KG: SOLAS II-1/5; a measure for a small boat, not a duty)."),
-            Sentence.Of($"Just before or just after the freeboards above, loaded alike, “{condition.Title}”, and with the weights of the test aboard at both: the freeboards tell the displacement that the test needs (2008 IS Code part B 8.4.1.1). Aboard but for these weights and whoever moves them:"),
+            .. Order(plan),
+            Sentence.Of($"Loaded as at the freeboards, “{condition.Title}”: {plan.TankWords}. Aboard but for the weights of the test and whoever moves them:"),
             .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
             incline.MomentKgM is { } moment
                 ? Sentence.Of($"About {new Amount(Math.Round(moment), "KgM")} moved to one side should heel her {new Amount(InclineAnew.HeelDeg, "Deg")}, as she is reckoned now: mass times the distance it is moved.")
