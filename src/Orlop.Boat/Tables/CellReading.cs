@@ -6,7 +6,7 @@ using Orlop.Boat.Validation;
 namespace Orlop.Boat.Tables;
 
 /// <summary>Reads one cell of a table by its field.</summary>
-internal sealed class CellReading(ProblemList problems)
+internal sealed class CellReading(BoatModel boat, ProblemList problems)
 {
     /// <summary>The value of a field, or of a part of the field <paramref name="of"/>; null for a blank cell and for one that does not fit.</summary>
     public object? Value(FieldSchema field, string cell, Spot spot, FieldSchema? of = null)
@@ -21,7 +21,7 @@ internal sealed class CellReading(ProblemList problems)
             FieldType.Number => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number) ? number : null,
             FieldType.Count => int.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int count) ? count : null,
             FieldType.Flag => bool.TryParse(cell, out bool flag) ? flag : null,
-            FieldType.List when PairList.Fits(field) && !cell.TrimStart().StartsWith('[') => JsonValue(field, PairList.Json(field, cell), spot),
+            FieldType.List when PairList.Fits(field) && !cell.TrimStart().StartsWith('[') => JsonValue(field, PairList.Json(field, cell, boat), spot),
             FieldType.List or FieldType.Record => JsonValue(field, cell, spot),
             _ => RecordReading.OfText(field, field.Type, cell),
         };

@@ -11,7 +11,7 @@ internal sealed class ClimateMonthsReading(BoatModel boat, Func<double, int, dou
 {
     private const int MonthCount = 12;
 
-    private readonly CellReading _cells = new(problems);
+    private readonly CellReading _cells = new(boat, problems);
     private readonly Climate[] _climates = [.. boat.All<Climate>()];
 
     private sealed record Row(Spot Spot, Climate Climate, int? Month, double? AirC, double? SunWhPerM2);

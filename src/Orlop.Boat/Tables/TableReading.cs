@@ -8,7 +8,7 @@ namespace Orlop.Boat.Tables;
 /// <summary>Reads the rows of a table into things, as far as it goes; what does not fit becomes a problem of its cell.</summary>
 internal sealed class TableReading(BoatModel boat, RecordSchema schema, ProblemList problems, Func<string, bool>? isTaken)
 {
-    private readonly CellReading _cells = new(problems);
+    private readonly CellReading _cells = new(boat, problems);
     private readonly IReadOnlyList<TableColumn> _columns = TableColumn.Of(schema);
     private readonly HashSet<string> _given = new(StringComparer.Ordinal);
 

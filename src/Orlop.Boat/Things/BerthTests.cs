@@ -60,7 +60,7 @@ public sealed record FreeboardMark(
 [Kind("rolling-test")]
 public sealed record RollingTest : BerthTest
 {
-    [Description("Runs: how many whole rolls, there and back, and the time they took.")]
+    [Description("Runs: how many whole rolls, there and back, counted on the same side, and the time they took.")]
     public ValueList<TimedRolls> Runs { get; init; } = [];
 
     [Description("Coefficient f of T = f B / root GM, from the boat's own inclining test or from experience with her like."), Allowed(0.3, 1.5)]

@@ -86,13 +86,17 @@ internal sealed class ReferenceRules
         string allowed = AllowedWords.Of(field, FieldType.Reference);
         if (!_byId.TryGetValue(id, out ThingEntry? target))
         {
-            Refuse(from, id, spot, $"'{id}'", $"{allowed} in this boat", $"{field.Label}: there is no '{id}' in this boat.");
+            Refuse(from, id, spot, $"'{id}'", $"{allowed} in this boat{Few(field.RefersTo!)}", $"{field.Label}: there is no '{id}' in this boat.");
         }
         else if (target.Thing is not null && !field.RefersTo!.IsInstanceOfType(target.Thing))
         {
             Refuse(from, id, spot, $"'{id}', {AllowedWords.AKind(target.Thing.GetType())}", allowed, $"{field.Label}: '{id}' is {AllowedWords.AKind(target.Thing.GetType())}.");
         }
     }
+
+    // Of conditions there are few, and their ids stand nowhere else where a table is pasted.
+    private string Few(Type kind) => kind == typeof(Condition) && _byId.Values.Select(entry => entry.Thing).OfType<Condition>().Select(condition => $"{condition.Id} (“{condition.Title}”)").ToList() is { Count: > 0 } ids
+        ? $": {string.Join(", ", ids)}" : "";
 
     private void CheckTerminal(ThingEntry from, Terminal terminal, Spot spot)
     {

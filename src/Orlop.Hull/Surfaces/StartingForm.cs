@@ -3,7 +3,7 @@ using Orlop.Hull.Working;
 namespace Orlop.Hull.Surfaces;
 
 /// <summary>
-/// Starting forms scaled to length over all, greatest beam and depth amidships (keel to deck edge): to be corrected section by section with the tape. x runs from 0 at the
+/// Starting forms scaled to length over all, greatest beam and depth amidships (keel to deck edge, at 40 to 50 % of the length from aft): to be corrected section by section with the tape. x runs from 0 at the
 /// after end to the length at the stem head, z from 0 at the keel amidships. Each is a table of offsets of a boat of length, beam and depth 1 in the folder Forms.
 /// </summary>
 public static class StartingForm

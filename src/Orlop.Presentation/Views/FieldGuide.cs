@@ -24,7 +24,7 @@ public static class FieldGuide
         "shortCircuitA" => "On its sheet. Most inverters give once to twice their rating; left out, no more than the rating is counted on.",
         "keying" or "arrangement" => field.Description,
         "capacityAh" => "On its label, for 20 hours: 100 Ah.",
-        "permeabilityFraction" => "To see her with this space flooded, say how much of it water can fill: from 0.60 where it is packed with stores, 0.85 around an engine, to 0.95 where it is empty or lived in (SOLAS II-1 regulation 7-3, from memory).",
+        "permeabilityFraction" => "To see her with this space flooded, say how much of it water can fill: from 60 % where it is packed with stores, 85 % around an engine, to 95 % where it is empty or lived in (SOLAS II-1 regulation 7-3, from memory).",
         "clearLengthM" or "clearBreadthM" => field.Description,
         "massKg" => "Say how it is known: 20 kg ± 0.5 kg where it was weighed, about 20 kg where it is estimated, 20 kg? where it is guessed. A number alone counts as a guess.",
         "windAreaM2" or "windCentreM" or "bilgeKeelAreaM2" or "isSharpBilge" or "mostDisplacementKg" or "peopleCount" or "peopleBreadthM" or "cockpitLengthM" or "waters" or "loopTop" => field.Description,

@@ -12,6 +12,7 @@ public static class LimitWords
         [LimitIds.MostLiftingHeelDeg] = "Greatest heel while lifting",
         [LimitIds.MostTrimDeg] = "Greatest trim at rest",
         [LimitIds.LeastFreeboardM] = "Least freeboard at rest",
+        [LimitIds.LeastFloodedFreeboardM] = "Least freeboard with one space flooded",
         [LimitIds.LeastGmM] = "Least GM at rest",
         [LimitIds.LongestRollPeriodS] = "Longest roll period",
         [LimitIds.ShortestRollPeriodS] = "Shortest roll period",

@@ -106,6 +106,9 @@ public static class LimitIds
     /// <summary>Least height of deck edge and openings over the water at rest.</summary>
     public const string LeastFreeboardM = "least-freeboard-m";
 
+    /// <summary>Least height of deck edge and openings over the water with one space flooded.</summary>
+    public const string LeastFloodedFreeboardM = "least-flooded-freeboard-m";
+
     /// <summary>Least GM at rest, free surfaces taken off.</summary>
     public const string LeastGmM = "least-gm-m";
 
@@ -125,5 +128,5 @@ public static class LimitIds
     ];
 
     /// <summary>Those that no practice gives and an owner may set: where one is not set, nothing is held against it.</summary>
-    public static IReadOnlyList<string> OwnersOnly { get; } = [MostListDeg, MostLiftingHeelDeg, MostTrimDeg, LeastFreeboardM, LeastGmM, LongestRollPeriodS, ShortestRollPeriodS];
+    public static IReadOnlyList<string> OwnersOnly { get; } = [MostListDeg, MostLiftingHeelDeg, MostTrimDeg, LeastFreeboardM, LeastFloodedFreeboardM, LeastGmM, LongestRollPeriodS, ShortestRollPeriodS];
 }

@@ -17,7 +17,7 @@ internal static class MissingName
         "lcgM" => "LCG",
         "tcgM" => "TCG",
         "fillFraction" or "fills" => "fill",
-        "own/most-lifting-heel-deg" => "such a limit",
+        "own/most-lifting-heel-deg" or "own/least-flooded-freeboard-m" => "such a limit",
         "liquidKgPerM3" => "density of the liquid",
         _ => Words(Units.FirstOrDefault(unit => field.Length > unit.Length && field.EndsWith(unit, StringComparison.Ordinal)) is { } unit ? field[..^unit.Length] : field),
     };

@@ -34,6 +34,11 @@ internal static class MeasuringLines
                 : Sentence.Of($"Weights to incline her by, in pieces that one can hold and that cannot roll, weighed"), null, "inclining weight");
         }
 
+        if (HeavyLine(scope, open, weights) is { } gear)
+        {
+            yield return gear;
+        }
+
         if (TrialLifts.Of(scope).Any(change => !change.IsBuilt))
         {
             yield return SafetyLines.Line(scope, "trial-weights", TrialLifts.MostKg(scope) is { } most
@@ -56,5 +61,23 @@ internal static class MeasuringLines
         {
             yield return SafetyLines.Line(scope, "test-pull", Sentence.Of($"For the test crimps: a vice and a spring balance or hanging scale, to {new Amount(forceN, "N")}; eye protection, and stand aside of the pull"), null, "balance", "scale", "dynamometer");
         }
+    }
+
+    // What no number of people lifts by hand: the heaviest tells what the gear must be marked for.
+    private static BringItem? HeavyLine(PackScope scope, ImmutableArray<WorkChange> open, WeighingPlan weights)
+    {
+        (string Title, double MassKg)[] heavy =
+        [
+            .. open.Where(change => change.Kind is ChangeKind.Remove or ChangeKind.Fit or ChangeKind.Move or ChangeKind.Exchange).Select(change => (change.Thing.Id, change.Thing.Title, MassKg: Lifts.MassOf(change.Thing)?.Value))
+                .Concat(open.IsEmpty ? [] : weights.Weigh.Select(line => (Id: line.ThingId, line.Title, line.MassKg)))
+                .Where(thing => Lifts.NeedsGear(thing.MassKg)).DistinctBy(thing => thing.Id).Select(thing => (thing.Title, thing.MassKg!.Value)),
+        ];
+        if (heavy.Length == 0)
+        {
+            return null;
+        }
+
+        BringItem line = SafetyLines.Line(scope, "lifting-gear", Sentence.Of($"Lifting gear marked for {new Amount(heavy.Max(thing => thing.MassKg), "Kg")} and more, with sling and shackles: {string.Join(", ", heavy.Select(thing => thing.Title))}; nobody lifts {(heavy.Length == 1 ? "it" : "them")} by hand, however many they are"), null, "tackle", "hoist", "lever block", "chain block");
+        return line.Takes.IsEmpty ? line : line with { Remarks = [Sentence.Of($"See that it is marked for the load, and that what it hangs from is.")] };
     }
 }

@@ -12,7 +12,7 @@ namespace Orlop.Work.Loading;
 
 /// <summary>That a boat is to be inclined anew when the work is done, as the check on what changed since the latest test asks.</summary>
 /// <param name="Asks">What changed since the test, as the finding says it.</param>
-/// <param name="MomentKgM">The moment of weights moved to one side that heels her to <see cref="HeelDeg"/>; null where it cannot be told.</param>
+/// <param name="MomentKgM">The moment of weights moved to one side that heels her to <see cref="HeelDeg"/>, no tank slack; null where it cannot be told.</param>
 public sealed record InclineAnew(Sentence Asks, double? MomentKgM)
 {
     /// <summary>The heel of the largest shift to aim at, between the 2° and 4° of 2008 IS Code annex 1.</summary>
@@ -31,8 +31,9 @@ public sealed record InclineAnew(Sentence Asks, double? MomentKgM)
             return null;
         }
 
-        bool isAfloat = condition is not null && view.LoadedIn(condition).Missing.IsEmpty;
-        return new InclineAnew(drifted.Headline, isAfloat && view.FloatingIn(condition!)?.Rest is { Status: FloatingStatus.Floats, MassKg: var mass, Position: { MetacentricHeightM: > 0 and var gm } }
+        StabilityView? pressed = condition is null ? null : new StabilityView(PressedTanks.Of(boat, condition).Boat, view.Practice, memo);
+        bool isAfloat = pressed?.LoadedIn(condition!).Missing.IsEmpty == true;
+        return new InclineAnew(drifted.Headline, isAfloat && pressed!.FloatingIn(condition!)?.Rest is { Status: FloatingStatus.Floats, MassKg: var mass, Position: { MetacentricHeightM: > 0 and var gm } }
             ? mass * gm * Math.Tan(HeelDeg * Math.PI / 180) : null);
     }
 }

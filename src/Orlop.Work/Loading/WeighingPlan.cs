@@ -37,6 +37,7 @@ public sealed class WeighingPlan
         HasHull = scope.AsAltered.All<HullLines>().Any();
         // Nothing of weight came, went or moved: it has not drifted by this work.
         Incline = HasHull && MovedKg > 0 ? InclineAnew.Of(scope.AsAltered, scope.Alteration, Condition) : null;
+        Pressed = Incline is not null && Condition is not null ? PressedTanks.Of(scope.AsAltered, Condition) : null;
     }
 
     /// <summary>What is weighed before it goes aboard: its mass is not known, or only estimated.</summary>
@@ -50,6 +51,12 @@ public sealed class WeighingPlan
 
     /// <summary>She is to be inclined anew when the work is done; null where she is not.</summary>
     public InclineAnew? Incline { get; }
+
+    /// <summary>How her tanks are at freeboards and inclining alike, where she is inclined; null where she is not, and they are as the condition has them.</summary>
+    public PressedTanks? Pressed { get; }
+
+    /// <summary>How her tanks are at the freeboards, in words.</summary>
+    public string TankWords => Pressed?.Words ?? "tanks as written there";
 
     /// <summary>Mass put aboard, taken off and moved, together, in that condition.</summary>
     public double MovedKg { get; }
@@ -70,19 +77,19 @@ public sealed class WeighingPlan
     /// <summary>How many people are aboard in that condition.</summary>
     public int PeopleAboardCount => Condition is null ? 0 : MeasuringLoading.People(_asAltered, Condition);
 
-    /// <summary>The freeboards expected at the marks of the survey; none where they cannot be told. Solves for where she floats.</summary>
+    /// <summary>The freeboards expected at the marks of the survey, with tanks pressed where she is inclined too; none where they cannot be told. Solves for where she floats.</summary>
     public IReadOnlyList<PredictedFreeboard> Freeboards()
     {
-        return Condition is null || !IsFelt ? [] : FreeboardsIn(Condition, new Memo());
+        return Condition is null || !IsFelt ? [] : FreeboardsIn(Pressed?.Boat ?? _asAltered, Condition, new Memo());
     }
 
     /// <summary>The same where she is loaded as in another condition, for each condition but that in which they are read; none where they cannot be told in it.</summary>
     public IReadOnlyList<(Condition Condition, IReadOnlyList<PredictedFreeboard> Marks)> FreeboardsElsewhere(Memo memo) =>
-        [.. _asAltered.All<Condition>().Where(condition => condition.Id != Condition?.Id).Select(condition => (condition, FreeboardsIn(condition, memo)))];
+        [.. _asAltered.All<Condition>().Where(condition => condition.Id != Condition?.Id).Select(condition => (condition, FreeboardsIn(_asAltered, condition, memo)))];
 
-    private IReadOnlyList<PredictedFreeboard> FreeboardsIn(Condition condition, Memo memo)
+    private static IReadOnlyList<PredictedFreeboard> FreeboardsIn(BoatModel boat, Condition condition, Memo memo)
     {
-        StabilityView view = new(_asAltered, Practice.Of(_asAltered, memo), memo);
+        StabilityView view = new(boat, Practice.Of(boat, memo), memo);
         // What is not given would move the waterline by nobody knows how much.
         return view.LoadedIn(condition).Missing.IsEmpty ? [.. MarkFreeboard.Of(view, condition).Where(mark => double.IsFinite(mark.DeviationM)).Select(Banded)] : [];
     }

@@ -133,6 +133,7 @@ public static class PackJson
         ["ends"] = Texts(step.Ends),
         ["readings"] = Texts(step.Readings),
         ["peopleCount"] = step.PeopleCount,
+        ["byGear"] = step.IsByGear,
         ["done"] = step.IsDoneOn(day),
         ["leftOut"] = step.IsLeftOutOn(day),
         ["read"] = step.NoteOn(day),

@@ -35,7 +35,7 @@ internal static class WeightPages
             return;
         }
 
-        html.Put("p", $"Loaded as in “{pack.Weights.Condition!.Title}” (why that one stands in the step), calm water, lines slack, the people of the list in their stated places, nobody else aboard. A height outside its range: read it again, then look for a weight that is not as listed.");
+        html.Put("p", $"Loaded as in “{pack.Weights.Condition!.Title}” (why that one stands in the step), {pack.Weights.TankWords}, calm water, lines slack, the people of the list in their stated places, nobody else aboard. A height outside its range: read it again, then look for a weight that is not as listed.");
         SheetTables.Open(html, "readings", "Mark", "Where", "Expect", "Accept", "Read");
         foreach (PredictedFreeboard mark in expected)
         {

@@ -59,8 +59,9 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             .. change.Thing is Cable or Link ? LiveNearby.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)) : [],
             .. change.Thing is Cable cable ? _behind.Along(cable) : [],
         ],
-        Cautions = [.. change.Thing is Cable laid ? _behind.CautionsAlong(laid) : [], .. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Cautions.Lifting(change.Thing)],
-        PeopleCount = Cautions.PeopleFor(change.Thing),
+        Cautions = [.. change.Thing is Cable laid ? _behind.CautionsAlong(laid) : [], .. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Lifts.Caution(change.Thing)],
+        PeopleCount = Lifts.PeopleFor(change.Thing),
+        IsByGear = Lifts.NeedsGear(change.Thing),
     };
 
     private WorkStep TakeOutOldCable(WorkChange change) => new()
@@ -111,9 +112,10 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             Cautions =
             [
                 .. change.Kind == ChangeKind.Fit ? thing is BatteryBank ? [Cautions.Battery] : [] : Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(thing)),
-                .. Cautions.InSpace(SpaceOf(thing), drills), .. Cautions.Lifting(thing),
+                .. Cautions.InSpace(SpaceOf(thing), drills), .. Lifts.Caution(thing),
             ],
-            PeopleCount = Cautions.PeopleFor(thing),
+            PeopleCount = Lifts.PeopleFor(thing),
+            IsByGear = Lifts.NeedsGear(thing),
         };
     }
 

@@ -1,19 +1,14 @@
 using Orlop.Boat.Things;
 using Orlop.Boat.Topology;
-using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
 using Orlop.Review.Isolation;
 using Orlop.Work.Scope;
-using Orlop.Work.Tables;
 
 namespace Orlop.Work.Steps;
 
 /// <summary>The cautions that belong to what a step touches. They name the risk; local codes, makers' manuals and licensed people go first.</summary>
 internal static class Cautions
 {
-    /// <summary>1 lb in kilograms, exact (NIST SP 811). A caution is read as it stands, whatever units the reader has chosen.</summary>
-    private const double PoundKg = 0.45359237;
-
     private const string LivePosts = "A battery's posts stay live whatever is switched off, and can weld a spanner across them. Rings and watch off, insulated tools, goggles.";
 
     /// <summary>Where leads come off a battery's posts or go onto them: the steps take its minus leads off first and put them on last.</summary>
@@ -86,30 +81,4 @@ internal static class Cautions
             }
         }
     }
-
-    /// <summary>People whom lifting a thing needs: 2 where its mass is known and no lift for one. Of what has no mass the caution asks.</summary>
-    public static int PeopleFor(Thing thing) => MassOf(thing)?.Value > Allowances.LiftAloneKg ? 2 : 1;
-
-    /// <summary>Caution for lifting a mass; none below the limit, and one when it is not known.</summary>
-    public static IEnumerable<Caution> Lifting(Thing thing)
-    {
-        Quantity? mass = MassOf(thing);
-        if (mass is null && thing is Gear or BatteryBank or Inverter)
-        {
-            yield return new Caution(CautionKind.Lifting,
-                $"Mass of {thing.Title} not given: weigh it before it is lifted. If it is over {Allowances.LiftAloneKg} kg ({Math.Floor(Allowances.LiftAloneKg / PoundKg)} lb), it is not a lift for one: tackle or a second person.");
-        }
-        else if (mass?.Value > Allowances.LiftAloneKg)
-        {
-            yield return new Caution(CautionKind.Lifting,
-                $"{thing.Title} weighs {Math.Ceiling(mass.Value)} kg ({Math.Ceiling(mass.Value / PoundKg)} lb): not a lift for one. Tackle or a second person, a hand for the boat, and watch how she heels.");
-        }
-    }
-
-    private static Quantity? MassOf(Thing thing) => thing switch
-    {
-        Gear gear => gear.MassKg,
-        Part part => part.MassKg,
-        _ => 0,
-    };
 }

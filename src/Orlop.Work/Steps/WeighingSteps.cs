@@ -19,7 +19,7 @@ internal static class WeighingSteps
     private const double HeavyKg = 60;
 
     private static Caution Heavy { get; } = new(CautionKind.Lifting,
-        "Lift what one person cannot lift with ease as two, or with tackle marked for the load; hands and feet from beneath it, and chock what can roll or tip before letting go. Local rules on lifting come first (common practice, no source).");
+        $"Lift what one person cannot lift with ease as two, or with tackle marked for the load. {Lifts.GearOnly}. Hands and feet from beneath it, and chock what can roll or tip before letting go.");
 
     /// <summary>Before anything is fitted; none where everything has been weighed.</summary>
     public static IEnumerable<WorkStep> Before(WeighingPlan plan)
@@ -33,8 +33,9 @@ internal static class WeighingSteps
                 Text = Sentence.Of($"Weigh these before they go aboard, and write each down: {plan.Weigh.Length} {(plan.Weigh.Length == 1 ? "thing" : "things")}."),
                 Details = [.. plan.Weigh.Select(line => Sentence.Of($"{line.Title}: {line.Known}.")), .. HowToWeigh(plan.Weigh), Sentence.Of($"Type the masses into the boat's file: trim, heel and stability rest on them.")],
                 WriteDown = new WriteDown("kg", ReadingCount: plan.Weigh.Length),
-                Cautions = plan.Weigh.Any(line => line.MassKg is null or > HeavyKg) ? [Heavy, Hanging] : [Hanging],
-                PeopleCount = plan.Weigh.Any(line => line.MassKg > Tables.Allowances.LiftAloneKg) ? 2 : 1,
+                Cautions = plan.Weigh.Any(line => line.MassKg is null || line.MassKg > Tables.Allowances.LiftAloneKg) ? [Heavy, Hanging] : [Hanging],
+                PeopleCount = plan.Weigh.Select(line => Lifts.PeopleFor(line.MassKg)).Max(),
+                IsByGear = plan.Weigh.Any(line => Lifts.NeedsGear(line.MassKg)),
                 About = [.. plan.Weigh.Select(line => line.ThingId)],
             };
         }
@@ -49,13 +50,13 @@ internal static class WeighingSteps
 
         if (lines.Where(line => line.MassKg is null).Select(line => line.Title).ToList() is { Count: > 0 } unknown)
         {
-            yield return Sentence.Of($"Mass not given: {string.Join(", ", unknown)}. Try one end first. If it is over {new Amount(Tables.Allowances.LiftAloneKg, "Kg")}, it is lifted by two or with tackle; if over about {new Amount(HeavyKg, "Kg")}, it is weighed as one says of heavy things: hung between hook and sling, all marked for more than the load, or part by part (common practice, no source).");
+            yield return Sentence.Of($"Mass not given: {string.Join(", ", unknown)}. Try one end first. If it is over {new Amount(Tables.Allowances.LiftAloneKg, "Kg")}, it is lifted by two or with tackle marked for it; over {new Amount(Tables.Allowances.LiftTogetherKg, "Kg")} with lifting gear marked for the load only; if over about {new Amount(HeavyKg, "Kg")}, it is weighed as one says of heavy things: hung between hook and sling, all marked for more than the load, or part by part (common practice, no source).");
         }
 
         if (lines.Any(IsHeavy))
         {
             string heavy = string.Join(", ", lines.Where(IsHeavy).Select(line => line.Title));
-            yield return Sentence.Of($"Over about {new Amount(HeavyKg, "Kg")} ({heavy}): a hanging scale between hook and sling, all marked for more than the load, a hand's breadth off the ground and with nobody under it or beside it; or two scales under a stiff beam that carries it, the sum of both less the beam; or part by part, taken to pieces (common practice, no source).");
+            yield return Sentence.Of($"Over about {new Amount(HeavyKg, "Kg")} ({heavy}): a hanging scale between hook and sling, all marked for more than the load, a hand's breadth off the ground and with nobody under it or beside it; or two scales under a stiff beam that carries it, set down on it with lifting gear, the sum of both less the beam; or part by part, taken to pieces (common practice, no source).");
         }
     }
 
@@ -82,7 +83,8 @@ internal static class WeighingSteps
                 : Sentence.Of($"Read the freeboards at the {plan.Survey.Marks.Count} marks of “{plan.Survey.Title}”: {marks}."),
             Details =
             [
-                Sentence.Of($"Loaded as in “{condition.Title}”: tanks as written there, nothing on a hook. Nobody is aboard but these, who stay in these places; the two who measure are in a dinghy or on the pontoon:"),
+                .. plan.Incline is null ? [] : Order(plan),
+                Sentence.Of($"Loaded as in “{condition.Title}”: {plan.TankWords}, nothing on a hook. Nobody is aboard but these, who stay in these places; the two who measure are in a dinghy or on the pontoon:"),
                 .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
                 plan.WhyLoaded!,
                 .. BerthTestGuide.FreeboardCautions.Select(words => Sentence.Of($"{words}")),
@@ -109,6 +111,13 @@ internal static class WeighingSteps
         }
     }
 
+    // One filling for both: the freeboards tell the displacement that the inclining test needs.
+    private static ImmutableArray<Sentence> Order(WeighingPlan plan) =>
+    [
+        Sentence.Of($"Freeboards and inclining test go together, in this order: first the tanks, {plan.TankWords}; then the weights of the test aboard, at their place on the centre line; freeboards; the inclining test; the freeboards once more. From the first freeboard to the last nothing is pumped, filled, taken aboard or put ashore: the freeboards tell the displacement that the inclining test needs (2008 IS Code part B 8.4.1.1)."),
+        Sentence.Of($"The heights expected are those without the weights of the test and whoever moves them. Type these under Something else is aboard with each test{(plan.Pressed is { Tanks.IsEmpty: false } ? ", and the tanks as they were into the condition first" : "")}; the check counts them."),
+    ];
+
     private static WorkStep Inclining(PackScope scope, WeighingPlan plan, InclineAnew incline, Condition condition, ImmutableArray<Sentence> carried) => new()
     {
         Key = "incline:after",
@@ -117,7 +126,8 @@ internal static class WeighingSteps
         Details =
         [
             Sentence.Of($"{incline.Asks} (2 % of the light boat, 1 % of her length in LCG, 1 % of KG: SOLAS II-1/5; a measure for a small boat, not a duty)."),
-            Sentence.Of($"Just before or just after the freeboards above, loaded alike, “{condition.Title}”, and with the weights of the test aboard at both: the freeboards tell the displacement that the test needs (2008 IS Code part B 8.4.1.1). Aboard but for these weights and whoever moves them:"),
+            .. Order(plan),
+            Sentence.Of($"Loaded as at the freeboards, “{condition.Title}”: {plan.TankWords}. Aboard but for the weights of the test and whoever moves them:"),
             .. carried.IsEmpty ? [Sentence.Of($"Nobody and nothing but her own gear.")] : carried,
             incline.MomentKgM is { } moment
                 ? Sentence.Of($"About {new Amount(Math.Round(moment), "KgM")} moved to one side should heel her {new Amount(InclineAnew.HeelDeg, "Deg")}, as she is reckoned now: mass times the distance it is moved.")

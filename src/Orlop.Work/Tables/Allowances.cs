@@ -55,4 +55,7 @@ public static class Allowances
 
     /// <summary>Above this a lift is planned, in kilograms.</summary>
     public static double LiftAloneKg => Values["lift-alone"];
+
+    /// <summary>Above this nobody lifts by hand, however many they are: lifting gear marked for the load, in kilograms.</summary>
+    public static double LiftTogetherKg => Values["lift-together"];
 }

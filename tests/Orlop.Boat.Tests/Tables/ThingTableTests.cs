@@ -101,6 +101,26 @@ public sealed class ThingTableTests
         Assert.Equal((2, "id"), (problem.Row!.Value, problem.Column));
     }
 
+    // A title stands for its id where it is the only one; else a refusal lists the ids that there are: they were asked for and shown nowhere.
+    [Fact]
+    public void CountsByCondition_TakeATitle_AndARefusalListsTheConditions()
+    {
+        BoatModel boat = new()
+        {
+            Things =
+            [
+                new Condition { Id = "at-anchor", Name = "At anchor" }, new Condition { Id = "under-way", Name = "Under way" }, new Condition { Id = "under-way-2", Name = "Under way" },
+                new Deadweight { Id = "crew", Use = DeadweightUse.People, MassKg = 80 },
+            ],
+        };
+        Assert.Equal([new DeadweightCount("at-anchor", 3)], Assert.IsType<Deadweight>(Assert.Single(ThingTable.Import(boat, "deadweight", "id,aboard\ncrew,at Anchor: 3\n").Edits).Becomes).Aboard);
+        foreach (string said in new[] { "Under way", "At sea" })
+        {
+            TableProblem problem = Assert.Single(ThingTable.Import(boat, "deadweight", $"id,aboard\ncrew,{said}: 2\n").Problems);
+            Assert.Contains("at-anchor (“At anchor”), under-way (“Under way”), under-way-2 (“Under way”)", problem.Allowed, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void CountsByCondition_AreWrittenAndReadAsPeopleWriteThem()
     {

@@ -112,7 +112,7 @@ public sealed class WeighingPlanTests
     public void Freeboards_AreThoseOfTheBoatAsAltered()
     {
         IReadOnlyList<PredictedFreeboard> expected = Winch.Weights.Freeboards();
-        StabilityView altered = new(Winch.AsAltered, null, new Memo());
+        StabilityView altered = new(Winch.Weights.Pressed?.Boat ?? Winch.AsAltered, null, new Memo());
         IReadOnlyList<MarkFreeboard> marks = MarkFreeboard.Of(altered, Winch.Weights.Condition!);
 
         Assert.Equal(marks.Select(mark => mark.Name), expected.Select(mark => mark.Name));

@@ -4,6 +4,7 @@ using Orlop.Hull.Floating;
 using Orlop.Presentation.Views.Floating;
 using Orlop.Review;
 using Orlop.Review.Stability;
+using Orlop.Work.Loading;
 using Orlop.Work.Steps;
 using Xunit;
 using static Orlop.Work.Tests.Steps.BallastWork;
@@ -36,12 +37,37 @@ public sealed class InclineAnewTests
         }
     }
 
+    // A slack tank falsifies the heel: both tests ask for one filling without any, and the heights expected are those of it. It was 50 and 60 % at the one and "pressed or empty" at the other.
+    [Fact]
+    public void FreeboardsAndInclining_AskForOneFilling_WithNoTankSlack_InOneOrder()
+    {
+        WorkPack pack = Boats.Plan(DemoBoat.Read(), Ballast(300));
+        PressedTanks pressed = pack.Weights.Pressed!;
+        string condition = pack.Weights.Condition!.Id;
+        string[] texts = [.. pack.Steps.Where(step => step.Key is "freeboards:after" or "incline:after").Select(step => string.Join(" ", step.Details))];
+
+        Assert.NotEmpty(pressed.Tanks);
+        Assert.Equal(2, texts.Length);
+        Assert.All(texts, text =>
+        {
+            Assert.Contains(pressed.Words, text, StringComparison.Ordinal);
+            Assert.DoesNotContain("tanks as written there", text, StringComparison.Ordinal);
+            Assert.Contains("freeboards; the inclining test; the freeboards once more", text, StringComparison.Ordinal);
+        });
+        Assert.All(pressed.Boat.All<Orlop.Boat.Things.Tank>(), tank => Assert.True((tank.Fills.FirstOrDefault(fill => fill.Condition == condition)?.FillFraction ?? tank.FillFraction!.Value) is 0 or 1));
+        // Lighter or heavier by the liquid: her freeboards are not those of the condition.
+        StabilityView Of(BoatModel boat) => new(boat, null, new Memo());
+        Assert.Equal(MarkFreeboard.Of(Of(pressed.Boat), pack.Weights.Condition!)[0].HeightM, pack.Weights.Freeboards()[0].NominalM, 1e-9);
+        Assert.NotEqual(MarkFreeboard.Of(Of(pack.AsAltered), pack.Weights.Condition!)[0].HeightM, pack.Weights.Freeboards()[0].NominalM, 1e-4);
+        Assert.Null(Boats.Plan(DemoBoat.Read(), Ballast(20)).Weights.Pressed);
+    }
+
     // Moment = displacement·GM·tan 3°.
     [Fact]
     public void Inclining_NamesTheMomentThatHeelsHerThreeDegrees()
     {
         WorkPack pack = Boats.Plan(DemoBoat.Read(), Ballast(300));
-        StabilityView view = new(pack.AsAltered, null, new Memo());
+        StabilityView view = new(pack.Weights.Pressed!.Boat, null, new Memo());
         FloatingResult rest = view.FloatingIn(pack.Weights.Condition!)!.Rest;
         Assert.Equal(rest.MassKg * rest.Position!.MetacentricHeightM * Math.Tan(3 * Math.PI / 180), pack.Weights.Incline!.MomentKgM!.Value, 1e-6);
     }

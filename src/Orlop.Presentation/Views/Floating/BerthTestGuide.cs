@@ -30,8 +30,9 @@ public static class BerthTestGuide
     [
         "Calm deep water, wind still, all lines slack: a line that comes tight spoils the roll and can part.",
         "Hatches shut, gear stowed and lashed, tanks pressed full or empty: liquid that runs, and people who move, falsify the period.",
-        "Start a small roll, 5° or so, by hand at the side or with a pull from the jetty, and then nobody moves. Never with people on the rail, never with a crane's load hung from her.",
-        "Time whole rolls, there and back, ten of them, three times over. Stop if she feels slow or hangs at the end of a roll: that is a warning by itself.",
+        "Lifejackets on, and nobody works alone: a boat or a second person ready ashore.",
+        "Start a small roll, 5° or so, by hand at the side or with a pull from the jetty, and then nobody moves. Never bring an opening or the deck edge near the water, never with people on the rail, never with a crane's load hung from her.",
+        "A roll is there and back. Count nought when she is furthest over to one side, and one each time she is furthest over to that same side again: who counts at both sides counts half rolls, and finds a GM four times too great. Ten rolls, three times over. Stop if she feels slow or hangs at the end of a roll: that is a warning by itself.",
     ];
 
     /// <summary>How a boat is inclined (common practice, no source, but for the heel of the largest shift: IS Code annex 1).</summary>

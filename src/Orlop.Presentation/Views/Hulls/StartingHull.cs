@@ -30,6 +30,9 @@ public sealed class StartingHull(DisplayUnits units, CultureInfo culture)
     /// <summary>Greatest beam, as typed.</summary>
     public string Beam { get; set; } = "";
 
+    /// <summary>Where the depth is taken: there every starting form has it within a hundredth.</summary>
+    public static string DepthHint => "from the keel to the deck edge, at 40 to 50 % of her length from aft";
+
     /// <summary>Depth amidships from keel to deck edge, as typed.</summary>
     public string Depth { get; set; } = "";
 

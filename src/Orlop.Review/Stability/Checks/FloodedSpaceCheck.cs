@@ -3,6 +3,7 @@ using Orlop.Hull.Floating;
 using Orlop.Hull.Surfaces;
 using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
+using Orlop.Review.Practices;
 using static Orlop.Review.Stability.StabilityLines;
 
 namespace Orlop.Review.Stability.Checks;
@@ -13,8 +14,8 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
     public CheckDescription Description { get; } = new(
         "one-space-flooded",
         "Afloat with one space flooded",
-        "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and the deck edge and each opening that is not shut and does not lead to that space above water (our rule, no source: by how much is not asked). Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where it lists nobody nothing says where they stand: they are not in the numbers, and under way it is unknown. Nothing for a loading in which she capsizes or goes under whole: that is the finding of floats-at-rest.",
-        [])
+        "Where she ends with one space open to the sea (lost buoyancy, the share that water can fill), for every space that gives its permeability, in every condition: afloat, steady, and the deck edge and each opening that is not shut and does not lead to that space above water (our rule, no source), and by as much as the owner's own limit of freeboard with one space flooded: unknown where the owner set none, that it is dry is not enough. Where the rules give the most people and the condition lists fewer, but somebody, with them aboard too; the worse counts. Where it lists nobody nothing says where they stand: they are not in the numbers, and under way it is unknown. Nothing for a loading in which she capsizes or goes under whole: that is the finding of floats-at-rest.",
+        [LimitIds.LeastFloodedFreeboardM])
     {
         RestsOnFloatingDry = true,
     };
@@ -75,20 +76,24 @@ public sealed class FloodedSpaceCheck : ICheck<StabilityView>
         (Opening lowest, double height) = DeckEdge.Lowest(places, at.Attitude)!.Value;
         Banded banded = ResultDeviation.Banded(load.Boat, height, boat =>
             Equilibrium.Solve(boat with { Flooded = [body] }, at.Attitude) is { Status: FloatingStatus.Floats, Position: { } near } ? near.Attitude.HeightAboveWaterM(lowest.Place) : null);
-        Verdict told = banded.AtLeast(0);
+        Limit? own = view.Practice?.Find(LimitIds.LeastFloodedFreeboardM);
+        double least = own?.Value ?? 0;
+        Verdict told = banded.AtLeast(least);
         string title = DeckEdge.TitleOf(view.Boat, lowest.Id);
         Sentence dry = height <= 0
             ? Sentence.Of($"{title} is {M(-height)} under water, and she may fill on")
-            : Sentence.Of($"lowest of deck edge and openings, {title} stays {M(height)} above water; no limit says how much is enough");
+            : Sentence.Of($"lowest of deck edge and openings, {title} stays {M(height)} above water, {(own is null ? Sentence.Of($"no limit of freeboard with one space flooded is set") : Sentence.Of($"at least {M(own.Value)} wanted"))}");
         Sentence found = Sentence.Of($"With {space.Title} flooded {FindingLines.In(load.Boat.Condition)}{And(load.With)} she lies at {Levers.Heel(at.Attitude.HeelDeg)}, {Levers.Trim(at.Attitude.TrimDeg)}; {dry}");
-        Finding judged = Judged(Description, space.Id, load.Boat, told, null, told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, load.Boat, banded, "m", 0)}") : found,
+        Finding judged = Judged(Description, space.Id, load.Boat, told, own is null ? null : banded.UseAtLeast(least), told == Verdict.Unknown ? Sentence.Of($"{found}; {Unsure(view, load.Boat, banded, "m", least)}") : found,
         [
             .. form,
-            new WorkingLine("Asked at least", "limit of the rule", M(0), "our rule, no source: above water, by how much is not asked"),
+            own is null
+                ? new WorkingLine("Asked at least", "above water; no limit of freeboard with one space flooded is set by the owner", null, "our rule, no source")
+                : new WorkingLine("Asked at least", "the owner's limit of freeboard with one space flooded", M(own.Value), own.Source),
             .. DeckEdge.Heights(places, at.Attitude).Select(place => new WorkingLine(DeckEdge.TitleOf(view.Boat, place.Place.Id), "height over the water, flooded", M(place.HeightM), "lost buoyancy")),
             .. rest.Working().Select(Line),
             BandLine(banded, "m"),
-        ], OpeningsGiven.Missing(view.Boat));
+        ], [.. own is null ? [new FindingInput(view.Boat.All<PracticeChoice>().FirstOrDefault()?.Id ?? "practice", $"own/{LimitIds.LeastFloodedFreeboardM}", IsMissing: true)] : Array.Empty<FindingInput>(), .. OpeningsGiven.Missing(view.Boat)]);
         return (height, judged with { IsFlooding = height <= 0 });
     }
 }

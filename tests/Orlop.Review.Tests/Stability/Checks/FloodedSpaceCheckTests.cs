@@ -2,6 +2,7 @@ using Orlop.Boat;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
+using Orlop.Review.Practices;
 using Xunit;
 
 namespace Orlop.Review.Tests.Stability.Checks;
@@ -25,9 +26,22 @@ public sealed class FloodedSpaceCheckTests
     public void DeckEdgeLowerThanEveryOpening_LeadsAndIsJudged()
     {
         Finding finding = Flooded(4, 6, 2, 0, 2).Only("one-space-flooded", "hold");
-        Assert.Equal(2 - (32 / (4 * (10 - (0.95 * 2)))), finding.Amounts()[^1], 1e-6);
+        Assert.Equal(2 - (32 / (4 * (10 - (0.95 * 2)))), finding.Amounts()[^2], 1e-6);
         Assert.Contains("deck edge", finding.Headline.ToString(), StringComparison.Ordinal);
-        Assert.Contains("no limit", finding.Headline.ToString(), StringComparison.Ordinal);
+        Assert.Contains("wanted", finding.Headline.ToString(), StringComparison.Ordinal);
+    }
+
+    // Dry is not enough: nothing says by how much, until the owner does. It stood under what holds. The deck edge stays 1.01 m above water.
+    [Fact]
+    public void NoLimitOfFreeboardFlooded_IsUnknown_AndOneIsKeptOrNot()
+    {
+        BoatModel none = Flooded(4, 6, 2, 0, 2).With(new PracticeChoice { Id = "practice", Basis = "owner" });
+        none.Only("one-space-flooded", "hold").IsUnknownFor("practice", "own/least-flooded-freeboard-m");
+        Assert.Contains("no limit of freeboard with one space flooded is set", none.Only("one-space-flooded", "hold").Headline.ToString(), StringComparison.Ordinal);
+        Assert.Equal(Verdict.Holds, none.With(JudgedBox.Own(LimitIds.LeastFloodedFreeboardM, 0.5)).Only("one-space-flooded", "hold").Verdict);
+        Assert.Equal(Verdict.Fails, none.With(JudgedBox.Own(LimitIds.LeastFloodedFreeboardM, 1.2)).Only("one-space-flooded", "hold").Verdict);
+        // Without a limit what is under water still fails.
+        Assert.Equal(Verdict.Fails, none.With(new HullOpening { Id = "hatch", Use = OpeningUse.Hatch, Place = new Place(2, 0, 0.9) }).Only("one-space-flooded", "hold").Verdict);
     }
 
     // Two as heavy as the one of 80 kg that is listed lie lower by the closed form: 160 kg over 1025·4·(10 - 0.95·2) for an even keel.
@@ -37,7 +51,7 @@ public sealed class FloodedSpaceCheckTests
         BoatModel boat = Flooded(4, 6, 2, 0, 2).With(JudgedBox.Aboard("crew", DeadweightUse.People, 80, 5, 0, 2), JudgedBox.Rules() with { PeopleCount = 2 });
         Finding finding = boat.Only("one-space-flooded", "hold");
         double draught = (JudgedBox.MassKg + 160) / (1025 * 4 * (10 - (0.95 * 2)));
-        Assert.Equal(2 - draught, finding.Amounts()[^1], 1e-6);
+        Assert.Equal(2 - draught, finding.Amounts()[^2], 1e-6);
         Assert.Contains("2 people aboard", finding.Headline.ToString(), StringComparison.Ordinal);
     }
 
@@ -104,5 +118,6 @@ public sealed class FloodedSpaceCheckTests
     public void NoOpeningGiven_IsUnknown() => Flooded(4, 6, 2, 0, 2).Without("vent").Only("one-space-flooded", "hold").IsUnknownFor("opening", "place");
 
     private static BoatModel Flooded(double aft, double fore, double halfBreadth, double low, double high) => JudgedBox.Of(
+        JudgedBox.Own(LimitIds.LeastFloodedFreeboardM, 0.01),
         new Space { Id = "hold", Use = SpaceUse.Dry, From = new Place(aft, -halfBreadth, low), To = new Place(fore, halfBreadth, high), PermeabilityFraction = 0.95 });
 }
