@@ -35,12 +35,15 @@ internal static class TrialLifts
     {
         Deadweight? load = Load(scope, change.Thing);
         double? massKg = load?.MassKg?.Value;
+        Condition? hanging = load is null ? null : scope.AsAltered.All<Condition>().FirstOrDefault(condition => load.PiecesIn(condition.Id) > 0);
+        LiftingStanding? standing = hanging is null ? null : LiftingStanding.Of(scope.AsAltered, hanging, token);
+        bool waits = standing is { IsLost: true } or { Fails.Length: > 0 };
         return new WorkStep
         {
             Key = $"trial-lift:{change.Id}",
             Kind = StepKind.Commission,
             Text = massKg is { } kg
-                ? Sentence.Of($"Trial lift with {scope.Words.Located(change.Id)}, before it is used: a quarter of what it is to lift, {Kg(kg / 4)}; half, {Kg(kg / 2)}; all, {Kg(kg)}; last {FormattableString.Invariant($"{Allowances.TrialLoadFactor:0.##}")} times as much, {Kg(kg * Allowances.TrialLoadFactor)}.")
+                ? Sentence.Of($"{(waits ? "Not yet, as what stands below fails. Once it is settled: trial lift" : "Trial lift")} with {scope.Words.Located(change.Id)}, before it is used: a quarter of what it is to lift, {Kg(kg / 4)}; half, {Kg(kg / 2)}; all, {Kg(kg)}; last {FormattableString.Invariant($"{Allowances.TrialLoadFactor:0.##}")} times as much, {Kg(kg * Allowances.TrialLoadFactor)}.")
                 : Sentence.Of($"Trial lift with {scope.Words.Located(change.Id)}, before it is used. How much it is to lift is not told: nothing is lifted until it is."),
             Details =
             [
@@ -50,7 +53,7 @@ internal static class TrialLifts
                 Sentence.Of($"No more than its maker, or whoever reckoned it, allows for it and for all that holds it: feet, deck, frames, rope, hook, shackles. Where they, a surveyor or local rules for lifting gear ask for another load, or for a witness, theirs goes first. What nobody has marked or reckoned lifts nothing (common practice, no source)."),
                 Sentence.Of($"Weights that are weighed and cannot slip out. Each time a hand's breadth off the deck, over the deck first and then where it is to lift; hold it for five minutes, swing it gently, set it down (common practice, no source)."),
                 Sentence.Of($"Look each time, and once more when all is set down: welds for cracks; paint that flakes; feet, backing plates and the deck round them for dents and movement; marks on nuts; the mouth of the hook; pins, rope, splices and lashings. What bent comes back all the way, or it is not used: set down, take it out of use and ask whoever reckoned it, or a surveyor."),
-                .. load is null ? [] : Standing(scope, load, token),
+                .. load is null ? [] : Standing(scope, load, hanging, standing, token),
             ],
             Cautions = [CommissionSteps.ProofLoad],
             WriteDown = new WriteDown("kg", "The most that it held")
@@ -71,10 +74,32 @@ internal static class TrialLifts
         };
     }
 
-    // How she heels is told with the readings of the condition where there are any; here where there are none.
-    private static IEnumerable<Sentence> Standing(PackScope scope, Deadweight load, CancellationToken token) => scope.AsAltered.All<Condition>().FirstOrDefault(condition => load.PiecesIn(condition.Id) > 0) is { } condition
-        ? [Sentence.Of($"As in “{condition.Title}”, with all of it on the hook:"), .. LiftingStanding.Of(scope.AsAltered, condition, token).Words()]
-        : [Sentence.Of($"No condition has it on the hook: how she heels with it, and whether she may, cannot be told. Say so in a condition before anything is lifted.")];
+    private static IEnumerable<Sentence> Standing(PackScope scope, Deadweight load, Condition? hanging, LiftingStanding? standing, CancellationToken token) => hanging is null || standing is null
+        ? [Sentence.Of($"No condition has it on the hook: how she heels with it, and whether she may, cannot be told. Say so in a condition before anything is lifted.")]
+        : [Sentence.Of($"As in “{hanging.Title}”, with all of it on the hook:"), .. standing.Words(), .. WithLastLoad(scope, load, hanging, standing, token)];
+
+    // The last load is more than she is to lift: how she lies with it is found for it, not taken in proportion.
+    private static IEnumerable<Sentence> WithLastLoad(PackScope scope, Deadweight load, Condition hanging, LiftingStanding standing, CancellationToken token)
+    {
+        if (load.MassKg is not { } mass)
+        {
+            yield break;
+        }
+
+        double lastKg = mass.Value * Allowances.TrialLoadFactor;
+        LiftingStanding last = LiftingStanding.Of(scope.AsAltered.WithThings(scope.AsAltered.Things.Select(thing => thing.Id == load.Id ? load with { MassKg = mass with { Value = lastKg } } : thing)), hanging, token);
+        yield return last switch
+        {
+            { HeelDeg: { } heel } => Sentence.Of($"With the last load, {Kg(lastKg)}, she is expected to heel {new Amount(Math.Round(Math.Abs(heel), 1), "Deg")} to {(heel < 0 ? "port" : "starboard")}."),
+            { IsLost: true } => Sentence.Of($"With the last load, {Kg(lastKg)}, no position was found in which she lies afloat and steady: it is not lifted."),
+            _ => Sentence.Of($"How far she heels with the last load, {Kg(lastKg)}, cannot be told."),
+        };
+        HashSet<(string, string)> known = [.. standing.Fails.Select(finding => (finding.CheckId, finding.SubjectId))];
+        foreach (Finding finding in last.Fails.Where(finding => !known.Contains((finding.CheckId, finding.SubjectId))))
+        {
+            yield return Sentence.Of($"With the last load this fails besides: {finding.Headline}. That load is then tried over a quay or a hard standing, or not at all.");
+        }
+    }
 
     // One weight alone hangs there; of several nobody can tell which it is for.
     private static Deadweight? Load(PackScope scope, Thing gear)

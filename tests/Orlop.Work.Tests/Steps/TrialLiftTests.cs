@@ -64,6 +64,19 @@ public sealed class TrialLiftTests
         Assert.False(lift.IsDoneOn(Boats.Day));
     }
 
+    // She lists too far with the sampler on the hook: the trial waits, and says how she lies with the last load too, further than with what she is to lift.
+    [Fact]
+    public void WhereLiftingFails_TheTrialWaits_AndTheLastLoadHasItsOwnHeel()
+    {
+        WorkStep lift = DemoBoat.Pack("sampling-winch").Steps.First(step => step.Key.StartsWith("trial-lift:", StringComparison.Ordinal));
+        Assert.StartsWith("Not yet, as what stands below fails.", lift.Text.ToString(), StringComparison.Ordinal);
+        string[] details = [.. lift.Details.Select(detail => detail.ToString())];
+        Assert.Contains("Lift nothing of this mass before what fails is settled.", details);
+        double[] heels = [.. lift.Details.Where(detail => detail.ToString().Contains("she is expected to heel", StringComparison.Ordinal)).Select(detail => detail.Parts.Select(part => part.Amount).Last(amount => amount?.Suffix == "Deg")!.Value)];
+        Assert.Equal(2, heels.Length);
+        Assert.InRange(heels[1], heels[0] * 1.1, heels[0] * 1.5);
+    }
+
     private static WorkStep Lift(string name, params Deadweight[] hung) => Plan(name, hung).Steps.Single(step => step.Key == Key);
 
     private static WorkPack Plan(string name, params Deadweight[] hung) => Boats.Plan(Boats.Small.WithThings([.. Boats.Small.Things, .. hung]), Work(name));
