@@ -16,8 +16,8 @@ internal static class OpenSteps
     public const string RecordAllTheSame = "Record it as built all the same?";
 
     /// <summary>
-    /// The question before a step is ticked; null where nothing is open. Work waits for every step before it that makes dead or proves dead, a proof only
-    /// for what makes dead. What makes something live, what is connected to a point that nothing makes dead, and what is read or handed over with the power on, waits for what is fitted, run, made off,
+    /// The question before a step is ticked; null where nothing is open. Work waits for every step before it that makes dead or proves dead, a proof, and
+    /// what makes dead, for what makes dead before it: the order is part of it. What makes something live, what is connected to a point that nothing makes dead, and what is read or handed over with the power on, waits for what is fitted, run, made off,
     /// connected and tested before it, and what is closed for what is to be closed before. What is recorded as built is not asked for again.
     /// </summary>
     public static string? BeforeTick(IReadOnlyList<WorkStep> steps, WorkStep step, DateOnly today)
@@ -29,7 +29,7 @@ internal static class OpenSteps
         string areOpen = $"{(numbers.Length == 1 ? "is" : "are")} not ticked";
         string? unticked = numbers.Length == 0 ? null
             : IsAfterWork(step) || step.IsOntoLive ? $"{Named(numbers)} before this one {areOpen} ({string.Join(", ", open.Select(one => Lead(one.Step)).Distinct())}){(step.Kind == StepKind.Energise || step.IsOntoLive ? ", and this one makes things live" : "")}. {TickAllTheSame}"
-            : $"{Named(numbers)} before this one, to make the work dead{(step.Kind == StepKind.ProveDead ? "" : " and to prove it")}, {areOpen} today. {TickAllTheSame}";
+            : $"{Named(numbers)} before this one, to make the work dead{(step.Kind is StepKind.Isolate or StepKind.ProveDead ? "" : " and to prove it")}, {areOpen} today. {TickAllTheSame}";
         return failed.Length == 0 ? unticked : $"{NotPassed(failed, step => step.AgainstOn(today)!)} {unticked ?? TickAllTheSame}";
     }
 
@@ -69,8 +69,8 @@ internal static class OpenSteps
 
     private static bool Precedes(WorkStep one, WorkStep step) => step.Kind switch
     {
-        StepKind.Weigh or StepKind.Isolate => false,
-        StepKind.ProveDead => one.Kind == StepKind.Isolate,
+        StepKind.Weigh => false,
+        StepKind.Isolate or StepKind.ProveDead => one.Kind == StepKind.Isolate,
         StepKind.Energise => IsWork(one) || one.Kind == StepKind.Energise,
         StepKind.Commission => IsWork(one),
         StepKind.HandOver => !one.IsForOneDay,

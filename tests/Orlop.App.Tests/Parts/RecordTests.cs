@@ -138,6 +138,9 @@ public sealed class RecordTests : WorkUnderWay
 
         Assert.Equal("Step 1 before this one, to make the work dead, is not ticked today. Tick this one all the same?", OpenSteps.BeforeTick([isolate, prove, again], prove, Session.Today));
         Assert.Null(OpenSteps.BeforeTick([isolate, prove, again], isolate, Session.Today));
+        // What is opened in an order is asked about in it: a fuse is pulled once its load is off.
+        WorkStep pull = Step("isolate:b", StepKind.Isolate);
+        Assert.Equal("Step 1 before this one, to make the work dead, is not ticked today. Tick this one all the same?", OpenSteps.BeforeTick([isolate, pull, prove], pull, Session.Today));
         // One proof does not wait for another.
         Assert.Null(OpenSteps.BeforeTick([isolate with { Tick = new StepTick(isolate.Key, Session.Today) }, prove, again], again, Session.Today));
         Assert.NotNull(OpenSteps.BeforeTick([isolate with { Tick = new StepTick(isolate.Key, Session.Today.AddDays(-1)) }, prove, again], again, Session.Today));
