@@ -3,6 +3,9 @@ namespace Orlop.Work.Bring;
 /// <summary>What the owner's name of a stock item or tool says it is.</summary>
 internal static class StockWords
 {
+    /// <summary>It is one of these by its name: what stands behind "with" comes with it and is not what it is ("Heat-shrink with glue" is no glue).</summary>
+    public static bool Is(string title, params ReadOnlySpan<string> words) => Says(title.ToLowerInvariant().Split(" with ")[0], words);
+
     /// <summary>One of its words is one of these, or the plural of one.</summary>
     public static bool Says(string title, params ReadOnlySpan<string> words)
     {
