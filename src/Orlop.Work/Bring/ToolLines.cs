@@ -41,7 +41,7 @@ internal static class ToolLines
 
     // The list of tools knows no such work: it is looked for by name, in stock too.
     private static BringItem Heat(PackScope scope) =>
-        SafetyLines.Line(scope, "heat", Sentence.Of($"Heat source for heat-shrink: hot air; a flame only where nothing burns"), null, "heat-gun", "gun", "hot-air", "blower", "gas-torch", "burner") with { Key = "tool:heat" };
+        SafetyLines.Line(scope, "heat", Sentence.Of($"Heat source for heat-shrink: hot air; a flame only where nothing burns"), null, "heat gun", "heat-gun", "hot air", "hot-air", "gas torch", "burner") with { Key = "tool:heat" };
 
     // What is drawn in with is as long as the longest run: a wire that is too short is found out behind the lining.
     private static BringItem Pulling(PackScope scope, ImmutableArray<CableCut> cuts)

@@ -38,6 +38,13 @@ public sealed class StockMatchTests
     [InlineData("Glue, two parts", true)]
     public void Glue_IsNotWhatComesWithGlue(string title, bool isGlue) => Assert.Equal(isGlue, Line(Pack(null, null, Stock(title, 30)), "glue").Takes.Any(take => take.Title == title));
 
+    [Theory]
+    [InlineData("Heat gun, 12 V", true)]
+    [InlineData("Hot-air blower", true)]
+    [InlineData("Grease gun", false)]
+    [InlineData("Heat-shrink, black", false)]
+    public void HeatSource_IsFoundByName(string title, bool isOne) => Assert.Equal(isOne, Line(Pack(null, null, Stock(title, 1)), "tool:heat").Takes.Any(take => take.Title == title));
+
     [Fact]
     public void HeatShrink_BringsWhatHeatsIt_AndContactsNeither()
     {
