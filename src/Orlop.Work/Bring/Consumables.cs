@@ -22,13 +22,13 @@ internal static class Consumables
         double runM = cuts.GroupBy(cut => cut.CableId).Sum(cable => cable.Max(cut => cut.RunM ?? 0));
         if (runM > 0)
         {
-            yield return new PieceNeed("ties", BringKind.Consumable, Sentence.Of($"Cable ties"), (int)Math.Ceiling(runM * Allowances.TiesPerMetreCount), [], item => StockWords.Says(item.Title, "tie")).Match(stock);
+            yield return new PieceNeed("ties", BringKind.Consumable, Sentence.Of($"Cable ties"), (int)Math.Ceiling(runM * Allowances.TiesPerMetreCount), [], item => StockWords.Is(item.Title, "tie")).Match(stock);
         }
 
-        int crimps = ends.Count(end => end.Pull is not null);
+        int crimps = ends.Count(end => end.IsSleeved);
         if (crimps > 0)
         {
-            yield return HeatShrink(crimps, [.. stock.Where(item => StockWords.Says(item.Title, "heat-shrink", "heatshrink", "shrink"))]);
+            yield return HeatShrink(crimps, [.. stock.Where(item => StockWords.Is(item.Title, "heat-shrink", "heatshrink", "shrink"))]);
         }
     }
 

@@ -4,36 +4,32 @@ using Orlop.Boat.Values;
 using Orlop.Review.Findings;
 using Orlop.Review.Ways;
 using Orlop.Work.Scope;
+using Orlop.Work.Steps;
 using Orlop.Work.Tables;
 
 namespace Orlop.Work.Bring;
 
 /// <summary>
 /// What holds cables and things: clips by the supports that each way tells, screws, bolts, glands, grommets, sealant and glue. What nobody has told is counted by common practice (no source), and says so;
-/// stock is found by a word of its name.
+/// stock is found by a word of its name. Of what holds gear that lifts or pulls nothing is counted: its maker or designer says.
 /// </summary>
 internal static class Fixings
 {
-    private static readonly Sentence Size = Sentence.Of($"Of a size that holds the cable: look.");
-
     private sealed record Held(Thing Thing, Quantity? Mass, bool IsLight);
 
     public static IEnumerable<BringItem> Of(PackScope scope, ImmutableArray<CableCut> cuts, IReadOnlyList<StockItem> stock)
     {
         Clipped[] clipped = [.. cuts.GroupBy(cut => cut.CableId, StringComparer.Ordinal).Select(cable => Clipped.Of(scope, cable)).Where(cable => cable.Count > 0)];
         int clips = clipped.Sum(cable => cable.Count);
-        Held[] held = [.. Things(scope)], light = [.. held.Where(thing => thing.IsLight)], bolted = [.. held.Where(thing => !thing.IsLight)];
+        Held[] all = [.. Things(scope)], lifting = [.. all.Where(thing => Pulls(thing.Thing))], held = [.. all.Except(lifting)], light = [.. held.Where(thing => thing.IsLight)], bolted = [.. held.Where(thing => !thing.IsLight)];
         if (clips > 0)
         {
-            yield return new PieceNeed("clips", BringKind.Fastening, Sentence.Of($"Cable clips"), clips, [.. clipped.Select(cable => cable.Cable.Id)], item => StockWords.Says(item.Title, "clip"))
-            {
-                Remarks = [.. clipped.Select(cable => cable.Words), .. clipped.Any(cable => cable.IsAssumed) ? [Clipped.Assumption] : Array.Empty<Sentence>(), Size],
-            }.Match(stock);
+            yield return ClipLine.Of(clipped, stock);
         }
 
         if (clips + light.Length > 0)
         {
-            yield return new PieceNeed("screws", BringKind.Fastening, Sentence.Of($"Screws"), clips + (light.Length * Allowances.FixingsEachCount), Ids(light), item => StockWords.Says(item.Title, "screw"))
+            yield return new PieceNeed("screws", BringKind.Fastening, Sentence.Of($"Screws"), clips + (light.Length * Allowances.FixingsEachCount), Ids(light), item => StockWords.Is(item.Title, "screw"))
             {
                 Remarks = [.. clips > 0 ? [Sentence.Of($"{clips} for the clips.")] : Array.Empty<Sentence>(), .. light.Select(Each), Measure],
             }.Match(stock);
@@ -41,14 +37,19 @@ internal static class Fixings
 
         if (bolted.Length > 0)
         {
-            yield return new PieceNeed("bolts", BringKind.Fastening, Sentence.Of($"Bolts with nuts and washers"), bolted.Length * Allowances.FixingsEachCount, Ids(bolted), item => StockWords.Says(item.Title, "bolt"))
+            yield return new PieceNeed("bolts", BringKind.Fastening, Sentence.Of($"Bolts with nuts and washers"), bolted.Length * Allowances.FixingsEachCount, Ids(bolted), item => StockWords.Is(item.Title, "bolt"))
             {
-                Remarks = [.. bolted.Select(Each), Measure],
+                Remarks = [.. bolted.Select(Each), Measure, Sentence.Of($"Whether they are strong enough is not worked out here.")],
             }.Match(stock);
             yield return Look(scope, "backing-plates", Sentence.Of($"Backing plates or large washers behind what pulls: {Titles(bolted)}"), "plate", "backing");
         }
 
-        foreach (BringItem item in Holes(scope, bolted, stock))
+        if (lifting.Length > 0)
+        {
+            yield return OfLifting(lifting);
+        }
+
+        foreach (BringItem item in Holes(scope, bolted.Length + lifting.Length > 0, stock))
         {
             yield return item;
         }
@@ -59,8 +60,26 @@ internal static class Fixings
         }
     }
 
+    // Lifting gear, and what takes a rope's pull (by a word of its name; common practice, no source).
+    private static bool Pulls(Thing thing) => TrialLifts.IsLifting(thing) || (thing is Gear or ElectricLoad && StockWords.Says(thing.Title, "winch", "winches", "windlass", "windlasses", "capstan", "hauler"));
+
+    // What holds it is reckoned by whoever makes or designs it: no count, no size and no stock are told of it.
+    private static BringItem OfLifting(Held[] lifting) => new()
+    {
+        Key = "lifting-fixings",
+        Kind = BringKind.Fastening,
+        What = Sentence.Of($"What holds gear that lifts or pulls: {Titles(lifting)}"),
+        State = StockState.Look,
+        Remarks =
+        [
+            Sentence.Of($"Number, size and grade of bolts, backing plates, what they go through: as its maker, or whoever designs it, says. Not known here: strength is not worked out, and nothing is taken from stock."),
+            Sentence.Of($"Until that is told nothing is lifted or pulled with it."),
+        ],
+        For = Ids(lifting),
+    };
+
     // Holes that are still to be made, each with what guards its edge; what goes through a deck or bulkhead is sealed.
-    private static IEnumerable<BringItem> Holes(PackScope scope, Held[] bolted, IReadOnlyList<StockItem> stock)
+    private static IEnumerable<BringItem> Holes(PackScope scope, bool isBolted, IReadOnlyList<StockItem> stock)
     {
         PassedHole[] made =
         [
@@ -72,7 +91,7 @@ internal static class Fixings
             PassedHole[] own = [.. made.Where(hole => hole.Hole.Guard == guard)];
             if (own.Length > 0)
             {
-                yield return new PieceNeed(key, BringKind.Fastening, Sentence.Of($"{name}, one for each hole that is made"), own.Length, [.. own.Select(hole => hole.Way.Id).Distinct()], item => StockWords.Says(item.Title, word))
+                yield return new PieceNeed(key, BringKind.Fastening, Sentence.Of($"{name}, one for each hole that is made"), own.Length, [.. own.Select(hole => hole.Way.Id).Distinct()], item => StockWords.Is(item.Title, word))
                 {
                     Remarks = [Sentence.Of($"For: {string.Join("; ", own.Select(hole => hole.Hole.Where))}."), Sentence.Of($"Of a size that fits hole and cable: look.")],
                 }.Match(stock);
@@ -85,7 +104,7 @@ internal static class Fixings
             yield return Look(scope, "edge-guards", Sentence.Of($"What keeps the edge off the cable; nobody has said what: {string.Join("; ", bare.Select(hole => hole.Hole.Where))}"), "grommet", "gland", "edging");
         }
 
-        if (made.Length > 0 || bolted.Length > 0)
+        if (made.Length > 0 || isBolted)
         {
             yield return Look(scope, "sealant", Sentence.Of($"Sealant for every hole through deck, hull or bulkhead"), "sealant");
         }

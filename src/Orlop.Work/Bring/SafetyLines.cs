@@ -17,7 +17,7 @@ internal static class SafetyLines
         bool touchesWiring = open.Any(change => change.Thing is Part or Cable or Link && change.Kind != ChangeKind.Record);
         bool drills = open.Any(change => change.Kind is ChangeKind.Fit or ChangeKind.Move or ChangeKind.Exchange);
         bool hasBattery = touchesWiring && Cautions.TouchesBattery(scope), hasMains = touchesWiring && Cautions.TouchesMains(scope);
-        bool heats = ends.Any(end => end.Pull is not null);
+        bool heats = ends.Any(end => end.IsSleeved);
         int tagged = touchesWiring ? isolation.Result?.Openings.Count(opening => opening.Means is not OpeningMeans.PullFuse) ?? 0 : 0;
         if (tagged > 0)
         {
@@ -47,8 +47,8 @@ internal static class SafetyLines
     {
         ImmutableArray<StockTake> takes =
         [
-            .. scope.AsBuilt.All<Tool>().Where(tool => StockWords.Says(tool.Title, words)).Select(tool => new StockTake(tool.Id, tool.Title, null, tool.Where)),
-            .. scope.AsBuilt.All<StockItem>().Where(item => StockWords.Says(item.Title, words)).Select(item => new StockTake(item.Id, item.Title, null, item.Where)),
+            .. scope.AsBuilt.All<Tool>().Where(tool => StockWords.Is(tool.Title, words)).Select(tool => new StockTake(tool.Id, tool.Title, null, tool.Where)),
+            .. scope.AsBuilt.All<StockItem>().Where(item => StockWords.Is(item.Title, words)).Select(item => new StockTake(item.Id, item.Title, null, item.Where)),
         ];
         return new BringItem
         {

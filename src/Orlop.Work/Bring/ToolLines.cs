@@ -24,6 +24,7 @@ internal static class ToolLines
         [
             .. Sized(scope, ToolUse.Cutting, sizes), .. Sized(scope, ToolUse.Stripping, sizes), .. Sized(scope, ToolUse.Crimping, crimped),
             .. Plain(scope, ToolUse.Measuring, touchesWiring), .. Plain(scope, ToolUse.Tightening, touchesWiring || fits),
+            .. ends.Any(end => end.IsSleeved) ? [Heat(scope)] : Array.Empty<BringItem>(),
             .. Plain(scope, ToolUse.Labelling, touchesWiring), .. Plain(scope, ToolUse.Protecting, hasRisk),
             .. runsCable ? [Pulling(scope, cuts)] : Array.Empty<BringItem>(), .. Plain(scope, ToolUse.Drilling, fits),
         ];
@@ -37,6 +38,10 @@ internal static class ToolLines
             yield return Line($"tool:{use.ToString().ToLowerInvariant()}", Sentence.Of($"{Work(use)}"), tools);
         }
     }
+
+    // The list of tools knows no such work: it is looked for by name, in stock too.
+    private static BringItem Heat(PackScope scope) =>
+        SafetyLines.Line(scope, "heat", Sentence.Of($"Heat source for heat-shrink: hot air; a flame only where nothing burns"), null, "heat gun", "heat-gun", "hot air", "hot-air", "gas torch", "burner") with { Key = "tool:heat" };
 
     // What is drawn in with is as long as the longest run: a wire that is too short is found out behind the lining.
     private static BringItem Pulling(PackScope scope, ImmutableArray<CableCut> cuts)

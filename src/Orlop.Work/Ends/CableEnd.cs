@@ -45,6 +45,9 @@ public sealed record CableEnd
     /// <summary>The end's screw or nut is tightened: it wants a torque.</summary>
     public bool IsTightened => Means is TerminationMeans.Ring or TerminationMeans.Fork or TerminationMeans.Screw or TerminationMeans.Ferrule;
 
+    /// <summary>Heat-shrink goes over its barrel: it is crimped, and no contact that must go into a plug's housing.</summary>
+    public bool IsSleeved => Pull is not null && Means is not TerminationMeans.Contact;
+
     /// <summary>It was there before, on the same terminal and made off the same way: it is lifted for the tests and put back, not made off.</summary>
     public bool IsKept { get; init; }
 

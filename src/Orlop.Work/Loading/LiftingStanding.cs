@@ -31,6 +31,9 @@ internal sealed record LiftingStanding(double? HeelDeg, bool IsLost, ImmutableAr
         return new LiftingStanding(heel, rest is not null && heel is null, [.. found.Where(finding => finding.Verdict == Verdict.Fails)], [.. found.Where(finding => finding.Verdict == Verdict.Unknown)]);
     }
 
+    /// <summary>Nothing of this mass is lifted before what fails is settled: trials and readings with it wait.</summary>
+    public bool Waits => IsLost || Fails.Length > 0;
+
     /// <summary>What the step that lifts says of it.</summary>
     public IEnumerable<Sentence> Words()
     {
@@ -60,6 +63,6 @@ internal sealed record LiftingStanding(double? HeelDeg, bool IsLost, ImmutableAr
             yield return Sentence.Of($"Lift nothing of this mass before what fails is settled.");
         }
 
-        yield return Sentence.Of($"Begin with a smaller load: a quarter of it, then a half. Read her heel and look at the lowest edge each time: with the whole she heels about four times, then twice as much. Where it is more than that, or more than is expected, set it down and find out why (common practice, no source).");
+        yield return Sentence.Of($"{(Waits ? "Once that is settled, begin with" : "Begin with")} a smaller load: a quarter of it, then a half. Read her heel and look at the lowest edge each time: with the whole she heels about four times, then twice as much. Where it is more than that, or more than is expected, set it down and find out why (common practice, no source).");
     }
 }

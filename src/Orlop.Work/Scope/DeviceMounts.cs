@@ -21,7 +21,7 @@ internal static class DeviceMounts
             Sentence.Of($"Fuse holder for {new Amount(rating.Key, "A")}, with cover"),
             rating.Count(),
             [.. rating.Select(change => change.Id)],
-            item => StockWords.Says(item.Title, "holder", "fuseholder") && item.RatedA?.Value >= rating.Key)
+            item => StockWords.Is(item.Title, "holder", "fuseholder") && item.RatedA?.Value >= rating.Key)
         {
             Remarks =
             [

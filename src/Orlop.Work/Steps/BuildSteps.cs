@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Orlop.Boat.Things;
-using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
 using Orlop.Review.Findings;
 using Orlop.Review.Isolation;
@@ -61,6 +60,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         ],
         Cautions = [.. change.Thing is Cable laid ? _behind.CautionsAlong(laid) : [], .. Cautions.AtNodes(scope, isolation, IsolationPlans.NodesOf(change.Thing)), .. Cautions.InSpace(SpaceOf(change.Thing), false), .. Lifts.Caution(change.Thing)],
         PeopleCount = Lifts.PeopleFor(change.Thing),
+        IsMassUntold = Lifts.IsUntold(change.Thing),
         IsByGear = Lifts.NeedsGear(change.Thing),
     };
 
@@ -95,7 +95,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
         bool drills = thing is Way or Gear || change.Kind is ChangeKind.Fit or ChangeKind.Move;
         WorkStep step = change.Kind switch
         {
-            ChangeKind.Move => Building(change, "move", StepKind.Fit, MoveWords(thing)),
+            ChangeKind.Move => Building(change, "move", StepKind.Fit, FitPlaces.Moved(scope, thing)),
             ChangeKind.Exchange => Building(change, "exchange", StepKind.Fit, DeviceMounts.Exchanged(scope, change)),
             _ when thing is Way => Building(change, "fit", StepKind.Fit, Sentence.Of($"Make the cable way {thing.Title}.")),
             _ => Building(change, "fit", StepKind.Fit, Sentence.Of($"Fit {scope.Words.Located(thing.Id)}.")),
@@ -105,6 +105,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             Details =
             [
                 .. change.Kind == ChangeKind.Move && thing is Part moved ? Leads.Reach(scope, moved) : [],
+                .. change.Kind == ChangeKind.Move ? [] : FitPlaces.Words(thing),
                 .. FitDetails(change),
                 // What was noted of the piece that goes says nothing of the one that comes.
                 .. thing.Note is { Length: > 0 } note && !(change.Kind == ChangeKind.Exchange && note == change.Edit.Was?.Note) ? new[] { Sentence.Of($"{note}") } : [],
@@ -115,6 +116,7 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
                 .. Cautions.InSpace(SpaceOf(thing), drills), .. Lifts.Caution(thing),
             ],
             PeopleCount = Lifts.PeopleFor(thing),
+            IsMassUntold = Lifts.IsUntold(thing),
             IsByGear = Lifts.NeedsGear(thing),
         };
     }
@@ -132,15 +134,6 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             _ => Array.Empty<Sentence>(),
         },
     ];
-
-    private Sentence MoveWords(Thing thing)
-    {
-        Place? place = thing switch { Part part => part.Place, Gear gear => gear.Place, _ => null };
-        string space = scope.Words.SpaceOf(thing.Id) is { } named ? PartWords.Small(named) : "space not given";
-        return place is null
-            ? Sentence.Of($"Move {thing.Title} to its new place: {space}.")
-            : Sentence.Of($"Move {thing.Title} to its new place: {space}, {new Amount(place.XM, "M")} forward of the after perpendicular, {new Amount(Math.Abs(place.YM), "M")} to {(place.YM >= 0 ? "port" : "starboard")}, {new Amount(place.ZM, "M")} up.");
-    }
 
     private Space? SpaceOf(Thing thing) => thing switch
     {
@@ -191,8 +184,9 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             [
                 own.All(end => end.Means is null) ? Sentence.Of($"{BringList.NotGiven}. Nothing is made off until it is known what goes on.")
                     : own.Any(end => end.Pull is not null)
-                        ? Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out; heat-shrink over the barrel.")
+                        ? Sentence.Of($"One test crimp first, from the same cable and terminal, pulled to its force. Then pull each crimp by hand, hard. No solder, no strand cut or left out{Barrels(own)}.")
                         : Sentence.Of($"No strand cut or left out. Pull each end by hand."),
+                .. own.Any(end => end.Means is TerminationMeans.Butt) ? [Sentence.Of($"A butt gets its first crimp here; its heat-shrink goes onto the conductor before it, and is shrunk once the second is made at connecting.")] : Array.Empty<Sentence>(),
                 .. own.Where(end => end.IsThreadUntold).Select(end => end.Where).Distinct(StringComparer.Ordinal).Select(where => Sentence.Of($"{where}: the thread of its stud is told neither there nor by another ring on it. Look before the terminal is chosen.")),
             ],
             About = [change.Id],
@@ -200,6 +194,10 @@ internal sealed class BuildSteps(PackScope scope, WorkIsolation isolation, Immut
             BuiltOn = change.Edit.BuiltOn,
         };
     }
+
+    // A contact must go into its housing, and a butt is shrunk once both its sides are crimped.
+    private static string Barrels(ImmutableArray<CableEnd> own) => !own.Any(end => end.IsSleeved && end.Means is not TerminationMeans.Butt) ? ""
+        : $"; heat-shrink over the barrel{(own.Any(end => end.Means is TerminationMeans.Contact) ? ", none over a contact that goes into a housing" : "")}";
 
     private WorkStep Confirm(WorkChange change) => Building(change, "confirm", StepKind.Confirm,
         Sentence.Of($"Nothing to build: see on board that the new record of {scope.Words.Title(change.Id)} is right ({Wording.KindOf(change.Thing)})."));

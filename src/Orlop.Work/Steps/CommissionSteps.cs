@@ -36,25 +36,27 @@ internal static class CommissionSteps
         ImmutableArray<ElectricLoad> on = [.. scope.AsAltered.All<ElectricLoad>().Where(load => LoadElements.IsOnIn(load, conditionId))];
         ImmutableArray<ElectricLoad> counting = LoadsThatCount.Of(scope, condition, on, readings);
         ImmutableArray<Deadweight> hung = Hung(scope, conditionId);
+        LiftingStanding? standing = hung.IsEmpty ? null : LiftingStanding.Of(scope.AsAltered, condition, token);
         ImmutableArray<ElectricLoad> starting = [.. on.Where(load => LoadElements.HasStart(load) && readings.Any(reading => reading.About.Contains(load.Id)))];
         ImmutableArray<Band?> lowest = [.. starting.Select(load => Lowest(scope, condition, load, readings))];
         return new WorkStep
         {
             Key = $"commission:{conditionId}",
             Kind = StepKind.Commission,
-            Text = Sentence.Of($"Take the {readings.Length} readings of “{condition.Title}”. Look, listen and smell meanwhile."),
+            Text = Sentence.Of($"{(standing is { Waits: true } ? "Not yet, as what stands below fails: leave them until it is settled. Then take" : "Take")} the {readings.Length} readings of “{condition.Title}”. Look, listen and smell meanwhile."),
             Details =
             [
                 Sentence.Of($"{Wording.Of(condition)}"),
                 Sentence.Of($"Switched on: {string.Join("; ", counting.Select(load => load.Title))}."),
                 .. counting.Length == on.Length ? [] : new[] { Sentence.Of($"Need not be on, as all of it together moves no reading by more than a tenth of its range: {string.Join("; ", on.Except(counting).Select(load => load.Title))}.") },
                 .. hung.Select(Hook),
-                .. hung.IsEmpty ? [] : LiftingStanding.Of(scope.AsAltered, condition, token).Words(),
+                .. standing?.Words() ?? [],
                 .. starting.Select((load, index) => Start(load, lowest[index])),
                 Sentence.Of($"{RunLimit}"),
             ],
             WriteDown = starting.IsEmpty ? null : new WriteDown("V", $"Lowest at {starting[0].Title} while it starts") { Accepts = [Holds(scope, starting[0], lowest[0])] },
             Cautions = [.. readings.Any(CommissioningReadings.IsBeforeJoining) ? new[] { JoinAlike } : [], .. hung.IsEmpty ? [] : new[] { ProofLoad }, .. RunningCautions.Of(condition, counting)],
+            PeopleCount = hung.IsEmpty ? RunningCautions.PeopleFor(counting) : 2,
             About = [.. readings.SelectMany(reading => reading.About).Distinct(StringComparer.Ordinal)],
             Readings = [.. readings.Select(reading => reading.Key)],
         };

@@ -61,6 +61,7 @@ internal sealed class ConnectSteps(PackScope scope, WorkIsolation isolation, Imm
         ({ } torque, _) => Sentence.Of($"{Named(end)} to {end.Where}: {new Amount(torque.LeastNm, "Nm")} to {new Amount(torque.MostNm, "Nm")} ({torque.Connection}); the maker's figure goes first. Mark it."),
         (null, true) => Sentence.Of($"{Named(end)} to {end.Where}: maker's torque. Mark it."),
         _ when end.Means is null => Sentence.Of($"{Named(end)} to {end.Where}: kind of end not given. Say it before the visit; how it is made off and tightened follows from it."),
+        _ when end.Means is TerminationMeans.Butt => Sentence.Of($"{Named(end)} to {end.Where}: heat-shrink pushed back on the conductor first; crimp the other side of the butt onto the lead there, pull hard by hand, then shrink over both crimps."),
         _ => Sentence.Of($"{Named(end)} to {end.Where}: until it clicks or seats; pull to prove."),
     };
 }

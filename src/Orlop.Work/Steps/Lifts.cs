@@ -26,11 +26,14 @@ internal static class Lifts
     /// <summary>The same of a thing.</summary>
     public static int PeopleFor(Thing thing) => PeopleFor(MassOf(thing)?.Value);
 
+    /// <summary>It is lifted and nobody has said what it weighs: a second person may be needed, which its caution says.</summary>
+    public static bool IsUntold(Thing thing) => thing is Gear or BatteryBank or Inverter && MassOf(thing) is null;
+
     /// <summary>Caution for lifting a thing; none below the limit, and one when its mass is not known.</summary>
     public static IEnumerable<Caution> Caution(Thing thing)
     {
         Quantity? mass = MassOf(thing);
-        if (mass is null && thing is Gear or BatteryBank or Inverter)
+        if (IsUntold(thing))
         {
             yield return new Caution(CautionKind.Lifting,
                 $"Mass of {thing.Title} not given: weigh it before it is lifted. If it is over {Both(Allowances.LiftAloneKg)}, it is not a lift for one: tackle marked for it or a second person. {GearOnly}.");

@@ -22,6 +22,7 @@ internal static class PanelSteps
             .. behind.In(panel.Ways),
             Sentence.Of($"Screws into one bag with its name on it. What is long, overhead or heavy is held by a second person as its last screw comes out; what hangs on it by a lead is not pulled (common practice, no source)."),
         ],
+        PeopleCount = 2,
         Cautions = [.. behind.CautionsIn(panel.Ways), .. panel.Spaces.SelectMany(space => Cautions.InSpace(space, false)).Distinct()],
         About = [.. panel.Cables.Select(cable => cable.Id)],
     });

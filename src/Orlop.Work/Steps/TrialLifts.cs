@@ -21,7 +21,10 @@ internal static class TrialLifts
     private static readonly string[] Others = ["lashing", "mooring", "boathook", "boat", "strap", "coat"];
 
     /// <summary>The gear and loads of the work that lift, by a word of their names.</summary>
-    public static IEnumerable<WorkChange> Of(PackScope scope) => scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange).Where(change => change.Thing is Gear or ElectricLoad && IsLifting(change.Thing.Title));
+    public static IEnumerable<WorkChange> Of(PackScope scope) => scope.Of(ChangeKind.Fit, ChangeKind.Move, ChangeKind.Exchange).Where(change => IsLifting(change.Thing));
+
+    /// <summary>Gear or a load that lifts, by a word of its name.</summary>
+    public static bool IsLifting(Thing thing) => thing is Gear or ElectricLoad && IsLifting(thing.Title);
 
     /// <summary>One step for each, before anything else is hung from it.</summary>
     public static IEnumerable<WorkStep> Steps(PackScope scope, CancellationToken token) => Of(scope).Select(change => Step(scope, change, token));
@@ -37,7 +40,7 @@ internal static class TrialLifts
         double? massKg = load?.MassKg?.Value;
         Condition? hanging = load is null ? null : scope.AsAltered.All<Condition>().FirstOrDefault(condition => load.PiecesIn(condition.Id) > 0);
         LiftingStanding? standing = hanging is null ? null : LiftingStanding.Of(scope.AsAltered, hanging, token);
-        bool waits = standing is { IsLost: true } or { Fails.Length: > 0 };
+        bool waits = standing is { Waits: true };
         return new WorkStep
         {
             Key = $"trial-lift:{change.Id}",

@@ -35,6 +35,7 @@ internal static class WeighingSteps
                 WriteDown = new WriteDown("kg", ReadingCount: plan.Weigh.Length),
                 Cautions = plan.Weigh.Any(line => line.MassKg is null || line.MassKg > Tables.Allowances.LiftAloneKg) ? [Heavy, Hanging] : [Hanging],
                 PeopleCount = plan.Weigh.Select(line => Lifts.PeopleFor(line.MassKg)).Max(),
+                IsMassUntold = plan.Weigh.Any(line => line.MassKg is null),
                 IsByGear = plan.Weigh.Any(line => Lifts.NeedsGear(line.MassKg)),
                 About = [.. plan.Weigh.Select(line => line.ThingId)],
             };

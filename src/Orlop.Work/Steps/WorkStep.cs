@@ -20,8 +20,11 @@ public sealed record WorkStep
 
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 
-    /// <summary>How many people it needs, 1 or more: 2 where something is lifted that one does not lift; where two read, or one must be able to switch off (common practice, no source).</summary>
+    /// <summary>How many people it needs, 1 or more: 2 where something is lifted that one does not lift; where one holds what another takes off; where two read, or one stands at a switch (common practice, no source).</summary>
     public int PeopleCount { get; init; } = 1;
+
+    /// <summary>Nobody has said what something weighs that it lifts: it may need one more.</summary>
+    public bool IsMassUntold { get; init; }
 
     /// <summary>What it lifts is lifted with lifting gear marked for the load only: no number of people lifts it instead.</summary>
     public bool IsByGear { get; init; }

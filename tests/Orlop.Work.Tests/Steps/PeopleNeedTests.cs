@@ -1,3 +1,4 @@
+using Orlop.Boat;
 using Orlop.Boat.Alterations;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
@@ -58,6 +59,30 @@ public sealed class PeopleNeedTests
         Assert.Equal(isByGear ? lifts.Select(step => pack.Steps.IndexOf(step) + 1).Order() : [], pack.People.ByGear);
         Assert.Equal(isByGear, pack.People.Words.Contains("nobody lifts by hand: lifting gear marked for the load only, no number of people instead", StringComparison.Ordinal));
         Assert.Equal(isByGear, pack.Bring.Any(item => item.Key == "safety:lifting-gear" && item.What.ToString().Contains("Heavy winch", StringComparison.Ordinal)));
+    }
+
+    // What is taken off is held by a second person, what turns has one at its switch; the pack of a pump alone asks for neither.
+    [Fact]
+    public void WhatTheWordsAskFor_IsCounted()
+    {
+        ElectricLoad fan = new() { Id = "fan", Name = "Fan", Behaviour = LoadBehaviour.Power, NominalV = 12, RunningW = 60, Uses = [new("at-anchor", 0.2)], Space = "engine", MassKg = 1 };
+        BoatModel behind = Boats.Small.WithThings(Boats.Small.Things.Select(thing => thing is Way { Id: "tray" } tray ? tray with { Opened = "lining" } : thing));
+        Alteration work = new() { Id = "fan-work", Edits = [BoatEdits.Add(fan), BoatEdits.Add(Boats.Pair("fan-cable", "plus.bar", "fan", 2.5, 3))] };
+        WorkPack pack = Boats.Plan(behind, work);
+        WorkStep[] asked = [.. pack.Steps.Where(step => step.Details.Select(detail => detail.ToString()).Concat(step.Cautions.Select(caution => caution.Text)).Any(words => words.Contains("held by a second person", StringComparison.Ordinal) || words.Contains("one person at its switch", StringComparison.Ordinal)))];
+        Assert.Equal(["open:lining", "commission:at-anchor"], asked.Select(step => step.Key));
+        Assert.All(asked, step => Assert.Equal(2, step.PeopleCount));
+        Assert.Equal(asked.Select(step => pack.Steps.IndexOf(step) + 1), Assert.Single(pack.People.Steps, each => each.Count == 2).Numbers);
+        Assert.Equal(1, Assert.Single(Boats.PumpPack.Steps, step => step.Key == "commission:at-anchor").PeopleCount);
+    }
+
+    // Nobody said what the old shelf weighs: it may ask for one more, and the head says so.
+    [Fact]
+    public void Head_NamesWhatHasNoMass()
+    {
+        WorkPack pack = Boats.Plan(Boats.Small, Boats.Pump with { Edits = [BoatEdits.Remove(Boats.Small.Find("old-shelf")!)] });
+        int number = pack.Steps.Index().Single(step => step.Item.Key == "remove:old-shelf").Index + 1;
+        Assert.Contains($"What is lifted at step {number} has no mass in the file", pack.People.Words, StringComparison.Ordinal);
     }
 
     // Two who measure, and whoever the list of the condition has aboard.
