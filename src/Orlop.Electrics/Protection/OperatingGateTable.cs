@@ -3,10 +3,13 @@ using Orlop.Electrics.Working;
 
 namespace Orlop.Electrics.Protection;
 
+/// <summary>What opens by listed gates: a fuse that melts, or a breaker that trips.</summary>
+public enum GatedDevice { Fuse, Breaker }
+
 /// <summary>The gates that ship with the engine: blade and strip fuses (ISO 8820, from memory), gG fuse-links (IEC 60269-1) and IEC 60898-1 breakers B, C, D.</summary>
 public static class OperatingGateTable
 {
-    private sealed record Row(string Curve, double LeastRatingA, double MostRatingA, OperatingGate Gate);
+    private sealed record Row(string Curve, GatedDevice Device, double LeastRatingA, double MostRatingA, OperatingGate Gate);
 
     private static readonly EmbeddedCsv Csv = EmbeddedCsv.Read("gates.csv");
 
@@ -23,6 +26,9 @@ public static class OperatingGateTable
             .GroupBy(row => row.MostRatingA).MinBy(group => group.Key);
         return range is null ? null : new OperatingGates(curveId, [.. range.Select(row => row.Gate)], SourceOf(curveId));
     }
+
+    /// <summary>What a curve is the gates of; null for one that is not listed.</summary>
+    public static GatedDevice? DeviceOf(string curveId) => Rows.FirstOrDefault(row => row.Curve == curveId)?.Device;
 
     /// <summary>The greatest rating below and the least above one that a curve does not cover, A; null where it has none on that side.</summary>
     public static (double? BelowA, double? AboveA) RatingsBeside(string curveId, double ratingA)
@@ -43,7 +49,7 @@ public static class OperatingGateTable
 
     private static ImmutableArray<Row> Load() =>
         [.. Csv.Rows.Select(row => new Row(
-            Csv.Text(row, "curve"), Csv.Number(row, "least_rating_a"), Csv.Number(row, "most_rating_a"),
+            Csv.Text(row, "curve"), Enum.Parse<GatedDevice>(Csv.Text(row, "device"), ignoreCase: true), Csv.Number(row, "least_rating_a"), Csv.Number(row, "most_rating_a"),
             new OperatingGate(Csv.Number(row, "current_ratio"), Csv.NumberOrNull(row, "earliest_s"), Csv.NumberOrNull(row, "latest_s"),
                 Csv.Text(row, "step") == "yes", Csv.Text(row, "from_memory") == "yes")))];
 }

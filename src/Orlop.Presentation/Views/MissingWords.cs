@@ -47,7 +47,7 @@ public static class MissingWords
     /// <summary>
     /// What is missing of a field: its label, "Way or space of run 1" for where a stretch of a run lies, "Open-circuit curve (the
     /// it begins at 50 %; 30 % is needed)" for a charge outside a battery's curve.
-    /// "Operating time at 60 A (its kind has one only at 50 A and 63 A)" for a rating that a kind of times does not cover.
+    /// "Operating time at 60 A (its kind has one only at 50 A and 63 A)" for a rating that a kind of times does not cover, "Kind of operating times (those given are of a fuse)" for those of a fuse on a breaker.
     /// </summary>
     /// <param name="path">The field as the finding names it.</param>
     public static string LabelOf(Thing thing, FieldSchema field, string path) =>
@@ -57,6 +57,7 @@ public static class MissingWords
             ? $"{FieldLabels.Of(ofEnd)} ({core}, {(end == "fromEnd" ? "first" : "other")} end)"
         : path.Split('/') is ["cores", var ofCore, ("fromEnd" or "toEnd") and var madeOff] ? $"Kind of end of core {ofCore}, {(madeOff == "fromEnd" ? "first" : "other")} end"
         : CurveGap.ChargeFraction(path) is { } charge && thing is BatteryBank { OpenCircuit.Count: > 0 } battery ? $"{FieldLabels.Of(field)} ({OutsideCurve(battery, charge)})"
+        : GatesGap.OtherKind(path) is { } other ? $"{FieldLabels.Of(field)} (those given are of {other})"
         : GatesGap.Of(path) is { } gap ? $"Operating time {gap.At} (its kind has one {gap.Only})"
         : FieldLabels.Of(field);
 

@@ -8,7 +8,7 @@ public static class DeviceGates
 {
     private const double DcTripFactor = 1.4;
 
-    /// <summary>Null when the device has neither, has no rating above 0, names gates that do not cover its rating, or its own points are out of order.</summary>
+    /// <summary>Null when the device has neither, has no rating above 0, names gates that do not cover its rating or are those of the other kind (a breaker those of a fuse), or its own points are out of order.</summary>
     public static OperatingGates? Of(Protection device)
     {
         if (!(device.RatedA.Value > 0))
@@ -18,12 +18,23 @@ public static class DeviceGates
 
         if (device.OwnTimes.Count == 0)
         {
-            return device.Gates is { } id ? OperatingGateTable.Find(id, device.RatedA.Value) : null;
+            return ListedOf(device) is { } id ? OperatingGateTable.Find(id, device.RatedA.Value) : null;
         }
 
         return AreInOrder(device)
             ? new OperatingGates(device.Id, [.. device.OwnTimes.Select(time => new OperatingGate(time.RatingRatio, time.EarliestS, time.LatestS, false, false))], "the device's own sheet, as typed")
             : null;
+    }
+
+    /// <summary>The id of the gates that a device names; null where it names none, or those of the other kind: a fuse's tell nothing of a breaker, nor a breaker's of a fuse.</summary>
+    public static string? ListedOf(Protection device) => OtherKindOf(device) is null ? device.Gates : null;
+
+    /// <summary>What the gates that a device names are those of, where it is not what it is itself; null where they fit it, are not listed, or none are named.</summary>
+    public static GatedDevice? OtherKindOf(Protection device)
+    {
+        ArgumentNullException.ThrowIfNull(device);
+        GatedDevice own = device.Means == ProtectionMeans.Fuse ? GatedDevice.Fuse : GatedDevice.Breaker;
+        return device.Gates is { } id && OperatingGateTable.DeviceOf(id) is { } named && named != own ? named : null;
     }
 
     /// <summary>

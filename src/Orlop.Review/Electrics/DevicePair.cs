@@ -53,7 +53,7 @@ internal sealed record DevicePair(Protection Earlier, Protection Nearer, double?
     private const double LeastLinkRatio = 1.6;
     private const double LeastLinkA = 16;
 
-    private static bool IsFuseLink(Protection device) => device is { Gates: "link-gg", OwnTimes.Count: 0 };
+    private static bool IsFuseLink(Protection device) => device is { Means: ProtectionMeans.Fuse, Gates: "link-gg", OwnTimes.Count: 0 };
 
     private static SeriesDevice? Of(ElectricsView view, Protection device) =>
         view.GatesOnDc(device) is { } gates ? new SeriesDevice(gates, device.RatedA.Value, device.MeltingA2S?.Value, device.ClearingA2S?.Value) : null;

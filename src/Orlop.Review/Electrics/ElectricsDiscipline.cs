@@ -15,7 +15,7 @@ public sealed class ElectricsDiscipline : IDiscipline
 
     public ImmutableArray<CheckDescription> Checks => _checks.Descriptions;
 
-    public bool Reads(Thing thing) => thing is Part or Cable or Link or Space or Way or Condition or PracticeChoice or CataloguePart or Gear { HeatW: not null };
+    public bool Reads(Thing thing) => thing is Part or Cable or Link or Space or Way or WayPreferences or Condition or PracticeChoice or CataloguePart or Gear { HeatW: not null };
 
     public IEnumerable<Finding> Review(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {

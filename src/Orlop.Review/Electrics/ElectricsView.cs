@@ -13,13 +13,13 @@ using Orlop.Review.Heat;
 using Orlop.Review.Isolation;
 using Orlop.Review.Networks;
 using Orlop.Review.Practices;
+using Orlop.Review.Ways;
 
 namespace Orlop.Review.Electrics;
 
 /// <summary>What the checks of the electrics read: the boat, its wiring, and its networks solved when first asked for. Safe from several threads.</summary>
 public sealed class ElectricsView
 {
-    private readonly Memo _memo;
     private readonly CancellationToken _token;
     private readonly ElectricThings _things;
     private ReachingSources? _reaching;
@@ -41,12 +41,13 @@ public sealed class ElectricsView
     private readonly ConcurrentDictionary<string, GreatestCurrents> _currents = new(StringComparer.Ordinal);
     private ILookup<string, Cable>? _alongWays;
     private StudRings? _rings;
+    private WaysView? _alongRuns;
 
     public ElectricsView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
     {
         Boat = boat;
         Practice = practice;
-        _memo = memo;
+        Memo = memo;
         _token = token;
         _things = new ElectricThings(boat, memo);
         Wiring = memo.Get(_things.Wired, () => Wiring.Of(boat));
@@ -63,6 +64,8 @@ public sealed class ElectricsView
 
     /// <summary>The chosen practice; null when the boat has chosen none, and every limit is unknown.</summary>
     public Practice? Practice { get; }
+
+    internal Memo Memo { get; }
 
     public Wiring Wiring { get; }
 
@@ -111,24 +114,24 @@ public sealed class ElectricsView
         });
 
     /// <summary>What carries power to what in a condition.</summary>
-    public SupplyPaths PathsIn(Condition condition) => Cached(_paths, condition.Id, (View: this, condition.Id), static asked => asked.View._memo.Get(
+    public SupplyPaths PathsIn(Condition condition) => Cached(_paths, condition.Id, (View: this, condition.Id), static asked => asked.View.Memo.Get(
         asked.View._things.ShapeIn(asked.View.Wiring, asked.Id), () => SupplyPaths.Of([.. asked.View.Boat.All<Part>()], asked.View.Wiring, asked.Id)));
 
     /// <summary>How well each node is protected in a condition.</summary>
     public ProtectionReach ReachIn(Condition condition) => Cached(_reaches, condition.Id, (View: this, condition.Id), static asked => asked.View.Reach(asked.Id));
 
-    private ProtectionReach Reach(string conditionId) => _memo.Get(
+    private ProtectionReach Reach(string conditionId) => Memo.Get(
         ProtectionReach.KeyOf(Wiring, _things.Supplying, conditionId), () => new ProtectionReach([.. _things.Supplying.Things.OfType<Part>()], Wiring, Grounding, conditionId));
 
     /// <summary>The sources that reach any terminal of a part without passing a grounded node, with everything closed.</summary>
     internal IEnumerable<Part> SourcesReaching(Part part) => SourcesReaching(part.TerminalNames.Select(name => part.At(name).ToString()));
 
     /// <summary>The sources that reach any of these nodes without passing a grounded node, with everything closed.</summary>
-    internal IEnumerable<Part> SourcesReaching(IEnumerable<string> nodes) => (_reaching ??= _memo.Get(
+    internal IEnumerable<Part> SourcesReaching(IEnumerable<string> nodes) => (_reaching ??= Memo.Get(
         (Wiring, _things.Supplying), () => new ReachingSources(_things.Supplying.Things.OfType<Part>(), Wiring, Grounding))).To(nodes);
 
     /// <summary>The shortest way from a source to a taker in a condition.</summary>
-    internal ShortestWay WayTo(Part taker, Condition condition) => Cached(_ways, (taker.Id, condition.Id), (View: this, Taker: taker, condition.Id), static asked => asked.View._memo.Get(
+    internal ShortestWay WayTo(Part taker, Condition condition) => Cached(_ways, (taker.Id, condition.Id), (View: this, Taker: taker, condition.Id), static asked => asked.View.Memo.Get(
         (asked.View._things.ShapeIn(asked.View.Wiring, asked.Id), asked.Taker.Id), () => ShortestWay.Of(Chain.Trace(asked.View.Boat, asked.View.Wiring, asked.Taker, asked.Id))));
 
     /// <summary>The source at the end of the shortest way from a load in a condition; null when none feeds it.</summary>
@@ -141,14 +144,14 @@ public sealed class ElectricsView
     internal BundleWarmth BundleIn(Way way, Condition condition) => Cached(_bundles, (way.Id, condition.Id), (View: this, way, condition), static asked => BundleWarmth.Of(asked.View, asked.way, asked.condition));
 
     /// <summary>Cables together, remembered by content.</summary>
-    internal BundleResult HeatOf(BundleInput input) => _memo.Get(input, () => BundleHeat.Steady(input));
+    internal BundleResult HeatOf(BundleInput input) => Memo.Get(input, () => BundleHeat.Steady(input));
 
     /// <summary>What a cable may carry in a condition.</summary>
     internal AmpacityOfCable AmpacityOf(Cable cable, Condition condition) =>
         Cached(_ampacities, (cable.Id, condition.Id), (View: this, cable, condition), static asked => AmpacityOfCable.Of(asked.View, asked.cable, asked.condition));
 
     /// <summary>What a conductor may carry, remembered by what it is reckoned from.</summary>
-    internal AmpacityResult AmpacityFor(AmpacityInput input) => _memo.Get(
+    internal AmpacityResult AmpacityFor(AmpacityInput input) => Memo.Get(
         (input.Table.Rows, input.BundleFactors?.Rows, input.AreaMm2, input.InsulationC, input.AmbientC, input.LoadedCount, input.AmbientFactor), () => Ampacity.Calculate(input));
 
     /// <summary>The greatest currents of a condition.</summary>
@@ -181,14 +184,17 @@ public sealed class ElectricsView
 
     /// <summary>Which of two devices in series opens first at every current, remembered by the two, the greatest fault and what the earlier carries besides.</summary>
     internal SelectivityResult SelectivityOf(Protection earlier, Protection nearer, SelectivityInput input) =>
-        _memo.Get((earlier, nearer, input.GreatestA, input.BesidesA), () => Selectivity.Between(input));
+        Memo.Get((earlier, nearer, input.GreatestA, input.BesidesA), () => Selectivity.Between(input));
 
     /// <summary>A start in time, remembered by what it is made from.</summary>
-    internal StartResult StartOf(StartInput input) => _memo.Get(
+    internal StartResult StartOf(StartInput input) => Memo.Get(
         (new NetworkKey(input.Network), input.Stores.FirstOrDefault(), input.Currents.FirstOrDefault(), input.HorizonS), () => StartStudy.Run(input, _token));
 
     /// <summary>The far ends of conductors in a condition.</summary>
     internal FarEnds FarEndsIn(Condition condition) => Cached(_farEnds, condition.Id, (View: this, condition), static asked => FarEnds.Of(asked.View, asked.condition));
+
+    /// <summary>The ways that her cables take.</summary>
+    internal WaysView Ways => _alongRuns ??= new WaysView(Boat, Practice, Memo, this, _token);
 
     /// <summary>What is bolted to each terminal.</summary>
     public StudRings Rings => _rings ??= StudRings.Of(Boat);
@@ -199,7 +205,7 @@ public sealed class ElectricsView
     internal ImmutableArray<EarthFault> EarthFaults => (_faultsToEarth ??= new FaultsToEarth([.. AcCircuits.Of(this).Select(circuit => EarthFault.Of(this, circuit))])).All;
 
     /// <summary>How each of these parts is made dead.</summary>
-    internal IEnumerable<(Part Part, IsolationResult? Plan)> PlansToMakeDead(IReadOnlyList<Part> parts) => IsolationPlans.PlanEach(Boat, Wiring, parts, _memo);
+    internal IEnumerable<(Part Part, IsolationResult? Plan)> PlansToMakeDead(IReadOnlyList<Part> parts) => IsolationPlans.PlanEach(Boat, Wiring, parts, Memo);
 
     // Two threads may make the same; the first is kept. What is asked for thousands of times is made by a static function, so that asking allocates nothing.
     private static TValue Cached<TKey, TState, TValue>(ConcurrentDictionary<TKey, TValue> cache, TKey key, TState state, Func<TState, TValue> make)

@@ -24,6 +24,11 @@ public static class InputWords
             return $"operating time {gap.At}, which its kind has {gap.Only},";
         }
 
+        if (GatesGap.OtherKind(path) is { } other)
+        {
+            return $"kind of operating times (those given are of {other})";
+        }
+
         if (path.StartsWith("run/", StringComparison.Ordinal))
         {
             return $"way or space of run {path["run/".Length..]}";

@@ -1,4 +1,5 @@
 using Orlop.Boat.Things;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 
 namespace Orlop.Review.Mending;
@@ -31,7 +32,7 @@ internal static class PartChoices
         RatedA = device.RatedA.Value,
         RatedV = device.RatedV?.Value,
         BreakingA = device.BreakingA?.Value,
-        Gates = device.OwnTimes.Count > 0 ? "own" : device.Gates,
+        Gates = device.OwnTimes.Count > 0 ? "own" : DeviceGates.ListedOf(device),
         Means = device.Means,
         ResistanceOhm = device.ResistanceOhm?.Value,
     };

@@ -37,6 +37,9 @@ public sealed record RouteFill(Way Way, double? FillFraction, double? MostFracti
 /// <summary>One way that a cable may take.</summary>
 public sealed record CableRoute
 {
+    /// <summary>How a length that was found along ways says it is known; a length so known was never measured.</summary>
+    public const string Method = "along the ways as drawn";
+
     /// <summary>Its stretches from the first end to the other.</summary>
     public required ImmutableArray<RouteStretch> Stretches { get; init; }
 
@@ -107,7 +110,7 @@ public sealed record CableRoute
     public Cable Taken(Cable cable)
     {
         ArgumentNullException.ThrowIfNull(cable);
-        return cable with { Run = Run, LengthM = new Quantity(Math.Round(LengthM, 3), Knowledge.Estimated, Method: "along the ways as drawn") };
+        return cable with { Run = Run, LengthM = new Quantity(Math.Round(LengthM, 3), Knowledge.Estimated, Method: Method) };
     }
 }
 

@@ -69,7 +69,8 @@ public static class RouteFinder
         .Where(way => way.Sum(stretch => stretch.LengthM) > leastFraction * route.LengthM)
         .Select(way => way.Key).Order(StringComparer.Ordinal));
 
-    private static (Part? From, Part? To, ImmutableArray<FindingInput> Missing) EndsOf(WaysView view, Cable cable)
+    /// <summary>The things at a cable's two ends, and what must be known of them before its way can be told.</summary>
+    internal static (Part? From, Part? To, ImmutableArray<FindingInput> Missing) EndsOf(WaysView view, Cable cable)
     {
         if (cable.Cores.Count == 0)
         {

@@ -39,6 +39,12 @@ internal sealed class RouteGraph
     /// <summary>The graph.</summary>
     public WeightedGraph Graph { get; private set; } = new(0, []);
 
+    /// <summary>How many stops it has.</summary>
+    public int StopCount => _stops.Count + 2;
+
+    /// <summary>The id of the way that a stop is on; null at the two parts.</summary>
+    public string? WayAt(int stop) => stop is Start or End ? null : _stops[stop - 2].Line.Way.Id;
+
     /// <summary>The graph of a cable between two parts that have a place.</summary>
     public static RouteGraph Of(WaysView view, Cable cable, Part from, Part to, IEnumerable<Way> ways, Func<string, double> shareOf)
     {
@@ -54,7 +60,7 @@ internal sealed class RouteGraph
         graph.JoinPart(to, End, isStart: false);
         graph.JoinParts(from, to);
         graph.RunAlong();
-        graph.Graph = new WeightedGraph(graph._stops.Count + 2, graph._arcs.Select(arc => new Arc(arc.From, arc.To, arc.CostM)));
+        graph.Graph = new WeightedGraph(graph.StopCount, graph._arcs.Select(arc => new Arc(arc.From, arc.To, arc.CostM)));
         return graph;
     }
 

@@ -23,13 +23,18 @@ public sealed class WaysView
     private readonly ILookup<string, Cable> _byWay;
 
     public WaysView(BoatModel boat, Practice? practice, Memo memo, CancellationToken token)
+        : this(boat, practice, memo, new ElectricsView(boat, practice, memo, token), token)
+    {
+    }
+
+    internal WaysView(BoatModel boat, Practice? practice, Memo memo, ElectricsView electrics, CancellationToken token)
     {
         ArgumentNullException.ThrowIfNull(boat);
         Boat = boat;
         Practice = practice;
         Memo = memo;
         Token = token;
-        Electrics = new ElectricsView(boat, practice, memo, token);
+        Electrics = electrics;
         Rules = RouteRules.Of(boat);
         Ways = [.. boat.All<Way>()];
         Spaces = [.. boat.All<Space>()];

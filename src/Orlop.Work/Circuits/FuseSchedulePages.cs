@@ -1,6 +1,7 @@
 using Orlop.Boat.Things;
 using Orlop.Presentation.Quantities;
 using Orlop.Presentation.Words;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Work.Paper;
 
@@ -31,7 +32,7 @@ internal static class FuseSchedulePages
             Protection device = line.Device;
             html.Open("tr").Put("th", device.Title, ("scope", "row"))
                 .Put("td", text.Of(new Amount(device.RatedA.Value, "A")), ("data-head", "Rating"))
-                .Put("td", $"{(device.Means == ProtectionMeans.Fuse ? "fuse" : "breaker")}, {(device.Gates is { } gates ? Wording.OfGates(gates) : device.OwnTimes.Count > 0 ? "times from its sheet" : "times not known")}", ("data-head", "Kind"))
+                .Put("td", $"{(device.Means == ProtectionMeans.Fuse ? "fuse" : "breaker")}, {Times(device)}", ("data-head", "Kind"))
                 .Put("td", device.BreakingA is { } breaking ? text.Of(new Amount(breaking.Value, "A")) : QuantityText.Unknown, ("data-head", "Breaks"))
                 .Put("td", device.Space is { } space ? sheet.Boat.Find(space)?.Title ?? space : QuantityText.Unknown, ("data-head", "Where"))
                 .Put("td", Feeds(line), ("data-head", "Feeds"))
@@ -41,6 +42,11 @@ internal static class FuseSchedulePages
 
         html.Close().Close().Close();
     }
+
+    private static string Times(Protection device) => DeviceGates.ListedOf(device) is { } gates ? Wording.OfGates(gates)
+        : device.OwnTimes.Count > 0 ? "times from its sheet"
+        : device.Gates is null ? "times not known"
+        : $"times not known (those given are of {(device.Means == ProtectionMeans.Fuse ? "a breaker" : "a fuse")})";
 
     private static string Feeds(ProtectionLine line) => line.Feeds.IsEmpty ? line.From.IsEmpty ? "nothing yet" : $"takes what {string.Join(", ", line.From.Select(part => part.Title))} gives" : line.Feeds.Length <= MostNamed
         ? string.Join(", ", line.Feeds.Select(part => part.Title))

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Presentation.Words;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Work.Bring;
 
@@ -116,11 +117,10 @@ internal static class DeviceMounts
         (null, _) => true,
         ({ Means: var was }, { Means: var becomes }) when was != becomes => true,
         ({ Means: not ProtectionMeans.Fuse }, _) => null,
-        ({ Gates: { } was }, { Gates: { } becomes }) => was != becomes,
-        _ => null,
+        var (was, becomes) => DeviceGates.ListedOf(was) is { } had && DeviceGates.ListedOf(becomes) is { } wants ? had != wants : null,
     };
 
-    private static string FormOf(Protection device) => device.Gates is { } gates ? Wording.OfGates(gates) : "the new fuse";
+    private static string FormOf(Protection device) => DeviceGates.ListedOf(device) is { } gates ? Wording.OfGates(gates) : "the new fuse";
 
-    private static string WasForm(WorkChange change) => change.Edit.Was is Protection { Means: ProtectionMeans.Fuse, Gates: { } gates } ? Wording.OfGates(gates) : $"the old {PartWords.Small(change.Edit.Was!.Title)}";
+    private static string WasForm(WorkChange change) => change.Edit.Was is Protection { Means: ProtectionMeans.Fuse } was && DeviceGates.ListedOf(was) is { } gates ? Wording.OfGates(gates) : $"the old {PartWords.Small(change.Edit.Was!.Title)}";
 }

@@ -1,6 +1,7 @@
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Presentation.Words;
+using Orlop.Review.Electrics;
 using Orlop.Review.Findings;
 using Orlop.Review.Isolation;
 
@@ -17,7 +18,7 @@ internal static class PartSpec
         {
             Protection device =>
             [
-                .. Said(device.OwnTimes.Count > 0 ? "operating times as on its sheet" : device.Gates is { } gates ? Wording.OfGates(gates) : null),
+                .. Said(device.OwnTimes.Count > 0 ? "operating times as on its sheet" : DeviceGates.ListedOf(device) is { } gates ? Wording.OfGates(gates) : null),
                 .. Said("for at least", device.RatedV, "V", $" {current}"), .. Said("breaks at least", device.BreakingA, "A", $" at {current}"), .. Said(device.IsTwoPole ? "two poles" : null), .. Said("opens at a residual current of", device.ResidualA, "A", ""),
             ],
             IsolatorSwitch device => [.. Said(device.IsTwoPole ? "two poles" : null)],

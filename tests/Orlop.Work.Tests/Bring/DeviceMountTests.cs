@@ -109,6 +109,19 @@ public class DeviceMountTests
         Assert.Contains("A at AC", item.What.ToString(), StringComparison.Ordinal);
     }
 
+    // Made a breaker on its sheet, a fuse keeps the gates it named: they are not told of the breaker.
+    [Fact]
+    public void BreakerThatNamesTheGatesOfAFuse_IsNotCalledOne()
+    {
+        Protection old = Boats.Small.Find<Protection>("main-fuse")!;
+        WorkPack PackOf(string gates) => Boats.Plan(Boats.Small, new Alteration { Id = "work", Edits = [BoatEdits.Replace(old, old with { Means = ProtectionMeans.Breaker, RatedA = 15, Gates = gates })] });
+        string Bought(WorkPack pack) => Assert.Single(pack.Bring, item => item.Kind == BringKind.Device && item.For.Contains("main-fuse")).What.ToString();
+
+        Assert.Contains("type C (IEC 60898-1)", Bought(PackOf("breaker-c")), StringComparison.Ordinal);
+        WorkPack pack = PackOf("blade-type-c");
+        Assert.All([Bought(pack), StepOf(pack)], said => Assert.DoesNotContain("Blade fuse", said, StringComparison.Ordinal));
+    }
+
     private static string StepOf(WorkPack pack) => string.Join(' ', pack.Steps.Single(step => step.Builds.Contains("main-fuse")).Details);
 
     private static WorkPack Breaker(params Stud[] studs)

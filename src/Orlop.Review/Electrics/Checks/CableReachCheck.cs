@@ -2,6 +2,7 @@ using System.Globalization;
 using Orlop.Boat.Things;
 using Orlop.Boat.Values;
 using Orlop.Review.Findings;
+using Orlop.Review.Ways;
 using static Orlop.Review.Electrics.FindingLines;
 
 namespace Orlop.Review.Electrics.Checks;
@@ -13,12 +14,15 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
     private const double RoundingFraction = 0.02;
     private const double Deviations = 2;
 
+    // Of a length that tells no ±; the tool's own rule, no source.
+    private const double RouteToleranceM = 0.05;
+
     private const string Geometry = "no way is shorter than the straight one";
 
     public CheckDescription Description { get; } = new(
         "cable-reaches",
         "Cable reaches both its ends",
-        "The straight distance between the things that a core ends at, and the stretches of its run added up, against its length one way, tails included. A terminal may sit anywhere on its thing, so the distance is that between the boxes around the two; a thing without a size counts as its centre.",
+        "The straight distance between the things that a core ends at, and the stretches of its run added up, against its length one way, tails included. A terminal may sit anywhere on its thing, so the distance is that between the boxes around the two; a thing without a size counts as its centre. A length that was found along ways is held against what those ways measure from end to end now, and fails where it is shorter by more than two of its ±, or by 0.05 m where it has none (a rule of this tool); it is unknown where the figure was typed over or no way leads along them any more.",
         []);
 
     public IEnumerable<Finding> Run(ElectricsView view) =>
@@ -31,6 +35,11 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
         if (RunBeyondLength(cable) is { } beyond)
         {
             return beyond;
+        }
+
+        if (RoutedLength.IsTold(cable) && Moved(view, cable) is { } moved)
+        {
+            return moved;
         }
 
         FindingInput[] missing = [.. cable.Cores.SelectMany(core => MissingOf(view, cable, core)).Distinct()];
@@ -90,6 +99,47 @@ public sealed class CableReachCheck : ICheck<ElectricsView>
             Inputs = [new FindingInput(cable.Id, "lengthM"), new FindingInput(cable.Id, "run")],
         };
     }
+
+    // What is cut is the longer of the run and the length.
+    private Finding? Moved(ElectricsView view, Cable cable)
+    {
+        if (view.Memo.Get((view.Boat, cable, Description.Id), () => new Measured(RoutedLength.Of(view.Ways, cable))).Now is not { } now)
+        {
+            return null;
+        }
+
+        double lengthM = Math.Max(cable.LengthM!.Value, cable.Run.Sum(leg => leg.LengthM));
+        double mostM = lengthM + (cable.LengthM.PlusMinus is { } deviation ? Deviations * deviation : RouteToleranceM);
+        FindingInput[] inputs = [new(cable.Id, "lengthM"), new(cable.Id, "run"), new(now.From.Id, "place"), new(now.To.Id, "place")];
+        if (now.LengthM is not { } nowM)
+        {
+            return Unknown(Description, cable.Id, null, Sentence.Of($"{cable.Title}: its ends or its ways have moved since its way was found, and none leads along them now; whether {M(lengthM)} reaches cannot be told"), [.. inputs]);
+        }
+
+        if (nowM <= mostM)
+        {
+            return null;
+        }
+
+        return cable.LengthM.Known != Knowledge.Estimated
+            ? Unknown(Description, cable.Id, null, Sentence.Of($"{cable.Title}: along its ways it is now {M(nowM)}, and its length is given as {M(lengthM)}; whether it reaches cannot be told"), [.. inputs])
+            : new Finding
+            {
+                CheckId = Description.Id,
+                SubjectId = cable.Id,
+                Verdict = Verdict.Fails,
+                Headline = Sentence.Of($"{cable.Title} does not reach: it is {M(lengthM)} long, and its ends or its ways have moved since; along its ways it is now {M(nowM)}"),
+                WorkingWhenAsked = () =>
+                [
+                    new WorkingLine("Along its ways now", $"from {now.From.Title} to {now.To.Title}, the shortest that takes the ways of its run in their order, with slack", M(nowM), Geometry),
+                    new WorkingLine("Length one way", CableRoute.Method, M(lengthM), ""),
+                    Use(nowM, lengthM),
+                ],
+                Inputs = [.. inputs],
+            };
+    }
+
+    private sealed record Measured(RoutedLength? Now);
 
     private static IEnumerable<FindingInput> MissingOf(ElectricsView view, Cable cable, Core core)
     {

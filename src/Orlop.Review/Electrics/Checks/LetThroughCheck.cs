@@ -42,6 +42,11 @@ public sealed class LetThroughCheck : ICheck<ElectricsView>
 
         if (Through(view, device, greatestA) is not { } through)
         {
+            if (device.OwnTimes.Count == 0 && DeviceGates.OtherKindOf(device) is not null)
+            {
+                return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{GatesGap.Words(device)}, so what it lets through on a hard fault cannot be told"), [GatesGap.Input(device)]);
+            }
+
             return Unknown(Description, device.Id, condition.Id, Sentence.Of($"{device.Title}: what it lets through on a hard fault is not known"),
                 [new FindingInput(device.Id, device.Gates is null && device.OwnTimes.Count == 0 ? "gates" : "clearingA2S", IsMissing: true)]);
         }

@@ -58,9 +58,9 @@ public sealed class SelectivityCheck : ICheck<ElectricsView>
         return Told(pair, devices, result, condition, name, besides, greatest);
     }
 
-    // A kind that is given and has no times at the rating is not asked for: the rating is told.
+    // A kind that is given and has no times at the rating, or is not the device's, is not asked for: that is told.
     private static string Gaps(DevicePair pair) => string.Concat(new[] { pair.Nearer, pair.Earlier }
-        .Where(device => DeviceGates.Of(device) is null && GatesGap.Of(GatesGap.Input(device).Field) is not null).Select(device => $"; {GatesGap.Words(device)}"));
+        .Where(device => DeviceGates.Of(device) is null && GatesGap.IsTold(device)).Select(device => $"; {GatesGap.Words(device)}"));
 
     private Finding Told(DevicePair pair, (SeriesDevice Earlier, SeriesDevice Nearer) devices, SelectivityResult result, Condition condition, string name, double besidesA, double greatestA)
     {

@@ -27,6 +27,11 @@ public sealed class CertainFailureTests
     public void StartHolds_AnotherDrawNotGiven_IsUnknown() => Starting(1.1, 0.01).With(
         SmallBoat.Lamp("lamp-2", null), SmallBoat.LampCable("cable-2", "lamp-2")).Worst("start-opens-device", "fuse").IsUnknownFor("lamp-2", "runningA");
 
+    // A blade fuse's curve says nothing of the breaker that takes its place.
+    [Fact]
+    public void StartThroughABreakerWithTheGatesOfAFuse_IsUnknown() => Starting(1.1, 0.01)
+        .Change<Protection>("fuse", fuse => fuse with { Means = ProtectionMeans.Breaker, Gates = "blade-type-c", OwnTimes = [] }).Worst("start-opens-device", "fuse").IsUnknownFor("fuse", "gates/fuse");
+
     /// <summary>IEC 60269-1: the series of gG ratings steps from 50 A to 63 A.</summary>
     [Fact]
     public void StartThroughAFuseOfARatingThatItsKindDoesNotHave_IsUnknownForTheRating()

@@ -67,6 +67,23 @@ public sealed class FaultClearsCheckTests
     public void OperatingTimesNotGiven_AreUnknown() =>
         SmallBoat.OneLamp().Change<Protection>("fuse", fuse => fuse with { Gates = null }).Worst(Check, Plus).IsUnknownFor("fuse", "gates");
 
+    /// <summary>A fuse that is made a breaker keeps the id of its gates: they tell nothing of it, nor those of a breaker of a fuse.</summary>
+    [Theory]
+    [InlineData(ProtectionMeans.Breaker, "blade-type-c", "gates/fuse", "those of a fuse, and it is a breaker")]
+    [InlineData(ProtectionMeans.Fuse, "breaker-c", "gates/breaker", "those of a breaker, and it is a fuse")]
+    public void GatesOfTheOtherKind_CountAsNotGiven(ProtectionMeans means, string gates, string field, string words)
+    {
+        BoatModel boat = SmallBoat.OneLamp().Change<Protection>("fuse", fuse => fuse with { Means = means, Gates = gates, OwnTimes = [] });
+        Assert.All(new[] { boat.Worst(Check, Plus), boat.Worst("let-through", "fuse") }, finding =>
+        {
+            finding.IsUnknownFor("fuse", field);
+            Assert.Contains(words, finding.Headline.ToString(), StringComparison.Ordinal);
+        });
+
+        // A sheet of its own counts whatever gates are named beside it.
+        Assert.NotEqual(Verdict.Unknown, boat.Change<Protection>("fuse", fuse => fuse with { OwnTimes = [new OperatingTime(1.2, 3600, null), new OperatingTime(4, 0.01, 0.1)] }).Worst(Check, Plus).Verdict);
+    }
+
     /// <summary>The gG series steps from 50 A to 63 A and ends at 400 A in the table here (IEC 60269-1, from 16 A).</summary>
     [Theory]
     [InlineData(60, "gates/60/50/63", "no operating times at 60 A, only at 50 A and 63 A")]
