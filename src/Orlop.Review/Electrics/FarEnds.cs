@@ -28,6 +28,7 @@ internal sealed record FarEnd(WiringEdge Edge, Cable Cable, string NearNode, str
 internal sealed class FarEnds
 {
     private readonly Dictionary<string, FarEnd> _byEdge = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, LimitedEnd> _limitedByEdge = new(StringComparer.Ordinal);
 
     private FarEnds()
     {
@@ -35,6 +36,9 @@ internal sealed class FarEnds
 
     /// <summary>All of them, in the order of the boat's takers.</summary>
     public IReadOnlyCollection<FarEnd> All => _byEdge.Values;
+
+    /// <summary>The ends behind a DC converter of conductors on no way from a battery, in the order of the boat's takers.</summary>
+    public IReadOnlyCollection<LimitedEnd> Limited => _limitedByEdge.Values;
 
     /// <summary>The far ends in a condition.</summary>
     public static FarEnds Of(ElectricsView view, Condition condition)
@@ -45,6 +49,11 @@ internal sealed class FarEnds
         {
             FaultFlow? flow = lowest.NetworkOf(place.Edge.Id) is { } network ? view.Faults.Least(network)?.FlowBetween(place.Plus, place.Minus) : null;
             ends._byEdge[place.Edge.Id] = new FarEnd(place.Edge, (Cable)place.Edge.Owner, place.Edge.Other(place.Plus), place.Plus, place.Minus, place.Before, place.WayIds, flow);
+        }
+
+        foreach (LimitedEnd end in LimitedEnd.Of(view, condition).Where(end => !ends._byEdge.ContainsKey(end.Edge.Id)))
+        {
+            ends._limitedByEdge.TryAdd(end.Edge.Id, end);
         }
 
         return ends;

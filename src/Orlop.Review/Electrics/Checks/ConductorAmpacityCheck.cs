@@ -88,7 +88,7 @@ public sealed class ConductorAmpacityCheck : ICheck<ElectricsView>
         };
     }
 
-    private static bool IsFromMemory(Practice practice, string symbol) => symbol switch
+    internal static bool IsFromMemory(Practice practice, string symbol) => symbol switch
     {
         "f_bundle" => practice.IsGroupingFromMemory,
         "I_table" => practice.IsAmpacityFromMemory,

@@ -14,10 +14,16 @@ public sealed class FaultClearsCheck : ICheck<ElectricsView>
     public CheckDescription Description { get; } = new(
         "fault-clears",
         "A fault at the far end opens its device in time",
-        "The weakest fault at the far end of each conductor that a battery feeds (lowest battery, hot conductors, joints as they are): the latest that a device before it may open, against the time that the conductor bears it, first with all heat in the copper, then with the heat it loses. Unknown where it holds only while a battery's resistance is no more than put down: two standard deviations more, of what is measured or on a sheet those of its ±.",
+        "The weakest fault at the far end of each conductor that a battery feeds (lowest battery, hot conductors, joints as they are): the latest that a device before it may open, against the time that the conductor bears it, first with all heat in the copper, then with the heat it loses. Unknown where it holds only while a battery's resistance is no more than put down: two standard deviations more, of what is measured or on a sheet those of its ±. Behind a DC converter, whose limit is the most it gives, and a short may draw less: holds where the conductor carries that limit for ever, else unknown.",
         []);
 
-    public IEnumerable<Finding> Run(ElectricsView view) =>
+    public IEnumerable<Finding> Run(ElectricsView view) => BehindBatteries(view).Concat(
+        from condition in view.Conditions
+        from end in view.FarEndsIn(condition).Limited
+        where !end.Before.IsEmpty
+        select LimitedFault.Judge(Description, view, end, condition));
+
+    private IEnumerable<Finding> BehindBatteries(ElectricsView view) =>
         from condition in view.Conditions
         from end in view.FarEndsIn(condition).All
             // A conductor that nothing protects is told by the check of protection.
